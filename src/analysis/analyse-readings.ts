@@ -1,0 +1,129 @@
+import type { Reading } from "../model/calibration.ts";
+import { testPointsOf } from "../model/test-points.ts";
+import { faultSide } from "./fault-signal.ts";
+import { idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
+import { type Loop, type Stage, stages } from "./loop.ts";
+import { type PointError, pointError } from "./point-errors.ts";
+import { type StageShares, stageShares } from "./stage-shares.ts";
+import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
+
+/** What the operator sees too much or too little: in the controller's unit, in distance, in percent of span. */
+export type LoopError = { value: number; distance: number; percentSpan: number };
+
+/** One reading with everything that follows from it alone. */
+export type AnalysedReading = {
+  reading: Reading;
+  point: number;
+  cycle: number;
+  tolerance: ToleranceLimits;
+  error?: PointError;
+  loopError?: LoopError;
+  shares: StageShares;
+  /** Why the reading is in no figure. */
+  leftOut?: string;
+  isFaultInRange: boolean;
+};
+
+/**
+ * The quantity that a phase is judged by: the sensor's signal where it was read, else the counts, else the value.
+ *
+ * @param readings of one phase
+ * @param loop the stages that have an ideal line
+ * @returns the first stage, from the sensor on, that some reading has and the instrument describes
+ * Source: own choice: the error that the figures stand for is the sensor's wherever it can be had.
+ * @example judgedStage([{ …, counts: 13824 }], loop) // "counts"
+ */
+export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | undefined {
+  return stages.find(
+    (stage) => loop.characteristics[stage] !== undefined && readings.some((reading) => reading[stage] !== undefined),
+  );
+}
+
+/**
+ * Everything that follows from single readings: indicated distance, errors, shares, tolerance there, and whether the
+ * reading goes into the figures.
+ *
+ * A reading is left out where somebody rejected it, where its signal reports a fault, or where the judged quantity
+ * was not read.
+ *
+ * @param readings of one phase, in the order in which they were taken
+ * @param loop what the loop is meant to do
+ * @param judged the quantity that the errors stand for
+ * @returns one result a reading, in the same order; a cycle that is not given is counted by how often the same
+ *   test point was read in the same direction before
+ * Source: JCGM 200:2012, 2.16; NAMUR NE 43 for fault signals.
+ * @example analyseReadings(readings, loop, "signal")[0].error.errorPercentSpan
+ */
+export function analyseReadings(readings: readonly Reading[], loop: Loop, judged: Stage): readonly AnalysedReading[] {
+  const points = new Map<number, number>();
+  for (const { nominal, members } of testPointsOf(readings, spanOf(loop.characteristics.signal))) {
+    for (const member of members) points.set(member, nominal);
+  }
+  const seen = new Map<string, number>();
+  return readings.map((reading, index) => {
+    const point = points.get(index) ?? reading.reference;
+    const place = `${point} ${reading.direction}`;
+    const times = (seen.get(place) ?? 0) + 1;
+    seen.set(place, times);
+    return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times });
+  });
+}
+
+type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number };
+
+function analyseReading(reading: Reading, { loop, judged, point, cycle }: ReadingContext): AnalysedReading {
+  const characteristic = loop.characteristics[judged];
+  const output = reading[judged];
+  const leftOut = whyLeftOut(reading, loop, judged);
+  const loopError = loopErrorOf(reading, loop);
+  return {
+    reading,
+    point,
+    cycle,
+    tolerance: toleranceAt(loop.toleranceTerms, loop.characteristics.signal, reading.reference),
+    ...(characteristic !== undefined &&
+      output !== undefined && { error: pointError(characteristic, reading.reference, output) }),
+    ...(loopError && { loopError }),
+    shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
+    ...(leftOut !== undefined && { leftOut }),
+    isFaultInRange: reading.rejected === undefined && isFault(reading, loop) && isInRange(reading, loop),
+  };
+}
+
+function whyLeftOut(reading: Reading, loop: Loop, judged: Stage): string | undefined {
+  if (reading.rejected !== undefined) return `rejected: ${reading.rejected}`;
+  if (isFault(reading, loop)) {
+    const side = faultSide(reading.signal as number, loop.faultLevels);
+    const level = side === "low" ? loop.faultLevels.low : loop.faultLevels.high;
+    return `fault signal: at or ${side === "low" ? "below" : "above"} ${level} ${loop.signalUnit}`;
+  }
+  return reading[judged] === undefined ? `no ${judged} was read` : undefined;
+}
+
+function isFault({ signal }: Reading, { faultLevels }: Loop): boolean {
+  return signal !== undefined && faultSide(signal, faultLevels) !== "none";
+}
+
+function isInRange({ reference }: Reading, { characteristics }: Loop): boolean {
+  return reference >= characteristics.signal.rangeLower && reference <= characteristics.signal.rangeUpper;
+}
+
+function loopErrorOf({ reference, value }: Reading, { characteristics }: Loop): LoopError | undefined {
+  if (value === undefined || characteristics.value === undefined) return undefined;
+  const { errorDistance, errorPercentSpan } = pointError(characteristics.value, reference, value);
+  return {
+    value: value - idealOutput(characteristics.value, reference),
+    distance: errorDistance,
+    percentSpan: errorPercentSpan,
+  };
+}
+
+function indicatedByStage(reading: Reading, loop: Loop): Partial<Record<Stage, number>> {
+  const indicated: Partial<Record<Stage, number>> = {};
+  for (const stage of stages) {
+    const characteristic = loop.characteristics[stage];
+    const output = reading[stage];
+    if (characteristic && output !== undefined) indicated[stage] = indicatedDistance(characteristic, output);
+  }
+  return indicated;
+}

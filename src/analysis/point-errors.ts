@@ -1,0 +1,32 @@
+import { type Characteristic, idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
+
+/** What one output says at one reference distance, and how far that is from the truth. */
+export type PointError = {
+  indicated: number;
+  errorDistance: number;
+  errorOutput: number;
+  errorPercentSpan: number;
+};
+
+/**
+ * The error of one reading: indicated minus reference, always with this sign.
+ *
+ * e = d(s) − x in distance; s − s*(x) in the unit of the output; 100 · e / S in percent of span.
+ *
+ * @param characteristic the line that the output should follow
+ * @param reference x, distance
+ * @param output s, in the unit of the characteristic's output ends
+ * @returns the distance that the output indicates, and the error in three units
+ * Source: JCGM 200:2012 (VIM), 2.16 measurement error.
+ * @example pointError({ rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 }, 50, 12.16).errorDistance // 1
+ */
+export function pointError(characteristic: Characteristic, reference: number, output: number): PointError {
+  const indicated = indicatedDistance(characteristic, output);
+  const errorDistance = indicated - reference;
+  return {
+    indicated,
+    errorDistance,
+    errorOutput: output - idealOutput(characteristic, reference),
+    errorPercentSpan: (100 * errorDistance) / spanOf(characteristic),
+  };
+}

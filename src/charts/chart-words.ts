@@ -1,0 +1,80 @@
+import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
+import { type DrawnReading, phasesOf } from "./phase-rows.ts";
+
+export function spanOf({ instrument }: CalibrationRecord): number {
+  return instrument.rangeUpper - instrument.rangeLower;
+}
+
+export function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** "+0.25 %": two digits of the narrowest tolerance are shown, and two decimals at least. */
+export function percentText(record: CalibrationRecord, percentSpan: number): string {
+  return `${writeSigned(percentSpan, percentDecimals(record))} %`;
+}
+
+export function unsignedPercentText(record: CalibrationRecord, percentSpan: number): string {
+  return `${writeFixed(percentSpan, percentDecimals(record))} %`;
+}
+
+/** "600.0 mm", with the decimals that were typed. */
+export function distanceText(record: CalibrationRecord, distance: number): string {
+  const decimals = Math.max(0, ...phasesOf(record).map(([, phase]) => phase.decimals.reference));
+  return `${writeFixed(distance, decimals)} ${record.instrument.distanceUnit}`;
+}
+
+export function rangeText(record: CalibrationRecord): string {
+  const { rangeLower, rangeUpper } = record.instrument;
+  return `from ${distanceText(record, rangeLower)} to ${distanceText(record, rangeUpper)}`;
+}
+
+/** "errors from −0.12 % to +0.40 % of span; farthest from zero: +0.40 % at 600 mm, rising". */
+export function spreadText(record: CalibrationRecord, readings: readonly DrawnReading[]): string {
+  const worst = readings.reduce((left, right) =>
+    Math.abs(right.errorPercentSpan) > Math.abs(left.errorPercentSpan) ? right : left,
+  );
+  const errors = readings.map(({ errorPercentSpan }) => errorPercentSpan);
+  const text = (percentSpan: number) => percentText(record, percentSpan);
+  return (
+    `errors from ${text(Math.min(...errors))} to ${text(Math.max(...errors))} of span; farthest from zero: ` +
+    `${text(worst.errorPercentSpan)} at ${distanceText(record, worst.reference)}, ${worst.direction}`
+  );
+}
+
+/** "Tolerance from −0.50 % to +0.50 % of span.", or what it is at both ends where it changes with distance. */
+export function toleranceText(record: CalibrationRecord): string {
+  const rows = phasesOf(record)
+    .flatMap(([, { readings }]) => readings)
+    .sort((left, right) => left.reference - right.reference);
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  const limits = ({ toleranceLow, toleranceHigh }: typeof first) =>
+    `from ${percentText(record, inPercent(toleranceLow))} to ${percentText(record, inPercent(toleranceHigh))} of span`;
+  const varies = limits(first) !== limits(last);
+  return varies
+    ? `Tolerance ${limits(first)} at ${distanceText(record, first.reference)}, ${limits(last)} at ${distanceText(record, last.reference)}.`
+    : `Tolerance ${limits(first)}.`;
+
+  function inPercent(distance: number): number {
+    return (100 * distance) / spanOf(record);
+  }
+}
+
+/** What the caption says of readings that are in no figure; empty where there are none. */
+export function leftOutText(phases: readonly PhaseRecord[], drawn: number): string {
+  const missing = phases.reduce((sum, { readings }) => sum + readings.length, 0) - drawn;
+  if (missing === 0) return "";
+  return ` ${missing === 1 ? "1 reading that is" : `${missing} readings that are`} left out of the figures ${missing === 1 ? "is" : "are"} not drawn.`;
+}
+
+function percentDecimals(record: CalibrationRecord): number {
+  const narrowest = Math.min(
+    ...phasesOf(record).flatMap(([, { readings }]) =>
+      readings.map(({ toleranceLow, toleranceHigh }) => Math.max(-toleranceLow, toleranceHigh)),
+    ),
+  );
+  const percent = (100 * narrowest) / spanOf(record);
+  return Number.isFinite(percent) && percent > 0 ? Math.max(2, decimalsForSignificant(percent, 2)) : 2;
+}

@@ -1,0 +1,15 @@
+import type { TopLevelSpec } from "vega-lite";
+import { chartFrame } from "./chart-frame.ts";
+import { legendAreaLayer, legendLayers } from "./legend-layers.ts";
+import { meanLines, readingMarks, rightChannel, toleranceLayers, xAndYSignals, zeroLine } from "./plot-layers.ts";
+
+/** Two vertical axes for one quantity: tolerance in distance on the right, errors in percent of span on the left. */
+export const errorChartSpec: TopLevelSpec = {
+  ...chartFrame,
+  params: [...xAndYSignals, { name: "rightDomain", value: [0, 1] }, { name: "rightTitle", value: "" }],
+  resolve: { scale: { y: "independent" } },
+  layer: [
+    { layer: [...toleranceLayers(rightChannel)] },
+    { layer: [zeroLine, meanLines, readingMarks, ...legendLayers, legendAreaLayer] },
+  ],
+};

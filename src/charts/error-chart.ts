@@ -1,0 +1,94 @@
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import { axisDomain } from "./axis-domain.ts";
+import { leftOutText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
+import { distanceAxis } from "./distance-axis.ts";
+import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { errorChartSpec } from "./error-chart-spec.ts";
+import { directionLegend, legendRows } from "./legend.ts";
+import { drawnReadings, isOutside, meanRows, phasesOf, phaseWords, readingRows, toleranceRows } from "./phase-rows.ts";
+
+/** Wide for paper and screens, narrow for phones. */
+export type ErrorChartSize = "wide" | "narrow";
+
+const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 320 } } as const;
+const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 350 } } as const;
+const draw = createDrawing(errorChartSpec);
+
+/** The error of every reading against the reference distance, as found and as left, with the tolerance. */
+export async function errorChart(record: CalibrationRecord, size: ErrorChartSize): Promise<Drawing> {
+  const words = wordsOf(record);
+  const rows = rowsOf(record);
+  const legend = [
+    ...directionLegend(phasesOf(record).map(([name]) => name)),
+    { kind: "area", text: "tolerance" } as const,
+  ];
+  const svg = await draw({
+    idPrefix: `error-${size}`,
+    className: `chart error-chart ${size}`,
+    title: words.title,
+    description: words.description,
+    size: sizes[size],
+    signals: signalsOf(record, rows),
+    data: { ...rows, ...legendRows(legend, legendRoom[size].width, legendRoom[size].left) },
+  });
+  return { svg, ...words };
+}
+
+type Rows = Readonly<Record<"readings" | "means" | "tolerance", readonly Row[]>>;
+
+function rowsOf(record: CalibrationRecord): Rows {
+  const phases = phasesOf(record);
+  return {
+    readings: phases.flatMap(([name, phase]) => readingRows(name, phase)),
+    means: phases.flatMap(([name, phase]) => meanRows(name, phase)),
+    tolerance: toleranceRows(
+      phases.map(([, phase]) => phase),
+      1,
+    ),
+  };
+}
+
+function signalsOf(record: CalibrationRecord, { readings, tolerance }: Rows) {
+  const { distanceUnit } = record.instrument;
+  const percentPerUnit = 100 / spanOf(record);
+  const limits = tolerance.flatMap(({ low, high }) => [Number(low) * percentPerUnit, Number(high) * percentPerUnit]);
+  const yDomain = axisDomain([0, ...readings.map(({ y }) => Number(y)), ...limits], { below: 0.07, above: 0.07 });
+  return {
+    ...distanceAxis(record),
+    yDomain,
+    rightDomain: yDomain.map((percent) => percent / percentPerUnit),
+    yTitle: "error, % of span",
+    rightTitle: `error, ${distanceUnit}`,
+  };
+}
+
+function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
+  const drawn = phasesOf(record).map(([name, phase]) => ({ name, phase, readings: drawnReadings(phase) }));
+  const phases = drawn.map(({ phase }) => phase);
+  const count = drawn.reduce((sum, { readings }) => sum + readings.length, 0);
+  const spreads = drawn
+    .filter(({ readings }) => readings.length > 0)
+    .map(
+      ({ name, readings }) =>
+        `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
+    );
+  return {
+    title: `${drawn.map(({ name, readings }, index) => outsideText(phaseWords[name], readings, index === 0)).join("; ")}.`,
+    caption:
+      "Each mark is one reading: triangles that point up were read with the distance rising, those that point down " +
+      "with it falling. The lines join the means of each direction. As found: open marks, dashed lines; as left: " +
+      `filled marks, solid lines. The shaded band is the tolerance.${leftOutText(phases, count)}`,
+    description:
+      `Error of ${record.instrument.tag} against the reference distance, range ${rangeText(record)}. ` +
+      `${spreads.join(" ")} ${toleranceText(record)}`,
+  };
+}
+
+/** "As found, 3 of 66 readings lie outside the tolerance", and after it "as left, none of 66 does". */
+function outsideText(words: string, readings: ReturnType<typeof drawnReadings>, isFirst: boolean): string {
+  const outside = readings.filter(isOutside).length;
+  const of = `${outside === 0 ? "none" : outside} of ${readings.length}`;
+  const isOne = outside < 2;
+  if (!isFirst) return `${words}, ${of} ${isOne ? "does" : "do"}`;
+  return `${sentenceCase(words)}, ${of} readings ${isOne ? "lies" : "lie"} outside the tolerance`;
+}

@@ -1,0 +1,33 @@
+import { palette } from "./palette.ts";
+import { bandOpacity, type Layer } from "./plot-layers.ts";
+import { dashChannel, fillChannel, shapeChannel, strokeChannel } from "./series-scales.ts";
+
+const pixel = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
+const start = { x: pixel("x"), y: pixel("y") };
+
+const lines: Layer = {
+  data: { name: "legendLines" },
+  mark: { type: "rule", strokeWidth: 1.25 },
+  encoding: { ...start, x2: { field: "x2" }, stroke: strokeChannel, strokeDash: dashChannel },
+};
+
+const marks: Layer = {
+  data: { name: "legendMarks" },
+  mark: { type: "point", size: 42, strokeWidth: 1.1, opacity: 1 },
+  encoding: { ...start, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel },
+};
+
+const texts: Layer = {
+  data: { name: "legendTexts" },
+  mark: { type: "text", align: "left", baseline: "middle" },
+  encoding: { ...start, text: { field: "text", type: "nominal" } },
+};
+
+/** Draws what `legend.ts` has laid out, in pixels from the upper left corner of the plot. */
+export const legendLayers: readonly Layer[] = [lines, marks, texts];
+
+export const legendAreaLayer: Layer = {
+  data: { name: "legendAreas" },
+  mark: { type: "rect", color: palette.band, fillOpacity: bandOpacity, stroke: palette.limit, strokeWidth: 1 },
+  encoding: { ...start, x2: { field: "x2" }, y2: { field: "y2" } },
+};

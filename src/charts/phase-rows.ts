@@ -1,0 +1,60 @@
+import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
+import type { Row } from "./draw.ts";
+
+export type PhaseName = keyof CalibrationRecord["phases"];
+
+export const phaseWords: Readonly<Record<PhaseName, string>> = { asFound: "as found", asLeft: "as left" };
+
+/** A reading that is in the figures and has an error. */
+export type DrawnReading = ReadingRecord & { errorDistance: number; errorPercentSpan: number };
+
+const phaseNames: readonly PhaseName[] = ["asFound", "asLeft"];
+
+/** The phases that a record has, in the order in which they happened. */
+export function phasesOf(record: CalibrationRecord): readonly (readonly [PhaseName, PhaseRecord])[] {
+  return phaseNames.flatMap((name) => {
+    const phase = record.phases[name];
+    return phase === undefined ? [] : [[name, phase] as const];
+  });
+}
+
+export function drawnReadings(phase: PhaseRecord): readonly DrawnReading[] {
+  return phase.readings.filter(
+    (reading): reading is DrawnReading =>
+      reading.leftOut === undefined && reading.errorDistance !== undefined && reading.errorPercentSpan !== undefined,
+  );
+}
+
+export function readingRows(series: PhaseName, phase: PhaseRecord): readonly Row[] {
+  return drawnReadings(phase).map(({ reference, errorPercentSpan, direction }) => ({
+    x: reference,
+    y: errorPercentSpan,
+    series,
+    shape: direction,
+  }));
+}
+
+/** Mean error of each test point, one line for each direction. */
+export function meanRows(series: PhaseName, phase: PhaseRecord): readonly Row[] {
+  return phase.points.flatMap(({ reference, up, down }) => [
+    ...(up === null ? [] : [{ x: reference, y: up, series, shape: "rising" }]),
+    ...(down === null ? [] : [{ x: reference, y: down, series, shape: "falling" }]),
+  ]);
+}
+
+/** The tolerance at every reference distance that was read, in distance times `factor`. */
+export function toleranceRows(phases: readonly PhaseRecord[], factor: number): readonly Row[] {
+  const rowByReference = new Map(
+    phases
+      .flatMap(({ readings }) => readings)
+      .map(({ reference, toleranceLow, toleranceHigh }) => [
+        reference,
+        { x: reference, low: toleranceLow * factor, high: toleranceHigh * factor },
+      ]),
+  );
+  return [...rowByReference.values()].sort((left, right) => left.x - right.x);
+}
+
+export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading): boolean {
+  return errorDistance < toleranceLow || errorDistance > toleranceHigh;
+}

@@ -1,0 +1,89 @@
+import type { TopLevelSpec } from "vega-lite";
+import { palette } from "./palette.ts";
+import { dashChannel, fillChannel, shapeChannel, strokeChannel } from "./series-scales.ts";
+
+export type Layer = Extract<TopLevelSpec, { layer: unknown }>["layer"][number];
+
+/** The grid shows through. */
+export const bandOpacity = 0.22;
+
+const signedLabel = "datum.value === 0 ? '0' : datum.label";
+
+/** Reference distance, the same in every layer. */
+export const xChannel = {
+  field: "x",
+  type: "quantitative",
+  scale: { domain: { signal: "xDomain" }, nice: false, zero: false },
+  axis: { title: { signal: "xTitle" }, format: "f", grid: false, tickCount: { expr: "ceil(width / 65)" } },
+} as const;
+
+/** Error in percent of span, on the left. */
+export const yChannel = {
+  field: "y",
+  type: "quantitative",
+  scale: { domain: { signal: "yDomain" }, nice: false, zero: false },
+  axis: {
+    title: { signal: "yTitle" },
+    format: "+f",
+    labelExpr: signedLabel,
+    domain: false,
+    grid: true,
+    tickCount: { expr: "ceil(height / 45)" },
+  },
+} as const;
+
+/** The same error as a distance, on the right. */
+export const rightChannel = {
+  field: "y",
+  type: "quantitative",
+  scale: { domain: { signal: "rightDomain" }, nice: false, zero: false },
+  axis: { ...yChannel.axis, title: { signal: "rightTitle" }, orient: "right", grid: false },
+} as const;
+
+export const xAndYSignals = [
+  { name: "xDomain", value: [0, 1] },
+  { name: "yDomain", value: [0, 1] },
+  { name: "xTitle", value: "" },
+  { name: "yTitle", value: "" },
+];
+
+export const zeroLine: Layer = {
+  data: { values: [{ zero: 0 }] },
+  mark: { type: "rule", color: palette.quiet, strokeWidth: 1 },
+  encoding: { y: { ...yChannel, field: "zero" } },
+};
+
+export const meanLines: Layer = {
+  data: { name: "means" },
+  mark: { type: "line", strokeWidth: 1.25, strokeJoin: "round" },
+  encoding: {
+    x: xChannel,
+    y: yChannel,
+    stroke: strokeChannel,
+    strokeDash: dashChannel,
+    detail: { field: "shape", type: "nominal" },
+  },
+};
+
+export const readingMarks: Layer = {
+  data: { name: "readings" },
+  mark: { type: "point", size: 34, strokeWidth: 1.1, opacity: 1 },
+  encoding: { x: xChannel, y: yChannel, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel },
+};
+
+/** The tolerance as an area with its two limit lines, against one of the vertical axes. */
+export function toleranceLayers(channel: typeof yChannel | typeof rightChannel): readonly Layer[] {
+  const data = { name: "tolerance" };
+  const high = { ...channel, field: "high" };
+  const low = { ...channel, field: "low" };
+  const limit = { type: "line", color: palette.limit, strokeWidth: 1 } as const;
+  return [
+    {
+      data,
+      mark: { type: "area", color: palette.band, opacity: bandOpacity },
+      encoding: { x: xChannel, y: high, y2: { field: "low" } },
+    },
+    { data, mark: limit, encoding: { x: xChannel, y: high } },
+    { data, mark: limit, encoding: { x: xChannel, y: low } },
+  ];
+}

@@ -1,0 +1,46 @@
+import { palette } from "./palette.ts";
+
+/** What a series may be; "neutral" explains a shape in the legend. */
+export type Series = "asFound" | "asLeft" | "sensor" | "controller" | "neutral";
+export type Shape = "rising" | "falling" | "sensor" | "controller";
+
+const series: readonly Series[] = ["asFound", "asLeft", "sensor", "controller", "neutral"];
+const dashed = [5, 3];
+const solid = [1, 0];
+
+const scaleOf = (range: readonly (string | readonly number[])[]) => ({
+  domain: [...series],
+  range: [...range] as never[],
+});
+
+/** Open marks and dashes: as found, controller. Filled marks and solid lines: as left, sensor. */
+export const strokeChannel = {
+  field: "series",
+  type: "nominal",
+  legend: null,
+  scale: scaleOf([palette.asFound, palette.asLeft, palette.sensor, palette.controller, palette.quiet]),
+} as const;
+
+export const fillChannel = {
+  field: "series",
+  type: "nominal",
+  legend: null,
+  scale: scaleOf([palette.paper, palette.asLeft, palette.sensor, palette.paper, palette.quiet]),
+} as const;
+
+export const dashChannel = {
+  field: "series",
+  type: "nominal",
+  legend: null,
+  scale: scaleOf([dashed, solid, solid, dashed, solid]),
+} as const;
+
+export const shapeChannel = {
+  field: "shape",
+  type: "nominal",
+  legend: null,
+  scale: {
+    domain: ["rising", "falling", "sensor", "controller"] satisfies Shape[],
+    range: ["triangle-up", "triangle-down", "circle", "diamond"],
+  },
+} as const;

@@ -1,0 +1,15 @@
+#!/usr/bin/env node
+import { runCommandLine } from "./command-line.ts";
+
+process.exitCode = await runCommandLine(process.argv.slice(2), {
+  print: (text) => process.stdout.write(`${text}\n`),
+  complain: (text) => process.stderr.write(`${text}\n`),
+  isTerminal: process.stderr.isTTY === true,
+  today: () => localDate(new Date()),
+});
+
+/** The calendar day where the technician stands. */
+function localDate(now: Date): string {
+  const twoDigits = (value: number) => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
+}

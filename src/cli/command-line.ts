@@ -1,0 +1,65 @@
+import { Command, CommanderError } from "commander";
+import { version } from "../../package.json";
+import { checkCommand } from "./check-command.ts";
+import type { Console } from "./console.ts";
+import { newCommand } from "./new-command.ts";
+import { type ReportOptions, reportCommand } from "./report-command.ts";
+
+/** 0: done, whatever the verdict; 2: the input or the command line is wrong, or nothing could be written. */
+export type ExitCode = 0 | 1 | 2;
+
+/** Runs one command and returns its exit code. */
+export async function runCommandLine(words: readonly string[], console: Console): Promise<ExitCode> {
+  let exitCode: ExitCode = 0;
+  const program = new Command("spanwright")
+    .description("Calibration records for distance-sensing loops: tables in, one self-contained record out.")
+    .version(version)
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => console.print(text.trimEnd()), writeErr: (text) => console.complain(text.trimEnd()) });
+  program
+    .command("report")
+    .description("make the record of each calibration in a workbook")
+    .argument("<workbook>", "folder of tables, or a lone table of readings")
+    .option("--out <folder>", "folder for the records", "reports")
+    .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
+    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
+    .option("--range <lower:upper unit>", "for a lone table of readings: the range, such as 200:2000mm")
+    .option("--signal <lower:upper unit>", "for a lone table of readings: the signal at its ends, such as 4:20mA")
+    .option("--tolerance <number and basis>", "for a lone table of readings: such as 0.5%span, 0.1%reading or 2mm")
+    .action(async (workbook: string, options: ReportOptions) => {
+      exitCode = await reportCommand(workbook, options, console);
+    });
+  program
+    .command("check")
+    .description("say everything that is wrong with a workbook, and write nothing")
+    .argument("<workbook>", "folder of tables")
+    .action(async (workbook: string) => {
+      exitCode = await checkCommand(workbook, console);
+    });
+  program
+    .command("new")
+    .description("write an empty workbook with an explanation of every column")
+    .argument("<folder>", "new or empty folder")
+    .action(async (folder: string) => {
+      exitCode = await newCommand(folder, console);
+    });
+  try {
+    await program.parseAsync(words, { from: "user" });
+    return exitCode;
+  } catch (fault) {
+    return exitCodeOf(fault, console);
+  }
+}
+
+function exitCodeOf(fault: unknown, console: Console): ExitCode {
+  if (fault instanceof CommanderError) return fault.exitCode === 0 ? 0 : 2;
+  if (isDiskFault(fault)) {
+    console.complain(`nothing was written: ${fault.message}`);
+    return 2;
+  }
+  throw fault;
+}
+
+function isDiskFault(fault: unknown): fault is NodeJS.ErrnoException {
+  return fault instanceof Error && "code" in fault && "syscall" in fault;
+}

@@ -1,0 +1,42 @@
+import { mkdir, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import type { Disk, NewFile } from "../jobs/disk.ts";
+
+/** The real disk. */
+export const nodeDisk: Disk = {
+  read: async (path) => {
+    const found = await stat(path).catch(() => undefined);
+    if (found === undefined) return undefined;
+    if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readFile(path) }] };
+    const entries = await readdir(path, { withFileTypes: true });
+    const names = entries.filter((entry) => entry.isFile()).map(({ name }) => name);
+    const files = names.sort().map(async (name) => ({ name: join(path, name), bytes: await readFile(join(path, name)) }));
+    return { isFolder: true, files: await Promise.all(files) };
+  },
+  namesIn: (folder) => readdir(folder).catch(() => undefined),
+  writeTogether,
+};
+
+/** Each file is written beside its place and moved there when all of them are whole on the disk. */
+async function writeTogether(files: readonly NewFile[]): Promise<void> {
+  const temporary = files.map(({ path }) => `${path}.${crypto.randomUUID()}.tmp`);
+  try {
+    for (const [index, { path, text }] of files.entries()) {
+      await mkdir(dirname(path), { recursive: true });
+      await writeDurably(temporary[index] as string, text);
+    }
+    for (const [index, { path }] of files.entries()) await rename(temporary[index] as string, path);
+  } finally {
+    await Promise.all(temporary.map((path) => rm(path, { force: true })));
+  }
+}
+
+async function writeDurably(path: string, text: string): Promise<void> {
+  const file = await open(path, "wx");
+  try {
+    await file.writeFile(text);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}

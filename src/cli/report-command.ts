@@ -1,0 +1,54 @@
+import { version } from "../../package.json";
+import type { Reports } from "../jobs/report-calibrations.ts";
+import { summaryRows } from "../jobs/summary-rows.ts";
+import { type Console, complainOf } from "./console.ts";
+import { nodeDisk } from "./node-disk.ts";
+import { alignedTable } from "./print-table.ts";
+
+/** The options of `spanwright report` as the command line gives them. */
+export type ReportOptions = {
+  out: string;
+  tag?: string;
+  calibration?: string;
+  range?: string;
+  signal?: string;
+  tolerance?: string;
+};
+
+/** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
+export async function reportCommand(workbook: string, options: ReportOptions, console: Console): Promise<0 | 2> {
+  const { reportCalibrations } = await import("../jobs/report-calibrations.ts");
+  const { range, signal, tolerance, tag, calibration, out } = options;
+  const reports = await reportCalibrations(nodeDisk, workbook, {
+    out,
+    tag,
+    calibration,
+    today: console.today(),
+    firstLook: { range, signal, tolerance, tag, calibration },
+    softwareVersion: version,
+    onWritten: progress(console),
+  });
+  complainOf(reports.reading.problems, console);
+  if (reports.written.length > 0) console.print(alignedTable(summaryRows(reports.written)));
+  sayWhatIsMissing(reports, console);
+  return reports.reading.problems.hasStop ? 2 : 0;
+}
+
+function sayWhatIsMissing({ written, reading }: Reports, console: Console): void {
+  if (!reading.problems.hasStop) return;
+  console.complain(
+    written.length === 0
+      ? "nothing was written; mend what is wrong and run again"
+      : `${written.length} records were written; those that a problem touches were not`,
+  );
+}
+
+/** One line that counts, on a terminal only and for more than a handful. */
+function progress(console: Console): (done: number, all: number) => void {
+  const start = performance.now();
+  return (done, all) => {
+    if (!console.isTerminal || all < 10) return;
+    const left = Math.round((((performance.now() - start) / done) * (all - done)) / 1000);
+    process.stderr.write(done === all ? "\r\u001b[K" : `\r${done} of ${all}, ${left} s left \u001b[K`);
+  };
+}

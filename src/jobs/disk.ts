@@ -1,0 +1,14 @@
+import type { SourceFile } from "../workbook/raw-table.ts";
+
+/** A file to be written, by its path. */
+export type NewFile = { path: string; text: string };
+
+/** Everything that a job does to the disk; the command line gives the real one, a test gives its own. */
+export type Disk = {
+  /** The files of a folder, or the one file; nothing where there is none. */
+  read: (path: string) => Promise<{ isFolder: boolean; files: readonly SourceFile[] } | undefined>;
+  /** Names in a folder; nothing where there is no such folder. */
+  namesIn: (folder: string) => Promise<readonly string[] | undefined>;
+  /** Writes all of the files, or none of them; each is whole at every moment. */
+  writeTogether: (files: readonly NewFile[]) => Promise<void>;
+};

@@ -1,0 +1,63 @@
+import { ProblemList } from "../problems/problem-list.ts";
+import type { Problem } from "../problems/problem.ts";
+import { type FileDigest, fileDigest } from "../record/file-digest.ts";
+import { buildWorkbook } from "../workbook/build-workbook.ts";
+import { type CalibrationCase, casesOf } from "../workbook/calibration-case.ts";
+import type { RawTable, SourceFile } from "../workbook/raw-table.ts";
+import { readDelimited } from "../workbook/read-delimited.ts";
+import { readTables } from "../workbook/read-tables.ts";
+import type { Disk } from "./disk.ts";
+import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
+
+/** A workbook that was read: the calibrations that nothing stops, and every problem. */
+export type WorkbookReading = {
+  cases: readonly CalibrationCase[];
+  /** Rows of each table that were read without a problem. */
+  counts: { instruments: number; calibrations: number; readings: number };
+  problems: ProblemList;
+  digests: ReadonlyMap<string, FileDigest>;
+};
+
+export type ReadingOptions = { today: string; firstLook: FirstLook };
+
+/** Reads and checks a workbook: a folder of tables, a spreadsheet file, or a lone table of readings with options. */
+export async function readWorkbook(disk: Disk, path: string, options: ReadingOptions): Promise<WorkbookReading> {
+  const problems = new ProblemList();
+  const found = await disk.read(path);
+  if (found === undefined) problems.add("options/not-found", { file: path });
+  const files = found?.files ?? [];
+  const lone = found?.isFolder === false && /\.csv$/iu.test(path) ? files[0] : undefined;
+  const tables = lone
+    ? loneTables(lone, options.firstLook, problems)
+    : found === undefined
+      ? []
+      : await readTables(files, problems);
+  if (tables.length === 0 && problems.hasStop) return nothingRead(problems);
+  const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
+  return {
+    cases: casesOf(workbook, problems.all as readonly Problem[]),
+    counts: {
+      instruments: workbook.instruments.length,
+      calibrations: workbook.calibrations.length,
+      readings: workbook.readings.length,
+    },
+    problems,
+    digests: digestsOf(files, options.firstLook),
+  };
+}
+
+function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
+  const name = file.name.split(/[\\/]/u).at(-1) ?? file.name;
+  return firstLookTables(readDelimited(file, "readings", problems), name.replace(/\.csv$/iu, ""), firstLook, problems);
+}
+
+function nothingRead(problems: ProblemList): WorkbookReading {
+  return { cases: [], counts: { instruments: 0, calibrations: 0, readings: 0 }, problems, digests: new Map() };
+}
+
+function digestsOf(files: readonly SourceFile[], firstLook: FirstLook): ReadonlyMap<string, FileDigest> {
+  return new Map([
+    ...files.map(({ name, bytes }) => [name, fileDigest(bytes)] as const),
+    [commandLine, fileDigest(new TextEncoder().encode(optionsText(firstLook)))] as const,
+  ]);
+}

@@ -1,0 +1,71 @@
+import { assembleRecord } from "../record/assemble-record.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import { safeFileName } from "../record/safe-file-name.ts";
+import { renderPage } from "../report/page.tsx";
+import type { CalibrationCase } from "../workbook/calibration-case.ts";
+import type { Disk } from "./disk.ts";
+import { drawPictures } from "./draw-pictures.ts";
+import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
+
+export type ReportOptions = ReadingOptions & {
+  out: string;
+  tag?: string | undefined;
+  calibration?: string | undefined;
+  softwareVersion: string;
+  /** Called after each record, for whoever shows progress. */
+  onWritten?: (done: number, all: number) => void;
+};
+
+/** A record that was written, and where its page is. */
+export type WrittenRecord = { record: CalibrationRecord; page: string };
+
+export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookReading };
+
+/** Makes the record and the page of each calibration that is asked for and that no problem stops. */
+export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
+  const reading = await readWorkbook(disk, workbook, options);
+  const chosen = chosenCases(reading, options);
+  const written: WrittenRecord[] = [];
+  for (const calibrationCase of chosen) {
+    const record = assembleRecord(calibrationCase, {
+      softwareVersion: options.softwareVersion,
+      digests: reading.digests,
+      warnings: calibrationCase.warnings,
+    });
+    written.push({ record, page: await writeRecord(disk, record, options.out) });
+    options.onWritten?.(written.length, chosen.length);
+  }
+  return { written, reading };
+}
+
+/** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
+function chosenCases({ cases, problems }: WorkbookReading, { tag, calibration }: ReportOptions): readonly CalibrationCase[] {
+  const place = { file: "command line" };
+  if (tag !== undefined && !cases.some((found) => found.calibration.row.tag === tag) && !problems.hasStop) {
+    const choices = [...new Set(cases.map((found) => found.calibration.row.tag))].join(", ");
+    problems.add("options/tag-unknown", place, { read: tag, values: { choices } });
+  }
+  if (
+    calibration !== undefined &&
+    !cases.some((found) => found.calibration.row.calibration === calibration) &&
+    !problems.hasStop
+  ) {
+    const choices = cases.map((found) => found.calibration.row.calibration).join(", ");
+    problems.add("options/calibration-unknown", place, { read: calibration, values: { choices } });
+  }
+  return cases.filter(
+    ({ calibration: { row } }) =>
+      (tag === undefined || row.tag === tag) && (calibration === undefined || row.calibration === calibration),
+  );
+}
+
+async function writeRecord(disk: Disk, record: CalibrationRecord, out: string): Promise<string> {
+  const folder = `${out}/${safeFileName(record.instrument.tag)}`;
+  const name = safeFileName(record.calibration.calibration);
+  const page = `${folder}/${name}.html`;
+  await disk.writeTogether([
+    { path: page, text: renderPage(record, await drawPictures(record)) },
+    { path: `${folder}/${name}.json`, text: `${JSON.stringify(record, null, 2)}\n` },
+  ]);
+  return page;
+}

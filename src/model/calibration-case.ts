@@ -1,0 +1,26 @@
+import type { Calibration, LoopCheck, Reading, Standard, Trip } from "./calibration.ts";
+import type { Candidate, Instrument, Output } from "./instrument.ts";
+
+/** A checked row with the place and the text that it came from; `cells` holds what was typed, by column name. */
+export type TableRow<Row> = { row: Row; file: string; line: number; cells: Readonly<Record<string, string>> };
+
+/** How a file was written; with the bytes themselves this is all that reading it again needs. */
+export type FileDescription = {
+  name: string;
+  encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "xlsx";
+  delimiter: "," | ";" | "\t" | null;
+  decimalMark: "point" | "comma";
+};
+
+/** Everything in a workbook that belongs to one calibration. */
+export type CalibrationRows = {
+  calibration: TableRow<Calibration>;
+  instrument: TableRow<Instrument>;
+  standards: readonly TableRow<Standard>[];
+  outputs: readonly TableRow<Output>[];
+  readings: readonly TableRow<Reading>[];
+  trips: readonly TableRow<Trip>[];
+  loopChecks: readonly TableRow<LoopCheck>[];
+  candidates: readonly TableRow<Candidate>[];
+  files: readonly FileDescription[];
+};

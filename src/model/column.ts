@@ -1,0 +1,96 @@
+import * as z from "zod";
+import { type UnitSymbol, unitTable } from "../units/unit-table.ts";
+
+/**
+ * Where the unit of a number comes from: a fixed unit, or a unit that the instrument or the row itself names.
+ * `tolerance` is percent, the distance unit or the signal unit, as the basis beside it says.
+ */
+export type UnitSource =
+  | "distance"
+  | "signal"
+  | "controller value"
+  | "stated by row"
+  | "tolerance"
+  | "second tolerance"
+  | "accuracy"
+  | "°C"
+  | "%"
+  | "hPa"
+  | "V"
+  | "Ω"
+  | "°"
+  | "months"
+  | "none";
+
+/** How the text of a cell becomes a value. */
+export type CellReading =
+  | { reads: "text" | "list" | "date" | "time" | "yesNo" | "wholeNumber" | "unit" }
+  | { reads: "choice"; choices: readonly string[] }
+  | { reads: "number"; unit: UnitSource; above?: number; atLeast?: number; atMost?: number };
+
+/** One column of a table: how its cells are read, whether they must be filled in, and what they mean. */
+export type ColumnMeaning = CellReading & {
+  required: boolean;
+  about: string;
+  /** A first look at a lone readings file may do without it, though it is required. */
+  missingAtFirstLook?: true;
+};
+
+export type Column = ColumnMeaning & { key: string; name: string };
+
+const meanings = z.registry<ColumnMeaning>();
+
+function column<Schema extends z.ZodType>(schema: Schema, meaning: ColumnMeaning): Schema {
+  meanings.add(schema, meaning);
+  return schema;
+}
+
+type NumberBounds = { above?: number; atLeast?: number; atMost?: number };
+
+export const requiredText = (about: string) => column(z.string().min(1), { reads: "text", required: true, about });
+export const text = (about: string) => column(z.string().min(1).optional(), { reads: "text", required: false, about });
+export const list = (about: string) =>
+  column(z.array(z.string().min(1)).optional(), { reads: "list", required: false, about });
+export const requiredNumber = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
+  column(z.number(), { reads: "number", unit, required: true, about, ...bounds });
+export const number = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
+  column(z.number().optional(), { reads: "number", unit, required: false, about, ...bounds });
+export const wholeNumber = (about: string) =>
+  column(z.int().min(1).optional(), { reads: "wholeNumber", required: false, about });
+export const requiredDate = (about: string) => column(z.iso.date(), { reads: "date", required: true, about });
+export const date = (about: string) => column(z.iso.date().optional(), { reads: "date", required: false, about });
+export const unit = (about: string) =>
+  column(z.enum(Object.keys(unitTable) as [UnitSymbol, ...UnitSymbol[]]).optional(), {
+    reads: "unit",
+    required: false,
+    about,
+  });
+export const time = (about: string) => column(z.string().optional(), { reads: "time", required: false, about });
+export const yesNo = (about: string) => column(z.boolean().optional(), { reads: "yesNo", required: false, about });
+export const requiredChoice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
+  column(z.enum(choices), { reads: "choice", choices, required: true, about });
+export const choice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
+  column(z.enum(choices).optional(), { reads: "choice", choices, required: false, about });
+
+/**
+ * A column that every table must fill in, and that a first look at a lone readings file may do without.
+ * The value is optional in the type, so that whoever reads it has to say what stands there when it is missing.
+ */
+export const expectedText = (about: string) =>
+  column(z.string().min(1).optional(), { reads: "text", required: true, about, missingAtFirstLook: true });
+export const expectedDate = (about: string) =>
+  column(z.iso.date().optional(), { reads: "date", required: true, about, missingAtFirstLook: true });
+
+/** The columns of a table, in the order of its schema: the schema is the only place that lists them. */
+export function columnsOf(schema: z.ZodObject): readonly Column[] {
+  return Object.entries(schema.shape).map(([key, type]) => {
+    const meaning = meanings.get(type as z.ZodType);
+    if (meaning === undefined) throw new TypeError(`columnsOf: ${key} has no meaning as a column`);
+    return { ...meaning, key, name: columnName(key) };
+  });
+}
+
+/** "rangeLower" in the code is "range_lower" in a table. */
+export function columnName(key: string): string {
+  return key.replace(/[A-Z]/gu, (capital) => `_${capital.toLowerCase()}`);
+}

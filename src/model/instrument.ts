@@ -1,0 +1,118 @@
+import * as z from "zod";
+import { choice, date, number, requiredChoice, requiredNumber, requiredText, text, yesNo } from "./column.ts";
+
+export const principles = [
+  "ultrasonic",
+  "photoelectric",
+  "laser",
+  "radar",
+  "inductive",
+  "capacitive",
+  "other",
+] as const;
+export const distanceUnits = ["mm", "cm", "m", "in", "ft"] as const;
+export const signalUnits = ["mA", "V"] as const;
+export const toleranceBases = ["percent of span", "percent of reading", "distance", "signal"] as const;
+
+/** One tag: the loop that is calibrated, what it should do, and how far it may be off. */
+export const instrumentSchema = z.strictObject({
+  tag: requiredText("the loop's tag, as on the drawing and in the controller"),
+  description: text("what it measures"),
+  location: text("where it hangs"),
+  principle: choice(principles, "how it senses the distance"),
+  serial: text("serial number"),
+  rangeLower: requiredNumber("distance", "distance at which the signal is at its lower end"),
+  rangeUpper: requiredNumber("distance", "distance at which the signal is at its upper end"),
+  distanceUnit: requiredChoice(distanceUnits, "unit of every distance of this tag"),
+  signalLower: requiredNumber("signal", "signal meant at range_lower; above signal_upper for a reverse-acting loop"),
+  signalUpper: requiredNumber("signal", "signal meant at range_upper"),
+  signalUnit: requiredChoice(signalUnits, "unit of the signal"),
+  tolerance: requiredNumber("tolerance", "greatest error allowed; the upper side where tolerance_minus is given", {
+    above: 0,
+  }),
+  toleranceBasis: requiredChoice(toleranceBases, "what the tolerance is a part of, or its unit"),
+  toleranceMinus: number("tolerance", "greatest error allowed downwards, where it differs", { above: 0 }),
+  secondTolerance: number("second tolerance", "a second tolerance, added to the first", { above: 0 }),
+  secondToleranceBasis: choice(toleranceBases, "basis of the second tolerance"),
+  secondToleranceMinus: number("second tolerance", "the second tolerance downwards, where it differs", { above: 0 }),
+  adjustAt: number("%", "percent of tolerance from which adjusting is asked for though it passes", {
+    above: 0,
+    atMost: 100,
+  }),
+  countsLower: number("none", "raw counts of the input card meant at range_lower"),
+  countsUpper: number("none", "raw counts of the input card meant at range_upper"),
+  valueLower: number("controller value", "controller value meant at range_lower"),
+  valueUpper: number("controller value", "controller value meant at range_upper"),
+  valueUnit: text("unit of the controller value"),
+  faultLow: number("signal", "signal at or below which the sensor reports a fault"),
+  faultHigh: number("signal", "signal at or above which the sensor reports a fault"),
+  temperatureCompensated: yesNo("whether an ultrasonic sensor corrects for the air temperature"),
+  taughtAt: number("°C", "air temperature when it was taught"),
+  airMin: number("°C", "coldest air expected at the sensor"),
+  airMax: number("°C", "hottest air expected at the sensor"),
+  blindZone: number("distance", "nearest distance that it can measure", { atLeast: 0 }),
+  beamAngle: number("°", "full opening angle of the beam", { above: 0, atMost: 180 }),
+  supplyMin: number("V", "lowest supply voltage", { atLeast: 0 }),
+  supplyMax: number("V", "highest supply voltage", { atLeast: 0 }),
+  loadMax: number("Ω", "greatest load of the signal output", { atLeast: 0 }),
+  loopPowered: yesNo("whether the sensor lives on the signal current (two wires)"),
+  intervalMonths: number("months", "months between calibrations", { above: 0 }),
+  intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
+  criticality: choice(["safety", "quality", "general"], "what depends on the loop"),
+  hazardousArea: yesNo("whether it stands in a hazardous area"),
+  decisionRule: text("the decision rule for its tolerance"),
+  guardFactor: number("none", "guard band as a part of the expanded uncertainty, 0 to 1", { atLeast: 0, atMost: 1 }),
+  minimumTur: number("none", "least test uncertainty ratio asked for", { above: 0 }),
+  figureBasis: text("the standard, with edition, whose terms the figures follow"),
+  toleranceSource: text("where the tolerance comes from: process need, maker figure, other"),
+  toleranceSetBy: text("who set the tolerance"),
+  inServiceSince: date("day on which it was put into service"),
+});
+
+export type Instrument = z.infer<typeof instrumentSchema>;
+export type ToleranceBasis = (typeof toleranceBases)[number];
+export type DistanceUnit = (typeof distanceUnits)[number];
+export type SignalUnit = (typeof signalUnits)[number];
+
+/** One switched output of a tag. */
+export const outputSchema = z.strictObject({
+  tag: requiredText("tag of the table instruments"),
+  output: requiredText("name of the output, such as Q1"),
+  setPoint: requiredNumber("distance", "distance at which it is meant to switch"),
+  setPointTolerance: number("distance", "greatest error allowed of the set point", { above: 0 }),
+  differentialMax: number("%", "greatest differential travel, in percent of the operating distance", { above: 0 }),
+  repeatMax: number("%", "greatest spread of the operating distance, in percent of it", { above: 0 }),
+  polarity: choice(["PNP", "NPN"], "which rail the output switches"),
+  function: choice(["NO", "NC"], "normally open or normally closed"),
+  controllerInput: choice(["sinking", "sourcing"], "kind of the controller's input"),
+  wire: text("wire colour or number"),
+  pin: text("pin of the connector"),
+});
+
+export type Output = z.infer<typeof outputSchema>;
+
+/** A part that could replace the sensor. */
+export const candidateSchema = z.strictObject({
+  candidate: requiredText("name of the candidate"),
+  principle: choice(principles, "how it senses the distance"),
+  rangeLower: number("distance", "nearest distance of its range"),
+  rangeUpper: number("distance", "farthest distance of its range"),
+  distanceUnit: choice(distanceUnits, "unit of its distances"),
+  signalLower: number("signal", "lower end of its signal"),
+  signalUpper: number("signal", "upper end of its signal"),
+  signalUnit: choice(signalUnits, "unit of its signal"),
+  polarity: choice(["PNP", "NPN", "either"], "which rail its output switches"),
+  function: choice(["NO", "NC", "either"], "normally open or normally closed"),
+  supplyMin: number("V", "lowest supply voltage", { atLeast: 0 }),
+  supplyMax: number("V", "highest supply voltage", { atLeast: 0 }),
+  loadMax: number("Ω", "greatest load of its signal output", { atLeast: 0 }),
+  temperatureCompensated: yesNo("whether it corrects for the air temperature"),
+  beamAngle: number("°", "full opening angle of its beam", { above: 0, atMost: 180 }),
+  blindZone: number("distance", "nearest distance that it can measure", { atLeast: 0 }),
+  connector: text("kind of connector"),
+  pins: text("what each pin carries"),
+  accuracy: number("accuracy", "greatest error that its data state", { above: 0 }),
+  accuracyBasis: choice(toleranceBases, "basis of the accuracy"),
+});
+
+export type Candidate = z.infer<typeof candidateSchema>;

@@ -1,0 +1,75 @@
+/** What grouping needs to know of a reading. */
+export type PlacedReading = { point?: number | undefined; reference: number };
+
+/** One test point: its nominal position and which readings (by index) were taken there. */
+export type TestPoint = { nominal: number; members: readonly number[] };
+
+/** Share of the span that parts two test points, and that one test point may not exceed. */
+export const gapShare = 0.02;
+
+/**
+ * Gathers the readings of one phase into test points, in the order of rising distance.
+ *
+ * Where every reading names its nominal position, readings of one position belong together. Otherwise a new
+ * test point begins where the sorted references leave a gap of more than 2 % of span.
+ *
+ * @param readings n readings of one phase, distances in one unit
+ * @param span of the range, in that unit, above zero
+ * @returns test points; `nominal` is the column `point`, or the mean reference where that is absent
+ * Source: own choice, written down in the record with the figures that rest on it.
+ * @example testPointsOf([{ reference: 0 }, { reference: 50 }, { reference: 0.4 }], 100) // members [0, 2] and [1]
+ */
+export function testPointsOf(readings: readonly PlacedReading[], span: number): readonly TestPoint[] {
+  const sorted = readings.map((reading, index) => ({ ...reading, index })).sort((a, b) => position(a) - position(b));
+  const named = readings.every(({ point }) => point !== undefined);
+  const groups: (typeof sorted)[] = [];
+  for (const reading of sorted) {
+    const last = groups.at(-1)?.at(-1);
+    const begins =
+      last === undefined ||
+      (named ? reading.point !== last.point : reading.reference - last.reference > gapShare * span);
+    if (begins) groups.push([reading]);
+    else groups.at(-1)?.push(reading);
+  }
+  return groups.map((group) => ({
+    nominal: (named ? group[0]?.point : undefined) ?? meanReference(group),
+    members: group.map(({ index }) => index).sort((a, b) => a - b),
+  }));
+
+  function position(reading: PlacedReading): number {
+    return named ? (reading.point ?? reading.reference) : reading.reference;
+  }
+}
+
+/**
+ * The test points that are wider than 2 % of span because their readings run together.
+ *
+ * @param points of `testPointsOf`
+ * @param readings the readings that they were made of
+ * @param span of the range
+ * @returns those test points that no one can call one position; none where every reading names its position
+ * Source: own choice, the same 2 % as above.
+ * @example widePoints(testPointsOf([0, 1.5, 3].map((reference) => ({ reference })), 100), …, 100).length // 1
+ */
+export function widePoints(
+  points: readonly TestPoint[],
+  readings: readonly PlacedReading[],
+  span: number,
+): readonly TestPoint[] {
+  if (readings.every(({ point }) => point !== undefined)) return [];
+  return points.filter(({ members }) => {
+    let least = Number.POSITIVE_INFINITY;
+    let greatest = Number.NEGATIVE_INFINITY;
+    for (const member of members) {
+      const { reference = Number.NaN } = readings[member] ?? {};
+      least = Math.min(least, reference);
+      greatest = Math.max(greatest, reference);
+    }
+    return greatest - least > gapShare * span;
+  });
+}
+
+function meanReference(group: readonly PlacedReading[]): number {
+  const first = group[0]?.reference ?? 0;
+  return first + group.reduce((sum, { reference }) => sum + (reference - first), 0) / group.length;
+}

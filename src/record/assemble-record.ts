@@ -1,0 +1,95 @@
+import { isDetermined } from "../analysis/figure.ts";
+import { loopOf } from "../analysis/loop.ts";
+import type { Phase } from "../model/calibration.ts";
+import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { Problem } from "../problems/problem.ts";
+import { placeText, whatIsWrong } from "../problems/sentence.ts";
+import { assemblePhase } from "./assemble-phase.ts";
+import type { FileDigest } from "./file-digest.ts";
+import { monthsLater } from "./next-due.ts";
+import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
+
+/** The words whose definitions the figures follow, where the instrument names no other standard. */
+export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";
+
+export type RecordContext = {
+  softwareVersion: string;
+  digests: ReadonlyMap<string, FileDigest>;
+  warnings: readonly Problem[];
+};
+
+/**
+ * The record of one calibration: everything that was read, computed and decided, as one document.
+ *
+ * @param rows checked rows of the calibration, with the text that they came from
+ * @param context version of the program, digest of each input file by its name, warnings that touch the calibration
+ * @returns the document of `record-schema.ts`; numbers at full precision
+ * @throws TypeError where a digest is missing
+ * Source: the figures' own files; ISO/IEC 17025:2017, 7.5 and 7.8, for what a record has to carry.
+ * @example assembleRecord(rows, { softwareVersion: "0.1.0", digests, warnings: [] }).phases.asFound.verdict
+ */
+export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
+  const instrument = rows.instrument.row;
+  const asFound = phaseOf(rows, "as_found");
+  const asLeft = phaseOf(rows, "as_left");
+  const nextDue = nextDueOf(rows, asLeft ?? asFound);
+  return {
+    schema: recordFormat,
+    software: { name: "spanwright", version: context.softwareVersion },
+    inputs: inputsOf(rows, context.digests),
+    figureBasis: instrument.figureBasis ?? defaultFigureBasis,
+    decisionRule: { name: "simple acceptance" },
+    instrument,
+    calibration: rows.calibration.row,
+    standards: rows.standards.map(({ row }) => row),
+    outputs: rows.outputs.map(({ row }) => row),
+    phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
+    ...(nextDue !== undefined && { nextDue }),
+    warnings: context.warnings.map((problem) => ({
+      code: problem.code,
+      place: placeText(problem.place),
+      says: whatIsWrong(problem),
+    })),
+  };
+}
+
+function phaseOf(rows: CalibrationRows, phase: Phase): PhaseRecord | undefined {
+  const readings = rows.readings.filter(({ row }) => row.phase === phase);
+  if (readings.length === 0) return undefined;
+  const assembled = assemblePhase(readings, loopOf(rows.instrument.row), decimalMarks(rows));
+  return isDetermined(assembled) ? assembled : undefined;
+}
+
+function decimalMarks({ files }: CalibrationRows): (file: string) => "point" | "comma" {
+  const marks = new Map(files.map(({ name, decimalMark }) => [name, decimalMark]));
+  return (file) => marks.get(file) ?? "point";
+}
+
+function nextDueOf({ instrument, calibration }: CalibrationRows, last: PhaseRecord | undefined): string | undefined {
+  const { intervalMonths, intervalAgreedBy } = instrument.row;
+  const { performedOn } = calibration.row;
+  const isFit = last?.verdict === "pass" || last?.verdict === "conditional pass";
+  if (!isFit || performedOn === undefined || intervalMonths === undefined || intervalAgreedBy === undefined) return;
+  return monthsLater(performedOn, intervalMonths);
+}
+
+function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {
+  return {
+    files: rows.files.map((file) => {
+      const digest = digests.get(file.name);
+      if (digest === undefined) throw new TypeError(`assembleRecord: no digest of ${file.name}`);
+      return { ...file, ...digest };
+    }),
+    rows: {
+      instruments: [sourceRow(rows.instrument)],
+      calibrations: [sourceRow(rows.calibration)],
+      standards: rows.standards.map(sourceRow),
+      outputs: rows.outputs.map(sourceRow),
+      readings: rows.readings.map(sourceRow),
+    },
+  };
+}
+
+function sourceRow({ file, line, cells }: TableRow<unknown>) {
+  return { file, line, cells: { ...cells } };
+}

@@ -1,0 +1,16 @@
+import { createHash } from "node:crypto";
+
+/** What proves later that a file is the one that was read. */
+export type FileDigest = { sha256: string; byteLength: number };
+
+/**
+ * The SHA-256 of a file's bytes and their number.
+ *
+ * @param bytes of the file, as they lay on the disk
+ * @returns 64 hexadecimal digits, lower case, and the length in bytes
+ * Source: FIPS 180-4 (SHA-256).
+ * @example fileDigest(new TextEncoder().encode("abc")).sha256 // "ba7816bf…f20015ad"
+ */
+export function fileDigest(bytes: Uint8Array): FileDigest {
+  return { sha256: createHash("sha256").update(bytes).digest("hex"), byteLength: bytes.byteLength };
+}

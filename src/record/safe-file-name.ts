@@ -1,0 +1,27 @@
+import { createHash } from "node:crypto";
+
+const longestName = 60;
+/** Names that Windows keeps for devices, with or without an ending. */
+const reservedName = /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/iu;
+
+/**
+ * A tag or a number as the name of a file or folder: never a path, never hidden, never reserved, never empty.
+ *
+ * @param text as typed
+ * @returns the text itself where it is safe already; otherwise its letters, digits, points, hyphens and underscores,
+ *   at most 60, and eight hexadecimal digits of the text's SHA-256, so that two texts never share a name
+ * Source: own choice.
+ * @example safeFileName("../../x") // "x-1ea7b2d5"
+ */
+export function safeFileName(text: string): string {
+  const plain = text
+    .normalize("NFKD")
+    .replace(/\p{Mark}/gu, "")
+    .replace(/[^A-Za-z0-9._-]+/gu, "-")
+    .replace(/^[.-]+|[.-]+$/gu, "")
+    .slice(0, longestName)
+    .replace(/[.-]+$/u, "");
+  if (plain === text && !reservedName.test(plain)) return plain;
+  const digest = createHash("sha256").update(text).digest("hex").slice(0, 8);
+  return plain === "" || reservedName.test(plain) ? `x-${digest}` : `${plain}-${digest}`;
+}

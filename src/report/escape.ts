@@ -1,0 +1,22 @@
+import type { CalibrationRecord } from "../record/record-schema.ts";
+
+const entities: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
+
+/** Text as HTML text; the page's own parts are escaped by the renderer, this serves what stands around them. */
+export function escapedText(text: string): string {
+  return text.replace(/[&<>"']/gu, (character) => entities[character] ?? character);
+}
+
+/** Text as a CSS string: everything but letters, digits, space and a few harmless signs becomes a code point. */
+export function styleString(text: string): string {
+  const shortened = [...text].slice(0, 120).join("");
+  return `"${shortened.replace(/[^A-Za-z0-9 .,_-]/gu, (character) => `\\${character.codePointAt(0)?.toString(16)} `)}"`;
+}
+
+/** The record as JSON that cannot close the element that it stands in. */
+export function embeddedRecord(record: CalibrationRecord): string {
+  return JSON.stringify(record)
+    .replaceAll("<", "\\u003c")
+    .replaceAll("\u2028", "\\u2028")
+    .replaceAll("\u2029", "\\u2029");
+}

@@ -1,0 +1,115 @@
+import { palette } from "../charts/palette.ts";
+
+/** The style of a page: on a desk, at phone width, printed on A4 or Letter, and in grey. */
+export const pageStyle = `
+:root{--ink:${palette.ink};--quiet:${palette.quiet};--rule:#c9d1d9;--faint:#f3f5f7;--fail:#9b1c1c;--pass:#1d5e3a;color-scheme:light}
+*{box-sizing:border-box}
+html{background:#e9edf1}
+body{margin:0;font:15px/1.5 Inter,system-ui,sans-serif;color:var(--ink);font-variant-numeric:tabular-nums}
+main{max-width:1040px;margin:24px auto;padding:36px 48px 48px;background:#fff;box-shadow:0 1px 4px #1b243026}
+h1,h2,h3,p,dl,dd,figure,ul{margin:0}
+h1,h2,h3,th,strong,.verdict{font-weight:600}
+h1{font-size:34px;line-height:1.15;overflow-wrap:anywhere}
+h2{font-size:20px;line-height:1.3;margin:40px 0 12px;padding-top:10px;border-top:2px solid var(--ink)}
+h3{font-size:15px;line-height:1.4}
+p{max-width:76ch;overflow-wrap:anywhere}
+section p+p{margin-top:6px}
+.heading{display:flex;gap:32px;justify-content:space-between;align-items:flex-end}
+.heading>div{min-width:0}
+.kind{color:var(--quiet);margin-bottom:6px}
+.draft{display:inline-block;margin-left:10px;padding:0 8px;border:1px solid var(--ink);color:var(--ink);border-radius:2px}
+.subject{font-size:17px;color:var(--quiet)}
+.facts{display:grid;grid-template-columns:auto auto;gap:2px 28px;flex:none;max-width:50%}
+.fact dt{color:var(--quiet);font-size:13px}
+.fact dd{overflow-wrap:anywhere}
+.facts .fact{border-left:2px solid var(--rule);padding-left:10px}
+.not-stated,.not-determined{color:var(--quiet);font-style:italic}
+.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(250px,1fr));gap:16px}
+.answer-box{border:1px solid var(--rule);border-top:6px solid var(--rule);padding:12px 16px 14px}
+.answer-box p{font-size:14px}
+.answer-box .verdict{font-size:28px;line-height:1.25;margin:2px 0 6px}
+.verdict .meaning{font-size:15px;font-weight:400;color:var(--ink)}
+.is-pass{border-top-color:var(--pass)}
+.is-pass .verdict{color:var(--pass)}
+.is-fail{border-top-color:var(--fail);border-top-style:double;border-top-width:8px}
+.is-fail .verdict{color:var(--fail)}
+.rule{margin-top:14px;font-size:14px;color:var(--quiet)}
+.picture h3{margin:0 0 6px}
+.picture figcaption{margin-top:4px;font-size:13px;color:var(--quiet);max-width:90ch}
+.drawing svg{display:block;width:100%;height:auto}
+.narrow-only{display:none}
+.pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,420px),1fr));gap:28px 32px}
+.wide{overflow-x:auto;margin-top:14px}
+table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
+caption{text-align:left;font-weight:600;padding:4px 0 6px}
+th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
+thead th{background:var(--faint)}
+.number{text-align:right}
+.figures td.number{white-space:nowrap}
+.figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
+.where,.meaning{color:var(--quiet)}
+.figures .meaning{font-size:13px}
+.figures th[scope=row]{font-weight:400;min-width:12em}
+.sheet{font-size:13px;line-height:1.35}
+.sheet th,.sheet td{padding:3px 8px}
+.sheet tbody td{white-space:nowrap}
+.sheet .letters th{text-align:center;color:var(--quiet)}
+.sheet .corner{background:var(--faint)}
+.sheet tbody th,.sheet .titles th,.sheet .formulas th{background:var(--faint);color:var(--quiet);font-weight:400;text-align:right}
+.sheet .titles td{font-weight:600}
+.sheet .unit{display:block;font-weight:400;color:var(--quiet)}
+.sheet .formulas td{font-size:12px;color:var(--quiet);min-width:5.5em}
+.sheet .outside td{background:#fbeeee}
+.sheet .outside td:last-child{color:var(--fail);font-weight:600}
+.sheet .outside td:last-child::before{content:"▸ "}
+.sheet .left-out td{color:var(--quiet)}
+.notes{padding-left:20px;max-width:84ch}
+.notes li{margin:4px 0;overflow-wrap:anywhere}
+.digests{font-size:13px;color:var(--quiet)}
+code{font:12px/1.4 ui-monospace,monospace;overflow-wrap:anywhere}
+.fact-groups{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,210px),1fr));gap:24px 28px;margin:22px 0}
+.fact-group .fact{padding:3px 0;border-top:1px solid var(--rule);font-size:14px}
+.small{font-size:14px}
+.basis h3,.fact-groups+*{margin-top:14px}
+section>h3{margin-top:18px}
+.sign-off .ink{min-width:220px;height:46px}
+.end{margin-top:22px;text-align:center;color:var(--quiet)}
+@media (max-width:700px){
+ body{font-size:14px}
+ main{margin:0;padding:18px 16px 28px;box-shadow:none}
+ .heading{display:block}
+ .facts{max-width:none;margin-top:14px}
+ h1{font-size:28px}
+ .wide-only{display:none}
+ .narrow-only{display:block}
+ .sign-off .ink{min-width:90px}
+}
+@page{size:auto;margin:17mm 14mm 16mm;
+ @top-left{font:8pt Inter,sans-serif;color:#525d6a}
+ @bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt Inter,sans-serif;color:#525d6a}
+ @bottom-left{content:"Safety: site lockout procedure and local codes come first";font:8pt Inter,sans-serif;color:#525d6a}}
+@media print{
+ html{background:#fff}
+ body{font-size:9.5pt;line-height:1.4}
+ main{max-width:none;margin:0;padding:0;box-shadow:none}
+ h1{font-size:22pt}
+ h2{font-size:13pt;margin:18pt 0 7pt;break-after:avoid}
+ h3,caption{break-after:avoid}
+ table{font-size:8.5pt}
+ .sheet{font-size:7pt}
+ .sheet .formulas td{font-size:6.5pt;min-width:0}
+ .sheet th,.sheet td{padding:1.5pt 4pt}
+ .figures .meaning{font-size:8pt}
+ .wide{overflow:visible}
+ tr,figure,.answer-box,.fact,.notes li,.heading,.sign-off{break-inside:avoid}
+ thead{display:table-header-group}
+ .wide-only{display:block}
+ .narrow-only{display:none}
+ .pictures{grid-template-columns:1fr 1fr;gap:12pt 16pt}
+ .answers{grid-template-columns:repeat(auto-fit,minmax(150pt,1fr))}
+ .answer-box p,.rule,.small,.fact-group .fact{font-size:9pt}
+ .answer-box .verdict{font-size:17pt}
+ .fact-groups{grid-template-columns:repeat(4,1fr);gap:12pt}
+ *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+}
+`;

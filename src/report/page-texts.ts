@@ -1,0 +1,71 @@
+import type { CalibrationRecord, PhaseRecord, Verdict } from "../record/record-schema.ts";
+import { writeFixed, writeSigned } from "../units/write-number.ts";
+import { type NumberStyle, plainNumber } from "./number-style.ts";
+
+export type PhaseName = "asFound" | "asLeft";
+export const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
+
+/** The phases that a record has, in the order of the work. */
+export function phasesOf(record: CalibrationRecord): readonly { name: PhaseName; title: string; phase: PhaseRecord }[] {
+  return (["asFound", "asLeft"] as const).flatMap((name) => {
+    const phase = record.phases[name];
+    return phase === undefined ? [] : [{ name, title: phaseTitles[name], phase }];
+  });
+}
+
+/** What a verdict means for the loop, in the words of the first page. */
+export const verdictWords: Record<Verdict, { word: string; meaning: string }> = {
+  pass: { word: "Pass", meaning: "in tolerance" },
+  "conditional pass": { word: "Conditional pass", meaning: "in tolerance, but closer to the limit than U" },
+  "conditional fail": { word: "Conditional fail", meaning: "out of tolerance, by less than U" },
+  fail: { word: "Fail", meaning: "out of tolerance" },
+};
+
+/** "±0.5 % of span" or "−0.3 / +0.5 % of span + 0.1 % of reading". */
+export function toleranceWords({ instrument }: CalibrationRecord): string {
+  const first = termWords(instrument.tolerance, instrument.toleranceMinus, basisUnit(instrument.toleranceBasis));
+  if (instrument.secondTolerance === undefined || instrument.secondToleranceBasis === undefined) return first;
+  const { secondTolerance, secondToleranceMinus, secondToleranceBasis } = instrument;
+  return `${first} and ${termWords(secondTolerance, secondToleranceMinus, basisUnit(secondToleranceBasis))}, added`;
+
+  function basisUnit(basis: CalibrationRecord["instrument"]["toleranceBasis"]): string {
+    if (basis === "percent of span") return "% of span";
+    if (basis === "percent of reading") return "% of reading";
+    return basis === "distance" ? instrument.distanceUnit : instrument.signalUnit;
+  }
+}
+
+function termWords(plus: number, minus: number | undefined, unit: string): string {
+  if (minus === undefined || minus === plus) return `±${plainNumber(plus)} ${unit}`;
+  return `−${plainNumber(minus)} / +${plainNumber(plus)} ${unit}`;
+}
+
+/** Where the worst reading of a phase lies: "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there". */
+export function worstWords(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): string | undefined {
+  const { worst } = phase;
+  if (worst === null) return undefined;
+  const unit = record.instrument.distanceUnit;
+  const reading = phase.readings.find(({ row }) => row === worst.row);
+  const at = writeFixed(reading?.reference ?? 0, phase.decimals.reference);
+  const share = writeFixed(100 * worst.partOfTolerance, 0);
+  return (
+    `${writeSigned(worst.errorDistance, style.distance)} ${unit} ` +
+    `(${writeSigned(worst.errorPercentSpan, style.percent)} % of span) at ${at} ${unit}, ${share} % of the tolerance there`
+  );
+}
+
+/** How many readings of a phase lie outside, and of which part of the loop the verdict speaks. */
+export function outsideWords(phase: PhaseRecord): string {
+  const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
+  const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
+  const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
+  const count = outside === 0 ? `All ${judged} readings lie inside` : `${outside} of ${judged} readings lie outside`;
+  const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
+  return `${count}${faultNote}.${partsWords(phase)}`;
+}
+
+function partsWords({ verdicts }: PhaseRecord): string {
+  const { sensor, controller } = verdicts;
+  if (sensor === null || controller === null || sensor === controller) return "";
+  return ` The sensor: ${sensor}. What the controller shows: ${controller}.`;
+}

@@ -1,0 +1,29 @@
+import { adjustment } from "./adjustment.ts";
+import type { Check } from "./check-context.ts";
+import { dates } from "./dates.ts";
+import { instrumentPairs } from "./instrument-pairs.ts";
+import { keys } from "./keys.ts";
+import { limits } from "./limits.ts";
+import { measured } from "./measured.ts";
+import { people } from "./people.ts";
+import { points } from "./points.ts";
+import { range } from "./range.ts";
+import { readingOrder } from "./reading-order.ts";
+import { references } from "./references.ts";
+import { standards } from "./standards.ts";
+
+/** What the tables have to say of each other, in the order in which a reader would want to mend it. */
+export const everyCheck: readonly Check[] = [
+  keys,
+  references,
+  range,
+  limits,
+  instrumentPairs,
+  measured,
+  readingOrder,
+  points,
+  standards,
+  adjustment,
+  dates,
+  people,
+];

@@ -1,0 +1,74 @@
+import type { DraftRow } from "../table-row.ts";
+import type { Check, CheckContext } from "./check-context.ts";
+import { shownNumber } from "./shown-number.ts";
+
+/** Share of the span by which a reference may lie outside the range. */
+const overshootAllowed = 0.1;
+
+/** Far above rounding in the two subtractions, far below anything that a person could mean. */
+const roundingAllowed = 1e-9;
+
+/** Each calibration has readings, each reading says something, inside the range, that the instrument gives a meaning. */
+export const measured: Check = (context) => {
+  if (context.isKnown("readings")) everyCalibrationHasReadings(context);
+  for (const draft of context.drafts.readings) checkMeasured(draft, context);
+  for (const [name, drafts] of context.readingsByCalibration) {
+    const instrument = instrumentOf(name, context);
+    if (instrument === undefined) continue;
+    for (const draft of drafts) checkInside(draft, instrument, context);
+    checkScaled(drafts, instrument, context);
+  }
+};
+
+function everyCalibrationHasReadings({ drafts, readingsByCalibration, report }: CheckContext): void {
+  for (const draft of drafts.calibrations) {
+    if (draft.row.calibration === undefined) continue;
+    const readings = readingsByCalibration.get(draft.row.calibration) ?? [];
+    if (!readings.some(({ row }) => row.rejected === undefined)) report("calibrations", draft, "model/no-readings");
+  }
+}
+
+function checkMeasured(draft: DraftRow<"readings">, { report }: CheckContext): void {
+  const { signal, counts, value } = draft.cells;
+  if (signal === undefined && counts === undefined && value === undefined) {
+    report("readings", draft, "model/nothing-measured");
+  }
+}
+
+function instrumentOf(
+  calibration: string | undefined,
+  context: CheckContext,
+): DraftRow<"instruments">["row"] | undefined {
+  const tag = calibration === undefined ? undefined : context.calibrationByName.get(calibration)?.row.tag;
+  return tag === undefined ? undefined : context.instrumentByTag.get(tag)?.row;
+}
+
+function checkInside(
+  draft: DraftRow<"readings">,
+  { rangeLower, rangeUpper, distanceUnit }: DraftRow<"instruments">["row"],
+  { report }: CheckContext,
+): void {
+  const { reference, rejected } = draft.row;
+  if (reference === undefined || rangeLower === undefined || rangeUpper === undefined || rejected !== undefined) return;
+  const overshoot = Math.max(rangeLower - reference, reference - rangeUpper) / (rangeUpper - rangeLower);
+  if (!(overshoot > overshootAllowed + roundingAllowed)) return;
+  const values = {
+    reference: shownNumber(reference),
+    lower: shownNumber(rangeLower),
+    upper: shownNumber(rangeUpper),
+    unit: distanceUnit ?? "",
+  };
+  report("readings", draft, "model/reading-outside-range", { column: "reference", values });
+}
+
+/** Once a calibration: the first reading stands for all of them. */
+function checkScaled(
+  drafts: readonly DraftRow<"readings">[],
+  { countsLower, valueLower }: DraftRow<"instruments">["row"],
+  { report }: CheckContext,
+): void {
+  const counted = countsLower === undefined ? drafts.find(({ row }) => row.counts !== undefined) : undefined;
+  if (counted !== undefined) report("readings", counted, "model/counts-unscaled", { column: "counts" });
+  const valued = valueLower === undefined ? drafts.find(({ row }) => row.value !== undefined) : undefined;
+  if (valued !== undefined) report("readings", valued, "model/value-unscaled", { column: "value" });
+}

@@ -1,0 +1,29 @@
+import type { TableName } from "../model/tables.ts";
+import type { DecimalMark } from "../units/read-number.ts";
+
+/** A file as the user would name it, such as "data-demo/readings.csv", with its bytes. */
+export type SourceFile = { name: string; bytes: Uint8Array };
+
+/** How a file was read: the record states it, so that nothing was guessed silently. */
+export type FileDescription = {
+  name: string;
+  encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "xlsx";
+  delimiter: Delimiter | null;
+  decimalMark: DecimalMark;
+};
+
+export type Delimiter = "," | ";" | "\t";
+
+/** One row that is not empty; `line` counts from 1, as an editor or a spreadsheet shows it. */
+export type RawRow = { line: number; cells: readonly string[] };
+
+/** A table as text. `file` says where it stands; in a spreadsheet that includes the sheet. */
+export type RawTable = {
+  table: TableName;
+  file: string;
+  header: readonly string[];
+  headerLine: number;
+  rows: readonly RawRow[];
+  decimalMark: DecimalMark;
+  description: FileDescription;
+};

@@ -1,0 +1,128 @@
+import type { Column } from "../model/column.ts";
+import { type TableName, tableColumns } from "../model/tables.ts";
+import { catalogue, type ProblemCode } from "../problems/catalogue.ts";
+import type { Problem } from "../problems/problem.ts";
+import type { ProblemList } from "../problems/problem-list.ts";
+import { hasHiddenCharacter, visibleText } from "../problems/visible-text.ts";
+import type { DecimalMark } from "../units/read-number.ts";
+import { belongingOf } from "./belonging.ts";
+import type { CellValue } from "./cell-result.ts";
+import { neededColumns } from "./check-header.ts";
+import type { UnitRow } from "./expected-unit.ts";
+import { headerColumns } from "./header-columns.ts";
+import type { RawRow, RawTable } from "./raw-table.ts";
+import { acceptedWords, readCell } from "./read-cell.ts";
+import type { DraftRow } from "./table-row.ts";
+
+/** Longer texts break the page into pieces that nobody reads. */
+const longText = 2000;
+
+type PlacedColumn = { index: number; column: Column };
+type RowValues = Record<string, CellValue>;
+type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
+
+/** The row that names the units of a row, for the tables whose rows do not do so themselves. */
+export type FindUnitRow = (row: RowValues) => UnitRow | undefined;
+
+/** The rows of a table as far as they can be read, and those among them that have a problem of severity stop. */
+export type ReadRows<Table extends TableName> = { rows: readonly DraftRow<Table>[]; stopped: ReadonlySet<DraftRow> };
+
+/** Reads every cell of a table; each problem is reported at its cell and the work goes on. */
+export function readRows<Table extends TableName>(
+  raw: RawTable & { table: Table },
+  findUnitRow: FindUnitRow,
+  firstLook: boolean,
+  problems: ProblemList,
+): ReadRows<Table> {
+  const reader = rowReader(raw, findUnitRow, firstLook, problems);
+  const stopped = new Set<DraftRow>();
+  const rows = raw.rows.map((rawRow) => {
+    const { draft, isStopped } = reader(rawRow);
+    if (isStopped) stopped.add(draft);
+    return draft as DraftRow<Table>;
+  });
+  return { rows, stopped };
+}
+
+function rowReader(raw: RawTable, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
+  const { table, file, decimalMark, description } = raw;
+  const columns = headerColumns(table, raw.header);
+  const placed = numbersLast(columns);
+  const needed = neededColumns(tableColumns(table), firstLook);
+  const hasEveryNeeded = needed.every((column) => columns.includes(column));
+
+  return ({ line, cells: texts }: RawRow): { draft: DraftRow; isStopped: boolean } => {
+    const { row, cells, findings } = readCells(texts, placed, decimalMark, findUnitRow);
+    findings.push(...emptyCells(needed, columns, cells), ...strayCells(raw, texts));
+    const belongsTo = findings.length === 0 ? undefined : belongingOf(table, cells);
+    for (const { code, column, read, values } of findings) {
+      const place = { file, line, ...(column !== undefined && { column }) };
+      problems.add(code, place, { read, belongsTo, ...(values !== undefined && { values }) });
+    }
+    const isStopped = !hasEveryNeeded || findings.some(({ code }) => catalogue[code].severity === "stop");
+    return { draft: { row: row as DraftRow["row"], file: description.name, line, cells }, isStopped };
+  };
+}
+
+function readCells(
+  texts: readonly string[],
+  placed: readonly PlacedColumn[],
+  mark: DecimalMark,
+  findUnitRow: FindUnitRow,
+) {
+  const row: RowValues = {};
+  const cells: Record<string, string> = {};
+  const findings: Finding[] = [];
+  let unitRow: UnitRow | undefined;
+  for (const { index, column } of placed) {
+    const text = (texts[index] ?? "").trim();
+    if (text === "") continue;
+    const read = visibleText(text);
+    cells[column.name] = read;
+    if (hasHiddenCharacter(text)) findings.push({ code: "tables/control-character", column: column.name, read });
+    if (text.length > longText) findings.push(longCell(column.name, read));
+    if (column.reads === "number") unitRow ??= findUnitRow(row);
+    const result = readCell(read, column, mark, unitRow);
+    if ("value" in result) row[column.key] = result.value;
+    else findings.push({ ...result, column: column.name, read });
+  }
+  return { row, cells, findings };
+}
+
+function longCell(column: string, read: string): Finding {
+  return { code: "tables/cell-long", column, read, values: { length: read.length } };
+}
+
+/** Needed cells in which nothing is written; a column that is not there at all is the header's problem. */
+function emptyCells(
+  needed: readonly Column[],
+  columns: readonly (Column | undefined)[],
+  cells: Readonly<Record<string, string>>,
+): readonly Finding[] {
+  return needed
+    .filter((column) => cells[column.name] === undefined && columns.includes(column))
+    .map((column) => ({
+      code: "tables/cell-missing",
+      column: column.name,
+      values: { accepted: acceptedWords(column) },
+    }));
+}
+
+/** Numbers are read last, because other cells of the row may name their unit. */
+function numbersLast(columns: readonly (Column | undefined)[]): readonly PlacedColumn[] {
+  const placed = [...columns.entries()].flatMap(([index, column]) => (column === undefined ? [] : [{ index, column }]));
+  const isNumber = ({ column }: PlacedColumn) => column.reads === "number";
+  return [...placed.filter((one) => !isNumber(one)), ...placed.filter(isNumber)];
+}
+
+/** The first text that stands where the header names no column. */
+function strayCells({ header }: RawTable, texts: readonly string[]): readonly Finding[] {
+  for (const [index, cell] of texts.entries()) {
+    if (header[index] !== undefined && header[index] !== "") continue;
+    const read = visibleText(cell.trim());
+    if (read === "") continue;
+    if (index < header.length) return [{ code: "tables/column-unnamed", read }];
+    return [{ code: "tables/row-long", read, values: { cells: texts.length, columns: header.length } }];
+  }
+  return [];
+}

@@ -1,0 +1,29 @@
+import { requiredTables, type TableName } from "../model/tables.ts";
+import type { ProblemList } from "../problems/problem-list.ts";
+import { headerColumns } from "./header-columns.ts";
+import type { Delimiter, FileDescription, RawRow, RawTable } from "./raw-table.ts";
+import { settleDecimalMark } from "./settle-decimal-mark.ts";
+
+type Origin = { table: TableName; file: string; name: string; encoding: FileDescription["encoding"] };
+
+/** Takes the first of the rows that are not empty as the header, and settles the decimal mark. */
+export function tableOfRows(
+  { table, file, name, encoding, delimiter, rows }: Origin & { delimiter: Delimiter | null; rows: readonly RawRow[] },
+  problems: ProblemList,
+): RawTable {
+  const [first, ...rest] = rows;
+  if (rest.length === 0 && (requiredTables as readonly TableName[]).includes(table)) {
+    problems.add("tables/empty", { file });
+  }
+  const header = (first?.cells ?? []).map((cell) => cell.trim());
+  const decimalMark = settleDecimalMark({ file, rows: rest, delimiter }, headerColumns(table, header), problems);
+  const description = { name, encoding, delimiter, decimalMark };
+  return { table, file, header, headerLine: first?.line ?? 1, rows: rest, decimalMark, description };
+}
+
+/** What stands for a table that could not be read, so that it is not called missing as well. */
+export function unreadableTable({ table, file, name, encoding }: Origin): RawTable {
+  const decimalMark = "point";
+  const description = { name, encoding, delimiter: null, decimalMark } as const;
+  return { table, file, header: [], headerLine: 1, rows: [], decimalMark, description };
+}

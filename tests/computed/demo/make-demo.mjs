@@ -1,0 +1,47 @@
+/**
+ * Writes the tables of data-demo, each as another spreadsheet would save it. Plain Node, seeded: the same bytes each run.
+ *
+ *   node tests/computed/demo/make-demo.mjs [folder, by default data-demo]
+ */
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { calibrations } from "./demo-calibrations.mjs";
+import { instruments, outputs } from "./demo-instruments.mjs";
+import { standards } from "./demo-standards.mjs";
+import { plantedLoops } from "./planted-loops.mjs";
+import { takeReadings } from "./take-readings.mjs";
+
+const folder = process.argv[2] ?? fileURLToPath(new URL("../../../data-demo", import.meta.url));
+const numericColumns = ["point", "reference", "signal", "counts", "value"];
+
+save("instruments", `\ufeff${delimited(instruments, ",", "\n")}`, "utf8");
+save("outputs", delimited(outputs, "\t", "\n"), "utf8");
+save("standards", delimited(standards, ",", "\n"), "utf8");
+save("calibrations", delimited(calibrations, ";", "\r\n"), "latin1");
+save("readings", delimited(plantedLoops.flatMap(takeReadings).map(withDecimalComma), ";", "\r\n"), "utf8");
+
+function save(table, text, encoding) {
+  const bytes = Buffer.from(text, encoding);
+  if (bytes.toString(encoding) !== text) throw new Error(`${table}: a character has no place in ${encoding}`);
+  writeFileSync(join(folder, `${table}.csv`), bytes);
+}
+
+function delimited(rows, delimiter, lineEnd) {
+  const columns = Object.keys(rows[0]);
+  const lines = rows.map((row) => columns.map((column) => quoted(row[column] ?? "", delimiter)).join(delimiter));
+  return [columns.join(delimiter), ...lines, ""].join(lineEnd);
+}
+
+function quoted(text, delimiter) {
+  return text.includes(delimiter) || text.includes('"') ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+function withDecimalComma(row) {
+  return Object.fromEntries(
+    Object.entries(row).map(([column, text]) => [
+      column,
+      numericColumns.includes(column) ? text.replace(".", ",") : text,
+    ]),
+  );
+}

@@ -1,0 +1,17 @@
+import { readFileSync } from "node:fs";
+import { defineConfig } from "vitest/config";
+
+/** The build's loader for fonts, for the tests: a .woff2 file is its base64 text. */
+const fontAsBase64 = {
+  name: "font-as-base64",
+  enforce: "pre" as const,
+  load(id: string) {
+    if (!id.endsWith(".woff2")) return null;
+    return `export default ${JSON.stringify(readFileSync(id).toString("base64"))}`;
+  },
+};
+
+export default defineConfig({
+  plugins: [fontAsBase64],
+  test: { include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"], testTimeout: 30_000 },
+});
