@@ -25,5 +25,6 @@ export function notDetermined(reason: string): NotDetermined {
  * @example isDetermined(notDetermined("one cycle only")) // false
  */
 export function isDetermined<Value>(figure: Figure<Value>): figure is Value {
-  return !(typeof figure === "object" && figure !== null && "notDetermined" in figure);
+  if (typeof figure !== "object" || figure === null || !("notDetermined" in figure)) return true;
+  return typeof figure.notDetermined !== "string";
 }

@@ -20,8 +20,8 @@ export const gapShare = 0.02;
  * @example testPointsOf([{ reference: 0 }, { reference: 50 }, { reference: 0.4 }], 100) // members [0, 2] and [1]
  */
 export function testPointsOf(readings: readonly PlacedReading[], span: number): readonly TestPoint[] {
-  const sorted = readings.map((reading, index) => ({ ...reading, index })).sort((a, b) => position(a) - position(b));
   const named = readings.every(({ point }) => point !== undefined);
+  const sorted = readings.map((reading, index) => ({ ...reading, index })).sort((a, b) => position(a) - position(b));
   const groups: (typeof sorted)[] = [];
   for (const reading of sorted) {
     const last = groups.at(-1)?.at(-1);
