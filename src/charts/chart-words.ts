@@ -1,4 +1,5 @@
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { readNumber } from "../units/read-number.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import { type DrawnReading, phasesOf } from "./phase-rows.ts";
 
@@ -19,10 +20,16 @@ export function unsignedPercentText(record: CalibrationRecord, percentSpan: numb
   return `${writeFixed(percentSpan, percentDecimals(record))} %`;
 }
 
-/** "600.0 mm", with the decimals that were typed. */
+/** "600.0 mm", with the decimals that the distances and the range were typed with. */
 export function distanceText(record: CalibrationRecord, distance: number): string {
-  const decimals = Math.max(0, ...phasesOf(record).map(([, phase]) => phase.decimals.reference));
-  return `${writeFixed(distance, decimals)} ${record.instrument.distanceUnit}`;
+  const { rangeLower, rangeUpper, distanceUnit } = record.instrument;
+  const typed = phasesOf(record).map(([, phase]) => phase.decimals.reference);
+  const decimals = Math.max(...typed, ...[rangeLower, rangeUpper].map(decimalsOf));
+  return `${writeFixed(distance, decimals)} ${distanceUnit}`;
+}
+
+function decimalsOf(value: number): number {
+  return readNumber(String(value), "point")?.decimals ?? 0;
 }
 
 export function rangeText(record: CalibrationRecord): string {

@@ -2,8 +2,7 @@ import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
 import { legendLayers } from "./legend-layers.ts";
 import { palette } from "./palette.ts";
-import { type Layer, meanLines, xAndYSignals, xChannel, yChannel } from "./plot-layers.ts";
-import { fillChannel, shapeChannel, strokeChannel } from "./series-scales.ts";
+import { type Layer, meanLines, meanMarks, xAndYSignals, xChannel, yChannel } from "./plot-layers.ts";
 
 const labelTop = 7;
 const labelBottom = 25;
@@ -12,12 +11,6 @@ const difference: Layer = {
   data: { name: "pairs" },
   mark: { type: "area", color: palette.difference, opacity: 0.25 },
   encoding: { x: xChannel, y: { ...yChannel, field: "up" }, y2: { field: "down" } },
-};
-
-const marks: Layer = {
-  data: { name: "means" },
-  mark: { type: "point", size: 60, strokeWidth: 1.2, opacity: 1 },
-  encoding: { x: xChannel, y: yChannel, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel },
 };
 
 const leader: Layer = {
@@ -42,5 +35,5 @@ const label: Layer = {
 export const directionChartSpec: TopLevelSpec = {
   ...chartFrame,
   params: [...xAndYSignals, { name: "labelAlign", value: "center" }],
-  layer: [difference, leader, meanLines, bracket, marks, label, ...legendLayers],
+  layer: [difference, leader, meanLines, bracket, meanMarks, label, ...legendLayers],
 };

@@ -5,13 +5,23 @@ import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./draw.ts";
 import { errorChartSpec } from "./error-chart-spec.ts";
 import { directionLegend, legendRows } from "./legend.ts";
-import { drawnReadings, isOutside, meanRows, phasesOf, phaseWords, readingRows, toleranceRows } from "./phase-rows.ts";
+import {
+  type DrawnReading,
+  drawnReadings,
+  isOutside,
+  meanRows,
+  type PhaseName,
+  phasesOf,
+  phaseWords,
+  readingRows,
+  toleranceRows,
+} from "./phase-rows.ts";
 
 /** Wide for paper and screens, narrow for phones. */
 export type ErrorChartSize = "wide" | "narrow";
 
 const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 320 } } as const;
-const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 350 } } as const;
+const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 258 } } as const;
 const draw = createDrawing(errorChartSpec);
 
 /** The error of every reading against the reference distance, as found and as left, with the tolerance. */
@@ -73,7 +83,7 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
         `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
     );
   return {
-    title: `${drawn.map(({ name, readings }, index) => outsideText(phaseWords[name], readings, index === 0)).join("; ")}.`,
+    title: titleOf(record, drawn),
     caption:
       "Each mark is one reading: triangles that point up were read with the distance rising, those that point down " +
       "with it falling. The lines join the means of each direction. As found: open marks, dashed lines; as left: " +
@@ -84,11 +94,22 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
   };
 }
 
-/** "As found, 3 of 66 readings lie outside the tolerance", and after it "as left, none of 66 does". */
-function outsideText(words: string, readings: ReturnType<typeof drawnReadings>, isFirst: boolean): string {
-  const outside = readings.filter(isOutside).length;
-  const of = `${outside === 0 ? "none" : outside} of ${readings.length}`;
-  const isOne = outside < 2;
-  if (!isFirst) return `${words}, ${of} ${isOne ? "does" : "do"}`;
-  return `${sentenceCase(words)}, ${of} readings ${isOne ? "lies" : "lie"} outside the tolerance`;
+type Drawn = { name: PhaseName; readings: readonly DrawnReading[] };
+
+/** "As found, 3 of 66 readings lie outside the tolerance; as left, none does." */
+function titleOf(record: CalibrationRecord, drawn: readonly Drawn[]): string {
+  const totals = new Set(drawn.map(({ readings }) => readings.length));
+  const clauses = drawn.map(({ name, readings }, index) => {
+    const outside = readings.filter((reading) => isOutside(reading, spanOf(record))).length;
+    const verb = outside < 2 ? ["lies", "does"] : ["lie", "do"];
+    if (index > 0) return `${phaseWords[name]}, ${amount(outside, readings.length, totals.size > 1)} ${verb[1]}`;
+    const words = `${sentenceCase(phaseWords[name])}, ${amount(outside, readings.length, true)}`;
+    return `${words} ${readings.length === 1 ? "reading" : "readings"} ${verb[0]} outside the tolerance`;
+  });
+  return `${clauses.join("; ")}.`;
+}
+
+function amount(outside: number, total: number, isTotalSaid: boolean): string {
+  if (outside === total && total > 1) return `all ${total}`;
+  return `${outside === 0 ? "none" : outside}${isTotalSaid ? ` of ${total}` : ""}`;
 }

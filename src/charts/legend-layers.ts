@@ -1,6 +1,6 @@
 import { palette } from "./palette.ts";
 import { bandOpacity, type Layer } from "./plot-layers.ts";
-import { dashChannel, fillChannel, shapeChannel, strokeChannel } from "./series-scales.ts";
+import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, strokeChannel } from "./series-scales.ts";
 
 const pixel = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
 const start = { x: pixel("x"), y: pixel("y") };
@@ -8,13 +8,13 @@ const start = { x: pixel("x"), y: pixel("y") };
 const lines: Layer = {
   data: { name: "legendLines" },
   mark: { type: "rule", strokeWidth: 1.25 },
-  encoding: { ...start, x2: { field: "x2" }, stroke: strokeChannel, strokeDash: dashChannel },
+  encoding: { ...start, x2: { field: "x2" }, color: colorChannel, strokeDash: dashChannel },
 };
 
 const marks: Layer = {
   data: { name: "legendMarks" },
-  mark: { type: "point", size: 42, strokeWidth: 1.1, opacity: 1 },
-  encoding: { ...start, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel },
+  mark: { type: "point", strokeWidth: 1, opacity: 1 },
+  encoding: { ...start, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel, size: sizeChannel },
 };
 
 const texts: Layer = {

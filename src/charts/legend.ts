@@ -24,7 +24,7 @@ export function directionLegend(series: readonly PhaseName[]): readonly LegendIt
 type LegendRows = { legendLines: Row[]; legendMarks: Row[]; legendTexts: Row[]; legendAreas: Row[] };
 type DrawnLegend = Omit<LegendRows, "legendAreas"> & { legendAreas?: Row[] };
 
-const sampleWidth = { series: 40, shape: 10, area: 24 } as const;
+const sampleWidth = { series: 44, shape: 10, area: 24 } as const;
 const textGap = 6;
 const itemGap = 20;
 const rowHeight = 21;

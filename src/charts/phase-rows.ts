@@ -55,6 +55,11 @@ export function toleranceRows(phases: readonly PhaseRecord[], factor: number): r
   return [...rowByReference.values()].sort((left, right) => left.x - right.x);
 }
 
-export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading): boolean {
-  return errorDistance < toleranceLow || errorDistance > toleranceHigh;
+/** Part of the span below which a difference is the rounding of binary numbers: the same as in the verdict. */
+const roundingShare = 1e-12;
+
+/** Whether a mark lies outside the band. A reading's verdict may speak of its controller value, the mark does not. */
+export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading, span: number): boolean {
+  const slack = roundingShare * span;
+  return errorDistance < toleranceLow - slack || errorDistance > toleranceHigh + slack;
 }

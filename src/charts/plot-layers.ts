@@ -1,6 +1,6 @@
 import type { TopLevelSpec } from "vega-lite";
 import { palette } from "./palette.ts";
-import { dashChannel, fillChannel, shapeChannel, strokeChannel } from "./series-scales.ts";
+import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, strokeChannel } from "./series-scales.ts";
 
 export type Layer = Extract<TopLevelSpec, { layer: unknown }>["layer"][number];
 
@@ -59,16 +59,25 @@ export const meanLines: Layer = {
   encoding: {
     x: xChannel,
     y: yChannel,
-    stroke: strokeChannel,
+    color: colorChannel,
     strokeDash: dashChannel,
     detail: { field: "shape", type: "nominal" },
   },
 };
 
+const marks = { x: xChannel, y: yChannel, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel };
+const markStyle = { type: "point", strokeWidth: 1, opacity: 1 } as const;
+
 export const readingMarks: Layer = {
   data: { name: "readings" },
-  mark: { type: "point", size: 34, strokeWidth: 1.1, opacity: 1 },
-  encoding: { x: xChannel, y: yChannel, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel },
+  mark: markStyle,
+  encoding: { ...marks, size: sizeChannel },
+};
+
+export const meanMarks: Layer = {
+  data: { name: "means" },
+  mark: { ...markStyle, size: 88 },
+  encoding: marks,
 };
 
 /** The tolerance as an area with its two limit lines, against one of the vertical axes. */

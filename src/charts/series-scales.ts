@@ -14,11 +14,19 @@ const scaleOf = (range: readonly (string | readonly number[])[]) => ({
 });
 
 /** Open marks and dashes: as found, controller. Filled marks and solid lines: as left, sensor. */
-export const strokeChannel = {
+export const colorChannel = {
   field: "series",
   type: "nominal",
   legend: null,
   scale: scaleOf([palette.asFound, palette.asLeft, palette.sensor, palette.controller, palette.quiet]),
+} as const;
+
+/** A filled mark has a pale edge, so that marks that lie on each other can be counted. */
+export const strokeChannel = {
+  field: "series",
+  type: "nominal",
+  legend: null,
+  scale: scaleOf([palette.asFound, palette.paper, palette.paper, palette.controller, palette.paper]),
 } as const;
 
 export const fillChannel = {
@@ -27,6 +35,16 @@ export const fillChannel = {
   legend: null,
   scale: scaleOf([palette.paper, palette.asLeft, palette.sensor, palette.paper, palette.quiet]),
 } as const;
+
+/** Area in square pixels: a filled mark loses its edge to the paper, so it is drawn larger. */
+export const sizeChannel = {
+  condition: [
+    { test: "datum.series === 'asFound'", value: 38 },
+    { test: "datum.series === 'controller'", value: 26 },
+    { test: "datum.series === 'sensor'", value: 42 },
+  ],
+  value: 66,
+};
 
 export const dashChannel = {
   field: "series",

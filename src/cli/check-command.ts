@@ -9,6 +9,8 @@ export async function checkCommand(workbook: string, console: Console): Promise<
   const stops = problems.all.filter(({ severity }) => severity === "stop").length;
   const notes = problems.all.length - stops;
   const read = `${counts.instruments} instruments, ${counts.calibrations} calibrations, ${counts.readings} readings`;
-  console.print(`${read}: ${stops === 0 ? "nothing wrong" : `${stops} wrong`}, ${notes === 0 ? "no notes" : `${notes} notes`}`);
+  console.print(
+    `${read}: ${stops === 0 ? "nothing wrong" : `${stops} wrong`}, ${notes === 0 ? "no notes" : `${notes} notes`}`,
+  );
   return stops === 0 ? 0 : 2;
 }

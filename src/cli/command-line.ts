@@ -15,7 +15,10 @@ export async function runCommandLine(words: readonly string[], console: Console)
     .description("Calibration records for distance-sensing loops: tables in, one self-contained record out.")
     .version(version)
     .exitOverride()
-    .configureOutput({ writeOut: (text) => console.print(text.trimEnd()), writeErr: (text) => console.complain(text.trimEnd()) });
+    .configureOutput({
+      writeOut: (text) => console.print(text.trimEnd()),
+      writeErr: (text) => console.complain(text.trimEnd()),
+    });
   program
     .command("report")
     .description("make the record of each calibration in a workbook")

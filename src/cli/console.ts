@@ -1,5 +1,5 @@
-import { sentence } from "../problems/sentence.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { sentence } from "../problems/sentence.ts";
 
 /** Where a command speaks to: its output, its complaints, and today's date. */
 export type Console = {
@@ -13,7 +13,8 @@ export type Console = {
 export function complainOf(problems: ProblemList, console: Console): void {
   for (const severity of ["stop", "warn"] as const) {
     for (const problem of problems.all) {
-      if (problem.severity === severity) console.complain(`${severity === "stop" ? "wrong" : "note"}  ${sentence(problem)}`);
+      if (problem.severity === severity)
+        console.complain(`${severity === "stop" ? "wrong" : "note"}  ${sentence(problem)}`);
     }
   }
 }

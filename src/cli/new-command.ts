@@ -7,6 +7,8 @@ export async function newCommand(folder: string, console: Console): Promise<0 | 
   const { files, problems } = await newWorkbook(nodeDisk, folder);
   complainOf(problems, console);
   if (problems.hasStop) return 2;
-  console.print(`wrote ${files.length} files into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}`);
+  console.print(
+    `wrote ${files.length} files into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}`,
+  );
   return 0;
 }

@@ -10,7 +10,9 @@ export const nodeDisk: Disk = {
     if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readFile(path) }] };
     const entries = await readdir(path, { withFileTypes: true });
     const names = entries.filter((entry) => entry.isFile()).map(({ name }) => name);
-    const files = names.sort().map(async (name) => ({ name: join(path, name), bytes: await readFile(join(path, name)) }));
+    const files = names
+      .sort()
+      .map(async (name) => ({ name: join(path, name), bytes: await readFile(join(path, name)) }));
     return { isFolder: true, files: await Promise.all(files) };
   },
   namesIn: (folder) => readdir(folder).catch(() => undefined),

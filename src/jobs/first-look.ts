@@ -29,7 +29,11 @@ export function firstLookTables(
 ): readonly RawTable[] {
   const tag = options.tag ?? nameOfFile;
   const instrument = { tag, ...instrumentCells(options, problems) };
-  const completed = withColumn(withColumn(readings, "phase", "as_found"), "calibration", options.calibration ?? nameOfFile);
+  const completed = withColumn(
+    withColumn(readings, "phase", "as_found"),
+    "calibration",
+    options.calibration ?? nameOfFile,
+  );
   const column = columnIndex(completed, "calibration");
   const named = completed.rows.map(({ cells }) => cells[column]?.trim() ?? "").filter((cell) => cell !== "");
   return [
@@ -53,7 +57,8 @@ export function optionsText(options: FirstLook): string {
 const optionForms = {
   range: "--range with two distances and a unit, such as 200:2000mm",
   signal: "--signal with two signals and a unit, such as 4:20mA, 20:4mA or 0:10V",
-  tolerance: "--tolerance with a number and what it is a part of, such as 0.5%span, 0.1%reading, 2mm or 0.1%span+0.1%reading",
+  tolerance:
+    "--tolerance with a number and what it is a part of, such as 0.5%span, 0.1%reading, 2mm or 0.1%span+0.1%reading",
 } as const;
 
 function instrumentCells(options: FirstLook, problems: ProblemList): Cells {
@@ -72,13 +77,16 @@ function pairOf(option: "range" | "signal", written: string | undefined, problem
   if (written === undefined) return missing(option, problems);
   const [, first, second, unitWord = ""] = pair.exec(written.trim()) ?? [];
   const unit = unitOf(unitWord);
-  if (first === undefined || second === undefined || !isUnitFor(option, unit)) return notUnderstood(option, written, problems);
+  if (first === undefined || second === undefined || !isUnitFor(option, unit))
+    return notUnderstood(option, written, problems);
   return { first, second, unit };
 }
 
 function isUnitFor(option: "range" | "signal", unit: UnitSymbol | undefined): unit is UnitSymbol {
   if (unit === undefined) return false;
-  return option === "range" ? unitTable[unit].kind === "distance" : signalUnits.some((signalUnit) => signalUnit === unit);
+  return option === "range"
+    ? unitTable[unit].kind === "distance"
+    : signalUnits.some((signalUnit) => signalUnit === unit);
 }
 
 const term = /^([\d.]+)\s*(\S+)$/u;

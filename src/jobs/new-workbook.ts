@@ -1,10 +1,13 @@
 import type { Column } from "../model/column.ts";
-import { requiredTables, tableColumns, type TableName, tableNames } from "../model/tables.ts";
+import { requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import type { Disk, NewFile } from "./disk.ts";
 
 /** Writes an empty workbook: one file a table with its header, and a README with an example row of each. */
-export async function newWorkbook(disk: Disk, folder: string): Promise<{ files: readonly string[]; problems: ProblemList }> {
+export async function newWorkbook(
+  disk: Disk,
+  folder: string,
+): Promise<{ files: readonly string[]; problems: ProblemList }> {
   const problems = new ProblemList();
   const names = (await disk.namesIn(folder)) ?? [];
   if (names.length > 0) {
@@ -68,9 +71,22 @@ const exampleRows: Readonly<Record<TableName, Readonly<Record<string, string>>>>
     reference: "300.2",
     signal: "4.003",
   },
-  trips: { calibration: "C-0001", phase: "as_found", output: "Q1", direction: "approach", cycle: "1", reference: "401.5" },
+  trips: {
+    calibration: "C-0001",
+    phase: "as_found",
+    output: "Q1",
+    direction: "approach",
+    cycle: "1",
+    reference: "401.5",
+  },
   loop_checks: { calibration: "C-0001", item: "supply at the sensor", result: "pass", measured: "23.8", unit: "V" },
-  candidates: { candidate: "candidate A", principle: "radar", range_lower: "0.2", range_upper: "8", distance_unit: "m" },
+  candidates: {
+    candidate: "candidate A",
+    principle: "radar",
+    range_lower: "0.2",
+    range_upper: "8",
+    distance_unit: "m",
+  },
 };
 
 function readme(): string {

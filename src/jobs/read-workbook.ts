@@ -1,5 +1,5 @@
-import { ProblemList } from "../problems/problem-list.ts";
 import type { Problem } from "../problems/problem.ts";
+import { ProblemList } from "../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../record/file-digest.ts";
 import { buildWorkbook } from "../workbook/build-workbook.ts";
 import { type CalibrationCase, casesOf } from "../workbook/calibration-case.ts";

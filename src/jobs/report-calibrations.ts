@@ -39,7 +39,10 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
 }
 
 /** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
-function chosenCases({ cases, problems }: WorkbookReading, { tag, calibration }: ReportOptions): readonly CalibrationCase[] {
+function chosenCases(
+  { cases, problems }: WorkbookReading,
+  { tag, calibration }: ReportOptions,
+): readonly CalibrationCase[] {
   const place = { file: "command line" };
   if (tag !== undefined && !cases.some((found) => found.calibration.row.tag === tag) && !problems.hasStop) {
     const choices = [...new Set(cases.map((found) => found.calibration.row.tag))].join(", ");

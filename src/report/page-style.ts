@@ -5,8 +5,8 @@ export const pageStyle = `
 :root{--ink:${palette.ink};--quiet:${palette.quiet};--rule:#c9d1d9;--faint:#f3f5f7;--fail:#9b1c1c;--pass:#1d5e3a;color-scheme:light}
 *{box-sizing:border-box}
 html{background:#e9edf1}
-body{margin:0;font:15px/1.5 Inter,system-ui,sans-serif;color:var(--ink);font-variant-numeric:tabular-nums}
-main{max-width:1040px;margin:24px auto;padding:36px 48px 48px;background:#fff;box-shadow:0 1px 4px #1b243026}
+body{margin:0;font:15px/1.5 Inter,system-ui,sans-serif;color:var(--ink)}
+main{max-width:1160px;margin:24px auto;padding:36px 48px 48px;background:#fff;box-shadow:0 1px 4px #1b243026}
 h1,h2,h3,p,dl,dd,figure,ul{margin:0}
 h1,h2,h3,th,strong,.verdict{font-weight:600}
 h1{font-size:34px;line-height:1.15;overflow-wrap:anywhere}
@@ -44,21 +44,25 @@ table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}
 th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
 thead th{background:var(--faint)}
-.number{text-align:right}
+.number{text-align:right;font-variant-numeric:tabular-nums}
 .figures td.number{white-space:nowrap}
 .figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
 .where,.meaning{color:var(--quiet)}
 .figures .meaning{font-size:13px}
-.figures th[scope=row]{font-weight:400;min-width:12em}
-.sheet{font-size:13px;line-height:1.35}
-.sheet th,.sheet td{padding:3px 8px}
+.figures th[scope=row]{font-weight:400;min-width:11em}
+.figures th .unit{display:block;font-size:12.5px;color:var(--quiet)}
+.figures td.meaning{width:46%}
+.sheet{font-size:12.5px;line-height:1.35}
+.sheet th,.sheet td{padding:3px 7px}
+.sheet.many{font-size:12px}
+.sheet.many th,.sheet.many td{padding:3px 5px}
 .sheet tbody td{white-space:nowrap}
 .sheet .letters th{text-align:center;color:var(--quiet)}
 .sheet .corner{background:var(--faint)}
 .sheet tbody th,.sheet .titles th,.sheet .formulas th{background:var(--faint);color:var(--quiet);font-weight:400;text-align:right}
 .sheet .titles td{font-weight:600}
 .sheet .unit{display:block;font-weight:400;color:var(--quiet)}
-.sheet .formulas td{font-size:12px;color:var(--quiet);min-width:5.5em}
+.sheet .formulas td{font-size:12px;color:var(--quiet);text-align:center;vertical-align:middle}
 .sheet .outside td{background:#fbeeee}
 .sheet .outside td:last-child{color:var(--fail);font-weight:600}
 .sheet .outside td:last-child::before{content:"▸ "}
@@ -67,8 +71,9 @@ thead th{background:var(--faint)}
 .notes li{margin:4px 0;overflow-wrap:anywhere}
 .digests{font-size:13px;color:var(--quiet)}
 code{font:12px/1.4 ui-monospace,monospace;overflow-wrap:anywhere}
-.fact-groups{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,210px),1fr));gap:24px 28px;margin:22px 0}
-.fact-group .fact{padding:3px 0;border-top:1px solid var(--rule);font-size:14px}
+.fact-groups{columns:2;column-gap:40px;margin:22px 0}
+.fact-group{margin-bottom:18px}
+.fact-group .fact{display:grid;grid-template-columns:10em 1fr;gap:12px;padding:3px 0;border-top:1px solid var(--rule);font-size:14px}
 .small{font-size:14px}
 .basis h3,.fact-groups+*{margin-top:14px}
 section>h3{margin-top:18px}
@@ -80,9 +85,12 @@ section>h3{margin-top:18px}
  .heading{display:block}
  .facts{max-width:none;margin-top:14px}
  h1{font-size:28px}
+ .fact-groups{columns:1}
+ .fact-group .fact{grid-template-columns:8em 1fr}
  .wide-only{display:none}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
+ .figures td.meaning{min-width:240px}
 }
 @page{size:auto;margin:17mm 14mm 16mm;
  @top-left{font:8pt Inter,sans-serif;color:#525d6a}
@@ -94,14 +102,18 @@ section>h3{margin-top:18px}
  main{max-width:none;margin:0;padding:0;box-shadow:none}
  h1{font-size:22pt}
  h2{font-size:13pt;margin:18pt 0 7pt;break-after:avoid}
- h3,caption{break-after:avoid}
+ h3,caption,h2+p{break-after:avoid}
  table{font-size:8.5pt}
  .sheet{font-size:7pt}
  .sheet .formulas td{font-size:6.5pt;min-width:0}
- .sheet th,.sheet td{padding:1.5pt 4pt}
+ .sheet th,.sheet td{padding:1.5pt 3pt}
+ .sheet.many{font-size:6.2pt}
+ .sheet.many .formulas td{font-size:5.8pt}
+ .sheet.many th,.sheet.many td{padding:1.5pt 2pt}
  .figures .meaning{font-size:8pt}
  .wide{overflow:visible}
  tr,figure,.answer-box,.fact,.notes li,.heading,.sign-off{break-inside:avoid}
+ p{break-inside:avoid}
  thead{display:table-header-group}
  .wide-only{display:block}
  .narrow-only{display:none}
@@ -109,7 +121,9 @@ section>h3{margin-top:18px}
  .answers{grid-template-columns:repeat(auto-fit,minmax(150pt,1fr))}
  .answer-box p,.rule,.small,.fact-group .fact{font-size:9pt}
  .answer-box .verdict{font-size:17pt}
- .fact-groups{grid-template-columns:repeat(4,1fr);gap:12pt}
+ .fact-groups{columns:2;column-gap:18pt;margin:10pt 0}
+ .fact-group{margin-bottom:8pt}
+ .fact-group .fact{padding:1pt 0}
  *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 `;

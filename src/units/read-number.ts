@@ -13,6 +13,9 @@ const numberWithUnit = new RegExp(
   `^([+-]?(?:${whole}(?:\\.${fraction}?)?|\\.${fraction})(?:[eE][+-]?\\d+)?)\\s*([^\\d.,\\s].*)?$`,
   "su",
 );
+
+/** By far the most numbers are written so; they are read without the longer way. */
+const plainNumber = /^-?\d{1,15}(?:\.\d{1,15})?$/u;
 const groupMarks = new RegExp(groupMark, "gu");
 
 /**
@@ -25,6 +28,7 @@ const groupMarks = new RegExp(groupMark, "gu");
  * @example readNumber("1 234,50 mm", "comma") // { value: 1234.5, unit: "mm", decimals: 2 }
  */
 export function readNumber(text: string, mark: DecimalMark): WrittenNumber | undefined {
+  if (mark === "point" && plainNumber.test(text)) return readPlainNumber(text);
   const plain = text
     .trim()
     .replace(/^±\s*/u, "")
@@ -37,6 +41,11 @@ export function readNumber(text: string, mark: DecimalMark): WrittenNumber | und
   const value = Number(digits);
   if (!Number.isFinite(value)) return undefined;
   return { value, unit: match?.[2]?.trim() ?? null, decimals: decimalsOf(digits) };
+}
+
+function readPlainNumber(text: string): WrittenNumber {
+  const point = text.indexOf(".");
+  return { value: Number(text), unit: null, decimals: point < 0 ? 0 : text.length - point - 1 };
 }
 
 function decimalsOf(digits: string): number {

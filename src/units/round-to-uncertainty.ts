@@ -16,7 +16,8 @@ export type WrittenWithUncertainty = { value: string; uncertainty: string };
 export function writeWithUncertainty(value: number, uncertainty: number): WrittenWithUncertainty {
   if (!(uncertainty > 0)) throw new RangeError(`writeWithUncertainty: requires an uncertainty above zero`);
   const decimals = decimalsForSignificant(uncertainty, 2);
-  const step = 10 ** Math.max(0, Math.floor(Math.log10(uncertainty)) - 1);
+  const exponent = Number(uncertainty.toExponential(1).split("e")[1]);
+  const step = 10 ** Math.max(0, exponent - 1);
   if (step === 1) return { value: writeFixed(value, decimals), uncertainty: writeFixed(uncertainty, decimals) };
   return {
     value: writeFixed(Math.round(value / step) * step, 0),

@@ -1,16 +1,17 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "../model/calibration.ts";
+import type { FileDescription, TableRow } from "../model/calibration-case.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
 import { requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
 import { everyCheck } from "./checks/every-check.ts";
-import type { FileDescription, RawTable } from "./raw-table.ts";
+import type { RawTable } from "./raw-table.ts";
 import { type ReadRows, readRows } from "./read-rows.ts";
-import type { DraftRow, DraftTables, RowOf, TableRow } from "./table-row.ts";
+import type { DraftRow, DraftTables, RowOf } from "./table-row.ts";
 import { UnitRows } from "./unit-rows.ts";
 
-export type { TableRow } from "./table-row.ts";
+export type { TableRow } from "../model/calibration-case.ts";
 
 /** Every table of a workbook, checked; rows with a problem of severity stop are left out. */
 export type Workbook = {

@@ -1,24 +1,12 @@
-import type { Calibration, LoopCheck, Reading, Standard, Trip } from "../model/calibration.ts";
-import type { Candidate, Instrument, Output } from "../model/instrument.ts";
+import type { Calibration } from "../model/calibration.ts";
+import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
 import type { ProblemCode } from "../problems/catalogue.ts";
 import type { Problem } from "../problems/problem.ts";
-import type { TableRow, Workbook } from "./build-workbook.ts";
+import type { Workbook } from "./build-workbook.ts";
 import { groupedBy } from "./grouped-by.ts";
-import type { FileDescription } from "./raw-table.ts";
 
 /** One calibration with every row that its record needs, and the warnings that touch it. */
-export type CalibrationCase = {
-  calibration: TableRow<Calibration>;
-  instrument: TableRow<Instrument>;
-  standards: readonly TableRow<Standard>[];
-  outputs: readonly TableRow<Output>[];
-  readings: readonly TableRow<Reading>[];
-  trips: readonly TableRow<Trip>[];
-  loopChecks: readonly TableRow<LoopCheck>[];
-  candidates: readonly TableRow<Candidate>[];
-  files: readonly FileDescription[];
-  warnings: readonly Problem[];
-};
+export type CalibrationCase = CalibrationRows & { warnings: readonly Problem[] };
 
 /** Warnings about the run, not about what any record says. */
 const runCodes: ReadonlySet<ProblemCode> = new Set(["tables/file-unknown", "tables/file-kind"]);

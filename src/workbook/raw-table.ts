@@ -1,18 +1,13 @@
+import type { FileDescription } from "../model/calibration-case.ts";
 import type { TableName } from "../model/tables.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 
 /** A file as the user would name it, such as "data-demo/readings.csv", with its bytes. */
 export type SourceFile = { name: string; bytes: Uint8Array };
 
-/** How a file was read: the record states it, so that nothing was guessed silently. */
-export type FileDescription = {
-  name: string;
-  encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "xlsx";
-  delimiter: Delimiter | null;
-  decimalMark: DecimalMark;
-};
+export type { FileDescription } from "../model/calibration-case.ts";
 
-export type Delimiter = "," | ";" | "\t";
+export type Delimiter = NonNullable<FileDescription["delimiter"]>;
 
 /** One row that is not empty; `line` counts from 1, as an editor or a spreadsheet shows it. */
 export type RawRow = { line: number; cells: readonly string[] };

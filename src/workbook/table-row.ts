@@ -1,8 +1,6 @@
 import type * as z from "zod";
+import type { TableRow } from "../model/calibration-case.ts";
 import type { TableName, tableSchemas } from "../model/tables.ts";
-
-/** A row of a table, where it stands, and its non-empty texts as typed, by column name. */
-export type TableRow<Row> = { row: Row; file: string; line: number; cells: Readonly<Record<string, string>> };
 
 export type RowOf<Table extends TableName> = z.infer<(typeof tableSchemas)[Table]>;
 

@@ -97,7 +97,12 @@ function samplePhase(settings: Settings, name: "asFound" | "asLeft", noise: () =
       points: points.length,
       cycles: settings.cycles,
     },
-    decimals: { reference: 1, signal: 3, counts: 0, value: 2 },
+    decimals: {
+      reference: Math.max(0, 4 - Math.round(Math.log10(rangeUpper - rangeLower))),
+      signal: 3,
+      counts: 0,
+      value: 2,
+    },
     fit: {
       n: used.length,
       ...signalLine,

@@ -4,6 +4,7 @@
 #
 # readings.csv has one row a reading, with what its instrument should do in the same row. Prints one line a figure:
 # calibration,phase,figure,value, numbers with 17 significant digits, NA where the data do not allow the figure.
+# Where several places are equally far (readings are rounded, so they can be), all are printed with | between them.
 # The two minimax figures are found by brute force over the theorem that three points (a free line) or two points
 # (a line through a fixed point) decide them: Cheney, Introduction to Approximation Theory (1966), chapter 1.
 
@@ -15,6 +16,13 @@ say <- function(first, figure, value) {
   text <- if (length(value) == 0 || is.na(value)) "NA" else if (is.character(value)) value else sprintf("%.17g", value)
   cat(first$calibration, first$phase, figure, text, sep = ",")
   cat("\n")
+}
+
+# Names of all places whose size is the greatest, but for the rounding of binary numbers.
+say_places <- function(first, figure, places, sizes) {
+  greatest <- which(sizes >= max(sizes, -Inf, na.rm = TRUE) * (1 - 1e-9))
+  text <- if (is.character(places)) places else sprintf("%.17g", places)
+  say(first, figure, if (length(greatest) == 0) NA else paste(unique(text[greatest]), collapse = "|"))
 }
 
 line_ends <- function(first, stage) c(first[[paste0(stage, "_lower")]], first[[paste0(stage, "_upper")]])
@@ -31,7 +39,7 @@ output_of <- function(distance, ends, range) {
 fault_levels <- function(first) {
   if (!is.na(first$fault_low) || !is.na(first$fault_high)) return(c(first$fault_low, first$fault_high))
   is_live_zero <- first$signal_unit == "mA" && setequal(c(first$signal_lower, first$signal_upper), c(4, 20))
-  if (is_live_zero) c(3.6, 21) else c(NA, NA)
+  if (is_live_zero) c(3.5, 21) else c(NA, NA)
 }
 
 # Width of one side of the tolerance in distance: the sum of its terms.
@@ -152,29 +160,27 @@ linearities <- function(first, curve) {
 
 hystereses <- function(first, used, curve) {
   both <- curve[!is.na(curve$up) & !is.na(curve$down), ]
-  widest <- which.max(abs(both$up - both$down))
-  say(first, "hysteresis.percentSpan", abs(both$up - both$down)[widest])
-  say(first, "hysteresis.point", both$point[widest])
+  difference <- abs(both$up - both$down)
+  say(first, "hysteresis.percentSpan", difference[which.max(difference)])
+  say_places(first, "hysteresis.point", both$point, difference)
   runs <- do.call(rbind, lapply(split(used, used$cycle), function(run) {
     of_run <- error_curve(run)
     data.frame(cycle = run$cycle[1], point = of_run$point, difference = abs(of_run$up - of_run$down))
   }))
-  greatest <- which.max(runs$difference)
-  say(first, "hysteresis.withinOneCycle.percentSpan", runs$difference[greatest])
-  say(first, "hysteresis.withinOneCycle.point", runs$point[greatest])
-  say(first, "hysteresis.withinOneCycle.cycle", runs$cycle[greatest])
+  say(first, "hysteresis.withinOneCycle.percentSpan", runs$difference[which.max(runs$difference)])
+  say_places(first, "hysteresis.withinOneCycle.point", runs$point, runs$difference)
+  say_places(first, "hysteresis.withinOneCycle.cycle", runs$cycle, runs$difference)
 }
 
 repeatabilities <- function(first, used) {
   groups <- split(used, list(used$direction, used$nominal), drop = TRUE)
-  groups <- groups[sapply(groups, nrow) >= 2]
+  groups <- groups[vapply(groups, nrow, 0L) >= 2]
   none <- length(groups) == 0
-  spreads <- sapply(groups, function(group) diff(range(group$error)))
-  widest <- if (none) NULL else groups[[which.max(spreads)]]
-  freedom <- sapply(groups, nrow) - 1
+  spreads <- vapply(groups, function(group) diff(range(group$error)), 0)
+  freedom <- vapply(groups, nrow, 0L) - 1
   say(first, "repeatability.percentSpan", if (none) NA else max(spreads))
-  say(first, "repeatability.point", if (none) NA else widest$nominal[1])
-  say(first, "repeatability.direction", if (none) NA else widest$direction[1])
+  say_places(first, "repeatability.point", vapply(groups, function(group) group$nominal[1], 0), spreads)
+  say_places(first, "repeatability.direction", vapply(groups, function(group) group$direction[1], ""), spreads)
   say(first, "repeatability.pooledStdDev", if (none) NA else
     sqrt(sum(sapply(groups, function(group) var(group$error)) * freedom) / sum(freedom)))
   say(first, "repeatability.degreesOfFreedom", if (none) NA else sum(freedom))
@@ -216,10 +222,9 @@ phase_figures <- function(phase) {
   say(first, "inaccuracy.negative", min(0, used$error))
   each <- rbind(data.frame(error = curve$up, point = curve$point, direction = "rising"),
                 data.frame(error = curve$down, point = curve$point, direction = "falling"))
-  farthest <- each[which.max(abs(each$error)), ]
-  say(first, "maximumMeasuredError.percentSpan", farthest$error)
-  say(first, "maximumMeasuredError.point", farthest$point)
-  say(first, "maximumMeasuredError.direction", farthest$direction)
+  say(first, "maximumMeasuredError.percentSpan", each$error[which.max(abs(each$error))])
+  say_places(first, "maximumMeasuredError.point", each$point, abs(each$error))
+  say_places(first, "maximumMeasuredError.direction", each$direction, abs(each$error))
   linearities(first, curve)
   hystereses(first, used, curve)
   repeatabilities(first, used)

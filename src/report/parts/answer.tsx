@@ -40,7 +40,7 @@ function PhaseAnswer({ title, record, phase, style }: PhaseAnswerProps) {
       <div class="answer-box">
         <h3>{title}</h3>
         <p class="verdict">Not determined</p>
-        <p>{phase.notDetermined["verdict"]}</p>
+        <p>{phase.notDetermined.verdict}</p>
       </div>
     );
   }

@@ -5,7 +5,6 @@ export function Picture({ drawing, kind }: { drawing: Drawing; kind: "wide-only"
   return (
     <figure class={`picture ${kind}`}>
       <h3>{drawing.title}</h3>
-      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: the markup is drawn by src/charts, which escapes every text */}
       <div class="drawing" dangerouslySetInnerHTML={{ __html: drawing.svg }} />
       <figcaption>{drawing.caption}</figcaption>
     </figure>

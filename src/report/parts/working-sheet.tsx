@@ -1,7 +1,8 @@
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
 import type { NumberStyle } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
-import { type SheetColumn, sheetColumns } from "../sheet-columns.ts";
+import type { SheetColumn } from "../sheet-column.ts";
+import { sheetColumns } from "../sheet-columns.ts";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */
 export function WorkingSheets({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -9,8 +10,8 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
     <section aria-labelledby="working-title">
       <h2 id="working-title">Working</h2>
       <p>
-        Each derived column shows how it follows from the others, in terms of their letters, so that every number can
-        be followed with a pocket calculator. Numbers are computed at full precision and rounded only here.
+        Each derived column shows how it follows from the others, in terms of their letters, so that every number can be
+        followed with a pocket calculator. Numbers are computed at full precision and rounded only here.
       </p>
       {phasesOf(record).map(({ name, title, phase }) => (
         <Sheet key={name} id={`working-${name}`} title={title} record={record} phase={phase} style={style} />
@@ -24,8 +25,8 @@ type SheetProps = { id: string; title: string; record: CalibrationRecord; phase:
 function Sheet({ id, title, record, phase, style }: SheetProps) {
   const columns = sheetColumns(record, phase, style);
   return (
-    <div class="wide" role="region" aria-labelledby={id} tabIndex={0}>
-      <table class="sheet">
+    <section class="wide" aria-labelledby={id} tabIndex={0}>
+      <table class={columns.length > 12 ? "sheet many" : "sheet"}>
         <caption id={id}>{title}</caption>
         <thead>
           <tr class="letters">
@@ -59,7 +60,7 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
         </tbody>
       </table>
       <LeftOutNotes readings={phase.readings} />
-    </div>
+    </section>
   );
 }
 

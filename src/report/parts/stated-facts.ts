@@ -1,0 +1,83 @@
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { plainNumber } from "../number-style.ts";
+import { toleranceWords } from "../page-texts.ts";
+
+/** Names and what the workbook states of them; what it leaves empty is undefined and printed as 'not stated'. */
+export type Facts = readonly (readonly [string, string | undefined])[];
+
+/** What was calibrated. */
+export function itemFacts({ instrument, calibration }: CalibrationRecord): Facts {
+  const { distanceUnit, signalUnit, valueUnit } = instrument;
+  return [
+    ["Tag", instrument.tag],
+    ["Principle", instrument.principle],
+    ["Serial number", instrument.serial],
+    ["Range", range(instrument.rangeLower, instrument.rangeUpper, distanceUnit)],
+    ["Signal", range(instrument.signalLower, instrument.signalUpper, signalUnit)],
+    ["Counts", range(instrument.countsLower, instrument.countsUpper, "counts")],
+    ["Controller value", range(instrument.valueLower, instrument.valueUpper, valueUnit ?? "")],
+    ["Condition as received", calibration.conditionReceived],
+    ["Depends on the loop", instrument.criticality],
+  ];
+}
+
+/** Who did what, where and why. */
+export function workFacts({ calibration }: CalibrationRecord): Facts {
+  return [
+    ["Laboratory", calibration.laboratory],
+    ["Address", calibration.laboratoryAddress],
+    ["Owner", calibration.owner],
+    ["Place of the work", calibration.place],
+    ["Reason", calibration.reason],
+    ["Procedure", calibration.procedure],
+    ["Deviations from it", calibration.deviations],
+    ["Work order", calibration.workOrder],
+    ["Received on", calibration.receivedOn],
+    ["Performed on", calibration.performedOn],
+    ["Issued on", calibration.issuedOn],
+    ["Bypass permit", calibration.bypassPermit],
+    ["Returned to service", calibration.returnedToService],
+    ["Remarks", calibration.remarks],
+  ];
+}
+
+/** Air and target. */
+export function conditionFacts({ calibration, instrument }: CalibrationRecord): Facts {
+  const { targetWidth, targetHeight } = calibration;
+  const size =
+    targetWidth === undefined || targetHeight === undefined
+      ? undefined
+      : `${plainNumber(targetWidth)} × ${plainNumber(targetHeight)} ${instrument.distanceUnit}`;
+  return [
+    ["Air temperature", withUnit(calibration.airTemperature, "°C")],
+    ["Relative humidity", withUnit(calibration.relativeHumidity, "%")],
+    ["Air pressure", withUnit(calibration.pressure, "hPa")],
+    ["Target", calibration.targetMaterial],
+    ["Target size", size],
+    ["Target tilt", withUnit(calibration.targetTilt, "°")],
+    ["Target surface", calibration.targetSurface],
+  ];
+}
+
+/** Tolerance and decision rule. */
+export function decisionFacts(record: CalibrationRecord): Facts {
+  const { instrument } = record;
+  return [
+    ["Tolerance", toleranceWords(record)],
+    ["Where it comes from", instrument.toleranceSource],
+    ["Who set it", instrument.toleranceSetBy],
+    ["Decision rule", "simple acceptance (ILAC-G8:09/2019, guard band 0)"],
+    ["Prescribed by", record.decisionRule.prescribedBy],
+    ["Statement covers", "every reading listed in the working; overall the worst of them"],
+  ];
+}
+
+function range(lower: number | undefined, upper: number | undefined, unit: string): string | undefined {
+  if (lower === undefined || upper === undefined) return undefined;
+  return `${plainNumber(lower)} to ${plainNumber(upper)} ${unit}`.trim();
+}
+
+/** A number with its unit, where it is stated. */
+export function withUnit(value: number | undefined, unit: string | undefined): string | undefined {
+  return value === undefined ? undefined : `${plainNumber(value)} ${unit ?? ""}`.trim();
+}

@@ -1,0 +1,165 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+type Row = Readonly<Record<string, string | number>>;
+
+const ranges = [
+  { unit: "mm", lower: 200, upper: 2000 },
+  { unit: "cm", lower: 9000, upper: 9100 },
+  { unit: "m", lower: 0, upper: 6.5 },
+  { unit: "in", lower: 4, upper: 24 },
+  { unit: "ft", lower: -2, upper: 30 },
+] as const;
+const signals = [
+  { unit: "mA", lower: 4, upper: 20, fault: 3.6 },
+  { unit: "V", lower: 10, upper: 0 },
+  { unit: "mA", lower: 20, upper: 4, fault: 21 },
+  { unit: "V", lower: 1, upper: 5, fault: 0.2, fault_low: 0.5 },
+  { unit: "mA", lower: 0, upper: 20 },
+  { unit: "V", lower: 0.5, upper: 4.5, fault: 4.9, fault_high: 4.8 },
+  { unit: "V", lower: 0, upper: 5 },
+] as const;
+const tolerances: readonly Row[] = [
+  { tolerance: 0.5, tolerance_basis: "percent of span" },
+  { tolerance: 0.4, tolerance_basis: "percent of reading", tolerance_minus: 0.7 },
+  { tolerance: 0.02, tolerance_basis: "distance" },
+  { tolerance: 0.05, tolerance_basis: "signal" },
+  {
+    tolerance: 0.1,
+    tolerance_basis: "percent of span",
+    second_tolerance: 0.2,
+    second_tolerance_basis: "percent of reading",
+    second_tolerance_minus: 0.3,
+  },
+];
+const typedStages = [["signal"], ["signal", "value"], ["signal", "counts", "value"], ["value"], ["counts"]] as const;
+const directionsOf = [["rising", "falling"], ["rising"], ["rising", "falling"], ["falling"]] as const;
+
+/** Number of loops in the workbook; one phase each, every other one as left too. */
+export const loopCount = 20;
+
+/**
+ * Writes a workbook of twenty loops, no two alike, and gives its folder: every unit, signals rising and falling,
+ * one direction only, one cycle only, two test points only, named and unnamed points, rejected and fault readings.
+ */
+export function writeGeneratedWorkbook(seed: number): string {
+  const folder = mkdtempSync(join(tmpdir(), "spanwright-generated-"));
+  const random = mulberry32(seed);
+  const indices = Array.from({ length: loopCount }, (_, index) => index);
+  save(folder, "instruments", indices.map(instrumentRow));
+  save(folder, "calibrations", indices.map(calibrationRow));
+  save(
+    folder,
+    "readings",
+    indices.flatMap((index) => readingRows(index, random)),
+  );
+  return folder;
+}
+
+function traits(index: number) {
+  return {
+    range: ranges[index % ranges.length] as (typeof ranges)[number],
+    signal: signals[index % signals.length] as Partial<Record<"fault" | "fault_low" | "fault_high", number>> &
+      (typeof signals)[number],
+    stages: typedStages[Math.floor(index / 2) % typedStages.length] as readonly string[],
+    directions: directionsOf[index % directionsOf.length] as readonly string[],
+    cycles: 1 + (index % 3),
+    points: 2 + ((index * 7) % 10),
+    isNamed: index % 3 !== 0,
+  };
+}
+
+function instrumentRow(index: number): Row {
+  const { range, signal } = traits(index);
+  return {
+    tag: `G-${index}`,
+    range_lower: range.lower,
+    range_upper: range.upper,
+    distance_unit: range.unit,
+    signal_lower: signal.lower,
+    signal_upper: signal.upper,
+    signal_unit: signal.unit,
+    fault_low: signal.fault_low ?? "",
+    fault_high: signal.fault_high ?? "",
+    counts_lower: index % 2 === 0 ? 0 : 32767,
+    counts_upper: index % 2 === 0 ? 27648 : 6553,
+    value_lower: 100,
+    value_upper: index % 4 === 0 ? 0 : 250,
+    tolerance: "",
+    tolerance_basis: "",
+    tolerance_minus: "",
+    second_tolerance: "",
+    second_tolerance_basis: "",
+    second_tolerance_minus: "",
+    ...tolerances[index % tolerances.length],
+  };
+}
+
+function calibrationRow(index: number): Row {
+  return { calibration: `C-${index}`, tag: `G-${index}`, performed_on: "2026-05-04", performed_by: "Nobody Example" };
+}
+
+function readingRows(index: number, random: () => number): readonly Row[] {
+  const { directions, cycles, points, stages, signal } = traits(index);
+  const phases = index % 2 === 0 ? ["as_found"] : ["as_found", "as_left"];
+  const rows = phases.flatMap((phase) =>
+    Array.from({ length: cycles }, (_, cycle) => cycle + 1).flatMap((cycle) =>
+      directions.flatMap((direction) =>
+        Array.from({ length: points }, (_, point) => (direction === "rising" ? point : points - 1 - point)).map(
+          (point) => readingRow(index, { phase, cycle, direction, point }, random),
+        ),
+      ),
+    ),
+  );
+  const spoilt = points > 2 ? Math.floor(random() * points) : -1;
+  const spoiling =
+    signal.fault && stages.includes("signal") ? { signal: signal.fault } : { rejected: "target slipped" };
+  return rows.map((row, place) => (place === spoilt ? { ...row, ...spoiling } : row));
+}
+
+type Spot = { phase: string; cycle: number; direction: string; point: number };
+
+function readingRow(index: number, { phase, cycle, direction, point }: Spot, random: () => number): Row {
+  const { range, points, stages, isNamed } = traits(index);
+  const span = range.upper - range.lower;
+  const nominal = range.lower + (point / (points - 1)) * span;
+  const reference = nominal + (random() - 0.5) * 0.004 * span;
+  const part = (reference - range.lower) / span;
+  const bow = 0.004 * part * (1 - part) * (direction === "rising" ? 1 : -2);
+  const indicated = 0.001 + part * 1.002 + bow + 0.002 * (random() - 0.5);
+  const row = instrumentRow(index);
+  const shown = (stage: string) => {
+    const ends = [row[`${stage}_lower`], row[`${stage}_upper`]] as [number, number];
+    return stages.includes(stage) ? ends[0] + (indicated + 0.001 * random()) * (ends[1] - ends[0]) : "";
+  };
+  return {
+    calibration: `C-${index}`,
+    phase,
+    cycle: index % 4 === 2 ? "" : cycle,
+    direction,
+    point: isNamed ? nominal : "",
+    reference,
+    signal: shown("signal"),
+    counts: shown("counts"),
+    value: shown("value"),
+    rejected: "",
+  };
+}
+
+function save(folder: string, table: string, rows: readonly Row[]): void {
+  const columns = Object.keys(rows[0] ?? {});
+  const lines = rows.map((row) => columns.map((column) => row[column]).join(","));
+  writeFileSync(join(folder, `${table}.csv`), `${[columns.join(","), ...lines].join("\n")}\n`);
+}
+
+/** Mulberry32: a uniform stream from 0 to below 1 that is the same on every machine. */
+function mulberry32(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}

@@ -1,0 +1,89 @@
+import type { CalibrationRecord, PhaseRecord, Shares } from "../../src/record/record-schema.ts";
+
+/** One figure of a record; `scale` is the span in the figure's unit, or 1 where it has none. */
+export type RecordFigure = { value: number | string | null; scale: number };
+
+type Figures = Map<string, RecordFigure>;
+type Value = number | string | null | undefined;
+
+const shareNames = [
+  "sensor",
+  "inputCard",
+  "scaling",
+  "sensorAndInputCard",
+  "inputCardAndScaling",
+  "sensorToController",
+] as const;
+
+/** Every figure of one phase of a record by the name under which the other program prints it. */
+export function recordFigures(
+  { instrument }: CalibrationRecord,
+  phase: PhaseRecord,
+): ReadonlyMap<string, RecordFigure> {
+  const span = instrument.rangeUpper - instrument.rangeLower;
+  const output = outputSpan(instrument, phase.judged);
+  const controller = outputSpan(instrument, "value");
+  const figures: Figures = new Map();
+  const add = (name: string, value: Value, scale: number) => figures.set(name, { value: value ?? null, scale });
+  const addShares = (prefix: string, shares: Shares | undefined) => {
+    for (const name of shareNames) add(`${prefix}.${name}`, shares?.[name], span);
+  };
+
+  add("judged", phase.judged, 1);
+  for (const name of ["readings", "used", "leftOut", "points", "cycles"] as const) {
+    add(`counted.${name}`, phase.counted[name], 1);
+  }
+  for (const [index, reading] of phase.readings.entries()) {
+    const prefix = `readings.${index + 1}`;
+    for (const name of ["indicated", "errorDistance", "loopErrorDistance", "toleranceLow", "toleranceHigh"] as const) {
+      add(`${prefix}.${name}`, reading[name], span);
+    }
+    add(`${prefix}.errorSignal`, reading.errorSignal, output);
+    add(`${prefix}.errorPercentSpan`, reading.errorPercentSpan, 100);
+    add(`${prefix}.loopErrorValue`, reading.loopErrorValue, controller);
+    addShares(`${prefix}.shares`, reading.shares);
+  }
+
+  const { fit, hysteresis, loopError } = phase;
+  add("fit.n", fit?.n, 1);
+  add("fit.slope", fit?.slope, output / span);
+  add("fit.slopeStdError", fit?.slopeStdError, output / span);
+  for (const name of ["intercept", "interceptStdError", "residualStdDev"] as const)
+    add(`fit.${name}`, fit?.[name], output);
+  add("fit.rSquared", fit?.rSquared, 1);
+  for (const name of ["zeroError", "spanError"] as const) {
+    add(`${name}.percentSpan`, phase[name]?.percentSpan, 100);
+    add(`${name}.standardUncertainty`, phase[name]?.standardUncertainty, 100);
+  }
+  add("inaccuracy.positive", phase.inaccuracy?.positive, 100);
+  add("inaccuracy.negative", phase.inaccuracy?.negative, 100);
+  add("maximumMeasuredError.percentSpan", phase.maximumMeasuredError?.percentSpan, 100);
+  add("maximumMeasuredError.point", phase.maximumMeasuredError?.point, span);
+  add("maximumMeasuredError.direction", phase.maximumMeasuredError?.direction, 1);
+  for (const name of ["independent", "terminal", "zeroBased", "leastSquares"] as const) {
+    add(`linearity.${name}`, phase.linearity[name], 100);
+  }
+  add("hysteresis.percentSpan", hysteresis?.percentSpan, 100);
+  add("hysteresis.point", hysteresis?.point, span);
+  add("hysteresis.withinOneCycle.percentSpan", hysteresis?.withinOneCycle?.percentSpan, 100);
+  add("hysteresis.withinOneCycle.point", hysteresis?.withinOneCycle?.point, span);
+  add("hysteresis.withinOneCycle.cycle", hysteresis?.withinOneCycle?.cycle, 1);
+  add("repeatability.percentSpan", phase.repeatability?.percentSpan, 100);
+  add("repeatability.point", phase.repeatability?.point, span);
+  add("repeatability.direction", phase.repeatability?.direction, 1);
+  add("repeatability.pooledStdDev", phase.repeatability?.pooledStdDev, 100);
+  add("repeatability.degreesOfFreedom", phase.repeatability?.degreesOfFreedom, 1);
+  add("loopError.distance", loopError?.distance, span);
+  add("loopError.percentSpan", loopError?.percentSpan, 100);
+  add("loopError.value", loopError?.value, controller);
+  if (loopError) addShares("loopError.shares", loopError.shares);
+  for (const [index, point] of phase.points.entries()) {
+    for (const name of ["point", "reference"] as const) add(`points.${index + 1}.${name}`, point[name], span);
+    for (const name of ["up", "down", "mean"] as const) add(`points.${index + 1}.${name}`, point[name], 100);
+  }
+  return figures;
+}
+
+function outputSpan(instrument: CalibrationRecord["instrument"], stage: PhaseRecord["judged"]): number {
+  return Math.abs((instrument[`${stage}Upper`] ?? 1) - (instrument[`${stage}Lower`] ?? 0));
+}

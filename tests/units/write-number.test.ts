@@ -1,0 +1,55 @@
+import { expect, test } from "vitest";
+import { decimalsForSignificant, writeFixed, writeSigned, writeSignificant } from "../../src/units/write-number.ts";
+
+test.each([
+  [-0.4996, 2, "−0.50"],
+  [-0.004, 2, "0.00"],
+  [0, 1, "0.0"],
+  [-0, 1, "0.0"],
+  // Exact halves go away from zero; 1.005 is held as 1.00499999999999989… and goes down.
+  [0.125, 2, "0.13"],
+  [-0.125, 2, "−0.13"],
+  [2.5, 0, "3"],
+  [1.005, 2, "1.00"],
+  [1e21, 1, "1000000000000000000000.0"],
+  [-1e22, 0, "−10000000000000000000000"],
+])("%d to %d decimals is %s", (value, decimals, text) => {
+  expect(writeFixed(value, decimals)).toBe(text);
+});
+
+test.each([
+  [0.25, 2, "+0.25"],
+  [-0.25, 2, "−0.25"],
+  [0.004, 2, "0.00"],
+  [0, 2, "0.00"],
+])("%d signed to %d decimals is %s", (value, decimals, text) => {
+  expect(writeSigned(value, decimals)).toBe(text);
+});
+
+test.each([
+  [0.00123449, 4, "0.001234"],
+  [12345, 3, "12300"],
+  [0.0996, 2, "0.10"],
+  [999.6, 3, "1000"],
+  [-20, 4, "−20.00"],
+  [0, 3, "0.00"],
+  [1e-200, 2, `0.${"0".repeat(100)}`],
+])("%d to %d significant digits is %s", (value, digits, text) => {
+  expect(writeSignificant(value, digits)).toBe(text);
+});
+
+test.each([
+  [0.0996, 2, 2],
+  [0.0994, 2, 3],
+  [1234, 2, 0],
+  [1, 3, 2],
+])("%d to %d significant digits needs %d decimals", (value, digits, decimals) => {
+  expect(decimalsForSignificant(value, digits)).toBe(decimals);
+});
+
+test.each([Number.NaN, Number.POSITIVE_INFINITY])("%d is refused and never printed", (value) => {
+  expect(() => writeFixed(value, 1)).toThrow(RangeError);
+  expect(() => writeSigned(value, 1)).toThrow(RangeError);
+  expect(() => writeSignificant(value, 3)).toThrow(RangeError);
+  expect(() => decimalsForSignificant(value, 3)).toThrow(RangeError);
+});
