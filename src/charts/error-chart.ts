@@ -46,10 +46,11 @@ export async function errorChart(record: CalibrationRecord, size: ErrorChartSize
 
 type Rows = Readonly<Record<"readings" | "means" | "tolerance", readonly Row[]>>;
 
+/** As found is drawn last, for its open marks hide nothing. */
 function rowsOf(record: CalibrationRecord): Rows {
   const phases = phasesOf(record);
   return {
-    readings: phases.flatMap(([name, phase]) => readingRows(name, phase)),
+    readings: phases.toReversed().flatMap(([name, phase]) => readingRows(name, phase)),
     means: phases.flatMap(([name, phase]) => meanRows(name, phase)),
     tolerance: toleranceRows(
       phases.map(([, phase]) => phase),

@@ -29,11 +29,14 @@ export const strokeChannel = {
   scale: scaleOf([palette.asFound, palette.paper, palette.paper, palette.controller, palette.paper]),
 } as const;
 
+/** An open mark is half transparent, so that what it lies on can be seen. */
+const open = "rgba(255,255,255,0.6)";
+
 export const fillChannel = {
   field: "series",
   type: "nominal",
   legend: null,
-  scale: scaleOf([palette.paper, palette.asLeft, palette.sensor, palette.paper, palette.quiet]),
+  scale: scaleOf([open, palette.asLeft, palette.sensor, open, palette.quiet]),
 } as const;
 
 /** Area in square pixels: a filled mark loses its edge to the paper, so it is drawn larger. */

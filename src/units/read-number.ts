@@ -10,7 +10,7 @@ const whole = `(?:\\d{1,3}(?:${groupMark}\\d{3})+|\\d+)`;
 const fraction = `(?:\\d{3}(?:${groupMark}\\d{3})*(?:${groupMark}\\d{1,3})?|\\d+)`;
 const minusSigns = /^[\u2212\u2013\ufe63\uff0d]/u;
 const numberWithUnit = new RegExp(
-  `^([+-]?(?:${whole}(?:\\.${fraction}?)?|\\.${fraction})(?:[eE][+-]?\\d+)?)\\s*([^\\d.,\\s].*)?$`,
+  `^([+-]?(?:${whole}(?:\\.(?:${fraction}|(?!\\S)))?|\\.${fraction})(?:[eE][+-]?\\d+)?)\\s*([^\\d.,\\s].*)?$`,
   "su",
 );
 

@@ -39,7 +39,7 @@ output_of <- function(distance, ends, range) {
 fault_levels <- function(first) {
   if (!is.na(first$fault_low) || !is.na(first$fault_high)) return(c(first$fault_low, first$fault_high))
   is_live_zero <- first$signal_unit == "mA" && setequal(c(first$signal_lower, first$signal_upper), c(4, 20))
-  if (is_live_zero) c(3.5, 21) else c(NA, NA)
+  if (is_live_zero) c(3.6, 21) else c(NA, NA)
 }
 
 # Width of one side of the tolerance in distance: the sum of its terms.

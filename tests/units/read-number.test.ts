@@ -54,19 +54,14 @@ const refused: readonly [string, DecimalMark][] = [
   ["NaN", "point"],
   ["Infinity", "point"],
   ["1e999", "point"],
-  ["0x10", "comma"],
-  ["1--2", "point"],
+  ["7.mm", "point"],
 ];
 
-test.each(refused.filter(([text]) => text !== "12.o2" && text !== "0x10" && text !== "1--2"))(
-  "%j with a decimal %s is no number",
-  (text, mark) => {
-    expect(readNumber(text, mark)).toBeUndefined();
-  },
-);
+test.each(refused)("%j with a decimal %s is no number", (text, mark) => {
+  expect(readNumber(text, mark)).toBeUndefined();
+});
 
 test.each([
-  ["12.o2", "o2"],
   ["0x10", "x10"],
   ["1--2", "--2"],
 ])("what stands behind the digits of %j is taken for a unit, %j, which no table knows", (text, unit) => {

@@ -6,8 +6,9 @@ import { type FigureRow, Where, withReason } from "./figure-row.tsx";
 
 /** Every figure of a page, in the order in which they are printed. */
 export function figureRows({ instrument }: CalibrationRecord, style: NumberStyle): readonly FigureRow[] {
-  const percent = (value: number) => writeSigned(value, style.percent);
-  const size = (value: number) => writeFixed(value, style.percent);
+  const decimals = style.percent + 1;
+  const percent = (value: number) => writeSigned(value, decimals);
+  const size = (value: number) => writeFixed(value, decimals);
   const at = (point: number) => `at ${writeFixed(point, decimalsOf(point))} ${instrument.distanceUnit}`;
   const judgedUnit = ({ judged }: PhaseRecord) =>
     judged === "signal" ? instrument.signalUnit : judged === "counts" ? "counts" : (instrument.valueUnit ?? "units");
@@ -55,14 +56,18 @@ export function figureRows({ instrument }: CalibrationRecord, style: NumberStyle
       meaning:
         "Least-squares line of the error at the lower end of the range, ± its standard uncertainty from the fit.",
       cell: (phase) =>
-        withReason(phase, "zeroError", phase.zeroError, (error) => pair(error.percentSpan, error.standardUncertainty)),
+        withReason(phase, "zeroError", phase.zeroError, (error) =>
+          signedPair(error.percentSpan, error.standardUncertainty),
+        ),
     },
     {
       name: "Span error",
       unit: "% of span",
       meaning: "The same line at the upper end minus at the lower end.",
       cell: (phase) =>
-        withReason(phase, "spanError", phase.spanError, (error) => pair(error.percentSpan, error.standardUncertainty)),
+        withReason(phase, "spanError", phase.spanError, (error) =>
+          signedPair(error.percentSpan, error.standardUncertainty),
+        ),
     },
     {
       name: "Inaccuracy",
@@ -179,6 +184,11 @@ export function figureRows({ instrument }: CalibrationRecord, style: NumberStyle
       cell: (phase) => withReason(phase, "linearity", phase.linearity[key], size),
     };
   }
+}
+
+/** An error and its standard uncertainty: the sign is part of the meaning, so that + is written too. */
+function signedPair(value: number, standardUncertainty: number | null): string {
+  return `${value > 0 ? "+" : ""}${pair(value, standardUncertainty)}`;
 }
 
 function pair(value: number, standardUncertainty: number | null): string {

@@ -50,6 +50,7 @@ function checkInside(
 ): void {
   const { reference, rejected } = draft.row;
   if (reference === undefined || rangeLower === undefined || rangeUpper === undefined || rejected !== undefined) return;
+  if (rangeUpper <= rangeLower) return;
   const overshoot = Math.max(rangeLower - reference, reference - rangeUpper) / (rangeUpper - rangeLower);
   if (!(overshoot > overshootAllowed + roundingAllowed)) return;
   const values = {

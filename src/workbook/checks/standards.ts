@@ -25,11 +25,19 @@ function checkUse(draft: DraftRow<"calibrations">, { standardByName, report }: C
   for (const standard of names ?? []) {
     const { calibratedOn: calibrated = used, dueOn: due = used } = standardByName.get(standard)?.row ?? {};
     if (due < used) {
-      report("calibrations", draft, "model/standard-overdue", { column: "standards", values: { standard, due, used } });
+      report("calibrations", draft, "model/standard-overdue", {
+        column: "standards",
+        read: standard,
+        values: { standard, due, used },
+      });
     }
     if (calibrated > used) {
       const values = { standard, calibrated, used };
-      report("calibrations", draft, "model/standard-not-yet-calibrated", { column: "standards", values });
+      report("calibrations", draft, "model/standard-not-yet-calibrated", {
+        column: "standards",
+        read: standard,
+        values,
+      });
     }
   }
 }

@@ -1,0 +1,262 @@
+import type { ProblemCode } from "../../src/problems/catalogue.ts";
+import { smallestWorkbook, type Texts, withColumn, withFile, withText } from "../workbook/smallest-workbook.ts";
+import { spreadsheet } from "../workbook/spreadsheet.ts";
+
+/** A code that reading and checking a workbook can give. */
+export type WorkbookCode = Extract<ProblemCode, `tables/${string}` | `model/${string}`>;
+
+/** The smallest workbook that gives it, and the sentence that the user is told. */
+export type Provocation = { texts: Texts; told: string };
+
+const without = (file: string): Texts =>
+  Object.fromEntries(Object.entries(smallestWorkbook).filter(([name]) => name !== file));
+
+const asLeft = smallestWorkbook["readings.csv"].replaceAll("as_found", "as_left");
+const bothPhases = smallestWorkbook["readings.csv"] + asLeft.slice(asLeft.indexOf("\n") + 1);
+
+/** One for every code: the type asks for it. */
+export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
+  "tables/missing": {
+    texts: without("readings.csv"),
+    told: "readings.csv: the table readings is not there; accepted: a file readings.csv with at least the columns calibration, phase, direction, reference",
+  },
+  "tables/file-unknown": {
+    texts: withFile("reading.csv", "calibration\n"),
+    told: "reading.csv: no table of a workbook is called so; the file was not read; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, candidates",
+  },
+  "tables/file-kind": {
+    texts: withFile("trips.ods", "PK"),
+    told: "trips.ods: files of this kind are not read; accepted: tables as .csv, or one .xlsx with sheets",
+  },
+  "tables/table-twice": {
+    texts: withFile("old/Readings.CSV", smallestWorkbook["readings.csv"]),
+    told: "old/Readings.CSV: the table readings stands in readings.csv too; accepted: each table once",
+  },
+  "tables/spreadsheet": {
+    texts: withFile("book.xlsx", "not a spreadsheet"),
+    told: "book.xlsx: the file cannot be read as a spreadsheet; accepted: an .xlsx file as a spreadsheet saves it, without a password",
+  },
+  "tables/formula-uncalculated": {
+    texts: {
+      ...without("readings.csv"),
+      "book.xlsx": await spreadsheet("readings", smallestWorkbook["readings.csv"], {
+        "1,4": { formula: "A1+B1" },
+      }),
+    },
+    told: 'book.xlsx (sheet readings):2:signal: the cell holds a formula without its result; read "=A1+B1"; accepted: a value, or a file that a spreadsheet has calculated and saved',
+  },
+  "tables/empty": {
+    texts: withFile("readings.csv", "calibration,phase,direction,reference,signal\n"),
+    told: "readings.csv: the table has no rows; accepted: a first row that names the columns and at least one row below it",
+  },
+  "tables/encoding": {
+    texts: withFile("readings.csv", new Uint8Array([0x61, 0x81, 0x2c])),
+    told: "readings.csv: the bytes are no text that a spreadsheet saves; accepted: UTF-8 with or without byte order mark, UTF-16 with byte order mark, or Windows-1252",
+  },
+  "tables/quote": {
+    texts: withText("readings.csv", "C-1,as_found,rising,100", '"C-1,as_found,rising,100'),
+    told: 'readings.csv:6: a quotation mark opens and does not close as it should; accepted: text in "…", a quotation mark inside it doubled',
+  },
+  "tables/control-character": {
+    texts: withColumn("readings.csv", "remark", "bell\u0007"),
+    told: 'readings.csv:2:remark: the cell holds characters that do not show; each was replaced by a visible sign; read "bell␇"; accepted: text without control characters',
+  },
+  "tables/column-missing": {
+    texts: withText("readings.csv", "reference", "distance"),
+    told: "readings.csv:1: the column reference is not there; accepted: a first row with the columns calibration, phase, direction, reference",
+  },
+  "tables/column-twice": {
+    texts: withColumn("readings.csv", "Signal", "4.01"),
+    told: "readings.csv:1:Signal: the column stands there twice, first as column number 5; accepted: each column once",
+  },
+  "tables/column-unknown": {
+    texts: withColumn("instruments.csv", "fault lo", "3.6"),
+    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, minimum_tur, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
+  },
+  "tables/column-unnamed": {
+    texts: withColumn("readings.csv", "", "", "note"),
+    told: 'readings.csv:3: a value stands in a column that has no name; read "note"; accepted: a name for it in the first row, or an empty cell',
+  },
+  "tables/row-long": {
+    texts: withText("readings.csv", "25,8.01", "25,8.01,9"),
+    told: 'readings.csv:3: the row has 6 cells, the first row names 5 columns; read "9"; accepted: one cell a column',
+  },
+  "tables/decimal-mark-mixed": {
+    texts: withText("readings.csv", "25,8.01", '25,"8,01"'),
+    told: 'readings.csv:3:signal: the file uses a decimal comma here and a decimal point at line 2, column signal (4.01); read "8,01"; accepted: one decimal mark in a whole file',
+  },
+  "tables/decimal-mark-ambiguous": {
+    texts: withFile(
+      "readings.csv",
+      'calibration,phase,direction,reference,counts\nC-1,as_found,rising,0,"1,234"\nC-1,as_found,rising,25,"6,234"\n',
+    ),
+    told: 'readings.csv:2:counts: the comma could be a decimal comma or a thousands mark, and nothing else in the file tells which; read "1,234"; accepted: a decimal point without thousands marks, or semicolons between the columns where the comma is the decimal mark',
+  },
+  "tables/cell-missing": {
+    texts: withText("readings.csv", "rising,25", "rising,"),
+    told: "readings.csv:3:reference: nothing is written here; accepted: a number: reference distance",
+  },
+  "tables/cell-not-number": {
+    texts: withText("readings.csv", "8.01", "8.O1"),
+    told: 'readings.csv:3:signal: this is not a number; read "8.O1"; accepted: a number such as 12.02',
+  },
+  "tables/cell-not-whole": {
+    texts: withColumn("readings.csv", "cycle", "1", "1.5"),
+    told: 'readings.csv:3:cycle: this is not a whole number; read "1.5"; accepted: a whole number such as 1 or 12',
+  },
+  "tables/cell-unit-unknown": {
+    texts: withText("readings.csv", "8.01", "8.01 amps"),
+    told: 'readings.csv:3:signal: the unit amps is not known here; read "8.01 amps"; accepted: the number alone, or with mA',
+  },
+  "tables/cell-unit-kind": {
+    texts: withText("readings.csv", "8.01", "8.01 V"),
+    told: 'readings.csv:3:signal: the unit V measures another kind of thing; read "8.01 V"; accepted: the number alone, or with mA',
+  },
+  "tables/cell-not-date": {
+    texts: withText("calibrations.csv", "2026-03-04", "03/04/2026"),
+    told: 'calibrations.csv:2:performed_on: this is not a date that can be read in one way only; read "03/04/2026"; accepted: year-month-day as ISO 8601 writes it, such as 2026-03-04',
+  },
+  "tables/cell-not-time": {
+    texts: withColumn("readings.csv", "time", "2:05 pm"),
+    told: 'readings.csv:2:time: this is not a time of day; read "2:05 pm"; accepted: ISO 8601, such as 2026-03-04T14:05 or 14:05:30',
+  },
+  "tables/cell-not-choice": {
+    texts: withText("instruments.csv", "mm", "km"),
+    told: 'instruments.csv:2:distance_unit: this word is not one of those that the column takes; read "km"; accepted: mm, cm, m, in, ft',
+  },
+  "tables/cell-out-of-bounds": {
+    texts: withText("instruments.csv", "mA,0.5", "mA,0"),
+    told: 'instruments.csv:2:tolerance: the number is outside what the column takes; read "0"; accepted: above 0',
+  },
+  "tables/cell-long": {
+    texts: withColumn("readings.csv", "remark", "x".repeat(10_000)),
+    told: 'readings.csv:2:remark: the text is 10000 characters long; read "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…"; accepted: what can be read on a page; all of it is kept',
+  },
+  "model/key-twice": {
+    texts: withFile("calibrations.csv", `${smallestWorkbook["calibrations.csv"]}C-1,LT-1,2026-03-05,T. Example,GB-1\n`),
+    told: 'calibrations.csv:3:calibration: the calibration stands there twice, first at line 2; read "C-1"; accepted: each calibration once',
+  },
+  "model/key-alike": {
+    texts: withFile(
+      "instruments.csv",
+      `${smallestWorkbook["instruments.csv"]}lt -1,0,100,mm,4,20,mA,0.5,percent of span\n`,
+    ),
+    told: 'instruments.csv:2:tag: the tag differs from that of line 3 by capitals or spaces only; read "LT-1"; accepted: names that a person can tell apart',
+  },
+  "model/tag-unknown": {
+    texts: withText("calibrations.csv", "LT-1", "LT-2"),
+    told: 'calibrations.csv:2:tag: no instrument has this tag; read "LT-2"; accepted: a tag of the table instruments',
+  },
+  "model/standard-unknown": {
+    texts: withText("calibrations.csv", "GB-1", "GB-1; DMM-3"),
+    told: 'calibrations.csv:2:standards: no standard is called so; read "DMM-3"; accepted: a name of the table standards',
+  },
+  "model/calibration-unknown": {
+    texts: withText("readings.csv", "C-1,as_found,rising,25", "C-l,as_found,rising,25"),
+    told: 'readings.csv:3:calibration: no calibration is called so; read "C-l"; accepted: a name of the column calibration of the table calibrations',
+  },
+  "model/output-unknown": {
+    texts: withFile("trips.csv", "calibration,phase,output,direction,reference\nC-1,as_found,Q1,approach,50\n"),
+    told: 'trips.csv:2:output: the instrument LT-1 has no switched output called so; read "Q1"; accepted: an output of the table outputs',
+  },
+  "model/range-empty": {
+    texts: withText("instruments.csv", "LT-1,0,100", "LT-1,100,100"),
+    told: 'instruments.csv:2:range_upper: the range ends at 100 where it begins at 100: it has no span; read "100"; accepted: a range_upper above range_lower',
+  },
+  "model/signal-flat": {
+    texts: withText("instruments.csv", "4,20", "4,4"),
+    told: 'instruments.csv:2:signal_upper: the signal is the same at both ends of the range; read "4"; accepted: two signals that differ, such as 4 and 20',
+  },
+  "model/pair-incomplete": {
+    texts: withColumn("instruments.csv", "counts_lower", "0"),
+    told: 'instruments.csv:2:counts_lower: counts_lower is given and counts_upper is not; read "0"; accepted: both of them, or neither',
+  },
+  "model/pair-flat": {
+    texts: withColumn("instruments.csv", "value_lower,value_upper", "0,0"),
+    told: 'instruments.csv:2:value_upper: value_lower and value_upper are the same; read "0"; accepted: two values that differ',
+  },
+  "model/tolerance-two-sided-basis": {
+    texts: withColumn("instruments.csv", "second_tolerance", "0.1"),
+    told: 'instruments.csv:2:second_tolerance: the second tolerance has no basis; read "0.1"; accepted: percent of span, percent of reading, distance or signal',
+  },
+  "model/limits-reversed": {
+    texts: withColumn("instruments.csv", "air_min,air_max", "40,-10"),
+    told: 'instruments.csv:2:air_max: air_min is not below air_max; read "-10"; accepted: a lower and an upper limit, in this order',
+  },
+  "model/nothing-measured": {
+    texts: withText("readings.csv", "25,8.01", "25,"),
+    told: "readings.csv:3: the reading has neither signal nor counts nor value; accepted: at least one of the three",
+  },
+  "model/counts-unscaled": {
+    texts: withColumn("readings.csv", "counts", "5530"),
+    told: 'readings.csv:2:counts: counts are given, and the instrument does not say which counts its range ends should give; read "5530"; accepted: counts_lower and counts_upper in the table instruments',
+  },
+  "model/value-unscaled": {
+    texts: withColumn("readings.csv", "value", "0.1"),
+    told: 'readings.csv:2:value: controller values are given, and the instrument does not say which values its range ends should give; read "0.1"; accepted: value_lower and value_upper in the table instruments',
+  },
+  "model/no-readings": {
+    texts: withColumn("readings.csv", "rejected", "a", "b", "c", "d", "e"),
+    told: "calibrations.csv:2: the calibration has no readings, or all of them are rejected; accepted: rows in the table readings that name it",
+  },
+  "model/reading-outside-range": {
+    texts: withText("readings.csv", "100,20.01", "110.5,20.01"),
+    told: 'readings.csv:6:reference: the reference 110.5 mm lies outside the range 0 to 100 mm by more than 10 % of span; read "110.5"; accepted: test points inside the range',
+  },
+  "model/readings-out-of-order": {
+    texts: withText("readings.csv", "25,8.01", "60,8.01"),
+    told: 'readings.csv:4:reference: the reference goes down here, in a rising run of cycle 1; read "50"; accepted: rising readings that rise and falling readings that fall, in the order in which they were taken',
+  },
+  "model/point-wide": {
+    texts: withText("readings.csv", "25,8.01", "1.5,8.01\nC-1,as_found,rising,3,9"),
+    told: 'readings.csv:2:reference: readings from 0 to 3 mm run together without a gap of 2 % of span, wider than one test point (lines 2, 3, 4); read "0"; accepted: the column point with the nominal position of each reading',
+  },
+  "model/few-points": {
+    texts: withText("readings.csv", "C-1,as_found,rising,25,8.01\n", ""),
+    told: "readings.csv:2: 4 test points were taken as found; accepted: at least five, as good practice asks (common practice)",
+  },
+  "model/standard-overdue": {
+    texts: withText("standards.csv", "2027-06-01", "2026-03-03"),
+    told: 'calibrations.csv:2:standards: the standard GB-1 was due on 2026-03-03; it was used on 2026-03-04; read "GB-1"; accepted: a standard inside its calibration interval on the day of use',
+  },
+  "model/standard-not-yet-calibrated": {
+    texts: withText("standards.csv", "2025-06-01", "2026-03-05"),
+    told: 'calibrations.csv:2:standards: the certificate of the standard GB-1 is of 2026-03-05, later than its use on 2026-03-04; read "GB-1"; accepted: a certificate that was valid on the day of use',
+  },
+  "model/standard-without-uncertainty": {
+    texts: withText("standards.csv", "0.02,mm", ","),
+    told: "standards.csv:2: the standard GB-1 states no expanded uncertainty; accepted: expanded_uncertainty with its unit and coverage factor, from the certificate",
+  },
+  "model/no-standard": {
+    texts: withText("calibrations.csv", "GB-1", ""),
+    told: "calibrations.csv:2: the calibration names no standard, so nothing shows its traceability; accepted: the standards used, by name",
+  },
+  "model/as-left-without-adjustment": {
+    texts: { ...withColumn("calibrations.csv", "adjustment", "none"), "readings.csv": bothPhases },
+    told: 'calibrations.csv:2:adjustment: there are readings as left, and the adjustment is none; read "none"; accepted: what was adjusted, or as found readings only',
+  },
+  "model/adjustment-without-as-left": {
+    texts: withColumn("calibrations.csv", "adjustment", "Re teach"),
+    told: 'calibrations.csv:2:adjustment: the loop was adjusted (re-teach) and there are no readings as left; read "Re teach"; accepted: readings as left after every adjustment',
+  },
+  "model/as-found-missing": {
+    texts: withFile("readings.csv", asLeft),
+    told: "calibrations.csv:2: there are readings as left and none as found; accepted: readings as found, taken before anything is touched",
+  },
+  "model/reviewer-is-performer": {
+    texts: withColumn("calibrations.csv", "reviewed_by", "t example"),
+    told: 'calibrations.csv:2:reviewed_by: T. Example performed and reviewed the calibration; read "t example"; accepted: two different people',
+  },
+  "model/performed-in-future": {
+    texts: withText("calibrations.csv", "2026-03-04", "2026-11-26"),
+    told: 'calibrations.csv:2:performed_on: the calibration is dated later than today, 2026-11-25; read "2026-11-26"; accepted: the day on which the work was done',
+  },
+  "model/dates-out-of-order": {
+    texts: withColumn("calibrations.csv", "reviewed_on", "2026-03-03"),
+    told: 'calibrations.csv:2:reviewed_on: reviewed_on comes before performed_on; read "2026-03-03"; accepted: dates in the order of the work',
+  },
+  "model/due-before-calibrated": {
+    texts: withText("standards.csv", "2027-06-01", "2025-05-31"),
+    told: 'standards.csv:2:due_on: the due date comes before the calibration date; read "2025-05-31"; accepted: dates in the order of the work',
+  },
+};
