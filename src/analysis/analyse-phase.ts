@@ -36,7 +36,10 @@ export type PhaseAnalysis = {
  * @param loop what the loop is meant to do
  * @returns the readings one by one and the figures over those that are not left out; or why nothing can be judged
  * Source: each figure's own file.
- * @example analysePhase(readings, loopOf(instrument)).maximumMeasuredError
+ * @example analysePhase([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }).maximumMeasuredError
+ *   // { percentSpan: 3.125, point: 50, direction: "rising" }
  */
 export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<PhaseAnalysis> {
   const judged = judgedStage(readings, loop);
@@ -64,15 +67,8 @@ export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<P
   };
 }
 
-/**
- * The readings that go into the figures, as the figures take them.
- *
- * @param analysed readings of one phase
- * @returns those that are not left out; errors in percent of span
- * Source: own choice.
- * @example curveReadingsOf([]).length // 0
- */
-export function curveReadingsOf(analysed: readonly AnalysedReading[]): readonly CurveReading[] {
+/** The readings that go into the figures of the judged quantity, as those take them: errors in percent of span. */
+function curveReadingsOf(analysed: readonly AnalysedReading[]): readonly CurveReading[] {
   return analysed.flatMap(({ reading, error, point, cycle, leftOut }) =>
     leftOut === undefined && error !== undefined
       ? [{ point, reference: reading.reference, error: error.errorPercentSpan, direction: reading.direction, cycle }]
@@ -92,11 +88,11 @@ function outputLine(analysed: readonly AnalysedReading[], judged: Stage): Figure
 
 function greatestLoopError(analysed: readonly AnalysedReading[]): Figure<AnalysedReading> {
   let worst: AnalysedReading | undefined;
+  let greatest = Number.NEGATIVE_INFINITY;
   for (const reading of analysed) {
     if (reading.leftOut !== undefined || reading.loopError === undefined) continue;
-    if (Math.abs(reading.loopError.distance) > Math.abs(worst?.loopError?.distance ?? -1) || worst === undefined) {
-      worst = reading;
-    }
+    const size = Math.abs(reading.loopError.distance);
+    if (size > greatest) [worst, greatest] = [reading, size];
   }
   return worst ?? notDetermined("no controller value was read");
 }

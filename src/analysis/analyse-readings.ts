@@ -19,7 +19,7 @@ export type AnalysedReading = {
   error?: PointError;
   loopError?: LoopError;
   shares: StageShares;
-  /** Why the reading is in no figure. */
+  /** Why the reading is in no figure; a reading of the controller's value alone is in the figure of the loop error. */
   leftOut?: string;
   isFaultInRange: boolean;
 };
@@ -27,15 +27,21 @@ export type AnalysedReading = {
 /**
  * The quantity that a phase is judged by: the sensor's signal where it was read, else the counts, else the value.
  *
- * @param readings of one phase
+ * @param readings of one phase; those that somebody rejected count only where there are no others
  * @param loop the stages that have an ideal line
- * @returns the first stage, from the sensor on, that some reading has and the instrument describes
+ * @returns the first stage, from the sensor on, that some reading has and the instrument describes; undefined where
+ *   nothing that was read has an ideal line
  * Source: own choice: the error that the figures stand for is the sensor's wherever it can be had.
- * @example judgedStage([{ …, counts: 13824 }], loop) // "counts"
+ * @example judgedStage([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, counts: 13824 }],
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 }, counts: {
+ *   rangeLower: 0, rangeUpper: 100, outputAtLower: 0, outputAtUpper: 27648 } }, toleranceTerms: [], faultLevels: {},
+ *   signalUnit: "mA" }) // "counts"
  */
 export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | undefined {
+  const kept = readings.filter(isKept);
+  const read = kept.length > 0 ? kept : readings;
   return stages.find(
-    (stage) => loop.characteristics[stage] !== undefined && readings.some((reading) => reading[stage] !== undefined),
+    (stage) => loop.characteristics[stage] !== undefined && read.some((reading) => reading[stage] !== undefined),
   );
 }
 
@@ -43,8 +49,8 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  * Everything that follows from single readings: indicated distance, errors, shares, tolerance there, and whether the
  * reading goes into the figures.
  *
- * A reading is left out where somebody rejected it, where its signal reports a fault, or where the judged quantity
- * was not read.
+ * A reading is left out where somebody rejected it, where its signal reports a fault, or where neither the judged
+ * quantity nor a controller value was read. A rejected reading neither shapes a test point nor counts as a cycle.
  *
  * @param readings of one phase, in the order in which they were taken
  * @param loop what the loop is meant to do
@@ -52,21 +58,32 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  * @returns one result a reading, in the same order; a cycle that is not given is counted by how often the same
  *   test point was read in the same direction before
  * Source: JCGM 200:2012, 2.16; NAMUR NE 43 for fault signals.
- * @example analyseReadings(readings, loop, "signal")[0].error.errorPercentSpan
+ * @example analyseReadings([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }, "signal")[0].error.errorPercentSpan // 3.125
  */
 export function analyseReadings(readings: readonly Reading[], loop: Loop, judged: Stage): readonly AnalysedReading[] {
-  const points = new Map<number, number>();
-  for (const { nominal, members } of testPointsOf(readings, spanOf(loop.characteristics.signal))) {
-    for (const member of members) points.set(member, nominal);
-  }
+  const points = nominalPoints(readings.filter(isKept), spanOf(loop.characteristics.signal));
   const seen = new Map<string, number>();
-  return readings.map((reading, index) => {
-    const point = points.get(index) ?? reading.reference;
+  return readings.map((reading) => {
+    const point = points.get(reading) ?? reading.point ?? reading.reference;
     const place = `${point} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
-    seen.set(place, times);
+    if (isKept(reading)) seen.set(place, times);
     return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times });
   });
+}
+
+function isKept({ rejected }: Reading): boolean {
+  return rejected === undefined;
+}
+
+function nominalPoints(readings: readonly Reading[], span: number): ReadonlyMap<Reading, number> {
+  return new Map(
+    testPointsOf(readings, span).flatMap(({ nominal, members }) =>
+      members.map((member) => [readings[member] as Reading, nominal] as const),
+    ),
+  );
 }
 
 type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number };
@@ -86,7 +103,7 @@ function analyseReading(reading: Reading, { loop, judged, point, cycle }: Readin
     ...(loopError && { loopError }),
     shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
     ...(leftOut !== undefined && { leftOut }),
-    isFaultInRange: reading.rejected === undefined && isFault(reading, loop) && isInRange(reading, loop),
+    isFaultInRange: isKept(reading) && isFault(reading, loop) && isInRange(reading, loop),
   };
 }
 
@@ -97,7 +114,9 @@ function whyLeftOut(reading: Reading, loop: Loop, judged: Stage): string | undef
     const level = side === "low" ? loop.faultLevels.low : loop.faultLevels.high;
     return `fault signal: at or ${side === "low" ? "below" : "above"} ${level} ${loop.signalUnit}`;
   }
-  return reading[judged] === undefined ? `no ${judged} was read` : undefined;
+  if (reading[judged] !== undefined) return undefined;
+  const hasLoopError = reading.value !== undefined && loop.characteristics.value !== undefined;
+  return hasLoopError ? undefined : `no ${judged} was read`;
 }
 
 function isFault({ signal }: Reading, { faultLevels }: Loop): boolean {

@@ -52,7 +52,8 @@ export function errorCurve(readings: readonly CurveReading[]): readonly CurvePoi
  * @param readings in any order
  * @returns pairs of nominal position and its readings, in the order in which they were given
  * Source: own choice.
- * @example readingsByPoint([]).length // 0
+ * @example readingsByPoint([{ point: 5, reference: 5, error: 1, direction: "rising", cycle: 1 },
+ *   { point: 0, reference: 0, error: 2, direction: "rising", cycle: 1 }]).map(([point]) => point) // [0, 5]
  */
 export function readingsByPoint(readings: readonly CurveReading[]): readonly [number, readonly CurveReading[]][] {
   const groups = new Map<number, CurveReading[]>();

@@ -12,7 +12,7 @@ export type GreatestDifference = { percentSpan: number; point: number };
  * @param curve test points; means in percent of span
  * @returns the difference, at least 0, in percent of span, with its test point (nominal position, distance)
  * Source: IEC 61298-2:2008, "hysteresis", from memory that it is taken from the averages.
- * @example hysteresis([{ point: 5, reference: 5, up: 0.1, down: 0.4, mean: 0.25 }]) // 0.3 at 5
+ * @example hysteresis([{ point: 5, reference: 5, up: 0.25, down: 0.5, mean: 0.375 }]) // { percentSpan: 0.25, point: 5 }
  */
 export function hysteresis(curve: readonly CurvePoint[]): Figure<GreatestDifference> {
   let worst: GreatestDifference | undefined;
@@ -30,7 +30,8 @@ export function hysteresis(curve: readonly CurvePoint[]): Figure<GreatestDiffere
  * @param readings errors in percent of span, with their cycle
  * @returns the difference, at least 0, in percent of span, its test point and its cycle
  * Source: ANSI/ISA-51.1-1979 (R1993), "hysteresis" (one full traverse; the dead band is not taken off).
- * @example hysteresisWithinOneCycle(…+0.1 rising and +0.4 falling at 5 in cycle 2…) // 0.3 at 5, cycle 2
+ * @example hysteresisWithinOneCycle([{ point: 5, reference: 5, error: 0.25, direction: "rising", cycle: 2 },
+ *   { point: 5, reference: 5, error: 0.5, direction: "falling", cycle: 2 }]) // { percentSpan: 0.25, point: 5, cycle: 2 }
  */
 export function hysteresisWithinOneCycle(
   readings: readonly CurveReading[],

@@ -8,7 +8,8 @@ import { type Figure, notDetermined } from "./figure.ts";
  * @returns two numbers in percent of span: `positive` at least 0, `negative` at most 0; 0 where no reading lies on
  *   that side
  * Source: ANSI/ISA-51.1-1979 (R1993), "accuracy, measured"; IEC 61298-2:2008, "inaccuracy".
- * @example inaccuracy(…errors −0.32, 0.1, 0.26…) // { positive: 0.26, negative: -0.32 }
+ * @example inaccuracy([{ point: 0, reference: 0, error: -0.32, direction: "rising", cycle: 1 },
+ *   { point: 5, reference: 5, error: 0.26, direction: "rising", cycle: 1 }]) // { positive: 0.26, negative: -0.32 }
  */
 export function inaccuracy(readings: readonly CurveReading[]): Figure<{ positive: number; negative: number }> {
   if (readings.length === 0) return notDetermined("no usable reading");

@@ -22,7 +22,8 @@ export type Loop = {
  * @returns a line for each stage whose two ends are given, the terms of the tolerance, the fault levels; a 4–20 mA
  *   loop that names no fault levels has those of NAMUR NE 43
  * Source: NAMUR NE 43 for the levels.
- * @example loopOf({ …, signalLower: 4, signalUpper: 20, signalUnit: "mA" }).faultLevels // { low: 3.6, high: 21 }
+ * @example loopOf({ tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4, signalUpper: 20,
+ *   signalUnit: "mA", tolerance: 1, toleranceBasis: "percent of span" }).faultLevels // { low: 3.6, high: 21 }
  */
 export function loopOf(instrument: Instrument): Loop {
   const counts = characteristic(instrument, instrument.countsLower, instrument.countsUpper);

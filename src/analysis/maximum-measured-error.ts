@@ -11,7 +11,8 @@ export type MaximumMeasuredError = { percentSpan: number; point: number; directi
  * @returns a(j, up) or a(j, down) with its sign, its test point (nominal position, distance) and its direction;
  *   the first by rising distance where several are equally far
  * Source: IEC 61298-2:2008, "maximum measured error", from memory.
- * @example maximumMeasuredError([{ point: 5, reference: 5, up: 0.1, down: -0.3, mean: -0.1 }]) // −0.3 at 5, falling
+ * @example maximumMeasuredError([{ point: 5, reference: 5, up: 0.1, down: -0.3, mean: -0.1 }])
+ *   // { percentSpan: -0.3, point: 5, direction: "falling" }
  */
 export function maximumMeasuredError(curve: readonly CurvePoint[]): Figure<MaximumMeasuredError> {
   let worst: MaximumMeasuredError | undefined;

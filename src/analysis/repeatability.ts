@@ -19,9 +19,12 @@ export type Repeatability = {
  *
  * @param readings errors in percent of span
  * @returns the widest spread in percent of span, where it is, the pooled standard deviation in percent of span and
- *   its degrees of freedom
+ *   its degrees of freedom; or the reason why nothing was repeated
  * Source: IEC 61298-2:2008, "repeatability" (individual readings, one direction); ISO 5725-2 for the pooling.
- * @example repeatability(…0.10, 0.14, 0.12 rising at 5…) // 0.04 at 5, rising; pooled 0.02, 2 degrees of freedom
+ * @example repeatability([{ point: 5, reference: 5, error: 0.25, direction: "rising", cycle: 1 },
+ *   { point: 5, reference: 5, error: 0.75, direction: "rising", cycle: 2 },
+ *   { point: 5, reference: 5, error: 0.5, direction: "rising", cycle: 3 }])
+ *   // { percentSpan: 0.5, point: 5, direction: "rising", pooledStdDev: 0.25, degreesOfFreedom: 2 }
  */
 export function repeatability(readings: readonly CurveReading[]): Figure<Repeatability> {
   const groups = readingsByPoint(readings)
@@ -33,7 +36,7 @@ export function repeatability(readings: readonly CurveReading[]): Figure<Repeata
       })),
     )
     .filter(({ errors }) => errors.length >= 2);
-  if (groups.length === 0) return notDetermined("one cycle only");
+  if (groups.length === 0) return notDetermined(whyNotRepeated(readings));
   const pooled = pooledStandardDeviation(groups.map(({ errors }) => errors));
   const spreads = groups.map(({ point, direction, errors }) => ({
     point,
@@ -42,4 +45,10 @@ export function repeatability(readings: readonly CurveReading[]): Figure<Repeata
   }));
   const widest = spreads.reduce((worst, spread) => (spread.percentSpan > worst.percentSpan ? spread : worst));
   return { ...widest, pooledStdDev: pooled.standardDeviation, degreesOfFreedom: pooled.degreesOfFreedom };
+}
+
+function whyNotRepeated(readings: readonly CurveReading[]): string {
+  if (readings.length === 0) return "no usable reading";
+  const cycles = new Set(readings.map(({ cycle }) => cycle)).size;
+  return cycles === 1 ? "one cycle only" : "no test point was read twice in the same direction";
 }

@@ -15,9 +15,12 @@ export type LineError = { percentSpan: number; standardUncertainty: number | nul
  * @param readings n readings, reference in distance, error in percent of span
  * @param rangeLower L, distance
  * @param rangeUpper U, distance
- * @returns both errors in percent of span, or the reason why there is no line
+ * @returns both errors in percent of span with their standard uncertainties (null for two readings), or the reason
+ *   why there is no line
  * Source: JCGM 100:2008 (GUM), H.3, for the fit and its uncertainties; ANSI/ISA-51.1-1979 (R1993) for the words.
- * @example zeroAndSpanError(…errors of 1 % at 0 and 3 % at 100…, 0, 100) // zero 1 %, span 2 %
+ * @example zeroAndSpanError([{ point: 0, reference: 0, error: 1, direction: "rising", cycle: 1 },
+ *   { point: 100, reference: 100, error: 3, direction: "rising", cycle: 1 }], 0, 100)
+ *   // zeroError: { percentSpan: 1, standardUncertainty: null }, spanError: { percentSpan: 2, standardUncertainty: null }
  */
 export function zeroAndSpanError(
   readings: readonly CurveReading[],
@@ -25,6 +28,7 @@ export function zeroAndSpanError(
   rangeUpper: number,
 ): Figure<{ zeroError: LineError; spanError: LineError }> {
   const references = readings.map(({ reference }) => reference);
+  if (readings.length === 0) return notDetermined("no usable reading");
   if (new Set(references).size < 2) return notDetermined("fewer than two reference distances");
   const line = fitLine(
     references,

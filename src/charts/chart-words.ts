@@ -69,11 +69,15 @@ export function toleranceText(record: CalibrationRecord): string {
   }
 }
 
-/** What the caption says of readings that are in no figure; empty where there are none. */
+/** What the caption says of readings that are in no figure, failed ones apart; empty where there are none. */
 export function leftOutText(phases: readonly PhaseRecord[], drawn: number): string {
-  const missing = phases.reduce((sum, { readings }) => sum + readings.length, 0) - drawn;
+  const readings = phases.flatMap((phase) => phase.readings);
+  const missing = readings.length - drawn;
   if (missing === 0) return "";
-  return ` ${missing === 1 ? "1 reading that is" : `${missing} readings that are`} left out of the figures ${missing === 1 ? "is" : "are"} not drawn.`;
+  const failed = readings.filter(({ leftOut, verdict }) => leftOut !== undefined && verdict === "fail").length;
+  const subject = missing === 1 ? "1 reading that is" : `${missing} readings that are`;
+  const ending = failed === 0 ? "" : `; ${failed} of them ${failed === 1 ? "counts" : "count"} as failed`;
+  return ` ${subject} left out of the figures ${missing === 1 ? "is" : "are"} not drawn${ending}.`;
 }
 
 function percentDecimals(record: CalibrationRecord): number {

@@ -48,7 +48,10 @@ type Parsed = { runtime: vega.Runtime; sources: readonly string[] };
 
 function parse(specification: TopLevelSpec): Parsed {
   const compiled = compileSpecification(specification);
-  const named = (compiled.data ?? []).filter((data) => Object.keys(data).join() === "name");
+  const sources = compiled.data ?? [];
+  if (sources.some((data) => "url" in data))
+    throw new Error("draw: a chart loads nothing, and its data has an address");
+  const named = sources.filter((data) => Object.keys(data).join() === "name");
   return { runtime: vega.parse(compiled), sources: named.map(({ name }) => name) };
 }
 

@@ -24,12 +24,15 @@ const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height:
 const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 258 } } as const;
 const draw = createDrawing(errorChartSpec);
 
-/** The error of every reading against the reference distance, as found and as left, with the tolerance. */
+/**
+ * The error of every reading against the reference distance, as found and as left, with the tolerance.
+ * @throws RangeError where no phase has a reading to draw
+ */
 export async function errorChart(record: CalibrationRecord, size: ErrorChartSize): Promise<Drawing> {
   const words = wordsOf(record);
   const rows = rowsOf(record);
   const legend = [
-    ...directionLegend(phasesOf(record).map(([name]) => name)),
+    ...directionLegend(drawnPhases(record).map(([name]) => name)),
     { kind: "area", text: "tolerance" } as const,
   ];
   const svg = await draw({
@@ -45,6 +48,10 @@ export async function errorChart(record: CalibrationRecord, size: ErrorChartSize
 }
 
 type Rows = Readonly<Record<"readings" | "means" | "tolerance", readonly Row[]>>;
+
+function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
+  return phasesOf(record).filter(([, phase]) => drawnReadings(phase).length > 0);
+}
 
 /** As found is drawn last, for its open marks hide nothing. */
 function rowsOf(record: CalibrationRecord): Rows {
@@ -74,15 +81,13 @@ function signalsOf(record: CalibrationRecord, { readings, tolerance }: Rows) {
 }
 
 function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
-  const drawn = phasesOf(record).map(([name, phase]) => ({ name, phase, readings: drawnReadings(phase) }));
-  const phases = drawn.map(({ phase }) => phase);
+  const drawn = drawnPhases(record).map(([name, phase]) => ({ name, readings: drawnReadings(phase) }));
+  const phases = phasesOf(record).map(([, phase]) => phase);
   const count = drawn.reduce((sum, { readings }) => sum + readings.length, 0);
-  const spreads = drawn
-    .filter(({ readings }) => readings.length > 0)
-    .map(
-      ({ name, readings }) =>
-        `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
-    );
+  const spreads = drawn.map(
+    ({ name, readings }) =>
+      `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
+  );
   return {
     title: titleOf(record, drawn),
     caption:
@@ -100,11 +105,16 @@ type Drawn = { name: PhaseName; readings: readonly DrawnReading[] };
 /** "As found, 3 of 66 readings lie outside the tolerance; as left, none does." */
 function titleOf(record: CalibrationRecord, drawn: readonly Drawn[]): string {
   const totals = new Set(drawn.map(({ readings }) => readings.length));
+  const isSensorAlone = drawn.some(({ readings }) =>
+    readings.some((reading) => reading.loopErrorDistance !== undefined),
+  );
+  const subject = isSensorAlone ? "The sensor alone: " : "";
+  const first = isSensorAlone ? (words: string) => words : sentenceCase;
   const clauses = drawn.map(({ name, readings }, index) => {
     const outside = readings.filter((reading) => isOutside(reading, spanOf(record))).length;
     const verb = outside < 2 ? ["lies", "does"] : ["lie", "do"];
     if (index > 0) return `${phaseWords[name]}, ${amount(outside, readings.length, totals.size > 1)} ${verb[1]}`;
-    const words = `${sentenceCase(phaseWords[name])}, ${amount(outside, readings.length, true)}`;
+    const words = `${subject}${first(phaseWords[name])}, ${amount(outside, readings.length, true)}`;
     return `${words} ${readings.length === 1 ? "reading" : "readings"} ${verb[0]} outside the tolerance`;
   });
   return `${clauses.join("; ")}.`;

@@ -2,7 +2,11 @@
 export type SvgRoot = { idPrefix: string; className: string; title: string; description: string };
 
 const root = /^<svg [^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/u;
+const tag = /<[^>]*>/gu;
 const identifier = /(?<= id="|url\(#)[^")]+/gu;
+/** A picture is one thing to a screen reader; what vega says of its parts would be said of nothing. */
+const partRole = / (?:role="graphics-\w+"|aria-roledescription="[^"]*"|aria-hidden="true")/gu;
+const translation = /(?<=translate\()([-\d.e]+),([-\d.e]+)(?=\))/gu;
 
 /**
  * Gives vega's SVG a role, a name and a description, lets CSS set its size, and makes its ids unique on the page:
@@ -13,16 +17,23 @@ export function withRoot(svg: string, { idPrefix, className, title, description 
   if (match === null) throw new Error(`withRoot: no svg element in ${svg.slice(0, 80)}`);
   const [element, width, height] = match;
   const numbers = new Map<string, number>();
-  const body = svg.slice(element.length).replace(identifier, (id) => {
+  const numbered = (id: string) => {
     if (!numbers.has(id)) numbers.set(id, numbers.size + 1);
     return `${idPrefix}-${numbers.get(id)}`;
-  });
+  };
+  const body = svg.slice(element.length).replace(tag, (text) => short(text).replace(identifier, numbered));
   const described = `${idPrefix}-description`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="${escaped(className)}" viewBox="0 0 ${width} ${height}" role="img"` +
     ` aria-label="${escaped(title)}" aria-describedby="${described}">` +
     `<desc id="${described}">${escaped(description)}</desc>${body}`
   );
+}
+
+/** A thousandth of a pixel is as fine as vega's own paths. */
+function short(element: string): string {
+  const rounded = (number: string) => String(Number(Number(number).toFixed(3)));
+  return element.replace(partRole, "").replace(translation, (_, x: string, y: string) => `${rounded(x)},${rounded(y)}`);
 }
 
 const entities: Readonly<Record<string, string>> = {

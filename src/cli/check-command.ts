@@ -1,10 +1,18 @@
 import { type Console, complainOf } from "./console.ts";
 import { nodeDisk } from "./node-disk.ts";
 
+/** What `spanwright check` is told of a lone table of readings. */
+export type CheckOptions = { range?: string; signal?: string; tolerance?: string };
+
 /** `spanwright check`: every problem of a workbook at its place; writes nothing. */
-export async function checkCommand(workbook: string, console: Console): Promise<0 | 2> {
+export async function checkCommand(workbook: string, firstLook: CheckOptions, console: Console): Promise<0 | 2> {
   const { readWorkbook } = await import("../jobs/read-workbook.ts");
-  const { problems, counts } = await readWorkbook(nodeDisk, workbook, { today: console.today(), firstLook: {} });
+  const reading = await readWorkbook(nodeDisk, workbook, { today: console.today(), firstLook });
+  const { problems, counts, isUnfilled } = reading;
+  if (isUnfilled) {
+    console.print("every table has its header and no row: nothing wrong, nothing filled in");
+    return 0;
+  }
   complainOf(problems, console);
   const stops = problems.all.filter(({ severity }) => severity === "stop").length;
   const notes = problems.all.length - stops;

@@ -1,9 +1,10 @@
 #!/usr/bin/env node
+import { visibleText } from "../problems/visible-text.ts";
 import { runCommandLine } from "./command-line.ts";
 
 process.exitCode = await runCommandLine(process.argv.slice(2), {
-  print: (text) => process.stdout.write(`${text}\n`),
-  complain: (text) => process.stderr.write(`${text}\n`),
+  print: (text) => process.stdout.write(`${visibleText(text)}\n`),
+  complain: (text) => process.stderr.write(`${visibleText(text)}\n`),
   isTerminal: process.stderr.isTTY === true,
   today: () => localDate(new Date()),
 });

@@ -1,6 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { version } from "../../package.json";
-import { checkCommand } from "./check-command.ts";
+import { type CheckOptions, checkCommand } from "./check-command.ts";
 import type { Console } from "./console.ts";
 import { newCommand } from "./new-command.ts";
 import { type ReportOptions, reportCommand } from "./report-command.ts";
@@ -19,26 +19,23 @@ export async function runCommandLine(words: readonly string[], console: Console)
       writeOut: (text) => console.print(text.trimEnd()),
       writeErr: (text) => console.complain(text.trimEnd()),
     });
-  program
+  const report = program
     .command("report")
     .description("make the record of each calibration in a workbook")
-    .argument("<workbook>", "folder of tables, or a lone table of readings")
+    .argument("<workbook>", workbookForms)
     .option("--out <folder>", "folder for the records", "reports")
     .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
-    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
-    .option("--range <lower:upper unit>", "for a lone table of readings: the range, such as 200:2000mm")
-    .option("--signal <lower:upper unit>", "for a lone table of readings: the signal at its ends, such as 4:20mA")
-    .option("--tolerance <number and basis>", "for a lone table of readings: such as 0.5%span, 0.1%reading or 2mm")
-    .action(async (workbook: string, options: ReportOptions) => {
-      exitCode = await reportCommand(workbook, options, console);
-    });
-  program
+    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it");
+  withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
+    exitCode = await reportCommand(workbook, options, console);
+  });
+  const check = program
     .command("check")
     .description("say everything that is wrong with a workbook, and write nothing")
-    .argument("<workbook>", "folder of tables")
-    .action(async (workbook: string) => {
-      exitCode = await checkCommand(workbook, console);
-    });
+    .argument("<workbook>", workbookForms);
+  withFirstLook(check).action(async (workbook: string, options: CheckOptions) => {
+    exitCode = await checkCommand(workbook, options, console);
+  });
   program
     .command("new")
     .description("write an empty workbook with an explanation of every column")
@@ -54,10 +51,20 @@ export async function runCommandLine(words: readonly string[], console: Console)
   }
 }
 
+const workbookForms = "folder of tables, an .xlsx file with sheets, or a lone table of readings";
+
+/** The options that stand for an instrument's row where there is none. */
+function withFirstLook(command: Command): Command {
+  return command
+    .option("--range <lower:upper unit>", "for a lone table of readings: the range, such as 200:2000mm")
+    .option("--signal <lower:upper unit>", "for a lone table of readings: the signal at its ends, such as 4:20mA")
+    .option("--tolerance <number and basis>", "for a lone table of readings: such as 0.5%span, 0.1%reading or 2mm");
+}
+
 function exitCodeOf(fault: unknown, console: Console): ExitCode {
   if (fault instanceof CommanderError) return fault.exitCode === 0 ? 0 : 2;
   if (isDiskFault(fault)) {
-    console.complain(`nothing was written: ${fault.message}`);
+    console.complain(`the disk refused, and nothing more was done: ${fault.message}`);
     return 2;
   }
   throw fault;

@@ -1,6 +1,6 @@
 import { mkdir, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import type { Disk, NewFile } from "../jobs/disk.ts";
+import { CannotWrite, type Disk, type NewFile } from "../jobs/disk.ts";
 
 /** The real disk. */
 export const nodeDisk: Disk = {
@@ -23,14 +23,23 @@ export const nodeDisk: Disk = {
 async function writeTogether(files: readonly NewFile[]): Promise<void> {
   const temporary = files.map(({ path }) => `${path}.${crypto.randomUUID()}.tmp`);
   try {
+    await Promise.all(files.map(({ path }) => refuseFolder(path)));
     for (const [index, { path, text }] of files.entries()) {
       await mkdir(dirname(path), { recursive: true });
       await writeDurably(temporary[index] as string, text);
     }
     for (const [index, { path }] of files.entries()) await rename(temporary[index] as string, path);
+  } catch (fault) {
+    throw new CannotWrite(fault instanceof Error ? fault.message : String(fault));
   } finally {
     await Promise.all(temporary.map((path) => rm(path, { force: true })));
   }
+}
+
+/** A folder in the place of one file would stop the moves after the others are made. */
+async function refuseFolder(path: string): Promise<void> {
+  const found = await stat(path).catch(() => undefined);
+  if (found?.isDirectory()) throw new Error(`a folder is in the place of ${path}`);
 }
 
 async function writeDurably(path: string, text: string): Promise<void> {

@@ -3,12 +3,15 @@ import type { SourceFile } from "../workbook/raw-table.ts";
 /** A file to be written, by its path. */
 export type NewFile = { path: string; text: string };
 
+/** The disk refused: no such right, no room, or something else stands in the way. */
+export class CannotWrite extends Error {}
+
 /** Everything that a job does to the disk; the command line gives the real one, a test gives its own. */
 export type Disk = {
   /** The files of a folder, or the one file; nothing where there is none. */
   read: (path: string) => Promise<{ isFolder: boolean; files: readonly SourceFile[] } | undefined>;
   /** Names in a folder; nothing where there is no such folder. */
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
-  /** Writes all of the files, or none of them; each is whole at every moment. */
+  /** Writes all of the files, or none of them and throws CannotWrite; each is whole at every moment. */
   writeTogether: (files: readonly NewFile[]) => Promise<void>;
 };

@@ -10,13 +10,15 @@ import { phasesOf } from "../report/page-texts.ts";
 /** Draws every picture of a record, one after the other; where the data do not allow one, the page says so. */
 export async function drawPictures(record: CalibrationRecord): Promise<PageDrawings> {
   const drawable = phasesOf(record).filter(({ phase }) => phase.counted.used > 0);
+  const stages: Drawing[] = [];
   const others: Drawing[] = [];
   const absent: string[] = [];
   for (const { name, title } of drawable) {
     const stage = await stageChart(record, name);
     const residuals = await residualChart(record, name);
     const directions = await directionChart(record, name);
-    others.push(...[stage, residuals, directions].filter((drawing) => drawing !== undefined));
+    if (stage !== undefined) stages.push(stage);
+    others.push(...[residuals, directions].filter((drawing) => drawing !== undefined));
     if (residuals === undefined) absent.push(`${title}, residuals from the line: not drawn, there is no line.`);
     if (directions === undefined) {
       absent.push(`${title}, rising against falling: not drawn, no test point was read in both directions.`);
@@ -26,6 +28,7 @@ export async function drawPictures(record: CalibrationRecord): Promise<PageDrawi
   return {
     errorWide: hasErrors ? await errorChart(record, "wide") : undefined,
     errorNarrow: hasErrors ? await errorChart(record, "narrow") : undefined,
+    stages,
     others,
     absent,
   };

@@ -14,6 +14,8 @@ export type WorkbookReading = {
   cases: readonly CalibrationCase[];
   /** Rows of each table that were read without a problem. */
   counts: { instruments: number; calibrations: number; readings: number };
+  /** Every table has its header and no row, as a new workbook does; nothing else is wrong. */
+  isUnfilled: boolean;
   problems: ProblemList;
   digests: ReadonlyMap<string, FileDigest>;
 };
@@ -41,9 +43,15 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
       calibrations: workbook.calibrations.length,
       readings: workbook.readings.length,
     },
+    isUnfilled: isUnfilled(tables, problems),
     problems,
     digests: digestsOf(files, options.firstLook),
   };
+}
+
+function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean {
+  const hasHeadersOnly = tables.every(({ header, rows }) => header.length > 0 && rows.length === 0);
+  return hasHeadersOnly && problems.all.every(({ code, severity }) => severity === "warn" || code === "tables/empty");
 }
 
 function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
@@ -52,7 +60,13 @@ function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemLis
 }
 
 function nothingRead(problems: ProblemList): WorkbookReading {
-  return { cases: [], counts: { instruments: 0, calibrations: 0, readings: 0 }, problems, digests: new Map() };
+  return {
+    cases: [],
+    counts: { instruments: 0, calibrations: 0, readings: 0 },
+    isUnfilled: false,
+    problems,
+    digests: new Map(),
+  };
 }
 
 function digestsOf(files: readonly SourceFile[], firstLook: FirstLook): ReadonlyMap<string, FileDigest> {

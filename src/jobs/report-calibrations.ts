@@ -1,9 +1,10 @@
+import type { ProblemList } from "../problems/problem-list.ts";
 import { assembleRecord } from "../record/assemble-record.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { safeFileName } from "../record/safe-file-name.ts";
 import { renderPage } from "../report/page.tsx";
 import type { CalibrationCase } from "../workbook/calibration-case.ts";
-import type { Disk } from "./disk.ts";
+import { CannotWrite, type Disk } from "./disk.ts";
 import { drawPictures } from "./draw-pictures.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
 
@@ -12,7 +13,7 @@ export type ReportOptions = ReadingOptions & {
   tag?: string | undefined;
   calibration?: string | undefined;
   softwareVersion: string;
-  /** Called after each record, for whoever shows progress. */
+  /** Called after each calibration, for whoever shows progress. */
   onWritten?: (done: number, all: number) => void;
 };
 
@@ -26,14 +27,17 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const reading = await readWorkbook(disk, workbook, options);
   const chosen = chosenCases(reading, options);
   const written: WrittenRecord[] = [];
+  let done = 0;
   for (const calibrationCase of chosen) {
     const record = assembleRecord(calibrationCase, {
       softwareVersion: options.softwareVersion,
       digests: reading.digests,
       warnings: calibrationCase.warnings,
     });
-    written.push({ record, page: await writeRecord(disk, record, options.out) });
-    options.onWritten?.(written.length, chosen.length);
+    const page = await writeRecord(disk, record, options.out, reading.problems);
+    if (page !== undefined) written.push({ record, page });
+    done += 1;
+    options.onWritten?.(done, chosen.length);
   }
   return { written, reading };
 }
@@ -56,19 +60,36 @@ function chosenCases(
     const choices = cases.map((found) => found.calibration.row.calibration).join(", ");
     problems.add("options/calibration-unknown", place, { read: calibration, values: { choices } });
   }
-  return cases.filter(
+  const chosen = cases.filter(
     ({ calibration: { row } }) =>
       (tag === undefined || row.tag === tag) && (calibration === undefined || row.calibration === calibration),
   );
+  if (chosen.length === 0 && tag !== undefined && calibration !== undefined && !problems.hasStop) {
+    problems.add("options/calibration-of-another-tag", place, { read: calibration, values: { tag } });
+  }
+  return chosen;
 }
 
-async function writeRecord(disk: Disk, record: CalibrationRecord, out: string): Promise<string> {
+/** The path of the page; nothing, and a problem, where the disk refuses. */
+async function writeRecord(
+  disk: Disk,
+  record: CalibrationRecord,
+  out: string,
+  problems: ProblemList,
+): Promise<string | undefined> {
   const folder = `${out}/${safeFileName(record.instrument.tag)}`;
   const name = safeFileName(record.calibration.calibration);
   const page = `${folder}/${name}.html`;
-  await disk.writeTogether([
+  const files = [
     { path: page, text: renderPage(record, await drawPictures(record)) },
     { path: `${folder}/${name}.json`, text: `${JSON.stringify(record, null, 2)}\n` },
-  ]);
-  return page;
+  ];
+  try {
+    await disk.writeTogether(files);
+    return page;
+  } catch (fault) {
+    if (!(fault instanceof CannotWrite)) throw fault;
+    problems.add("options/cannot-write", { file: page }, { values: { why: fault.message } });
+    return undefined;
+  }
 }

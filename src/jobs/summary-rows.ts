@@ -30,7 +30,7 @@ function verdictOf(phase: PhaseRecord | undefined): string {
 function worstOf({ worst }: PhaseRecord): string {
   if (worst === null) return "not determined";
   const { errorPercentSpan, partOfTolerance } = worst;
-  const limit = partOfTolerance === 0 ? 1 : Math.abs(errorPercentSpan / partOfTolerance);
+  const limit = partOfTolerance === 0 || partOfTolerance === null ? 1 : Math.abs(errorPercentSpan / partOfTolerance);
   return writeSigned(errorPercentSpan, decimalsForSignificant(limit, 3));
 }
 

@@ -170,6 +170,10 @@ export const catalogue = Object.freeze({
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
   "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
+  "options/calibration-of-another-tag": stop(
+    "the calibration does not belong to the tag {tag}",
+    "a calibration of the tag, or one of the two options alone",
+  ),
   "options/not-found": stop("there is no such file or folder", "the folder of a workbook, or a lone table of readings"),
   "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),

@@ -16,9 +16,12 @@ import type { PhaseRecord, ReadingRecord } from "./record-schema.ts";
  * @param rows readings of the phase, in the order of the table
  * @param loop what the loop is meant to do
  * @param markOf decimal mark of a file, to count the digits that were typed
- * @returns the phase; or the reason why nothing in it can be judged
+ * @returns the phase, numbers at full precision; or the reason why nothing in it can be judged
  * Source: each figure's own file in `analysis`.
- * @example assemblePhase(rows, loopOf(instrument), () => "point").verdict // "pass"
+ * @example assemblePhase([{ file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" }, row: {
+ *   calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 } }], { characteristics: {
+ *   signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } }, toleranceTerms: [{
+ *   basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" }, () => "point").verdict // "pass"
  */
 export function assemblePhase(
   rows: readonly TableRow<Reading>[],

@@ -26,7 +26,13 @@ export type RecordContext = {
  * @returns the document of `record-schema.ts`; numbers at full precision
  * @throws TypeError where a digest is missing
  * Source: the figures' own files; ISO/IEC 17025:2017, 7.5 and 7.8, for what a record has to carry.
- * @example assembleRecord(rows, { softwareVersion: "0.1.0", digests, warnings: [] }).phases.asFound.verdict
+ * @example assembleRecord({ calibration: { row: { calibration: "C-1", tag: "LT-1" }, file: "calibrations.csv", line: 2,
+ *   cells: {} }, instrument: { row: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" }, file: "instruments.csv", line: 2,
+ *   cells: {} }, readings: [{ row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
+ *   signal: 12.16 }, file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" } }], standards: [],
+ *   outputs: [], trips: [], loopChecks: [], candidates: [], files: [] },
+ *   { softwareVersion: "0.1.0", digests: new Map(), warnings: [] }).phases.asFound.verdict // "pass"
  */
 export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
   const instrument = rows.instrument.row;

@@ -9,7 +9,8 @@ export type FileDigest = { sha256: string; byteLength: number };
  * @param bytes of the file, as they lay on the disk
  * @returns 64 hexadecimal digits, lower case, and the length in bytes
  * Source: FIPS 180-4 (SHA-256).
- * @example fileDigest(new TextEncoder().encode("abc")).sha256 // "ba7816bf…f20015ad"
+ * @example fileDigest(new TextEncoder().encode("abc")).sha256
+ *   // "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
  */
 export function fileDigest(bytes: Uint8Array): FileDigest {
   return { sha256: createHash("sha256").update(bytes).digest("hex"), byteLength: bytes.byteLength };

@@ -117,7 +117,9 @@ const phaseRecord = z.strictObject({
       row: z.int(),
       errorDistance: finite,
       errorPercentSpan: finite,
-      partOfTolerance: finite.describe("error divided by the tolerance on its side"),
+      partOfTolerance: finite
+        .nullable()
+        .describe("error divided by the tolerance on its side; null where that is zero and the error is not"),
     })
     .nullable(),
   verdicts: z.strictObject({ sensor: verdict.nullable(), controller: verdict.nullable() }),

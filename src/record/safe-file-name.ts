@@ -9,9 +9,10 @@ const reservedName = /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/iu;
  *
  * @param text as typed
  * @returns the text itself where it is safe already; otherwise its letters, digits, points, hyphens and underscores,
- *   at most 60, and eight hexadecimal digits of the text's SHA-256, so that two texts never share a name
+ *   at most 60, and eight hexadecimal digits of the text's SHA-256, so that two texts share a name only where somebody
+ *   typed the digits of another, or where the file system does not tell upper from lower case
  * Source: own choice.
- * @example safeFileName("../../x") // "x-1ea7b2d5"
+ * @example safeFileName("../../x") // "x-9cdf6a50"
  */
 export function safeFileName(text: string): string {
   const plain = text

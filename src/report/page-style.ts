@@ -38,6 +38,7 @@ section p+p{margin-top:6px}
 .picture figcaption{margin-top:4px;font-size:13px;color:var(--quiet);max-width:90ch}
 .drawing svg{display:block;width:100%;height:auto}
 .narrow-only{display:none}
+.picture+.pictures{margin-top:24px}
 .pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,420px),1fr));gap:28px 32px}
 .wide{overflow-x:auto;margin-top:14px}
 table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}

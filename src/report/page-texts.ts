@@ -47,10 +47,13 @@ export function worstWords(record: CalibrationRecord, phase: PhaseRecord, style:
   const unit = record.instrument.distanceUnit;
   const reading = phase.readings.find(({ row }) => row === worst.row);
   const at = writeFixed(reading?.reference ?? 0, phase.decimals.reference);
-  const share = writeFixed(100 * worst.partOfTolerance, 0);
+  const share =
+    worst.partOfTolerance === null
+      ? "where the tolerance is zero"
+      : `${writeFixed(100 * worst.partOfTolerance, 0)} % of the tolerance there`;
   return (
     `${writeSigned(worst.errorDistance, style.distance)} ${unit} ` +
-    `(${writeSigned(worst.errorPercentSpan, style.percent)} % of span) at ${at} ${unit}, ${share} % of the tolerance there`
+    `(${writeSigned(worst.errorPercentSpan, style.percent)} % of span) at ${at} ${unit}, ${share}`
   );
 }
 

@@ -18,6 +18,8 @@ import { WorkingSheets } from "./parts/working-sheet.tsx";
 export type PageDrawings = {
   errorWide: Drawing | undefined;
   errorNarrow: Drawing | undefined;
+  /** Sensor against controller, where controller values were read. */
+  stages: readonly Drawing[];
   others: readonly Drawing[];
   absent: readonly string[];
 };
@@ -53,6 +55,11 @@ function Page({ record, drawings }: { record: CalibrationRecord; drawings: PageD
         <h2 id="error-title">Error against reference distance</h2>
         {drawings.errorWide && <Picture drawing={drawings.errorWide} kind="wide-only" />}
         {drawings.errorNarrow && <Picture drawing={drawings.errorNarrow} kind="narrow-only" />}
+        <div class="pictures">
+          {drawings.stages.map((drawing) => (
+            <Picture key={drawing.title} drawing={drawing} kind="half" />
+          ))}
+        </div>
       </section>
       <FiguresTable record={record} style={style} />
       <WorkingSheets record={record} style={style} />

@@ -8,9 +8,11 @@ export type WrittenNumber = { value: number; unit: string | null; decimals: numb
 const groupMark = "[ \\u00a0\\u2007\\u2009\\u202f'’]";
 const whole = `(?:\\d{1,3}(?:${groupMark}\\d{3})+|\\d+)`;
 const fraction = `(?:\\d{3}(?:${groupMark}\\d{3})*(?:${groupMark}\\d{1,3})?|\\d+)`;
+/** "12/01" and "8-Jan" are no numbers with a unit: a unit begins with no sign of arithmetic. */
+const unitWord = "[^\\d.,\\s+\\-\u2212/*:=].*";
 const minusSigns = /^[\u2212\u2013\ufe63\uff0d]/u;
 const numberWithUnit = new RegExp(
-  `^([+-]?(?:${whole}(?:\\.(?:${fraction}|(?!\\S)))?|\\.${fraction})(?:[eE][+-]?\\d+)?)\\s*([^\\d.,\\s].*)?$`,
+  `^([+-]?(?:${whole}(?:\\.(?:${fraction}|(?!\\S)))?|\\.${fraction})(?:[eE][+-]?\\d+)?)\\s*(${unitWord})?$`,
   "su",
 );
 

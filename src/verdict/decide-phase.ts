@@ -15,7 +15,8 @@ export type WorstReading = {
   reading: AnalysedReading;
   errorDistance: number;
   errorPercentSpan: number;
-  partOfTolerance: number;
+  /** Error divided by the tolerance on its side; null where that is zero and the error is not. */
+  partOfTolerance: number | null;
 };
 
 /** What was decided for one phase; the overall verdict is the worst of the parts. */
@@ -37,7 +38,9 @@ export type PhaseVerdict = {
  * @param span of the range, distance
  * @returns a verdict a reading (none where it is left out), a part, and overall
  * Source: ILAC-G8:09/2019; ISO/IEC 17025:2017, 7.8.6, for a statement that names the results which it covers.
- * @example decidePhase(readings, 1800).overall // "pass"
+ * @example decidePhase([{ reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
+ *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, error: { indicated: 51, errorDistance: 1,
+ *   errorOutput: 0.16, errorPercentSpan: 1 }, shares: { sensor: 1 }, isFaultInRange: false }], 100).overall // "pass"
  */
 export function decidePhase(readings: readonly AnalysedReading[], span: number): PhaseVerdict {
   const decided = readings.map((reading) => decideReading(reading, span));
@@ -57,7 +60,7 @@ export function decidePhase(readings: readonly AnalysedReading[], span: number):
       decided.flatMap((reading) => [reading.sensor, reading.controller]),
       "no usable reading",
     ),
-    worst: worstReading(readings),
+    worst: worstReading(readings, span),
   };
 }
 
@@ -84,32 +87,39 @@ function worseOf(left: Verdict | undefined, right: Verdict | undefined): Verdict
   return severity[left] >= severity[right] ? left : right;
 }
 
-function worstReading(readings: readonly AnalysedReading[]): Figure<WorstReading> {
+function worstReading(readings: readonly AnalysedReading[], span: number): Figure<WorstReading> {
   let worst: WorstReading | undefined;
   for (const reading of readings) {
-    for (const candidate of candidatesOf(reading)) {
-      if (worst === undefined || candidate.partOfTolerance > worst.partOfTolerance) worst = candidate;
+    for (const candidate of candidatesOf(reading, span)) {
+      if (worst === undefined || beyond(candidate) > beyond(worst)) worst = candidate;
     }
   }
   return worst ?? notDetermined("no usable reading");
 }
 
-function candidatesOf(reading: AnalysedReading): readonly WorstReading[] {
-  const { leftOut, error, loopError, tolerance } = reading;
-  if (leftOut !== undefined) return [];
-  const parts: WorstReading[] = [];
-  if (error) parts.push(worstOf("sensor", reading, error.errorDistance, error.errorPercentSpan, tolerance));
-  if (loopError) parts.push(worstOf("controller", reading, loopError.distance, loopError.percentSpan, tolerance));
-  return parts;
+function beyond({ partOfTolerance }: WorstReading): number {
+  return partOfTolerance ?? Number.POSITIVE_INFINITY;
 }
 
-function worstOf(
-  of: JudgedPart,
-  reading: AnalysedReading,
-  errorDistance: number,
-  errorPercentSpan: number,
-  { low, high }: ToleranceLimits,
-): WorstReading {
-  const partOfTolerance = errorDistance === 0 ? 0 : errorDistance / (errorDistance > 0 ? high : low);
-  return { of, reading, errorDistance, errorPercentSpan, partOfTolerance };
+function candidatesOf(reading: AnalysedReading, span: number): readonly WorstReading[] {
+  const { leftOut, error, loopError, tolerance } = reading;
+  if (leftOut !== undefined) return [];
+  const candidate = (of: JudgedPart, errorDistance: number, errorPercentSpan: number): WorstReading => ({
+    of,
+    reading,
+    errorDistance,
+    errorPercentSpan,
+    partOfTolerance: partOfTolerance(errorDistance, tolerance, span),
+  });
+  return [
+    ...(error ? [candidate("sensor", error.errorDistance, error.errorPercentSpan)] : []),
+    ...(loopError ? [candidate("controller", loopError.distance, loopError.percentSpan)] : []),
+  ];
+}
+
+/** A tolerance in percent of reading is zero at a reference of zero: no part of it can be given there. */
+function partOfTolerance(errorDistance: number, tolerance: ToleranceLimits, span: number): number | null {
+  const limit = errorDistance > 0 ? tolerance.high : tolerance.low;
+  if (limit !== 0) return errorDistance / limit;
+  return simpleAcceptance(errorDistance, tolerance, span) === "pass" ? 0 : null;
 }

@@ -12,7 +12,8 @@ export function tableOfRows(
   problems: ProblemList,
 ): RawTable {
   const [first, ...rest] = rows;
-  if (rest.length === 0 && (requiredTables as readonly TableName[]).includes(table)) {
+  const isRequired = (requiredTables as readonly TableName[]).includes(table);
+  if (rest.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
     problems.add("tables/empty", { file });
   }
   const header = (first?.cells ?? []).map((cell) => cell.trim());
@@ -26,4 +27,9 @@ export function unreadableTable({ table, file, name, encoding }: Origin): RawTab
   const decimalMark = "point";
   const description = { name, encoding, delimiter: null, decimalMark } as const;
   return { table, file, header: [], headerLine: 1, rows: [], decimalMark, description };
+}
+
+/** A quotation mark that does not close takes the rows below it along; they are not missing. */
+function hasQuoteProblem(file: string, problems: ProblemList): boolean {
+  return problems.all.some(({ code, place }) => code === "tables/quote" && place.file === file);
 }

@@ -197,11 +197,16 @@ loop_errors <- function(first, used, range) {
 phase_figures <- function(phase) {
   first <- phase[1, ]
   range <- c(first$range_lower, first$range_upper)
-  described <- sapply(stages, function(stage) !anyNA(line_ends(first, stage)) && !all(is.na(phase[[stage]])))
+  kept <- is.na(phase$rejected)
+  judging <- if (any(kept)) phase[kept, ] else phase
+  described <- sapply(stages, function(stage) !anyNA(line_ends(first, stage)) && !all(is.na(judging[[stage]])))
   judged <- stages[described][1]
   say(first, "judged", judged)
-  phase$nominal <- nominal_positions(phase, diff(range))
-  times <- ave(seq_len(nrow(phase)), phase$nominal, phase$direction, FUN = seq_along)
+  # A rejected reading neither shapes a test point nor counts as a cycle.
+  phase$nominal <- phase$reference
+  phase$nominal[kept] <- nominal_positions(phase[kept, ], diff(range))
+  times <- rep(NA, nrow(phase))
+  times[kept] <- ave(seq_len(sum(kept)), phase$nominal[kept], phase$direction[kept], FUN = seq_along)
   phase$cycle <- ifelse(is.na(phase$cycle), times, phase$cycle)
   phase$error <- 100 * (distance_of(phase[[judged]], line_ends(first, judged), range) - phase$reference) / diff(range)
   phase$loop_distance <- distance_of(phase$value, line_ends(first, "value"), range) - phase$reference
@@ -210,11 +215,13 @@ phase_figures <- function(phase) {
   faults <- fault_levels(first)
   is_fault <- (!is.na(phase$signal) & !is.na(faults[1]) & phase$signal <= faults[1]) |
     (!is.na(phase$signal) & !is.na(faults[2]) & phase$signal >= faults[2])
-  used <- phase[is.na(phase$rejected) & !is_fault & !is.na(phase[[judged]]), ]
+  used <- phase[kept & !is_fault & !is.na(phase[[judged]]), ]
+  of_loop <- phase[kept & !is_fault & !is.na(phase$loop_distance), ]
+  left_out <- !kept | is_fault | (is.na(phase[[judged]]) & is.na(phase$loop_distance))
   curve <- error_curve(used)
   say(first, "counted.readings", nrow(phase))
-  say(first, "counted.used", nrow(used))
-  say(first, "counted.leftOut", nrow(phase) - nrow(used))
+  say(first, "counted.used", sum(!left_out))
+  say(first, "counted.leftOut", sum(left_out))
   say(first, "counted.points", nrow(curve))
   say(first, "counted.cycles", length(unique(used$cycle)))
   fitted_lines(first, used, judged, range)
@@ -228,7 +235,7 @@ phase_figures <- function(phase) {
   linearities(first, curve)
   hystereses(first, used, curve)
   repeatabilities(first, used)
-  loop_errors(first, used, range)
+  loop_errors(first, of_loop, range)
   for (i in seq_len(nrow(curve))) {
     for (figure in names(curve)) say(first, paste0("points.", i, ".", figure), curve[[figure]][i])
   }

@@ -77,7 +77,7 @@ export function checkContext({ tables, drafts, stopped, today, firstLook, proble
 function isTableKnown(table: TableName, raw: RawTable | undefined): boolean {
   const isRequired = (requiredTables as readonly TableName[]).includes(table);
   if (raw === undefined) return !isRequired;
-  const names = new Set(headerColumns(table, raw.header).map((column) => column?.name));
+  const names = new Set<string | undefined>(headerColumns(table, raw.header).map((column) => column?.name));
   return nameColumns[table].every((name) => names.has(name)) && (raw.rows.length > 0 || !isRequired);
 }
 

@@ -1,0 +1,130 @@
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build } from "esbuild";
+import { chromium } from "playwright-core";
+import { expect, test } from "vitest";
+import { describeWithProgram } from "../outside/needs-program.ts";
+import { awkwardCharts } from "./all-charts.ts";
+
+const digestOf = (charts: Iterable<readonly [string, string]>) =>
+  createHash("sha256")
+    .update(JSON.stringify([...charts]))
+    .digest("hex");
+
+test("no chart prints a number that is none, or an inline style that a strict page would refuse", async () => {
+  for (const [name, svg] of await awkwardCharts()) {
+    expect(svg, name).not.toMatch(/NaN|Infinity|undefined|null|\[object/u);
+    expect(svg, name).not.toMatch(/ style=|<style|<script|href=/u);
+  }
+});
+
+test("another process, another time zone and another language draw the same bytes", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "charts-"));
+  try {
+    const outfile = join(folder, "draw.mjs");
+    await build({
+      stdin: {
+        contents:
+          'import { createHash } from "node:crypto"; import { awkwardCharts } from "./all-charts.ts";' +
+          'process.stdout.write(createHash("sha256").update(JSON.stringify([...await awkwardCharts()])).digest("hex"));',
+        resolveDir: new URL(".", import.meta.url).pathname,
+        loader: "ts",
+      },
+      bundle: true,
+      platform: "node",
+      format: "esm",
+      outfile,
+      logLevel: "silent",
+    });
+    const env = { ...process.env, TZ: "Pacific/Auckland", LANG: "de_DE.UTF-8", LC_ALL: "de_DE.UTF-8" };
+    const elsewhere = execFileSync(process.execPath, [outfile], { encoding: "utf8", env });
+    expect(elsewhere).toBe(digestOf(await awkwardCharts()));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+describeWithProgram("chromium", "charts as a browser draws them", (executablePath) => {
+  test("no two texts overlap and none is cut, whatever the axes show", async () => {
+    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
+    try {
+      const page = await browser.newPage();
+      for (const [name, svg] of await awkwardCharts()) {
+        await page.setContent(`<style>${[400, 600].map(fontFace).join("")}</style>${svg}`);
+        const boxes = await page.evaluate(textBoxes);
+        expect(boxes.length, name).toBeGreaterThan(5);
+        expect(boxes.filter(isCut), `${name}: cut`).toEqual([]);
+        expect(overlapping(boxes), `${name}: overlapping`).toEqual([]);
+      }
+    } finally {
+      await browser.close();
+    }
+  });
+});
+
+type Box = { text: string; left: number; right: number; top: number; bottom: number; width: number; height: number };
+
+/** In the browser: the boxes of all texts that can be seen, in units of the view box, which `width` and `height` give. */
+async function textBoxes(): Promise<Box[]> {
+  type Rectangle = { left: number; right: number; top: number; bottom: number; width: number };
+  type Element = {
+    textContent: string;
+    getBoundingClientRect(): Rectangle;
+    viewBox: { baseVal: { width: number; height: number } };
+  };
+  type Document = {
+    fonts: { load(font: string): Promise<unknown[]> };
+    querySelector(name: string): Element;
+    querySelectorAll(name: string): Iterable<Element>;
+  };
+  const { document } = globalThis as unknown as { document: Document };
+  const loaded = await Promise.all(["400 13px Inter", "600 13px Inter"].map((font) => document.fonts.load(font)));
+  if (loaded.some((faces) => faces.length === 0)) throw new Error("the font did not load");
+  const svg = document.querySelector("svg");
+  const { width, height } = svg.viewBox.baseVal;
+  const frame = svg.getBoundingClientRect();
+  const unit = frame.width / width;
+  return [...document.querySelectorAll("svg text:not([opacity='0'])")].map((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect();
+    return {
+      text: element.textContent,
+      left: (left - frame.left) / unit,
+      right: (right - frame.left) / unit,
+      top: (top - frame.top) / unit,
+      bottom: (bottom - frame.top) / unit,
+      width,
+      height,
+    };
+  });
+}
+
+/** A box is as high as the line, digits are less: 3 px of it above and below may leave the picture. */
+const lineRoom = 3;
+
+function isCut({ left, right, top, bottom, width, height }: Box): boolean {
+  return left < -0.5 || right > width + 0.5 || top < -lineRoom || bottom > height + lineRoom;
+}
+
+function overlapping(boxes: readonly Box[]): string[] {
+  return boxes.flatMap((one, index) =>
+    boxes
+      .slice(index + 1)
+      .filter(
+        (other) =>
+          Math.min(one.right, other.right) > Math.max(one.left, other.left) &&
+          Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) > lineRoom,
+      )
+      .map((other) => `${one.text} | ${other.text}`),
+  );
+}
+
+function fontFace(weight: number): string {
+  const file = new URL(
+    `../../node_modules/@fontsource/inter/files/inter-latin-${weight}-normal.woff2`,
+    import.meta.url,
+  );
+  return `@font-face{font-family:Inter;font-weight:${weight};src:url(data:font/woff2;base64,${readFileSync(file).toString("base64")})}`;
+}

@@ -1,0 +1,50 @@
+import { directionChart } from "../../src/charts/direction-chart.ts";
+import { errorChart } from "../../src/charts/error-chart.ts";
+import { residualChart } from "../../src/charts/residual-chart.ts";
+import { stageChart } from "../../src/charts/stage-chart.ts";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { type SampleOptions, sampleRecord } from "./sample-record.ts";
+
+/** Loops whose labels are long, many, or far from the usual. */
+export const awkwardSamples: Readonly<Record<string, SampleOptions>> = {
+  usual: { hasController: true, leftOut: 2 },
+  "percent of reading": { isPercentOfReading: true, distanceUnit: "m", rangeLower: 0.05, rangeUpper: 0.45, seed: 5 },
+  "gross error": { scale: 60, seed: 3, phases: ["asFound"] },
+  "small tolerance": {
+    distanceUnit: "in",
+    rangeLower: 3,
+    rangeUpper: 10,
+    points: 5,
+    cycles: 1,
+    tolerancePercent: 0.005,
+    scale: 0.01,
+  },
+  "one direction": { directions: ["rising"], rangeLower: 10_000, rangeUpper: 65_000, seed: 11 },
+  "two points": { points: 2, cycles: 1, rangeLower: -50, rangeUpper: 50, seed: 21, hasController: true },
+  "long range": { rangeLower: 0, rangeUpper: 12_345_678, points: 7, phases: ["asLeft"] },
+  "far from zero": { rangeLower: 100_000.25, rangeUpper: 100_001.25, points: 6, seed: 8 },
+  "short range": { distanceUnit: "ft", rangeLower: 0.0001, rangeUpper: 0.0009, points: 6, seed: 13 },
+  "huge error": { scale: 90_000, seed: 17, phases: ["asLeft"], hasController: true },
+};
+
+/** Every chart that a record allows, by name. */
+export async function allCharts(record: CalibrationRecord): Promise<ReadonlyMap<string, string>> {
+  const svgByName = new Map<string, string>();
+  for (const size of ["wide", "narrow"] as const) svgByName.set(`error ${size}`, (await errorChart(record, size)).svg);
+  for (const name of ["asFound", "asLeft"] as const) {
+    for (const [kind, chart] of Object.entries({ residualChart, directionChart, stageChart })) {
+      const drawing = await chart(record, name);
+      if (drawing !== undefined) svgByName.set(`${kind} ${name}`, drawing.svg);
+    }
+  }
+  return svgByName;
+}
+
+/** Every chart of every awkward record, by name. */
+export async function awkwardCharts(): Promise<ReadonlyMap<string, string>> {
+  const all = new Map<string, string>();
+  for (const [sample, options] of Object.entries(awkwardSamples)) {
+    for (const [name, svg] of await allCharts(sampleRecord(options))) all.set(`${sample}, ${name}`, svg);
+  }
+  return all;
+}

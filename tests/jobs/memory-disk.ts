@@ -1,0 +1,42 @@
+import { CannotWrite, type Disk } from "../../src/jobs/disk.ts";
+import type { Texts } from "../workbook/smallest-workbook.ts";
+
+export type MemoryDisk = Disk & { readonly written: ReadonlyMap<string, string> };
+
+/** A disk that lies in memory; `refuses` says to which paths nothing can be written. */
+export function memoryDisk(texts: Texts, refuses: (path: string) => boolean = () => false): MemoryDisk {
+  const files = new Map(Object.entries(texts).map(([path, content]) => [path, bytesOf(content)]));
+  const written = new Map<string, string>();
+  return {
+    written,
+    read: async (path) => {
+      const file = files.get(path);
+      if (file !== undefined) return { isFolder: false, files: [{ name: path, bytes: file }] };
+      const inside = childrenOf(path, files.keys());
+      if (inside.length === 0) return undefined;
+      return { isFolder: true, files: inside.map((name) => ({ name, bytes: files.get(name) ?? new Uint8Array() })) };
+    },
+    namesIn: async (folder) => {
+      const inside = childrenOf(folder, [...files.keys(), ...written.keys()]);
+      return inside.length === 0 ? undefined : inside.map((name) => name.slice(folder.length + 1));
+    },
+    writeTogether: async (newFiles) => {
+      const refused = newFiles.find(({ path }) => refuses(path));
+      if (refused !== undefined) throw new CannotWrite(`no room for ${refused.path}`);
+      for (const { path, text } of newFiles) written.set(path, text);
+    },
+  };
+}
+
+/** The texts of a workbook, below a folder. */
+export function inFolder(folder: string, texts: Texts): Texts {
+  return Object.fromEntries(Object.entries(texts).map(([name, content]) => [`${folder}/${name}`, content]));
+}
+
+function childrenOf(folder: string, paths: Iterable<string>): readonly string[] {
+  return [...paths].filter((path) => path.startsWith(`${folder}/`) && !path.slice(folder.length + 1).includes("/"));
+}
+
+function bytesOf(content: string | Uint8Array): Uint8Array {
+  return typeof content === "string" ? new TextEncoder().encode(content) : content;
+}

@@ -1,0 +1,126 @@
+import { expect, test } from "vitest";
+import { casesOf } from "../../src/workbook/calibration-case.ts";
+import { checked, smallestWorkbook, type Texts, withFile, withText } from "./smallest-workbook.ts";
+
+const pairs = [
+  ["C-2", "LT-2", "GB-2"],
+  ["C-1", "LT-1", "GB-1"],
+] as const;
+
+/** Two loops, two standards, two calibrations, the second calibration first; readings taken in turn. */
+const twoLoops: Texts = {
+  "instruments.csv": `${smallestWorkbook["instruments.csv"]}LT-2,0,100,mm,0,10,V,0.5,signal\n`,
+  "standards.csv": `${smallestWorkbook["standards.csv"]}GB-2,K-8,2025-06-01,2027-06-01,0.02,mm\n`,
+  "calibrations.csv": `calibration,tag,performed_on,performed_by,standards\n${pairs
+    .map(([calibration, tag, standard]) => `${calibration},${tag},2026-03-04,T. Example,${standard}\n`)
+    .join("")}`,
+  "readings.csv": `calibration,phase,direction,reference,signal\n${[0, 25, 50, 75, 100]
+    .flatMap((reference) =>
+      pairs.map(([calibration]) => `${calibration},as_found,rising,${reference},${4 + reference / 20}\n`),
+    )
+    .join("")}`,
+};
+
+const changed = (file: string, from: string, to: string): Texts => {
+  const text = String(twoLoops[file]);
+  expect(text).toContain(from);
+  return { ...twoLoops, [file]: text.replace(from, to) };
+};
+const names = async (texts: Texts) =>
+  (await checked(texts)).cases.map(({ calibration }) => calibration.row.calibration);
+
+test("a case holds the rows of its calibration and no others, in the order of the calibrations table", async () => {
+  const { cases, sentences } = await checked(twoLoops);
+  expect(sentences).toEqual([]);
+  expect(
+    cases.map(({ calibration, instrument, standards }) => [
+      calibration.row.calibration,
+      instrument.row.tag,
+      ...standards.map(({ row }) => row.standard),
+    ]),
+  ).toEqual(pairs);
+  expect(cases.map(({ readings }) => readings.map(({ line }) => line))).toEqual([
+    [2, 4, 6, 8, 10],
+    [3, 5, 7, 9, 11],
+  ]);
+});
+
+test.each([
+  ["its own row", "calibrations.csv", "C-2,LT-2,2026-03-04", "C-2,LT-2,04.03.2026"],
+  ["its instrument", "instruments.csv", "LT-2,0,100", "LT-2,0,ten"],
+  ["a standard that it names", "standards.csv", "GB-2,K-8,2025-06-01,2027-06-01", "GB-2,K-8,2025-06-01,soon"],
+  ["one of its readings", "readings.csv", "C-2,as_found,rising,0,4", "C-2,as_found,rising,0,four"],
+])("a stop in %s stops this calibration and not the other", async (_, file, from, to) => {
+  expect(await names(changed(file, from, to))).toEqual(["C-1"]);
+});
+
+test("a stop that belongs to nothing stops them all", async () => {
+  expect(await names(changed("readings.csv", "reference,signal", "distance,signal"))).toEqual([]);
+  expect(await names(changed("readings.csv", "C-2,as_found,rising,0,4", "C-3,as_found,rising,0,4"))).toEqual([]);
+});
+
+test("a warning goes to the calibration that it touches, one that belongs to nothing goes to each", async () => {
+  const own = await checked(
+    changed("standards.csv", "GB-2,K-8,2025-06-01,2027-06-01", "GB-2,K-8,2025-06-01,2026-01-01"),
+  );
+  expect(own.cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([["model/standard-overdue"], []]);
+  const unit = await checked(
+    changed("standards.csv", "GB-2,K-8,2025-06-01,2027-06-01,0.02", "GB-2,K-8,2025-06-01,2027-06-01,"),
+  );
+  expect(unit.cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([
+    ["model/standard-without-uncertainty"],
+    [],
+  ]);
+  const all = await checked(changed("instruments.csv", "tolerance_basis", "tolerance_basis,colour"));
+  expect(all.cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([
+    ["tables/column-unknown"],
+    ["tables/column-unknown"],
+  ]);
+});
+
+test("a warning about the run goes to no record", async () => {
+  const { cases, codes } = await checked(withFile("notes.csv", "x"));
+  expect(codes).toEqual(["tables/file-unknown"]);
+  expect(cases[0]?.warnings).toEqual([]);
+});
+
+test("a case describes the files that its rows come from, and no others", async () => {
+  const unused = await checked({ ...smallestWorkbook, "trips.csv": "calibration,phase,output,direction,reference\n" });
+  expect(unused.workbook.files).toHaveLength(5);
+  expect(unused.cases[0]?.files.map(({ name }) => name)).toEqual(Object.keys(smallestWorkbook));
+});
+
+test("an instrument that is not there without a problem that says so is a mistake of the code", async () => {
+  const { workbook } = await checked(withText("instruments.csv", "LT-1", "LT-9"));
+  expect(() =>
+    casesOf(
+      { ...workbook, calibrations: [{ row: { calibration: "C-1", tag: "LT-1" }, file: "", line: 2, cells: {} }] },
+      [],
+    ),
+  ).toThrow("no instrument LT-1");
+});
+
+test("twice the calibrations take about twice the time, not four times", async () => {
+  const workbookOf = async (count: number) => {
+    const ids = Array.from({ length: count }, (_, index) => index);
+    const [instruments = "", loop = ""] = smallestWorkbook["instruments.csv"].split("\n");
+    const [calibrations = "", event = ""] = smallestWorkbook["calibrations.csv"].split("\n");
+    const [readings = "", ...rows] = smallestWorkbook["readings.csv"].trimEnd().split("\n");
+    return checked({
+      "standards.csv": smallestWorkbook["standards.csv"],
+      "instruments.csv": [instruments, ...ids.map((id) => loop.replace("LT-1", `LT-${id}`))].join("\n"),
+      "calibrations.csv": [calibrations, ...ids.map((id) => event.replace("C-1,LT-1", `C-${id},LT-${id}`))].join("\n"),
+      "readings.csv": [readings, ...ids.flatMap((id) => rows.map((row) => row.replace("C-1", `C-${id}`)))].join("\n"),
+    });
+  };
+  const time = async (count: number) => {
+    const { workbook, problems } = await workbookOf(count);
+    const start = performance.now();
+    expect(casesOf(workbook, problems)).toHaveLength(count);
+    return performance.now() - start;
+  };
+  await time(500);
+  const few = await time(1000);
+  // Eight times the rows: a quadratic walk would take 64 times as long. 24 leaves room for a busy machine.
+  expect(await time(8000)).toBeLessThan(24 * Math.max(few, 2));
+});
