@@ -54,7 +54,9 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
     alignmentContribution(basis, point),
     airContribution(basis, point),
   ];
-  const contributions = parts.flatMap((part) => part.contributions).filter(({ standardUncertainty }) => standardUncertainty > 0);
+  const contributions = parts
+    .flatMap((part) => part.contributions)
+    .filter(({ standardUncertainty }) => standardUncertainty > 0);
   return { budget: combineBudget(contributions), missing: parts.flatMap((part) => part.missing) };
 }
 
@@ -82,10 +84,19 @@ function outputContributions(basis: BudgetBasis): FoundContributions {
     });
   }
   const source = judged === "counts" ? "resolution of the counts" : "resolution of the displayed value";
-  return only({ source, value: steps.output / 2, unit: judged, distribution: "rectangular", sensitivity: distancePerOutput });
+  return only({
+    source,
+    value: steps.output / 2,
+    unit: judged,
+    distribution: "rectangular",
+    sensitivity: distancePerOutput,
+  });
 }
 
-function repeatabilityContribution({ repeatability, distanceUnit }: BudgetBasis, { readings }: BudgetPoint): FoundContributions {
+function repeatabilityContribution(
+  { repeatability, distanceUnit }: BudgetBasis,
+  { readings }: BudgetPoint,
+): FoundContributions {
   if (!isDetermined(repeatability)) return onlyMissing(`repeatability: ${repeatability.notDetermined}`);
   return only({
     source: `repeatability, mean of ${readings}`,
@@ -97,13 +108,24 @@ function repeatabilityContribution({ repeatability, distanceUnit }: BudgetBasis,
   });
 }
 
-function hysteresisContribution({ hysteresis, distanceUnit }: BudgetBasis, { isReadBothWays }: BudgetPoint): FoundContributions {
+function hysteresisContribution(
+  { hysteresis, distanceUnit }: BudgetBasis,
+  { isReadBothWays }: BudgetPoint,
+): FoundContributions {
   if (isReadBothWays) return only();
   if (!isDetermined(hysteresis)) return onlyMissing(`hysteresis: ${hysteresis.notDetermined}`);
-  return only({ source: "hysteresis, one direction read", value: hysteresis.width / 2, unit: distanceUnit, distribution: "rectangular" });
+  return only({
+    source: "hysteresis, one direction read",
+    value: hysteresis.width / 2,
+    unit: distanceUnit,
+    distribution: "rectangular",
+  });
 }
 
-function alignmentContribution({ alignmentAngleDegrees, distanceUnit }: BudgetBasis, { reference }: BudgetPoint): FoundContributions {
+function alignmentContribution(
+  { alignmentAngleDegrees, distanceUnit }: BudgetBasis,
+  { reference }: BudgetPoint,
+): FoundContributions {
   if (alignmentAngleDegrees === undefined) return onlyMissing("reference alignment: no alignment_angle is stated");
   const angle = (alignmentAngleDegrees * Math.PI) / 180;
   const value = Math.abs(reference) * 2 * Math.sin(angle / 2) ** 2;
@@ -132,4 +154,3 @@ function only(parts?: Parameters<typeof contribution>[0]): FoundContributions {
 function onlyMissing(why: string): FoundContributions {
   return { contributions: [], missing: [why] };
 }
-

@@ -35,7 +35,10 @@ const daysPerYear = 365.25;
 export function standardContributions(standards: readonly Standard[], use: StandardUse): FoundContributions {
   const fitting = standards.filter((standard) => kindOf(standard) === use.kind);
   if (fitting.length === 0) {
-    return { contributions: [typedStepOf(use)], missing: [`${use.role}: no standard with an uncertainty in ${use.unit} is named`] };
+    return {
+      contributions: [typedStepOf(use)],
+      missing: [`${use.role}: no standard with an uncertainty in ${use.unit} is named`],
+    };
   }
   const found = fitting.map((standard) => contributionsOf(standard, use));
   return {
@@ -56,7 +59,9 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
   if (expandedUncertainty === undefined) missing.push(`${name}: no expanded uncertainty is stated`);
   else {
     if (coverageFactor === undefined) missing.push(`${name}: no coverage factor is stated; 2 is taken`);
-    contributions.push(line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }));
+    contributions.push(
+      line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }),
+    );
   }
   const drift = driftOf(standard, use.performedOn);
   if (drift === undefined) missing.push(`${name}: no drift is stated, or the day of the work is not`);

@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { version } from "../../package.json";
 import { type CheckOptions, checkCommand } from "./check-command.ts";
 import type { Console } from "./console.ts";
+import { explainCommand } from "./explain-command.ts";
 import { newCommand } from "./new-command.ts";
 import { type ReportOptions, reportCommand } from "./report-command.ts";
 
@@ -42,6 +43,13 @@ export async function runCommandLine(words: readonly string[], console: Console)
     .argument("<folder>", "new or empty folder")
     .action(async (folder: string) => {
       exitCode = await newCommand(folder, console);
+    });
+  program
+    .command("explain")
+    .description("say what a figure of a record is: meaning, formula, unit, source")
+    .argument("[figure]", "its name, such as 'zero error'; without it, all names")
+    .action(async (figure: string | undefined) => {
+      exitCode = await explainCommand(figure, console);
     });
   try {
     await program.parseAsync(words, { from: "user" });

@@ -32,8 +32,13 @@ async function writeTogether(files: readonly NewFile[]): Promise<void> {
   } catch (fault) {
     throw new CannotWrite(fault instanceof Error ? fault.message : String(fault));
   } finally {
-    await Promise.all(temporary.map((path) => rm(path, { force: true })));
+    await Promise.all(temporary.map(removed));
   }
+}
+
+/** What cannot be removed was never made: the fault of making it is the one to be told. */
+async function removed(path: string): Promise<void> {
+  await rm(path, { force: true }).catch(() => undefined);
 }
 
 /** A folder in the place of one file would stop the moves after the others are made. */

@@ -169,6 +169,7 @@ export const catalogue = Object.freeze({
   "options/readings-alone": stop("a lone table of readings needs {option}", "{accepted}"),
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
+  "options/figure-unknown": stop("no figure of a record is called so", "{choices}"),
   "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
   "options/calibration-of-another-tag": stop(
     "the calibration does not belong to the tag {tag}",

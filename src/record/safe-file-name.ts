@@ -22,7 +22,8 @@ export function safeFileName(text: string): string {
     .replace(/^[.-]+|[.-]+$/gu, "")
     .slice(0, longestName)
     .replace(/[.-]+$/u, "");
-  if (plain === text && !reservedName.test(plain)) return plain;
+  const isName = plain !== "" && !reservedName.test(plain);
+  if (isName && plain === text) return text;
   const digest = createHash("sha256").update(text).digest("hex").slice(0, 8);
-  return plain === "" || reservedName.test(plain) ? `x-${digest}` : `${plain}-${digest}`;
+  return isName ? `${plain}-${digest}` : `x-${digest}`;
 }

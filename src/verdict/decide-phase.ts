@@ -119,6 +119,7 @@ function candidatesOf(reading: AnalysedReading, span: number): readonly WorstRea
 
 /** A tolerance in percent of reading is zero at a reference of zero: no part of it can be given there. */
 function partOfTolerance(errorDistance: number, tolerance: ToleranceLimits, span: number): number | null {
+  if (errorDistance === 0) return 0;
   const limit = errorDistance > 0 ? tolerance.high : tolerance.low;
   if (limit !== 0) return errorDistance / limit;
   return simpleAcceptance(errorDistance, tolerance, span) === "pass" ? 0 : null;

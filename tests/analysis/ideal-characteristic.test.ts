@@ -22,7 +22,7 @@ test("an output that falls over the range is a line like any other", () => {
 });
 
 test("the line goes on beyond the range", () => {
-  expect(idealOutput(pressure, 100)).toBeCloseTo(0.8, 14);
+  expectNear(idealOutput(pressure, 100), 0.8, 1e-15); // a rounding of the 3.2 that is taken off
   expect(idealOutput(reverse, 25)).toBe(22);
 });
 

@@ -32,7 +32,13 @@ test.each<[string, Partial<Instrument>, object]>([
 test("only a stage whose two ends are given has a line", () => {
   expect(Object.keys(loopOf(instrument).characteristics)).toEqual(["signal"]);
   expect(Object.keys(loopOf({ ...instrument, countsLower: 0 }).characteristics)).toEqual(["signal"]);
-  const { characteristics } = loopOf({ ...instrument, countsLower: 0, countsUpper: 27648, valueLower: 10, valueUpper: 0 });
+  const { characteristics } = loopOf({
+    ...instrument,
+    countsLower: 0,
+    countsUpper: 27648,
+    valueLower: 10,
+    valueUpper: 0,
+  });
   expect(characteristics).toEqual({
     signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 },
     counts: { rangeLower: 0, rangeUpper: 100, outputAtLower: 0, outputAtUpper: 27648 },

@@ -5,7 +5,8 @@ import { sampleRecord } from "../charts/sample-record.ts";
 const classOf = (svg: string) => /class="([^"]+)"/u.exec(svg)?.[1];
 
 test("a record with both phases has two widths of the error picture and, each phase, its others", async () => {
-  const { errorWide, errorNarrow, others, absent } = await drawPictures(sampleRecord());
+  const { errorWide, errorNarrow, stages, others, absent } = await drawPictures(sampleRecord());
+  expect(stages).toEqual([]);
   expect(classOf(errorWide?.svg ?? "")).toContain("wide");
   expect(classOf(errorNarrow?.svg ?? "")).toContain("narrow");
   expect(others).toHaveLength(4);
@@ -13,7 +14,7 @@ test("a record with both phases has two widths of the error picture and, each ph
 });
 
 test("a controller adds the picture of the stages to each phase", async () => {
-  expect((await drawPictures(sampleRecord({ hasController: true }))).others).toHaveLength(6);
+  expect((await drawPictures(sampleRecord({ hasController: true }))).stages).toHaveLength(2);
 });
 
 test("what cannot be drawn is said with its reason", async () => {
@@ -23,16 +24,16 @@ test("what cannot be drawn is said with its reason", async () => {
 });
 
 test("no id stands twice among the pictures of a page", async () => {
-  const { errorWide, errorNarrow, others } = await drawPictures(sampleRecord({ hasController: true }));
-  const page = [errorWide, errorNarrow, ...others].map((drawing) => drawing?.svg ?? "").join("");
+  const { errorWide, errorNarrow, stages, others } = await drawPictures(sampleRecord({ hasController: true }));
+  const page = [errorWide, errorNarrow, ...stages, ...others].map((drawing) => drawing?.svg ?? "").join("");
   const ids = [...page.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
   expect(ids.length).toBeGreaterThanOrEqual(8);
   expect(new Set(ids).size).toBe(ids.length);
 });
 
 test("each picture has a title, a caption and a description", async () => {
-  const { errorWide, errorNarrow, others } = await drawPictures(sampleRecord({ hasController: true }));
-  for (const drawing of [errorWide, errorNarrow, ...others]) {
+  const { errorWide, errorNarrow, stages, others } = await drawPictures(sampleRecord({ hasController: true }));
+  for (const drawing of [errorWide, errorNarrow, ...stages, ...others]) {
     expect(drawing?.title).not.toBe("");
     expect(drawing?.caption).not.toBe("");
     expect(drawing?.description).not.toBe("");
@@ -45,6 +46,6 @@ test("where every reading is left out nothing is drawn and nothing fails", async
   if (phase === undefined) throw new RangeError("the sample has no phase as found");
   for (const reading of phase.readings) reading.leftOut = "target moved";
   phase.counted = { ...phase.counted, used: 0, leftOut: phase.readings.length };
-  const { errorWide, errorNarrow, others } = await drawPictures(record);
-  expect([errorWide, errorNarrow, ...others]).toEqual([undefined, undefined]);
+  const { errorWide, errorNarrow, stages, others } = await drawPictures(record);
+  expect([errorWide, errorNarrow, ...stages, ...others]).toEqual([undefined, undefined]);
 });

@@ -20,7 +20,11 @@ export function withReason<Value>(
   return <span class="not-determined">not determined: {phase.notDetermined[name] ?? "not in these data"}</span>;
 }
 
-/** Where or under what a figure was found, smaller and on a line of its own. */
-export function Where({ children }: { children: ComponentChildren }) {
-  return <span class="where">{children}</span>;
+/** A figure, and where it was found on a line of its own, smaller. */
+export function Where({ at, children }: { at: string; children: ComponentChildren }) {
+  return (
+    <>
+      {children} <span class="where">{at}</span>
+    </>
+  );
 }

@@ -1,0 +1,79 @@
+// Functions that run inside a page; each stands alone, for its text is sent there.
+
+export function contentsOf(pages) {
+  const loading = "iframe,object,embed,link,base,form,img,image,video,audio,use,foreignObject,template,frame,portal";
+  return pages.map((html) => {
+    const page = new DOMParser().parseFromString(html, "text/html");
+    const attributes = [...page.querySelectorAll("*")].flatMap((element) =>
+      [...element.attributes].map(({ name, value }) => ({
+        name: name.toLowerCase(),
+        value,
+        element: element.localName,
+      })),
+    );
+    const refreshing = [...page.querySelectorAll("meta[http-equiv]")].filter(
+      (meta) => meta.getAttribute("http-equiv") !== "Content-Security-Policy",
+    );
+    return {
+      scripts: [...page.querySelectorAll("script")].map((script) => `${script.type}#${script.id}`),
+      active: [...page.querySelectorAll(loading), ...refreshing].map((element) => element.localName),
+      actingAttributes: attributes
+        .filter(
+          ({ name, value }) =>
+            /^on|^(?:href|src|xlink:href|action|formaction|srcdoc)$/u.test(name) || /javascript:/iu.test(value),
+        )
+        .map(({ name, element }) => `${element} ${name}`),
+      text: page.querySelector("main")?.textContent ?? "",
+      data: page.getElementById("record")?.textContent ?? "",
+    };
+  });
+}
+
+export function elementsBeyond() {
+  const edge = window.innerWidth + 0.5;
+  const beyond = [...document.querySelectorAll("main, main *")]
+    .filter((element) => element.closest(".wide") === null && element.closest("svg *") === null)
+    .map((element) => ({ element, box: element.getBoundingClientRect() }))
+    .filter(({ box }) => box.width > 0 && (box.right > edge || box.left < -0.5))
+    .map(({ element, box }) => `${element.localName}.${element.getAttribute("class") ?? ""} ${Math.round(box.right)}`);
+  return { scrollWidth: document.documentElement.scrollWidth, beyond };
+}
+
+export function seenText() {
+  return document.body.innerText.replace(/\s+/gu, " ").trim();
+}
+
+export function uncuttable() {
+  return [...document.querySelectorAll("tr, figure, .answer-box, .fact")]
+    .map((element) => ({ element, box: element.getBoundingClientRect() }))
+    .filter(({ box }) => box.height > 0)
+    .map(({ element, box }) => ({
+      name: `${element.localName} ${element.textContent.trim().slice(0, 40)}`,
+      height: box.height,
+      breakInside: getComputedStyle(element).breakInside,
+    }));
+}
+
+export function verdictColours() {
+  const backgroundOf = (element) => {
+    for (let at = element; at !== null; at = at.parentElement) {
+      const colour = getComputedStyle(at).backgroundColor;
+      if (colour !== "rgba(0, 0, 0, 0)") return colour;
+    }
+    return "rgb(255, 255, 255)";
+  };
+  const verdicts = document.querySelectorAll(".answer-box .verdict, .sheet tbody td:last-child");
+  return [...verdicts]
+    .filter((element) => element.getBoundingClientRect().height > 0)
+    .map((element) => ({
+      text: element.innerText.trim(),
+      colour: getComputedStyle(element).color,
+      background: backgroundOf(element),
+    }));
+}
+
+export function sheetRows() {
+  return [...document.querySelectorAll(".sheet tbody tr")].map((row) =>
+    [...row.children].map((cell) => cell.textContent.trim()),
+  );
+}

@@ -1,0 +1,108 @@
+import { type TableName, tableColumns, tableNames } from "../../src/model/tables.ts";
+import type { Texts } from "../workbook/smallest-workbook.ts";
+import { hostileTexts } from "./hostile-texts.ts";
+
+type Row = Readonly<Record<string, string>>;
+
+/**
+ * Rows of one loop with a cell in every table; the names that tie the tables together end in its number. A controller
+ * takes pictures of its own, and is there where its unit is looked at.
+ */
+function rowsOfLoop(number: number, hasController: boolean): Readonly<Record<TableName, readonly Row[]>> {
+  const names = { tag: `T-${number}`, calibration: `C-${number}` };
+  const readings = [0, 25, 50, 75, 100].map((reference, index) => ({
+    ...{ calibration: names.calibration, phase: "as_found", cycle: "1", direction: "rising" },
+    ...{ reference: `${reference}`, signal: `${4.01 + 4 * index}`, ...(hasController && { value: `${25 * index}` }) },
+  }));
+  return {
+    instruments: [
+      {
+        ...{ tag: names.tag, principle: "laser", range_lower: "0", range_upper: "100", distance_unit: "mm" },
+        ...{ signal_lower: "4", signal_upper: "20", signal_unit: "mA", tolerance: "2" },
+        ...{ tolerance_basis: "percent of span", ...(hasController && { value_lower: "0", value_upper: "100" }) },
+        ...{ interval_months: "12", interval_agreed_by: "A. Example" },
+      },
+    ],
+    outputs: [{ tag: names.tag, output: "Q1", set_point: "50" }],
+    standards: [{ standard: `S-${number}`, certificate: "K-1", calibrated_on: "2026-01-14", due_on: "2027-01-14" }],
+    calibrations: [
+      {
+        ...names,
+        performed_on: "2026-03-04",
+        performed_by: "T. Example",
+        standards: `S-${number}`,
+        adjustment: "none",
+      },
+    ],
+    readings,
+    trips: [{ ...names, phase: "as_found", output: "Q1", direction: "approach", reference: "50" }],
+    loop_checks: [{ calibration: names.calibration, item: "supply", result: "pass" }],
+    candidates: [{ candidate: `N-${number}` }],
+  };
+}
+
+/** Columns whose text is a name by which other tables refer to the row; it is put into all of them. */
+const keys: ReadonlySet<string> = new Set(["tag", "calibration", "standard", "output"]);
+
+export type HostileColumn = {
+  label: string;
+  table: TableName;
+  name: string;
+  isText: boolean;
+  isKey: boolean;
+  isRequired: boolean;
+};
+
+/** Every column of every table, a key once. */
+export const hostileColumns: readonly HostileColumn[] = tableNames
+  .flatMap((table) =>
+    tableColumns(table).map(({ name, reads, required }) => ({
+      label: `${table}.${name}`,
+      table,
+      name,
+      isText: reads === "text",
+      isKey: keys.has(name),
+      isRequired: required,
+    })),
+  )
+  .filter((column, index, all) => !column.isKey || all.findIndex(({ name }) => name === column.name) === index);
+
+/** A workbook with a loop for each hostile text, which stands in one column of that loop's rows. */
+export function hostileWorkbook({ table, name, isKey }: HostileColumn): Texts {
+  const loops = hostileTexts.map(({ text }, index) =>
+    Object.fromEntries(
+      Object.entries(rowsOfLoop(index, name === "value_unit")).map(([other, rows]) => [
+        other,
+        rows.map((row) => withHostile(row, isKey || other === table ? name : undefined, text, isKey)),
+      ]),
+    ),
+  );
+  return Object.fromEntries(
+    tableNames.map((one) => [
+      `${one}.csv`,
+      utf16(
+        csv(
+          one,
+          loops.flatMap((loop) => loop[one] ?? []),
+        ),
+      ),
+    ]),
+  );
+}
+
+function withHostile(row: Row, name: string | undefined, text: string, isKey: boolean): Row {
+  if (name === undefined) return row;
+  if (name === "standard" && row.standards !== undefined) return { ...row, standards: text };
+  return isKey && row[name] === undefined ? row : { ...row, [name]: text };
+}
+
+function csv(table: TableName, rows: readonly Row[]): string {
+  const names = tableColumns(table).map(({ name }) => name);
+  const lines = [names, ...rows.map((row) => names.map((name) => row[name] ?? ""))];
+  return lines.map((cells) => cells.map((cell) => `"${cell.replaceAll('"', '""')}"`).join(",")).join("\n");
+}
+
+/** UTF-16 with byte order mark: half a surrogate pair survives in nothing else. */
+function utf16(text: string): Uint8Array {
+  return new Uint8Array(Buffer.from(`\ufeff${text}`, "utf16le"));
+}

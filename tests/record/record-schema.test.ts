@@ -1,0 +1,66 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import * as z from "zod";
+import { nodeDisk } from "../../src/cli/node-disk.ts";
+import { readWorkbook } from "../../src/jobs/read-workbook.ts";
+import { assembleRecord } from "../../src/record/assemble-record.ts";
+import { type CalibrationRecord, recordFormat, recordSchema } from "../../src/record/record-schema.ts";
+import { isRequired } from "../outside/needs-program.ts";
+
+const published = new URL("../../src/record/record.schema.json", import.meta.url);
+const demo = fileURLToPath(new URL("../../data-demo", import.meta.url));
+const reports = new URL("../../reports/", import.meta.url);
+
+async function recordsOfDemo(): Promise<readonly CalibrationRecord[]> {
+  const { cases, digests } = await readWorkbook(nodeDisk, demo, { today: "2026-11-01", firstLook: {} });
+  return cases.map((found) => assembleRecord(found, { softwareVersion: "0.0.0", digests, warnings: found.warnings }));
+}
+
+test("the JSON Schema that is published is that of the records (delete it to have it written anew, then format it)", () => {
+  const current = {
+    ...z.toJSONSchema(recordSchema, { target: "draft-2020-12", reused: "ref" }),
+    title: recordFormat,
+  };
+  if (!existsSync(published) && !isRequired(process.env.CI)) {
+    writeFileSync(published, `${JSON.stringify(current, null, 2)}\n`);
+  }
+  expect(JSON.parse(readFileSync(published, "utf8"))).toEqual(JSON.parse(JSON.stringify(current)));
+});
+
+describe("a record is strict", async () => {
+  const [record] = await recordsOfDemo();
+
+  test.each<[string, (copy: CalibrationRecord) => void]>([
+    ["a field more", (copy) => Object.assign(copy.phases.asFound!.readings[0]!, { colour: "red" })],
+    ["a field less", (copy) => Reflect.deleteProperty(copy, "figureBasis")],
+    ["a number that is none", (copy) => Object.assign(copy.phases.asFound!.readings[0]!, { reference: Number.NaN })],
+    ["another format", (copy) => Object.assign(copy, { schema: "spanwright-record/2" })],
+  ])("%s is refused", (_, spoil) => {
+    const copy = structuredClone(record!);
+    expect(recordSchema.safeParse(copy).success).toBe(true);
+    spoil(copy);
+    expect(recordSchema.safeParse(copy).success).toBe(false);
+  });
+});
+
+test("every record of the demonstration tables is one, also after it was written and read", async () => {
+  const records = await recordsOfDemo();
+  expect(records).toHaveLength(7);
+  for (const record of records) {
+    expect(recordSchema.parse(record)).toEqual(record);
+    expect(JSON.parse(JSON.stringify(record))).toEqual(record);
+  }
+});
+
+const written = existsSync(reports)
+  ? readdirSync(reports, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".json"))
+  : [];
+
+test.skipIf(!existsSync(reports))("every record in reports is one", () => {
+  expect(written.length).toBeGreaterThan(0);
+  for (const name of written) {
+    const record = JSON.parse(readFileSync(new URL(name, reports), "utf8"));
+    expect(recordSchema.safeParse(record).error?.issues ?? [], name).toEqual([]);
+  }
+});
