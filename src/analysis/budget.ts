@@ -41,10 +41,11 @@ const normalFrom = 1e4;
  *
  * u = √(Σ u_i²). ν = u⁴ / Σ(u_i⁴ / ν_i), reckoned with unrounded u. U = k·u, where k is, in this order:
  * 0.95·√3, where one rectangular contribution dominates (all others combined <= 0.3 of it);
- * that of a trapezoid at 95 %, where two of them do (all others combined <= 0.35 of the two);
+ * that of a trapezoid at 95 %, where two of them do (all others combined <= 0.35 of the two and <= the lesser of them);
  * the normal quantile at 95.45 %, where ν > 10⁴; otherwise Student's t at 95.45 % and ν truncated to a whole number.
  * Only rectangular contributions of unlimited degrees of freedom count as dominant (own choice): a half-width that is
- * itself a guess does not earn a smaller k.
+ * itself a guess does not earn a smaller k. At these bounds, with a normal rest, the stated 95 % is truly 92.7 % for one
+ * and 94.2 % for two; where all others are 0.1 of the one, 94.8 %.
  *
  * @param contributions one or more, all in one unit of distance, none correlated with another; zeros allowed
  * @returns lines in the order given, u, ν, k, its probability and basis, and U in distance; none of them rounded
@@ -96,9 +97,14 @@ function coverageOf(contributions: readonly Contribution[], degreesOfFreedom: nu
   const [first, second] = dominant;
   if (first !== undefined && restOf(ordered, [first]) <= greatestRestOfOne * first.standardUncertainty)
     return rectangular(1, "one dominant rectangular contribution");
-  if (second !== undefined && restOf(ordered, dominant) <= greatestRestOfTwo * rootSumOfSquares(dominant))
+  if (second !== undefined && restOf(ordered, dominant) <= greatestRestBeside(dominant, second))
     return rectangular(edgeParameterOf(first!, second), "two dominant rectangular contributions");
   return normalOrStudentT(degreesOfFreedom);
+}
+
+// A second one smaller than the rest does not dominate: without this, 0.35 would take the place of 0.3.
+function greatestRestBeside(dominant: readonly Contribution[], second: Contribution): number {
+  return Math.min(second.standardUncertainty, greatestRestOfTwo * rootSumOfSquares(dominant));
 }
 
 function isSurelyRectangular({ distribution, degreesOfFreedom }: Contribution): boolean {

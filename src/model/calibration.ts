@@ -59,6 +59,10 @@ export const calibrationSchema = z.strictObject({
   targetWidth: number("distance", "width of the target", { above: 0 }),
   targetHeight: number("distance", "height of the target", { above: 0 }),
   targetTilt: number("°", "tilt of the target against the axis", { atLeast: 0, atMost: 90 }),
+  alignmentAngle: number("°", "greatest angle between the reference and the axis of the sensor", {
+    atLeast: 0,
+    atMost: 45,
+  }),
   targetSurface: text("surface of the target"),
   adjustment: choice(adjustments, "what was adjusted"),
   adjustmentNote: text("how it was adjusted"),

@@ -14,6 +14,9 @@ export const distanceUnits = ["mm", "cm", "m", "in", "ft"] as const;
 export const signalUnits = ["mA", "V"] as const;
 export const toleranceBases = ["percent of span", "percent of reading", "distance", "signal"] as const;
 
+/** Simple acceptance; a guard band of guard_factor · U; the four words of a non-binary statement; a managed guard band. */
+export const decisionRules = ["simple acceptance", "guard band", "four words", "managed guard band"] as const;
+
 /** One tag: the loop that is calibrated, what it should do, and how far it may be off. */
 export const instrumentSchema = z.strictObject({
   tag: requiredText("the loop's tag, as on the drawing and in the controller"),
@@ -60,9 +63,15 @@ export const instrumentSchema = z.strictObject({
   intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
   criticality: choice(["safety", "quality", "general"], "what depends on the loop"),
   hazardousArea: yesNo("whether it stands in a hazardous area"),
-  decisionRule: text("the decision rule for its tolerance"),
+  decisionRule: choice(decisionRules, "how a result is compared with the tolerance; simple acceptance where empty"),
   guardFactor: number("none", "guard band as a part of the expanded uncertainty, 0 to 1", { atLeast: 0, atMost: 1 }),
-  minimumTur: number("none", "least test uncertainty ratio asked for", { above: 0 }),
+  rulePrescribedBy: text("who prescribed the decision rule"),
+  ruleAgreedOn: date("day on which the decision rule was agreed"),
+  minimumTur: number("none", "least test uncertainty ratio asked for; 4 where empty", { above: 0 }),
+  inToleranceRate: number("%", "part of such loops that is found in tolerance, for the risk of false acceptance", {
+    above: 0,
+    atMost: 99.999,
+  }),
   figureBasis: text("the standard, with edition, whose terms the figures follow"),
   toleranceSource: text("where the tolerance comes from: process need, maker figure, other"),
   toleranceSetBy: text("who set the tolerance"),
@@ -71,6 +80,7 @@ export const instrumentSchema = z.strictObject({
 
 export type Instrument = z.infer<typeof instrumentSchema>;
 export type ToleranceBasis = (typeof toleranceBases)[number];
+export type DecisionRuleName = (typeof decisionRules)[number];
 export type DistanceUnit = (typeof distanceUnits)[number];
 export type SignalUnit = (typeof signalUnits)[number];
 

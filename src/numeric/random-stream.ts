@@ -21,7 +21,7 @@ const WORDS = 4;
  * Faults: `RangeError` for fewer than 16 bytes, what is no byte, a seed that cancels to 0, or a stream that is no count.
  * Source: xoroshiro128+ 2018 (rotations 24, 16, 37), D. Blackman and S. Vigna, ACM Trans. Math. Softw. 47, 36 (2021);
  * computed by pure-rand 8.4.2. Folding of the seed: own choice, so that every byte of a digest counts.
- * @example randomStream([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16], 0).uniform() // GOLDEN
+ * @example randomStream([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16], 0).uniform() // 0.09408688609312854
  */
 export function randomStream(seed: Uint8Array | readonly number[], stream: number): RandomStream {
   if (!Number.isSafeInteger(stream) || stream < 0) throw new RangeError(`stream ${stream} is not a whole number >= 0`);

@@ -12,7 +12,7 @@ export type CoverageInterval = { readonly low: number; readonly high: number };
  * than its place: where values are spread symmetrically its ends wander by more than those of `symmetricInterval`
  * Faults: `RangeError` when the values are not in order or not finite, or when they are too few for the share.
  * Source: JCGM 101:2008, 5.3.4 and 7.7.4.
- * @example shortestInterval([0, 5, 6, 7, 8, 20], 0.5) // low 5, high 8
+ * @example shortestInterval([5, 6, 7, 8, 12, 20], 0.5) // low 5, high 8
  */
 export function shortestInterval(sorted: Float64Array | readonly number[], share: number): CoverageInterval {
   const steps = stepsOf(sorted, share);
@@ -31,7 +31,7 @@ export function shortestInterval(sorted: Float64Array | readonly number[], share
  * @returns low and high end, unit of the values
  * Faults: `RangeError` as for `shortestInterval`.
  * Source: JCGM 101:2008, 5.3.3 and 7.7.2.
- * @example symmetricInterval([0, 5, 6, 7, 8, 20], 0.5) // low 6, high 20
+ * @example symmetricInterval([5, 6, 7, 8, 12, 20], 0.5) // low 6, high 12
  */
 export function symmetricInterval(sorted: Float64Array | readonly number[], share: number): CoverageInterval {
   const steps = stepsOf(sorted, share);

@@ -26,3 +26,6 @@ export function verdictColours(): { text: string; colour: string; background: st
 
 /** Cells of each row of the working sheets. */
 export function sheetRows(): string[][];
+
+/** Words of each figure that is seen: title, picture and caption. */
+export function figureTexts(): string[][];

@@ -40,6 +40,7 @@ export function elementsBeyond() {
 }
 
 export function seenText() {
+  // biome-ignore lint/performance/useDomNodeTextContent: only what is seen
   return document.body.innerText.replace(/\s+/gu, " ").trim();
 }
 
@@ -66,7 +67,7 @@ export function verdictColours() {
   return [...verdicts]
     .filter((element) => element.getBoundingClientRect().height > 0)
     .map((element) => ({
-      text: element.innerText.trim(),
+      text: element.textContent.trim(),
       colour: getComputedStyle(element).color,
       background: backgroundOf(element),
     }));
@@ -76,4 +77,14 @@ export function sheetRows() {
   return [...document.querySelectorAll(".sheet tbody tr")].map((row) =>
     [...row.children].map((cell) => cell.textContent.trim()),
   );
+}
+
+export function figureTexts() {
+  return [...document.querySelectorAll("figure")]
+    .filter((figure) => figure.getBoundingClientRect().height > 0)
+    .map((figure) =>
+      [...figure.querySelectorAll("h3, figcaption, svg text")]
+        .flatMap((element) => element.textContent.split(/\s+/u))
+        .filter((word) => word !== ""),
+    );
 }

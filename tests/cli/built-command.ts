@@ -6,14 +6,15 @@ import { fileURLToPath } from "node:url";
 import { onTestFinished } from "vitest";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 
-const command = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const command = join(root, "dist/cli.js");
 
 export type Run = { exitCode: number | null; output: string; complaints: string };
 
-/** Runs the command that the build made, as a user's shell would. */
+/** Runs the command that the build made, from the root of the project, as a user's shell would. */
 export function spanwright(...words: readonly string[]): Run {
   if (!existsSync(command)) throw new Error("dist/cli.js is missing: run npm run build first");
-  const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { encoding: "utf8" });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { encoding: "utf8", cwd: root });
   return { exitCode: status, output: stdout, complaints: stderr };
 }
 

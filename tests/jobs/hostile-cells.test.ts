@@ -10,12 +10,13 @@ import { openBrowser } from "../browser/browser.ts";
 import { contentsOf } from "../browser/in-page.mjs";
 import { recordingConsole } from "../cli/recording-console.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
+import type { Texts } from "../workbook/smallest-workbook.ts";
 import { type HostileText, hiddenCharacters, hostileTexts, isBlank, shownText } from "./hostile-texts.ts";
 import { type HostileColumn, hostileColumns, hostileWorkbook } from "./hostile-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
 
-async function reported(column: HostileColumn) {
-  const disk = memoryDisk(inFolder("book", hostileWorkbook(column)));
+async function reported(texts: Texts) {
+  const disk = memoryDisk(inFolder("book", texts));
   const { written, reading } = await reportCalibrations(disk, "book", {
     out: "out",
     today: "2026-11-25",
@@ -25,13 +26,34 @@ async function reported(column: HostileColumn) {
   const console = recordingConsole();
   complainOf(reading.problems, console);
   console.print(alignedTable(summaryRows(written)));
-  return { written, disk, terminal: [...console.printed, ...console.complained].join("\n") };
+  const terminal = [...console.printed, ...console.complained].join("\n");
+  expect(terminal).not.toMatch(hiddenCharacters);
+  for (const path of disk.written.keys()) requireSafePath(path);
+  expect(disk.written.size).toBe(2 * written.length);
+  return { written, disk, terminal };
+}
+
+/** What the parsed pages say, after every check that holds for any page. */
+async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof reported>>, parser: Page) {
+  const pages = written.map(({ page }) => disk.written.get(page) ?? "");
+  for (const page of pages) expect(page).not.toMatch(hiddenCharacters);
+  const contents = await parser.evaluate(contentsOf, pages.map(withoutFonts));
+  return contents.map(({ scripts, active, actingAttributes, text, data }, index) => {
+    expect({ scripts, active, actingAttributes }).toEqual({
+      scripts: ["application/json#record"],
+      active: [],
+      actingAttributes: [],
+    });
+    const json = disk.written.get(written[index]?.page.replace(/html$/u, "json") ?? "") ?? "";
+    expect(JSON.parse(data)).toEqual(JSON.parse(json));
+    expect(recordSchema.parse(JSON.parse(json))).toEqual(written[index]?.record);
+    return text;
+  });
 }
 
 /** Names of standards stand in a list, so that a mark between two of them cannot stand in one. */
-function isRefused(column: HostileColumn, hostile: HostileText): boolean {
-  if (isBlank(hostile)) return column.isRequired;
-  return column.name === "standard" && /[;+|,]/u.test(shownText(hostile));
+function isTaken({ name }: HostileColumn, hostile: HostileText): boolean {
+  return !isBlank(hostile) && !(name === "standard" && /[;+|,]/u.test(shownText(hostile)));
 }
 
 /** Texts that the record keeps and the page has no place for yet. */
@@ -57,8 +79,17 @@ function requireSafePath(path: string): void {
   }
 }
 
-const textColumns = hostileColumns.filter(({ isText }) => isText);
+const count = hostileTexts.length;
+const textColumns = hostileColumns.filter(({ isText, isKey }) => isText && !isKey);
+const keyColumns = hostileColumns.filter(({ isKey }) => isKey);
 const otherColumns = hostileColumns.filter(({ isText }) => !isText);
+
+/** Each loop has another text in each column, so that every text has stood in every column after one round. */
+function inTurn(column: HostileColumn, loop: number): HostileText | undefined {
+  const place = textColumns.indexOf(column);
+  const hostile = place === -1 ? undefined : hostileTexts[(loop + place) % count];
+  return hostile && isBlank(hostile) && column.isRequired ? undefined : hostile;
+}
 
 describeWithProgram("chromium", "a hostile text in a table stays a text", (chromium) => {
   let browser: Browser;
@@ -69,36 +100,49 @@ describeWithProgram("chromium", "a hostile text in a table stays a text", (chrom
   });
   afterAll(() => browser.close());
 
-  test.each(textColumns)("in $label", async (column) => {
-    const { written, disk, terminal } = await reported(column);
-    expect(terminal).not.toMatch(hiddenCharacters);
-    for (const path of disk.written.keys()) requireSafePath(path);
-    expect(disk.written.size).toBe(2 * written.length);
-    const accepted = hostileTexts.filter((hostile) => !isRefused(column, hostile));
-    expect(written, terminal.slice(0, 3000)).toHaveLength(accepted.length);
-    const pages = written.map(({ page }) => disk.written.get(page) ?? "");
-    const contents = await parser.evaluate(contentsOf, pages.map(withoutFonts));
-    for (const [index, hostile] of accepted.entries()) {
-      const { scripts, active, actingAttributes, text, data } = contents[index] ?? {};
-      expect({ scripts, active, actingAttributes }, hostile.name).toEqual({
-        scripts: ["application/json#record"],
-        active: [],
-        actingAttributes: [],
-      });
-      const json = disk.written.get(written[index]?.page.replace(/html$/u, "json") ?? "") ?? "";
-      expect(JSON.parse(data ?? ""), hostile.name).toEqual(JSON.parse(json));
-      expect(recordSchema.parse(JSON.parse(json)), hostile.name).toEqual(written[index]?.record);
-      expect(pages[index], hostile.name).not.toMatch(hiddenCharacters);
-      const isShown = text?.includes(shownText(hostile)) ?? false;
-      expect(isShown || isBlank(hostile) || notOnPage.has(column.label), hostile.name).toBe(true);
+  test.each([false, true])("in every text cell in turn (with a controller: %s)", async (hasController) => {
+    const reports = await reported(hostileWorkbook(count, inTurn, hasController));
+    expect(reports.written, reports.terminal).toHaveLength(count);
+    const texts = await harmlessTexts(reports, parser);
+    for (const [loop, text] of texts.entries()) {
+      for (const column of textColumns.filter(({ label }) => !notOnPage.has(label))) {
+        const hostile = inTurn(column, loop);
+        if (hostile === undefined || isBlank(hostile) || (column.name === "value_unit" && !hasController)) continue;
+        expect(text.includes(shownText(hostile)), `${hostile.name} in ${column.label}`).toBe(true);
+      }
     }
   });
 
-  test.each(otherColumns)("in $label, which takes no text", async (column) => {
-    const { written, disk, terminal } = await reported(column);
-    expect(terminal).not.toMatch(hiddenCharacters);
-    for (const path of disk.written.keys()) requireSafePath(path);
-    expect(written.length).toBeLessThanOrEqual(1);
+  test.each(keyColumns)("in $label, by which tables refer to each other", async (key) => {
+    const taken = hostileTexts.filter((hostile) => isTaken(key, hostile));
+    expect(taken.length).toBeGreaterThan(15);
+    const reports = await reported(
+      hostileWorkbook(taken.length, (column, loop) => (column === key ? taken[loop] : undefined)),
+    );
+    expect(reports.written, reports.terminal).toHaveLength(taken.length);
+    for (const [loop, text] of (await harmlessTexts(reports, parser)).entries()) {
+      const isShown = text.includes(shownText(taken[loop] ?? { name: "", text: "missing" }));
+      expect(isShown || notOnPage.has(key.label), taken[loop]?.name).toBe(true);
+    }
+  });
+
+  test.each(hostileColumns.filter(({ isText, isRequired, table }) => isText && isRequired && table !== "candidates"))(
+    "a no-break space in $label is no name: it is told, and nothing is written",
+    async (required) => {
+      const blank = hostileTexts.filter(isBlank)[0];
+      const { written, terminal } = await reported(
+        hostileWorkbook(1, (column) => (column === required ? blank : undefined)),
+      );
+      expect(written).toEqual([]);
+      expect(terminal).toMatch(new RegExp(`^wrong .*:2:${required.name}: nothing is written here`, "mu"));
+    },
+  );
+
+  test.each(otherColumns)("in $label, which takes no text", async (other) => {
+    const { written, terminal } = await reported(
+      hostileWorkbook(count, (column, loop) => (column === other ? hostileTexts[loop] : undefined)),
+    );
+    expect(written.length, terminal).toBeLessThanOrEqual(1);
   });
 });
 

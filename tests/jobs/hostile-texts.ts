@@ -17,7 +17,7 @@ export const hostileTexts: readonly HostileText[] = Object.freeze([
   { name: "reserved name", text: "con" },
   { name: "key of every object", text: "__proto__" },
   { name: "name of a method", text: "toString" },
-  { name: "template", text: "{column} $& $1 ${1}" },
+  { name: "template", text: "{column} $& $1 {{tag}}" },
   { name: "ten thousand characters", text: "x".repeat(10_000) },
   { name: "emoji", text: "😀🛠️👩‍🔧" },
   { name: "NUL", text: "a\u0000b", shown: "a␀b" },

@@ -1,14 +1,14 @@
 import { type TableName, tableColumns, tableNames } from "../../src/model/tables.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
-import { hostileTexts } from "./hostile-texts.ts";
+import type { HostileText } from "./hostile-texts.ts";
 
-type Row = Readonly<Record<string, string>>;
+type Row = Record<string, string>;
 
 /**
  * Rows of one loop with a cell in every table; the names that tie the tables together end in its number. A controller
  * takes pictures of its own, and is there where its unit is looked at.
  */
-function rowsOfLoop(number: number, hasController: boolean): Readonly<Record<TableName, readonly Row[]>> {
+function rowsOfLoop(number: number, hasController: boolean): Record<TableName, Row[]> {
   const names = { tag: `T-${number}`, calibration: `C-${number}` };
   const readings = [0, 25, 50, 75, 100].map((reference, index) => ({
     ...{ calibration: names.calibration, phase: "as_found", cycle: "1", direction: "rising" },
@@ -67,33 +67,40 @@ export const hostileColumns: readonly HostileColumn[] = tableNames
   )
   .filter((column, index, all) => !column.isKey || all.findIndex(({ name }) => name === column.name) === index);
 
-/** A workbook with a loop for each hostile text, which stands in one column of that loop's rows. */
-export function hostileWorkbook({ table, name, isKey }: HostileColumn): Texts {
-  const loops = hostileTexts.map(({ text }, index) =>
-    Object.fromEntries(
-      Object.entries(rowsOfLoop(index, name === "value_unit")).map(([other, rows]) => [
-        other,
-        rows.map((row) => withHostile(row, isKey || other === table ? name : undefined, text, isKey)),
-      ]),
-    ),
-  );
+/** Which text stands in a column of a loop; nothing leaves the cell as it is. */
+export type Placing = (column: HostileColumn, loop: number) => HostileText | undefined;
+
+/** A workbook of loops in whose cells texts are placed; of the readings of a loop only the first is touched. */
+export function hostileWorkbook(loops: number, placing: Placing, hasController = false): Texts {
+  const placed = Array.from({ length: loops }, (_, loop) => placedRows(loop, placing, hasController));
   return Object.fromEntries(
-    tableNames.map((one) => [
-      `${one}.csv`,
+    tableNames.map((table) => [
+      `${table}.csv`,
       utf16(
         csv(
-          one,
-          loops.flatMap((loop) => loop[one] ?? []),
+          table,
+          placed.flatMap((rows) => rows[table] ?? []),
         ),
       ),
     ]),
   );
 }
 
-function withHostile(row: Row, name: string | undefined, text: string, isKey: boolean): Row {
-  if (name === undefined) return row;
-  if (name === "standard" && row.standards !== undefined) return { ...row, standards: text };
-  return isKey && row[name] === undefined ? row : { ...row, [name]: text };
+function placedRows(loop: number, placing: Placing, hasController: boolean) {
+  const rows: Record<string, Row[]> = structuredClone(rowsOfLoop(loop, hasController));
+  for (const column of hostileColumns) {
+    const hostile = placing(column, loop);
+    if (hostile === undefined) continue;
+    if (column.isKey)
+      for (const all of Object.values(rows)) for (const row of all) renameKey(row, column.name, hostile);
+    else for (const row of rows[column.table]?.slice(0, 1) ?? []) row[column.name] = hostile.text;
+  }
+  return rows;
+}
+
+function renameKey(row: Row, name: string, { text }: HostileText): void {
+  if (row[name] !== undefined) row[name] = text;
+  if (name === "standard" && row.standards !== undefined) row.standards = text;
 }
 
 function csv(table: TableName, rows: readonly Row[]): string {

@@ -1,0 +1,95 @@
+import type { Budget } from "../analysis/budget.ts";
+import type { CurvePoint, CurveReading } from "../analysis/error-curve.ts";
+import { spanOf } from "../analysis/ideal-characteristic.ts";
+import type { Loop } from "../analysis/loop.ts";
+import { type BudgetBasis, pointBudget } from "../analysis/point-budget.ts";
+import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
+import type { Direction } from "../model/calibration.ts";
+import { type DecisionRule, decidePoint, type PointDecision } from "./decision-rule.ts";
+import { specificRisk } from "./specific-risk.ts";
+import { statementSeverity } from "./statement-severity.ts";
+import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
+
+/** One test point with its uncertainty and what is said of it; the direction whose statement is worse stands for it. */
+export type JudgedPoint = {
+  point: number;
+  reference: number;
+  direction: Direction;
+  errorDistance: number;
+  errorPercentSpan: number;
+  tolerance: ToleranceLimits;
+  budget: Budget;
+  /** In words, what the budget could not take in. */
+  missing: readonly string[];
+  decision: PointDecision;
+  specificRisk: number;
+  testUncertaintyRatio: number;
+};
+
+/** What is judged: an error curve in percent of span with its readings, by which rule, on which basis. */
+export type CurveToJudge = {
+  curve: readonly CurvePoint[];
+  readings: readonly CurveReading[];
+  basis: BudgetBasis;
+  loop: Loop;
+  rule: DecisionRule;
+};
+
+/**
+ * Judges each test point: mean error of each direction with its uncertainty against the tolerance there.
+ *
+ * @param judged curve, readings, basis of the budgets, loop, rule
+ * @returns one result a test point, by rising distance; rising and falling are judged apart, the worse one is given
+ * Source: JCGM 106:2012 for the risk; ILAC-G8:09/2019 for the rules; own choice that each direction is judged on its
+ * own: a mean of both would hide a hysteresis that is out of tolerance.
+ * @example judgePoints(judged)[0].decision.statement // "pass"
+ */
+export function judgePoints(judged: CurveToJudge): readonly JudgedPoint[] {
+  return judged.curve.map((curvePoint) => {
+    const directions = [
+      { direction: "rising", error: curvePoint.up },
+      { direction: "falling", error: curvePoint.down },
+    ] as const;
+    return directions
+      .flatMap(({ direction, error }) => (error === null ? [] : [judgeDirection(judged, curvePoint, direction, error)]))
+      .reduce((left, right) => (isWorse(right, left) ? right : left));
+  });
+}
+
+function judgeDirection(
+  { readings, basis, loop, rule }: CurveToJudge,
+  curvePoint: CurvePoint,
+  direction: Direction,
+  errorPercentSpan: number,
+): JudgedPoint {
+  const { point, reference, up, down } = curvePoint;
+  const characteristic = loop.characteristics.signal;
+  const span = spanOf(characteristic);
+  const errorDistance = (errorPercentSpan * span) / 100;
+  const tolerance = toleranceAt(loop.toleranceTerms, characteristic, reference);
+  const count = readings.filter((reading) => reading.point === point && reading.direction === direction).length;
+  const { budget, missing } = pointBudget(basis, {
+    reference,
+    readings: count,
+    isReadBothWays: up !== null && down !== null,
+  });
+  const { combinedUncertainty, expandedUncertainty } = budget;
+  return {
+    point,
+    reference,
+    direction,
+    errorDistance,
+    errorPercentSpan,
+    tolerance,
+    budget,
+    missing,
+    decision: decidePoint({ error: errorDistance, limits: tolerance, expandedUncertainty, rule, span }),
+    specificRisk: specificRisk(errorDistance, tolerance, combinedUncertainty),
+    testUncertaintyRatio: testUncertaintyRatio(tolerance, expandedUncertainty),
+  };
+}
+
+function isWorse(left: JudgedPoint, right: JudgedPoint): boolean {
+  const bySeverity = statementSeverity[left.decision.statement] - statementSeverity[right.decision.statement];
+  return bySeverity !== 0 ? bySeverity > 0 : left.specificRisk > right.specificRisk;
+}

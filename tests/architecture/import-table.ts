@@ -1,0 +1,59 @@
+/**
+ * The house from the ground up: what a folder of src may import from the others. Every name stands above its line;
+ * "types of record" allows `import type` alone. A folder that does not exist yet already has its line.
+ */
+export const mayImport: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  problems: [],
+  numeric: [],
+  model: ["units", "problems"],
+  workbook: ["model", "units", "problems"],
+  analysis: ["numeric", "model", "units"],
+  verdict: ["analysis", "numeric", "model", "units"],
+  record: ["verdict", "analysis", "numeric", "model", "units", "problems"],
+  charts: ["types of record", "units"],
+  report: ["charts", "record", "units"],
+  filing: ["record", "analysis", "numeric", "problems"],
+  jobs: [
+    "filing",
+    "report",
+    "charts",
+    "record",
+    "verdict",
+    "analysis",
+    "workbook",
+    "model",
+    "numeric",
+    "problems",
+    "units",
+  ],
+  sheet: ["verdict", "analysis", "numeric", "model", "units", "problems"],
+  cli: ["jobs", "problems"],
+};
+
+/** Where a library may be imported, so that it can be exchanged in one place and loads only where it is needed. */
+export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
+  papaparse: ["workbook"],
+  hucre: ["workbook", "report"],
+  vega: ["charts"],
+  "vega-lite": ["charts"],
+  preact: ["report", "sheet"],
+  "preact-render-to-string": ["report", "sheet"],
+  "simple-statistics": ["numeric"],
+  "@stdlib": ["numeric"],
+  "pure-rand": ["numeric"],
+  "@fontsource": ["report"],
+  zod: ["model", "record", "workbook"],
+  commander: ["cli"],
+  "node:crypto": ["record", "cli"],
+  "node:": ["cli"],
+};
+
+/** What reaches the world outside: the command line's business, handed on as an argument. */
+export const onlyInCommandLine: readonly (readonly [name: string, pattern: RegExp])[] = [
+  ["the console", /\bconsole\.\w/u],
+  ["the process", /\bprocess\.\w/u],
+  ["the clock", /\bnew Date\(\)|\bDate\.now\(|\bperformance\.now\(/u],
+  ["randomness", /\bMath\.random\(|\brandomUUID\(|\bgetRandomValues\(/u],
+  ["the network", /\bfetch\(/u],
+];

@@ -1,0 +1,127 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import axe from "axe-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { describeWithProgram } from "../outside/needs-program.ts";
+import { openBrowser } from "./browser.ts";
+import { demoPages, onDisk } from "./demo-pages.ts";
+import { elementsBeyond, seenText, verdictColours } from "./in-page.mjs";
+
+/** Contrast that normal text needs: WCAG 2.2, success criterion 1.4.3 (AA). */
+const leastContrast = 4.5;
+
+describeWithProgram("chromium", "a page on a screen", (chromium) => {
+  const folder = mkdtempSync(join(tmpdir(), "spanwright-screen-"));
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser(chromium);
+  });
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  /** Opens a page from the disk with the network off, and keeps what it asks for and complains of. */
+  async function opened(address: string, options: BrowserContextOptions = {}) {
+    const context = await browser.newContext({ offline: true, viewport: { width: 1280, height: 900 }, ...options });
+    const page = await context.newPage();
+    const requests: string[] = [];
+    const messages: string[] = [];
+    page.on("request", (request) => requests.push(request.url()));
+    page.on("console", (message) => messages.push(message.text()));
+    page.on("pageerror", (fault) => messages.push(fault.message));
+    await page.goto(address, { waitUntil: "load" });
+    return { page, context, requests, messages };
+  }
+
+  test.each(demoPages)("$label shows the same with and without scripts, without a network", async (demo) => {
+    const address = onDisk(folder, demo);
+    const [with_, without] = [await opened(address), await opened(address, { javaScriptEnabled: false })];
+    const text = await without.page.evaluate(seenText);
+    expect(text).toContain(demo.record.calibration.calibration);
+    expect(text).toMatch(/Sign-off.*End of record/u);
+    expect(await with_.page.evaluate(seenText)).toBe(text);
+    for (const { requests, messages, context } of [with_, without]) {
+      expect(requests.filter((url) => url !== address && !url.startsWith("data:font/woff2"))).toEqual([]);
+      expect(messages).toEqual([]);
+      await context.close();
+    }
+  });
+
+  test.each(demoPages)("$label is set in the font that it brings", async (demo) => {
+    const { page, context } = await opened(onDisk(folder, demo));
+    const loaded = await page.evaluate("[...document.fonts].map(({weight, status}) => weight + ' ' + status).sort()");
+    expect(loaded).toEqual(["400 loaded", "600 loaded"]);
+    await context.close();
+  });
+
+  test.each(demoPages)(
+    "its policy stops a program and a picture that somebody would slip into $label",
+    async (demo) => {
+      const slipped = demo.html.replace(
+        "<main>",
+        '<main><script>document.title="ran"</script><img src="https://example.org/x">',
+      );
+      const { page, context, messages } = await opened(onDisk(folder, { ...demo, html: slipped }));
+      expect(await page.title()).not.toBe("ran");
+      expect(messages.filter((message) => message.includes("Content Security Policy"))).toHaveLength(2);
+      await context.close();
+    },
+  );
+
+  test.each(demoPages)(
+    "$label fits a telephone 390 pixels wide; only tables scroll, each in its own place",
+    async (demo) => {
+      const { page, context } = await opened(onDisk(folder, demo), { viewport: { width: 390, height: 844 } });
+      const { scrollWidth, beyond } = await page.evaluate(elementsBeyond);
+      expect(beyond).toEqual([]);
+      expect(scrollWidth).toBeLessThanOrEqual(390);
+      await context.close();
+    },
+  );
+
+  test.each(demoPages)("axe finds nothing serious in $label, wide or narrow", async (demo) => {
+    const address = onDisk(folder, demo);
+    for (const width of [1280, 390]) {
+      const { page, context } = await opened(address, { bypassCSP: true, viewport: { width, height: 900 } });
+      expect(await seriousFindings(page)).toEqual([]);
+      await context.close();
+    }
+  });
+
+  test.each(demoPages)("in grey the verdicts of $label are words that can be read", async (demo) => {
+    const { page, context } = await opened(onDisk(folder, demo));
+    const verdicts = await page.evaluate(verdictColours);
+    const words = verdicts.map(({ text }) => text).filter((text) => text !== "");
+    expect(words.length).toBeGreaterThan(demo.record.phases.asFound?.counted.used ?? 0);
+    for (const word of words) expect(word).toMatch(/^(?:Pass|Fail|Conditional|Not determined|pass|fail|left out)/u);
+    for (const { text, colour, background } of verdicts) {
+      expect(contrastInGrey(colour, background), text).toBeGreaterThanOrEqual(leastContrast);
+    }
+    await context.close();
+  });
+});
+
+async function seriousFindings(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const findings = (await page.evaluate("axe.run(document, { resultTypes: ['violations'] })")) as axe.AxeResults;
+  expect(findings.passes.length).toBeGreaterThan(10);
+  return findings.violations
+    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
+}
+
+/** Contrast ratio of two colours after a grey filter, which keeps luminance (WCAG 2.2, relative luminance). */
+function contrastInGrey(one: string, other: string): number {
+  const [lighter = 0, darker = 0] = [luminance(one), luminance(other)].sort((a, b) => b - a);
+  return (lighter + 0.05) / (darker + 0.05);
+}
+
+function luminance(colour: string): number {
+  const [red = 0, green = 0, blue = 0] = (colour.match(/[\d.]+/gu) ?? []).map((part) => Number(part) / 255);
+  // Filter Effects Module Level 1, grayscale(1): weights on the encoded values, one value for all three.
+  const grey = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  return grey <= 0.04045 ? grey / 12.92 : ((grey + 0.055) / 1.055) ** 2.4;
+}

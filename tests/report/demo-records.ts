@@ -1,0 +1,12 @@
+import { fileURLToPath } from "node:url";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { recordsOfFolder } from "../outside/records-of-folder.ts";
+
+/** The records of the demo plant. */
+export const demoRecords = (await recordsOfFolder(fileURLToPath(new URL("../../data-demo", import.meta.url)))).records;
+
+export function demoRecord(tag: string): CalibrationRecord {
+  const record = demoRecords.find(({ instrument }) => instrument.tag === tag);
+  if (record === undefined) throw new RangeError(`demoRecord: data-demo has no ${tag}`);
+  return record;
+}

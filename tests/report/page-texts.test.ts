@@ -1,0 +1,83 @@
+import { expect, test } from "vitest";
+import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
+import { outsideWords, phasesOf, toleranceWords, verdictWords, worstWords } from "../../src/report/page-texts.ts";
+import { sampleRecord } from "../charts/sample-record.ts";
+
+type Instrument = CalibrationRecord["instrument"];
+
+function withInstrument(change: Partial<Instrument>): CalibrationRecord {
+  const record = sampleRecord();
+  return { ...record, instrument: { ...record.instrument, ...change } };
+}
+
+function phase(
+  verdicts: readonly ("pass" | "fail" | "left out" | "fault")[],
+  change: Partial<PhaseRecord> = {},
+): PhaseRecord {
+  const record = sampleRecord({ phases: ["asFound"] }).phases.asFound;
+  if (record === undefined) throw new RangeError("the sample has no phase as found");
+  const readings = verdicts.map((kind, index) => {
+    const { verdict: _, ...reading } = record.readings[index] ?? record.readings[0]!;
+    if (kind === "left out") return { ...reading, leftOut: "target moved" };
+    if (kind === "fault") return { ...reading, leftOut: "fault signal", verdict: "fail" as const };
+    return { ...reading, verdict: kind };
+  });
+  return { ...record, readings, ...change };
+}
+
+test("the phases come in the order of the work, and only those that there are", () => {
+  expect(phasesOf(sampleRecord()).map(({ title }) => title)).toEqual(["As found", "As left"]);
+  expect(phasesOf(sampleRecord({ phases: ["asLeft"] })).map(({ name }) => name)).toEqual(["asLeft"]);
+});
+
+test.each<[Partial<Instrument>, string]>([
+  [{ tolerance: 0.5 }, "±0.5 % of span"],
+  [{ tolerance: 0.5, toleranceMinus: 0.5 }, "±0.5 % of span"],
+  [{ tolerance: 0.5, toleranceMinus: 0.3 }, "−0.3 / +0.5 % of span"],
+  [{ tolerance: 2, toleranceBasis: "distance" }, "±2 mm"],
+  [{ tolerance: 0.05, toleranceBasis: "signal" }, "±0.05 mA"],
+  [
+    { tolerance: 0.1, secondTolerance: 0.2, secondToleranceBasis: "percent of reading" },
+    "±0.1 % of span and ±0.2 % of reading, added",
+  ],
+  [
+    { tolerance: 0.1, secondTolerance: 2, secondToleranceMinus: 1, secondToleranceBasis: "distance" },
+    "±0.1 % of span and −1 / +2 mm, added",
+  ],
+])("the tolerance of %j in words", (change, words) => {
+  expect(toleranceWords(withInstrument(change))).toBe(words);
+});
+
+test("how many readings lie outside is counted over those that were judged", () => {
+  expect(outsideWords(phase(["pass", "pass", "left out"]))).toBe("All 2 readings lie inside.");
+  expect(outsideWords(phase(["pass", "fail", "left out"]))).toBe("1 of 2 readings lie outside.");
+  expect(outsideWords(phase(["pass", "fail", "fault"]))).toBe(
+    "2 of 3 readings lie outside; 1 of them reported a fault instead of a distance.",
+  );
+});
+
+test("where sensor and controller differ, both are told", () => {
+  expect(outsideWords(phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toBe(
+    "1 of 1 readings lie outside. The sensor: pass. What the controller shows: fail.",
+  );
+});
+
+test("the worst reading is told with error, place and share of its tolerance", () => {
+  const record = sampleRecord({ phases: ["asFound"] });
+  const found = phase(["fail"]);
+  const reading = { ...found.readings[0]!, reference: 1650, row: 7 };
+  const worst = { of: "sensor", row: 7, errorDistance: 14.2, errorPercentSpan: 0.789, partOfTolerance: 1.578 } as const;
+  const style = { distance: 1, percent: 2, value: 0 };
+  const whole = { ...found, readings: [reading], decimals: { ...found.decimals, reference: 0 } };
+  expect(worstWords(record, { ...whole, worst }, style)).toBe(
+    "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there",
+  );
+  expect(worstWords(record, { ...whole, worst: null }, style)).toBeUndefined();
+});
+
+test("every verdict has a word and a meaning", () => {
+  for (const [verdict, { word, meaning }] of Object.entries(verdictWords)) {
+    expect(word.toLowerCase()).toBe(verdict);
+    expect(meaning).toMatch(verdict.includes("fail") ? /^out of tolerance/u : /^in tolerance/u);
+  }
+});

@@ -1,0 +1,148 @@
+import { expect, test } from "vitest";
+import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { renderPage } from "../../src/report/page.tsx";
+import { sampleRecord } from "../charts/sample-record.ts";
+import { demoRecord, demoRecords } from "./demo-records.ts";
+
+const pageOf = async (record: CalibrationRecord) => renderPage(record, await drawPictures(record));
+
+/** What a reader reads: the main part without its tags, blanks made one. */
+function textOf(page: string): string {
+  const [, main = ""] = /<main>(.*)<\/main>/su.exec(page) ?? [];
+  return main
+    .replace(/<svg.*?<\/svg>/gsu, " ")
+    .replace(/<[^>]+>/gu, " ")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&amp;", "&")
+    .replace(/\s+/gu, " ");
+}
+
+test("the parts come in the order in which readers look", async () => {
+  const page = await pageOf(demoRecord("LT-702"));
+  const headings = [...page.matchAll(/<h2[^>]*>([^<]+)<\/h2>/gu)].map(([, title]) => title);
+  expect(headings).toEqual([
+    "Result",
+    "Error against reference distance",
+    "Figures",
+    "Working",
+    "Further pictures",
+    "Basis of the result",
+    "Safety notes and limits of this record",
+    "Sign-off",
+  ]);
+  for (const id of ["answer-title", "figures-title", "working-title", "sign-off-title"]) {
+    expect(page).toContain(`aria-labelledby="${id}"`);
+  }
+});
+
+test("the answer says as found, as left and next due in words", async () => {
+  const text = textOf(await pageOf(demoRecord("LT-702")));
+  // Planted: 2 % too much at the empty end, nothing at the full end; at four of the five points more than ±0.3 %.
+  expect(text).toMatch(
+    /As found Fail out of tolerance 16 of 20 readings lie outside\. The sensor: pass\. What the controller shows: fail\./u,
+  );
+  expect(text).toMatch(/As left Pass in tolerance/u);
+  expect(text).toContain("Adjustment: re-scale");
+  expect(text).toContain("Next due: 2027-10-06 . The interval of 12 months was agreed by Ada Specimen.");
+});
+
+test("no due date without an agreed interval, nor where the loop is left out of tolerance", async () => {
+  expect(textOf(await pageOf(demoRecord("LT-640")))).toContain(
+    "Next due: not stated . Nobody is named who agreed to the interval.",
+  );
+  const failed = structuredClone(demoRecord("ZT-407"));
+  failed.instrument.intervalAgreedBy = "Ada Specimen";
+  expect(textOf(await pageOf(failed))).toContain(
+    "Next due: not stated . A due date is given only where the loop is left in tolerance.",
+  );
+});
+
+test("a figure that was not determined says why", async () => {
+  const text = textOf(await pageOf(demoRecord("LT-640")));
+  expect(text).toContain("not determined: one cycle only");
+  expect(text).toMatch(/Row \d+: left out of every figure, .+/u);
+});
+
+test("a phase without a verdict says that and why", async () => {
+  const text = textOf(await pageOf(sampleRecord({ phases: ["asFound"] })));
+  expect(text).toContain("As found Not determined");
+});
+
+test("every item that a calibration certificate states has its place, and an empty one is called not stated", async () => {
+  const bare = sampleRecord();
+  const names = textOf(await pageOf(bare));
+  for (const item of [
+    ...["Performed on", "Performed by", "Location", "Serial number", "Principle", "Condition as received"],
+    ...["Laboratory", "Address", "Owner", "Place of the work", "Procedure", "Deviations from it", "Received on"],
+    ...["Issued on", "Air temperature", "Relative humidity", "Air pressure", "Target", "Target size", "Remarks"],
+    ...["Where it comes from", "Who set it", "Prescribed by"],
+  ]) {
+    expect(names).toContain(`${item} not stated`);
+  }
+  expect(names).toContain("Standards used: none is named");
+  expect(names).toContain("Deviations that the program noticed: none.");
+});
+
+test("the standards stand with certificate, due date and uncertainty", async () => {
+  const text = textOf(await pageOf(demoRecord("ZT-201")));
+  expect(text).toMatch(
+    /RAIL-5000 measuring rail, 5 m, EX-S-01 EX-CERT-26-01 2026-01-14 2027-01-14 Specimen Reference Laboratory \(invented\), to the SI 0\.9 mm \(k = 2\) 0\.1 mm/u,
+  );
+});
+
+test("a warning stands on the page with its place", async () => {
+  const warnings = [{ code: "model/few-points", place: "readings.csv:2", says: "4 test points were taken as found" }];
+  expect(textOf(await pageOf({ ...sampleRecord(), warnings }))).toContain(
+    "What the program noticed 4 test points were taken as found (readings.csv:2)",
+  );
+});
+
+test("cautions follow the loop: safety, hazardous area, laser, and a signal that begins at 0", async () => {
+  const about = {
+    safety: "A loop that is part of a trip",
+    hazard: "Hazardous area: only approved equipment",
+    laser: "Laser: respect the class",
+    zero: "A broken wire can look like a valid low reading",
+  };
+  const said = async (tag: string) => {
+    const text = textOf(await pageOf(demoRecord(tag)));
+    return Object.entries(about).flatMap(([name, words]) => (text.includes(words) ? [name] : []));
+  };
+  expect(await said("LT-702")).toEqual(["safety", "hazard"]);
+  expect(await said("ZT-520")).toEqual(["safety", "laser", "zero"]);
+  expect(await said("ZT-407")).toEqual(["zero"]);
+  const unknown = textOf(await pageOf(sampleRecord()));
+  expect(unknown).toContain(about.safety);
+  expect(unknown).toContain(about.hazard);
+});
+
+test("a page has a policy that forbids programs and addresses, and holds none", async () => {
+  for (const record of demoRecords) {
+    const page = await pageOf(record);
+    expect(page).toMatch(/<meta http-equiv="Content-Security-Policy" content="default-src 'none';/u);
+    expect(page.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|<link|<img|<iframe|\son\w+=/u);
+    expect(page.match(/<script/gu)).toHaveLength(1);
+  }
+});
+
+test("every table has headers with a scope, and every chart a text", async () => {
+  for (const record of demoRecords) {
+    const page = await pageOf(record);
+    expect(page).not.toMatch(/<th(?![^>]*scope=)[ >]/u);
+    const charts = page.match(/<svg[^>]*>/gu) ?? [];
+    expect(charts.length).toBeGreaterThanOrEqual(4);
+    for (const chart of charts) expect(chart).toMatch(/role="img" aria-label="[^"]+" aria-describedby="[^"]+"/u);
+  }
+});
+
+test("the same record gives the same page", async () => {
+  expect(await pageOf(demoRecord("ZT-115"))).toBe(await pageOf(structuredClone(demoRecord("ZT-115"))));
+});
+
+test("the head printed on each sheet of paper names tag and record", async () => {
+  expect(await pageOf(demoRecord("ZT-115"))).toContain(
+    '@page{@top-left{content:"ZT-115 \\b7  record C-2026-021 \\b7  DRAFT, not signed"}}',
+  );
+});
