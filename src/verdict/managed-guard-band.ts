@@ -5,11 +5,11 @@
  *
  * @param expandedUncertainty U of the error, distance, >= 0, with k = 2: the risk below holds for U = 2u
  * @param testUncertaintyRatio TUR, no unit, >= 0; Infinity is allowed
- * @returns w, distance, to be taken off both tolerance limits; it exceeds the tolerance where TUR is under about 0.56
+ * @returns w, distance, to be taken off both tolerance limits; it exceeds the tolerance where TUR is under about 0.57
  * Faults: `RangeError` for an uncertainty that is negative or not finite, or a negative ratio.
  * Source: M. Dobbert, "A guard-band strategy for managing false-accept risk", NCSLI 2008, for the form. The
  * three constants are quoted from memory of it; what they do was computed anew: the probability of a false pass, two-sided
- * tolerance and normal prior about 0, is at most 1.96 % at every in-tolerance rate, for TUR 0.6 and above.
+ * tolerance and normal prior about 0, is at most 1.97 % at every in-tolerance rate, for TUR 0.6 and above.
  * @example managedGuardBand(2, 2) // 0.5633
  */
 export function managedGuardBand(expandedUncertainty: number, testUncertaintyRatio: number): number {

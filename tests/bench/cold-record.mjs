@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { captureDrawings } from "./capture-drawings.mjs";
 import { manyCalibrations, oneCalibration, wholeDemo } from "./workbooks.mjs";
@@ -41,7 +42,7 @@ try {
 async function run() {
   const one = oneCalibration(join(folder, "one"));
   const floor = join(folder, "floor.mjs");
-  await build({ ...settings, entryPoints: ["tests/bench/floor.mjs"], outfile: floor });
+  await build({ ...settings, entryPoints: [fileURLToPath(import.meta.resolve("./floor.mjs"))], outfile: floor });
   const drawings = await captureDrawings(one, settings, folder);
   const out = join(folder, "out");
   const floorOut = join(folder, "floor.svg");

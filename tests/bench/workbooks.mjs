@@ -2,8 +2,8 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
-export const calibration = "C-2026-014";
-const tag = "ZT-201";
+const calibration = "C-2026-015";
+const tag = "LT-310";
 const demo = new URL("../../data-demo/", import.meta.url);
 
 /** The demo's tables with the rows of one calibration only; each file keeps its encoding, for only ASCII is looked at. */

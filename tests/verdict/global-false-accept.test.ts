@@ -21,7 +21,7 @@ test.each([
   const [ratio, rate, acceptance] = of;
   const { falseAccept, falseReject } = risk(ratio, rate, acceptance);
   const uncertainty = 1 / (2 * ratio);
-  // The midpoint rule in 4000 strips is good to about 1e-6 of the result.
+  // The midpoint rule in 2000 strips is good to about 1e-6 of the result.
   expect(Math.abs(falseAccept / falseAcceptByMeasuredError(uncertainty, rate, acceptance) - 1)).toBeLessThan(3e-6);
   expect(Math.abs(falseReject / falseRejectByMeasuredError(uncertainty, rate, acceptance) - 1)).toBeLessThan(3e-6);
 });

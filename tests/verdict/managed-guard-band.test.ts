@@ -6,7 +6,7 @@ const ratios = [0.6, 0.7, 0.8, 1, 1.25, 1.5, 2, 2.5, 3, 3.5, 4, 4.3, 4.5, 4.58, 
 
 /** Greatest false accept over all in-tolerance rates, tolerance ±1, U = 1/TUR = 2u. */
 function worstFalseAccept(ratio: number, acceptance: number): number {
-  const rates = Array.from({ length: 199 }, (_, index) => (index + 1) / 200);
+  const rates = Array.from({ length: 99 }, (_, index) => (index + 1) / 100);
   return Math.max(...rates.map((rate) => falseAcceptByMeasuredError(1 / (2 * ratio), rate, acceptance)));
 }
 
@@ -17,9 +17,9 @@ test("at two to one it takes 0.28 of U: 0.5633 for U = 2", () => {
 test("false accept stays under 2 % at every in-tolerance rate, from a ratio of 0.6 up (own quadrature)", () => {
   const worst = ratios.map((ratio) => worstFalseAccept(ratio, 1 - managedGuardBand(1 / ratio, ratio)));
   for (const [index, risk] of worst.entries()) expect(risk, `${ratios[index]}`).toBeLessThan(0.02);
-  // The docblock's 1.96 %: it is not far from the 2 % that are allowed, so little is given away.
+  // The docblock's 1.97 %: it is not far from the 2 % that are allowed, so little is given away.
   expect(Math.max(...worst)).toBeGreaterThan(0.0195);
-  expect(Math.max(...worst)).toBeLessThan(0.01975);
+  expect(Math.max(...worst)).toBeLessThan(0.0197);
 });
 
 test("half of that guard band would not do", () => {
