@@ -67,8 +67,15 @@ export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<P
   };
 }
 
-/** The readings that go into the figures of the judged quantity, as those take them: errors in percent of span. */
-function curveReadingsOf(analysed: readonly AnalysedReading[]): readonly CurveReading[] {
+/**
+ * The readings that go into the figures of the judged quantity, as those take them.
+ *
+ * @param analysed readings of one phase
+ * @returns those that are not left out, errors in percent of span
+ * Source: own choice.
+ * @example curveReadingsOf([]).length // 0
+ */
+export function curveReadingsOf(analysed: readonly AnalysedReading[]): readonly CurveReading[] {
   return analysed.flatMap(({ reading, error, point, cycle, leftOut }) =>
     leftOut === undefined && error !== undefined
       ? [{ point, reference: reading.reference, error: error.errorPercentSpan, direction: reading.direction, cycle }]

@@ -5,14 +5,14 @@ import type { Contribution } from "./contribution.ts";
 export { type Contribution, contribution, type Distribution } from "./contribution.ts";
 
 /** What the coverage factor of a budget rests on. */
-export type CoverageBasis =
+type CoverageBasis =
   | "Student t"
   | "normal"
   | "one dominant rectangular contribution"
   | "two dominant rectangular contributions";
 
 /** A coverage factor, with the share of values that it is meant to cover. */
-export type Coverage = { coverageFactor: number; coverageProbability: number; coverageBasis: CoverageBasis };
+type Coverage = { coverageFactor: number; coverageProbability: number; coverageBasis: CoverageBasis };
 
 /** One line of a budget; share is its part of the variance, 0 to 1. */
 export type BudgetLine = Contribution & { share: number };

@@ -55,12 +55,20 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
     airContribution(basis, point),
   ];
   const contributions = parts
-    .flatMap((part) => part.contributions)
+    .flatMap(({ shared, own }) => [...shared, ...own])
     .filter(({ standardUncertainty }) => standardUncertainty > 0);
   return { budget: combineBudget(contributions), missing: parts.flatMap((part) => part.missing) };
 }
 
-function referenceContributions(basis: BudgetBasis): FoundContributions {
+/**
+ * The contributions of the reference distance: its standards, their drift and resolution.
+ *
+ * @param basis of the phase
+ * @returns contributions in distance, those that all readings share apart from those of each reading
+ * Source: JCGM 100:2008, 4.3; EA-4/02 M:2022.
+ * @example referenceContributions(basis).shared.length // 2: certificate and drift
+ */
+export function referenceContributions(basis: BudgetBasis): FoundContributions {
   return standardContributions(basis.standards, {
     role: "reference distance",
     kind: "distance",
@@ -71,7 +79,15 @@ function referenceContributions(basis: BudgetBasis): FoundContributions {
   });
 }
 
-function outputContributions(basis: BudgetBasis): FoundContributions {
+/**
+ * The contributions of the judged output: the signal meter, turned into distance, or half a step of what was displayed.
+ *
+ * @param basis of the phase
+ * @returns contributions in distance, those that all readings share apart from those of each reading
+ * Source: JCGM 100:2008, 4.3 and 5.1.3.
+ * @example outputContributions(basis).own.length // 1: the resolution
+ */
+export function outputContributions(basis: BudgetBasis): FoundContributions {
   const { judged, signalUnit, steps, distancePerOutput } = basis;
   if (judged === "signal") {
     return standardContributions(basis.standards, {
@@ -148,9 +164,9 @@ function airContribution(basis: BudgetBasis, { reference }: BudgetPoint): FoundC
 }
 
 function only(parts?: Parameters<typeof contribution>[0]): FoundContributions {
-  return { contributions: parts === undefined ? [] : [contribution(parts)], missing: [] };
+  return { shared: [], own: parts === undefined ? [] : [contribution(parts)], missing: [] };
 }
 
 function onlyMissing(why: string): FoundContributions {
-  return { contributions: [], missing: [why] };
+  return { shared: [], own: [], missing: [why] };
 }

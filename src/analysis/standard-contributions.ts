@@ -4,7 +4,13 @@ import { type UnitKind, type UnitSymbol, unitOf, unitTable } from "../units/unit
 import { type Contribution, contribution } from "./budget.ts";
 
 /** What a budget could take from the workbook, and in words what the workbook does not give. */
-export type FoundContributions = { contributions: readonly Contribution[]; missing: readonly string[] };
+export type FoundContributions = {
+  /** What all readings of a phase share: a certificate, a drift. */
+  shared: readonly Contribution[];
+  /** What each reading, or each mean, has of its own. */
+  own: readonly Contribution[];
+  missing: readonly string[];
+};
 
 /** How a standard enters a budget: which kind it is of, in which unit, and what one unit of it does to the distance. */
 export type StandardUse = {
@@ -30,19 +36,21 @@ const daysPerYear = 365.25;
  * @returns contributions in distance, and what is missing, in words
  * Source: JCGM 100:2008, 4.3.3, 4.3.7 and F.2.2.1; EA-4/02 M:2022 for drift as a contribution.
  * @example standardContributions([{ …, expandedUncertainty: 0.2, uncertaintyUnit: "mm", coverageFactor: 2 }], …)
- *   .contributions[0].standardUncertainty // 0.1
+ *   .shared[0].standardUncertainty // 0.1
  */
 export function standardContributions(standards: readonly Standard[], use: StandardUse): FoundContributions {
   const fitting = standards.filter((standard) => kindOf(standard) === use.kind);
   if (fitting.length === 0) {
     return {
-      contributions: [typedStepOf(use)],
+      shared: [],
+      own: [typedStepOf(use)],
       missing: [`${use.role}: no standard with an uncertainty in ${use.unit} is named`],
     };
   }
   const found = fitting.map((standard) => contributionsOf(standard, use));
   return {
-    contributions: found.flatMap(({ contributions }) => contributions),
+    shared: found.flatMap(({ shared }) => shared),
+    own: found.flatMap(({ own }) => own),
     missing: found.flatMap(({ missing }) => missing),
   };
 }
@@ -55,21 +63,18 @@ function kindOf({ uncertaintyUnit }: Standard): UnitKind | undefined {
 function contributionsOf(standard: Standard, use: StandardUse): FoundContributions {
   const { standard: name, expandedUncertainty, coverageFactor, resolution } = standard;
   const missing: string[] = [];
-  const contributions: Contribution[] = [];
+  const shared: Contribution[] = [];
   if (expandedUncertainty === undefined) missing.push(`${name}: no expanded uncertainty is stated`);
   else {
     if (coverageFactor === undefined) missing.push(`${name}: no coverage factor is stated; 2 is taken`);
-    contributions.push(
-      line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }),
-    );
+    shared.push(line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }));
   }
   const drift = driftOf(standard, use.performedOn);
   if (drift === undefined) missing.push(`${name}: no drift is stated, or the day of the work is not`);
-  else if (drift > 0) contributions.push(line("drift since the certificate", drift, { distribution: "rectangular" }));
-  contributions.push(
-    resolution === undefined ? typedStepOf(use) : line("resolution", resolution / 2, { distribution: "rectangular" }),
-  );
-  return { contributions, missing };
+  else if (drift > 0) shared.push(line("drift since the certificate", drift, { distribution: "rectangular" }));
+  const own =
+    resolution === undefined ? typedStepOf(use) : line("resolution", resolution / 2, { distribution: "rectangular" });
+  return { shared, own: [own], missing };
 
   function line(what: string, stated: number, form: { distribution: "normal" | "rectangular"; divisor?: number }) {
     const value = convertDifference(stated, unitOf(standard.uncertaintyUnit ?? "") ?? use.unit, use.unit);

@@ -26,7 +26,13 @@ export async function runCommandLine(words: readonly string[], console: Console)
     .argument("<workbook>", workbookForms)
     .option("--out <folder>", "folder for the records", "reports")
     .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
-    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it");
+    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
+    .option(
+      "--rule <name>",
+      "decision rule for this run: simple acceptance, guard band, four words, managed guard band",
+    )
+    .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
+    .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
     exitCode = await reportCommand(workbook, options, console);
   });

@@ -13,18 +13,22 @@ export type ReportOptions = {
   range?: string;
   signal?: string;
   tolerance?: string;
+  rule?: string;
+  guardFactor?: string;
+  monteCarlo?: string;
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
 export async function reportCommand(workbook: string, options: ReportOptions, console: Console): Promise<0 | 2> {
   const { reportCalibrations } = await import("../jobs/report-calibrations.ts");
-  const { range, signal, tolerance, tag, calibration, out } = options;
+  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo } = options;
   const reports = await reportCalibrations(nodeDisk, workbook, {
     out,
     tag,
     calibration,
     today: console.today(),
     firstLook: { range, signal, tolerance, tag, calibration },
+    decision: { rule, guardFactor, monteCarlo },
     softwareVersion: version,
     onWritten: progress(console),
   });

@@ -25,5 +25,11 @@ function folded(text: string): string {
 }
 
 function explanation({ key, name, unit, meaning, formula, source }: FigureDefinition): string {
-  return [`${name} (${key})`, `  ${meaning}`, `  formula  ${formula}`, `  unit     ${unit}`, `  source   ${source}`].join("\n");
+  return [
+    `${name} (${key})`,
+    `  ${meaning}`,
+    `  formula  ${formula}`,
+    `  unit     ${unit}`,
+    `  source   ${source}`,
+  ].join("\n");
 }

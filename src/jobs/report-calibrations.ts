@@ -4,6 +4,7 @@ import type { CalibrationRecord } from "../record/record-schema.ts";
 import { safeFileName } from "../record/safe-file-name.ts";
 import { renderPage } from "../report/page.tsx";
 import type { CalibrationCase } from "../workbook/calibration-case.ts";
+import { type DecisionOptions, readDecision } from "./decision-options.ts";
 import { CannotWrite, type Disk } from "./disk.ts";
 import { drawPictures } from "./draw-pictures.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
@@ -13,6 +14,8 @@ export type ReportOptions = ReadingOptions & {
   tag?: string | undefined;
   calibration?: string | undefined;
   softwareVersion: string;
+  /** Decision rule, guard factor and draws as they were typed; what they lack comes from the workbook. */
+  decision?: DecisionOptions | undefined;
   /** Called after each calibration, for whoever shows progress. */
   onWritten?: (done: number, all: number) => void;
 };
@@ -25,6 +28,8 @@ export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookRead
 /** Makes the record and the page of each calibration that is asked for and that no problem stops. */
 export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
   const reading = await readWorkbook(disk, workbook, options);
+  const decision = readDecision(options.decision ?? {}, reading.problems);
+  if (decision === undefined) return { written: [], reading };
   const chosen = chosenCases(reading, options);
   const written: WrittenRecord[] = [];
   let done = 0;
@@ -33,6 +38,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
       softwareVersion: options.softwareVersion,
       digests: reading.digests,
       warnings: calibrationCase.warnings,
+      ...decision,
     });
     const page = await writeRecord(disk, record, options.out, reading.problems);
     if (page !== undefined) written.push({ record, page });

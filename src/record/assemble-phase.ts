@@ -3,94 +3,102 @@ import type { AnalysedReading } from "../analysis/analyse-readings.ts";
 import { type Figure, isDetermined } from "../analysis/figure.ts";
 import { spanOf } from "../analysis/ideal-characteristic.ts";
 import type { Loop } from "../analysis/loop.ts";
-import type { Reading } from "../model/calibration.ts";
+import { readingUncertainties } from "../analysis/shared-uncertainty.ts";
+import type { Calibration, Reading, Standard } from "../model/calibration.ts";
 import type { TableRow } from "../model/calibration-case.ts";
-import { type DecimalMark, readNumber } from "../units/read-number.ts";
-import { decidePhase, type PhaseVerdict, type Verdict } from "../verdict/decide-phase.ts";
-import type { PhaseRecord, ReadingRecord } from "./record-schema.ts";
+import type { Instrument } from "../model/instrument.ts";
+import type { DecimalMark } from "../units/read-number.ts";
+import { decidePhase, type PhaseVerdict } from "../verdict/decide-phase.ts";
+import type { DecisionRule } from "../verdict/decision-rule.ts";
+import { judgePhase } from "../verdict/judge-phase.ts";
+import { isWorse } from "../verdict/judge-points.ts";
+import { assembleFigures, orNull, type Reasons } from "./assemble-figures.ts";
+import { assembleLine } from "./assemble-line.ts";
+import { assemblePoints, type DrawnBy } from "./assemble-points.ts";
+import { assembleReading, typedDecimals } from "./assemble-reading.ts";
+import type { PhaseRecord } from "./record-schema.ts";
+
+/** What a phase is judged by: the loop, its rows, the decision rule, how its numbers were typed. */
+export type PhaseContext = {
+  loop: Loop;
+  instrument: Instrument;
+  calibration: Calibration;
+  standards: readonly Standard[];
+  rule: DecisionRule;
+  markOf: (file: string) => DecimalMark;
+  drawnBy?: DrawnBy | undefined;
+};
 
 /**
- * One phase as the record carries it: readings, figures, verdicts; a figure that cannot be had is null, with its
- * reason in `notDetermined`.
+ * One phase as the record carries it: readings, figures, judged points, verdicts; a figure that cannot be had is null,
+ * with its reason in `notDetermined`.
  *
  * @param rows readings of the phase, in the order of the table
- * @param loop what the loop is meant to do
- * @param markOf decimal mark of a file, to count the digits that were typed
+ * @param context loop, instrument, calibration, standards, decision rule, decimal mark of a file
  * @returns the phase, numbers at full precision; or the reason why nothing in it can be judged
  * Source: each figure's own file in `analysis`.
- * @example assemblePhase([{ file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" }, row: {
- *   calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 } }], { characteristics: {
- *   signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } }, toleranceTerms: [{
- *   basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" }, () => "point").verdict // "pass"
+ * @example assemblePhase(rows, context).verdict // "pass"
  */
-export function assemblePhase(
-  rows: readonly TableRow<Reading>[],
-  loop: Loop,
-  markOf: (file: string) => DecimalMark,
-): Figure<PhaseRecord> {
+export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<PhaseRecord> {
+  const { loop, rule, drawnBy } = context;
   const analysis = analysePhase(
     rows.map(({ row }) => row),
     loop,
   );
   if (!isDetermined(analysis)) return analysis;
-  const decided = decidePhase(analysis.readings, spanOf(loop.characteristics.signal));
-  const reasons: Record<string, string> = {};
+  const decimals = typedDecimals(rows, context.markOf);
+  const judged = judgePhase(analysis, { ...context, steps: stepsOf(decimals) }, loop, rule);
+  const span = spanOf(loop.characteristics.signal);
+  const uncertainties = readingUncertainties(judged.basis);
+  const decided = decidePhase(
+    analysis.readings,
+    span,
+    rule.name === "simple acceptance" ? undefined : statementsOf(judged),
+  );
+  const reasons: Reasons = {};
   return {
     readings: analysis.readings.map((reading, index) =>
-      readingRecord(reading, rows[index]?.line ?? 0, decided.readingVerdicts[index]),
+      assembleReading(reading, rows[index]?.line ?? 0, decided.readingVerdicts[index]),
     ),
     judged: analysis.judged,
     counted: countedOf(analysis),
-    decimals: typedDecimals(rows, markOf),
-    ...figuresOf(analysis, reasons),
-    points: analysis.curve.map((point) => ({ ...point })),
+    decimals,
+    ...assembleFigures(analysis, { uncertainties, span, reasons }),
+    points: assemblePoints(judged.points, drawnBy, 0),
+    ...(judged.controllerPoints && { controllerPoints: assemblePoints(judged.controllerPoints, drawnBy, 1) }),
+    worstPoint: worstPointOf(judged),
+    uncertainLine: orNull("uncertainLine", assembleLine(analysis, judged.basis, uncertainties, loop), reasons),
     ...statementOf(analysis, decided, rows, reasons),
     notDetermined: reasons,
   };
 }
 
-type Reasons = Record<string, string>;
-
-/** A figure for JSON: null and a reason where it is not determined. */
-function orNull<Value>(name: string, figure: Figure<Value>, reasons: Reasons): Value | null {
-  if (isDetermined(figure)) return figure;
-  reasons[name] = figure.notDetermined;
-  return null;
-}
-
-function figuresOf(analysis: PhaseAnalysis, reasons: Reasons) {
-  const fit = orNull("fit", analysis.fit, reasons);
-  const zeroError = orNull("zeroError", pick(analysis.zeroAndSpan, "zeroError"), reasons);
-  const spanError = orNull("spanError", pick(analysis.zeroAndSpan, "spanError"), reasons);
-  const withinOneCycle = orNull("hysteresis.withinOneCycle", analysis.hysteresisWithinOneCycle, reasons);
-  const hysteresis = orNull("hysteresis", analysis.hysteresis, reasons);
+function stepsOf(decimals: PhaseRecord["decimals"]) {
+  const step = (digits: number) => 10 ** -digits;
   return {
-    fit: fit && {
-      n: fit.n,
-      slope: fit.slope,
-      intercept: fit.intercept,
-      slopeStdError: fit.slopeStdError,
-      interceptStdError: fit.interceptStdError,
-      residualStdDev: fit.residualStdDev,
-      rSquared: fit.rSquared,
-    },
-    zeroError,
-    spanError,
-    inaccuracy: orNull("inaccuracy", analysis.inaccuracy, reasons),
-    maximumMeasuredError: orNull("maximumMeasuredError", analysis.maximumMeasuredError, reasons),
-    linearity: orNull("linearity", analysis.linearity, reasons) ?? {
-      independent: null,
-      terminal: null,
-      zeroBased: null,
-      leastSquares: null,
-    },
-    hysteresis: hysteresis && { ...hysteresis, withinOneCycle },
-    repeatability: orNull("repeatability", analysis.repeatability, reasons),
+    reference: step(decimals.reference),
+    signal: step(decimals.signal),
+    counts: 1,
+    value: step(decimals.value),
   };
 }
 
-function pick<Values, Key extends keyof Values>(figure: Figure<Values>, key: Key): Figure<Values[Key]> {
-  return isDetermined(figure) ? figure[key] : figure;
+function worstPointOf({ points, controllerPoints = [] }: ReturnType<typeof judgePhase>): PhaseRecord["worstPoint"] {
+  const all = [
+    ...points.map((judged, index) => ({ of: "sensor" as const, index, judged })),
+    ...controllerPoints.map((judged, index) => ({ of: "controller" as const, index, judged })),
+  ];
+  const [first, ...others] = all;
+  if (first === undefined) return null;
+  const worst = others.reduce((left, right) => (isWorse(right.judged, left.judged) ? right : left), first);
+  return { of: worst.of, index: worst.index };
+}
+
+function statementsOf({ points, controllerPoints = [] }: ReturnType<typeof judgePhase>) {
+  return {
+    sensor: points.map(({ decision }) => decision.statement),
+    controller: controllerPoints.map(({ decision }) => decision.statement),
+  };
 }
 
 function countedOf({ readings, curve, cycles }: PhaseAnalysis): PhaseRecord["counted"] {
@@ -122,48 +130,4 @@ function statementOf(
     },
     verdict: orNull("verdict", decided.overall, reasons),
   };
-}
-
-function readingRecord(analysed: AnalysedReading, row: number, verdict: Verdict | undefined): ReadingRecord {
-  const { reading, point, cycle, error, loopError, shares, tolerance, leftOut } = analysed;
-  const { reference, direction, signal, counts, value, time, remark } = reading;
-  return withoutUndefined({
-    row,
-    cycle,
-    direction,
-    point,
-    reference,
-    signal,
-    counts,
-    value,
-    time,
-    remark,
-    indicated: error?.indicated,
-    errorDistance: error?.errorDistance,
-    errorSignal: error?.errorOutput,
-    errorPercentSpan: error?.errorPercentSpan,
-    loopErrorValue: loopError?.value,
-    loopErrorDistance: loopError?.distance,
-    shares: Object.keys(shares).length === 0 ? undefined : shares,
-    toleranceLow: tolerance.low,
-    toleranceHigh: tolerance.high,
-    verdict,
-    leftOut,
-  }) as ReadingRecord;
-}
-
-function withoutUndefined(fields: Record<string, unknown>): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(fields).filter(([, field]) => field !== undefined));
-}
-
-function typedDecimals(
-  rows: readonly TableRow<Reading>[],
-  markOf: (file: string) => DecimalMark,
-): PhaseRecord["decimals"] {
-  const most = (column: "reference" | "signal" | "counts" | "value") =>
-    rows.reduce((decimals, { cells, file }) => {
-      const written = readNumber(cells[column] ?? "", markOf(file));
-      return Math.max(decimals, written?.decimals ?? 0);
-    }, 0);
-  return { reference: most("reference"), signal: most("signal"), counts: most("counts"), value: most("value") };
 }

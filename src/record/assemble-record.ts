@@ -2,10 +2,13 @@ import { isDetermined } from "../analysis/figure.ts";
 import { loopOf } from "../analysis/loop.ts";
 import type { Phase } from "../model/calibration.ts";
 import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { Instrument } from "../model/instrument.ts";
 import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
+import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of.ts";
+import { falseAcceptOf } from "./assemble-false-accept.ts";
 import { assemblePhase } from "./assemble-phase.ts";
-import type { FileDigest } from "./file-digest.ts";
+import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
 import { monthsLater } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
 
@@ -16,6 +19,10 @@ export type RecordContext = {
   softwareVersion: string;
   digests: ReadonlyMap<string, FileDigest>;
   warnings: readonly Problem[];
+  /** A decision rule for this run, over the instrument's. */
+  ruleOverride?: RuleOverride | undefined;
+  /** How many draws check each budget; none where it is left out. */
+  monteCarloDraws?: number | undefined;
 };
 
 /**
@@ -36,20 +43,23 @@ export type RecordContext = {
  */
 export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
   const instrument = rows.instrument.row;
-  const asFound = phaseOf(rows, "as_found");
-  const asLeft = phaseOf(rows, "as_left");
+  const asFound = phaseOf(rows, "as_found", context);
+  const asLeft = phaseOf(rows, "as_left", context);
+  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound);
   const nextDue = nextDueOf(rows, asLeft ?? asFound);
   return {
     schema: recordFormat,
     software: { name: "spanwright", version: context.softwareVersion },
     inputs: inputsOf(rows, context.digests),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
-    decisionRule: { name: "simple acceptance" },
+    decisionRule: decisionRuleOf(instrument, context),
     instrument,
     calibration: rows.calibration.row,
     standards: rows.standards.map(({ row }) => row),
     outputs: rows.outputs.map(({ row }) => row),
     phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
+    ...(falseAccept && { falseAccept }),
+    ...(context.monteCarloDraws !== undefined && { monteCarloSeed: toHex(seedOf(rows, context)) }),
     ...(nextDue !== undefined && { nextDue }),
     warnings: context.warnings.map((problem) => ({
       code: problem.code,
@@ -59,11 +69,42 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   };
 }
 
-function phaseOf(rows: CalibrationRows, phase: Phase): PhaseRecord | undefined {
+function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): PhaseRecord | undefined {
   const readings = rows.readings.filter(({ row }) => row.phase === phase);
   if (readings.length === 0) return undefined;
-  const assembled = assemblePhase(readings, loopOf(rows.instrument.row), decimalMarks(rows));
+  const instrument = rows.instrument.row;
+  const { ruleOverride = {}, monteCarloDraws } = context;
+  const assembled = assemblePhase(readings, {
+    loop: loopOf(instrument),
+    instrument,
+    calibration: rows.calibration.row,
+    standards: rows.standards.map(({ row }) => row),
+    rule: ruleOf(instrument, ruleOverride),
+    markOf: decimalMarks(rows),
+    drawnBy: monteCarloDraws === undefined ? undefined : { draws: monteCarloDraws, seed: seedOf(rows, context) },
+  });
   return isDetermined(assembled) ? assembled : undefined;
+}
+
+/** A digest of the files that were read: the same tables draw the same numbers. */
+function seedOf({ files }: CalibrationRows, { digests }: RecordContext): Uint8Array {
+  const text = files.map(({ name }) => digests.get(name)?.sha256 ?? "").join("\n");
+  return digestOf(new TextEncoder().encode(text));
+}
+
+function decisionRuleOf(
+  instrument: Instrument,
+  { ruleOverride = {} }: RecordContext,
+): CalibrationRecord["decisionRule"] {
+  const isOverridden = ruleOverride.name !== undefined || ruleOverride.guardFactor !== undefined;
+  const prescribedBy = isOverridden ? "an option of the command, for this run" : instrument.rulePrescribedBy;
+  const agreedOn = isOverridden ? undefined : instrument.ruleAgreedOn;
+  return {
+    ...ruleOf(instrument, ruleOverride),
+    minimumTestUncertaintyRatio: instrument.minimumTur ?? usualMinimumRatio,
+    ...(prescribedBy !== undefined && { prescribedBy }),
+    ...(agreedOn !== undefined && { agreedOn }),
+  };
 }
 
 function decimalMarks({ files }: CalibrationRows): (file: string) => "point" | "comma" {

@@ -68,6 +68,13 @@ thead th{background:var(--faint)}
 .sheet .outside td:last-child{color:var(--fail);font-weight:600}
 .sheet .outside td:last-child::before{content:"▸ "}
 .sheet .left-out td{color:var(--quiet)}
+.is-open{border-top-style:dashed;border-top-color:var(--ink)}
+.outside td:last-child{font-weight:600}
+.other-budgets{margin:10px 0}
+details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
+summary{cursor:pointer}
+.plain{font-size:13.5px}
+tfoot td,tfoot th{background:var(--faint);font-weight:600}
 .notes{padding-left:20px;max-width:84ch}
 .notes li{margin:4px 0;overflow-wrap:anywhere}
 .digests{font-size:13px;color:var(--quiet)}

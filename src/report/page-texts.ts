@@ -1,4 +1,4 @@
-import type { CalibrationRecord, PhaseRecord, Verdict } from "../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
 import { writeFixed, writeSigned } from "../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "./number-style.ts";
 
@@ -14,12 +14,22 @@ export function phasesOf(record: CalibrationRecord): readonly { name: PhaseName;
 }
 
 /** What a verdict means for the loop, in the words of the first page. */
-export const verdictWords: Record<Verdict, { word: string; meaning: string }> = {
+export const verdictWords: Record<Statement, { word: string; meaning: string }> = {
   pass: { word: "Pass", meaning: "in tolerance" },
-  "conditional pass": { word: "Conditional pass", meaning: "in tolerance, but closer to the limit than U" },
-  "conditional fail": { word: "Conditional fail", meaning: "out of tolerance, by less than U" },
-  fail: { word: "Fail", meaning: "out of tolerance" },
+  "conditional pass": {
+    word: "Conditional pass",
+    meaning: "in tolerance, but closer to the limit than the guard band",
+  },
+  "conditional fail": { word: "Conditional fail", meaning: "out of tolerance, by less than the guard band" },
+  fail: { word: "Fail", meaning: "out of tolerance, or not safely in it" },
+  "cannot be decided": { word: "Cannot be decided", meaning: "the uncertainty is too large for this tolerance" },
 };
+
+/** Simple acceptance has no guard band, so that its fail says no more than that. */
+export function meaningOf(record: CalibrationRecord, statement: Statement): string {
+  const isPlainFail = statement === "fail" && record.decisionRule.name === "simple acceptance";
+  return isPlainFail ? "out of tolerance" : verdictWords[statement].meaning;
+}
 
 /** "±0.5 % of span" or "−0.3 / +0.5 % of span + 0.1 % of reading". */
 export function toleranceWords({ instrument }: CalibrationRecord): string {
@@ -57,14 +67,21 @@ export function worstWords(record: CalibrationRecord, phase: PhaseRecord, style:
   );
 }
 
-/** How many readings of a phase lie outside, and of which part of the loop the verdict speaks. */
-export function outsideWords(phase: PhaseRecord): string {
+/** How many readings, and how many test points, hold; and of which part of the loop the verdict speaks. */
+export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): string {
   const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
   const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
   const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
   const count = outside === 0 ? `All ${judged} readings lie inside` : `${outside} of ${judged} readings lie outside`;
   const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
-  return `${count}${faultNote}.${partsWords(phase)}`;
+  return `${pointsWords(record, phase)}${count} the tolerance${faultNote}.${partsWords(phase)}`;
+}
+
+function pointsWords({ decisionRule }: CalibrationRecord, { points, controllerPoints = [] }: PhaseRecord): string {
+  if (decisionRule.name === "simple acceptance") return "";
+  const all = [...points, ...controllerPoints];
+  const passed = all.filter(({ statement }) => statement === "pass").length;
+  return passed === all.length ? `All ${passed} test points pass. ` : `${passed} of ${all.length} test points pass. `;
 }
 
 function partsWords({ verdicts }: PhaseRecord): string {

@@ -12,6 +12,7 @@ import { Heading } from "./parts/heading.tsx";
 import { OtherPictures, Picture } from "./parts/pictures.tsx";
 import { SafetyNotes } from "./parts/safety-notes.tsx";
 import { SignOff } from "./parts/sign-off.tsx";
+import { Uncertainty } from "./parts/uncertainty.tsx";
 import { WorkingSheets } from "./parts/working-sheet.tsx";
 
 /** The drawings of a page: the error picture in two widths, the others, and why one of them is missing. */
@@ -64,6 +65,7 @@ function Page({ record, drawings }: { record: CalibrationRecord; drawings: PageD
       <FiguresTable record={record} style={style} />
       <WorkingSheets record={record} style={style} />
       <OtherPictures drawings={drawings.others} absent={drawings.absent} />
+      <Uncertainty record={record} style={style} />
       <Basis record={record} />
       <SafetyNotes record={record} />
       <SignOff record={record} />

@@ -1,10 +1,12 @@
 import type { AnalysedReading } from "../analysis/analyse-readings.ts";
 import { type Figure, notDetermined } from "../analysis/figure.ts";
 import type { ToleranceLimits } from "../analysis/tolerance.ts";
+import type { Statement } from "./decision-rule.ts";
 import { simpleAcceptance } from "./simple-acceptance.ts";
+import { worstStatement } from "./statement-severity.ts";
 
-/** The four words of a statement of conformity (ILAC-G8:09/2019); simple acceptance uses the first and the last. */
-export type Verdict = "pass" | "conditional pass" | "conditional fail" | "fail";
+/** What is decided of one reading: inside the tolerance or not, whatever the rule. */
+export type ReadingVerdict = "pass" | "fail";
 
 /** The part of the loop that a verdict speaks of. */
 export type JudgedPart = "sensor" | "controller";
@@ -21,52 +23,54 @@ export type WorstReading = {
 
 /** What was decided for one phase; the overall verdict is the worst of the parts. */
 export type PhaseVerdict = {
-  readingVerdicts: readonly (Verdict | undefined)[];
-  sensor: Figure<Verdict>;
-  controller: Figure<Verdict>;
-  overall: Figure<Verdict>;
+  readingVerdicts: readonly (ReadingVerdict | undefined)[];
+  sensor: Figure<Statement>;
+  controller: Figure<Statement>;
+  overall: Figure<Statement>;
   worst: Figure<WorstReading>;
 };
 
+/** The test points of the sensor and of the controller with what is said of each; none under simple acceptance. */
+export type PointStatements = { sensor: readonly Statement[]; controller: readonly Statement[] };
+
 /**
- * Decides one phase by simple acceptance: each reading of the sensor and each value of the controller on its own,
- * then the worst of them.
+ * Decides one phase: the sensor, the controller, and the worse of the two.
  *
- * A reading inside the range whose signal reports a fault fails: the loop gave no measurement where it should.
+ * Simple acceptance judges every reading on its own. The other rules judge the mean of each direction at each test
+ * point with its uncertainty, which holds the scatter of the readings already; readings outside the tolerance are then
+ * marked and decide nothing. Whatever the rule, a reading inside the range whose signal reports a fault fails: the loop
+ * gave no measurement where it should.
  *
  * @param readings of one phase, analysed
  * @param span of the range, distance
+ * @param points statements of the test points; left out for simple acceptance
  * @returns a verdict a reading (none where it is left out), a part, and overall
  * Source: ILAC-G8:09/2019; ISO/IEC 17025:2017, 7.8.6, for a statement that names the results which it covers.
  * @example decidePhase([{ reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
  *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, error: { indicated: 51, errorDistance: 1,
  *   errorOutput: 0.16, errorPercentSpan: 1 }, shares: { sensor: 1 }, isFaultInRange: false }], 100).overall // "pass"
  */
-export function decidePhase(readings: readonly AnalysedReading[], span: number): PhaseVerdict {
+export function decidePhase(
+  readings: readonly AnalysedReading[],
+  span: number,
+  points?: PointStatements,
+): PhaseVerdict {
   const decided = readings.map((reading) => decideReading(reading, span));
-  const sensor = worstVerdict(
-    decided.map((reading) => reading.sensor),
-    "no usable reading",
-  );
-  const controller = worstVerdict(
-    decided.map((reading) => reading.controller),
-    "no controller value was read",
-  );
+  const faults = readings.filter(({ isFaultInRange }) => isFaultInRange).map((): Statement => "fail");
+  const sensor = points?.sensor ?? decided.flatMap((reading) => reading.sensor ?? []);
+  const controller = points?.controller ?? decided.flatMap((reading) => reading.controller ?? []);
   return {
-    readingVerdicts: decided.map((reading) => worseOf(reading.sensor, reading.controller)),
-    sensor,
-    controller,
-    overall: worstVerdict(
-      decided.flatMap((reading) => [reading.sensor, reading.controller]),
-      "no usable reading",
-    ),
+    readingVerdicts: decided.map((reading) => worstOf(reading.sensor, reading.controller)),
+    sensor: worstStatement([...sensor, ...faults]) ?? notDetermined("no usable reading"),
+    controller: worstStatement(controller) ?? notDetermined("no controller value was read"),
+    overall: worstStatement([...sensor, ...faults, ...controller]) ?? notDetermined("no usable reading"),
     worst: worstReading(readings, span),
   };
 }
 
-type ReadingVerdict = { sensor?: Verdict; controller?: Verdict };
+type DecidedReading = { sensor?: ReadingVerdict; controller?: ReadingVerdict };
 
-function decideReading(analysed: AnalysedReading, span: number): ReadingVerdict {
+function decideReading(analysed: AnalysedReading, span: number): DecidedReading {
   const { leftOut, isFaultInRange, error, loopError, tolerance } = analysed;
   if (isFaultInRange) return { sensor: "fail" };
   if (leftOut !== undefined) return {};
@@ -76,15 +80,8 @@ function decideReading(analysed: AnalysedReading, span: number): ReadingVerdict 
   };
 }
 
-function worstVerdict(verdicts: readonly (Verdict | undefined)[], reason: string): Figure<Verdict> {
-  return verdicts.reduce(worseOf, undefined) ?? notDetermined(reason);
-}
-
-const severity: Record<Verdict, number> = { pass: 0, "conditional pass": 1, "conditional fail": 2, fail: 3 };
-
-function worseOf(left: Verdict | undefined, right: Verdict | undefined): Verdict | undefined {
-  if (left === undefined || right === undefined) return left ?? right;
-  return severity[left] >= severity[right] ? left : right;
+function worstOf(left: ReadingVerdict | undefined, right: ReadingVerdict | undefined): ReadingVerdict | undefined {
+  return left === "fail" || right === "fail" ? "fail" : (left ?? right);
 }
 
 function worstReading(readings: readonly AnalysedReading[], span: number): Figure<WorstReading> {

@@ -12,8 +12,7 @@ import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 /** One test point with its uncertainty and what is said of it; the direction whose statement is worse stands for it. */
 export type JudgedPoint = {
-  point: number;
-  reference: number;
+  curvePoint: CurvePoint;
   direction: Direction;
   errorDistance: number;
   errorPercentSpan: number;
@@ -75,8 +74,7 @@ function judgeDirection(
   });
   const { combinedUncertainty, expandedUncertainty } = budget;
   return {
-    point,
-    reference,
+    curvePoint,
     direction,
     errorDistance,
     errorPercentSpan,
@@ -89,7 +87,16 @@ function judgeDirection(
   };
 }
 
-function isWorse(left: JudgedPoint, right: JudgedPoint): boolean {
+/**
+ * Whether one judged point is worse than another: by its statement, then by its risk.
+ *
+ * @param left a judged point
+ * @param right a judged point
+ * @returns true where `left` is the worse
+ * Source: own choice.
+ * @example isWorse(failed, passed) // true
+ */
+export function isWorse(left: JudgedPoint, right: JudgedPoint): boolean {
   const bySeverity = statementSeverity[left.decision.statement] - statementSeverity[right.decision.statement];
   return bySeverity !== 0 ? bySeverity > 0 : left.specificRisk > right.specificRisk;
 }

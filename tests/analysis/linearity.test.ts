@@ -16,6 +16,11 @@ test("the squares 0, 1, 4, 9 depart by 1, 2, 1.5 and 1 from the four lines", () 
   expect(found).toEqual({ independent: 1, terminal: 2, zeroBased: 1.5, leastSquares: 1 });
 });
 
+test("zero-based is held at the first test point, not at the last", () => {
+  // Through (0, 0): the points (1, 3) and (3, 0) allow |3·3 − 0·1|/(1 + 3) = 2.25; through (3, 0) it would be 1.8.
+  expect(linearity([at(0, 0), at(1, 3), at(2, 0), at(3, 0)])).toMatchObject({ zeroBased: 2.25, terminal: 3 });
+});
+
 test("the order in which the test points come does not matter", () => {
   const found = linearity([at(3, 9), at(0, 0), at(2, 4), at(1, 1)]);
   expect(found).toEqual({ independent: 1, terminal: 2, zeroBased: 1.5, leastSquares: 1 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { type MonteCarloTask, monteCarlo } from "../../src/analysis/monte-carlo.ts";
+import { sampleStandardDeviation } from "../../src/numeric/sample-standard-deviation.ts";
 
 const seed = Uint8Array.from({ length: 32 }, (_, index) => (index * 57 + 3) % 256);
 const task: MonteCarloTask = Object.freeze({
@@ -25,6 +26,13 @@ test("the same seed and stream give the same numbers, another stream gives other
   expect(monteCarlo(task)).toEqual(monteCarlo(task));
   expect(monteCarlo({ ...task, stream: 1 }).mean).not.toBe(monteCarlo(task).mean);
   expect(monteCarlo({ ...task, seed: seed.toReversed() }).mean).not.toBe(monteCarlo(task).mean);
+});
+
+test("mean and deviation are those of the drawn values, with divisor n − 1", () => {
+  const { mean, standardDeviation, sorted } = monteCarlo({ ...task, draws: 50 });
+  expect(sorted).toHaveLength(50);
+  expect(Math.abs(standardDeviation / sampleStandardDeviation([...sorted]) - 1)).toBeLessThan(1e-14);
+  expect(Math.abs(mean / (sorted.reduce((total, value) => total + value, 0) / 50) - 1)).toBeLessThan(1e-14);
 });
 
 test("values come to the model in the order of the inputs", () => {

@@ -36,6 +36,12 @@ test("three readings 0, 3, 0 at 0, 50, 100: by hand 1 and 0, with s = √6, u(ze
   expectNear(found.spanError.standardUncertainty, Math.sqrt(12), 1e-14);
 });
 
+test("its uncertainty is that of the line at the lower range end, which need not be 0", () => {
+  // As above at x = 50, the mean reference: u² = 6/3. Tolerance: a few roundings.
+  const found = zeroAndSpanError([curveReading(0, 0), curveReading(50, 3), curveReading(100, 0)], 50, 100);
+  expectNear(isDetermined(found) ? found.zeroError.standardUncertainty : null, Math.sqrt(2), 1e-14);
+});
+
 test("one reference distance tells no line, and no reading tells nothing", () => {
   const reason = { notDetermined: "fewer than two reference distances" };
   expect(zeroAndSpanError([curveReading(5, 1), curveReading(5, 2)], 0, 100)).toEqual(reason);

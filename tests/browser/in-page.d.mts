@@ -6,6 +6,11 @@ export type PageContents = {
   active: string[];
   /** attributes that hold a program or an address */
   actingAttributes: string[];
+  /** children of the head, a bar, children of the body */
+  frame: string[];
+  title: string;
+  /** rules of the style, as the browser reads them, and what selects in them */
+  rules: string[];
   text: string;
   data: string;
 };

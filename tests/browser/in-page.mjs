@@ -14,7 +14,13 @@ export function contentsOf(pages) {
     const refreshing = [...page.querySelectorAll("meta[http-equiv]")].filter(
       (meta) => meta.getAttribute("http-equiv") !== "Content-Security-Policy",
     );
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(page.querySelector("style")?.textContent ?? "");
+    const names = (parent) => [...parent.children].map((element) => element.localName);
     return {
+      frame: [...names(page.head), "|", ...names(page.body)],
+      title: page.title,
+      rules: [...sheet.cssRules].map((rule) => `${rule.constructor.name} ${rule.selectorText ?? ""}`),
       scripts: [...page.querySelectorAll("script")].map((script) => `${script.type}#${script.id}`),
       active: [...page.querySelectorAll(loading), ...refreshing].map((element) => element.localName),
       actingAttributes: attributes

@@ -37,13 +37,20 @@ async function reported(texts: Texts) {
 async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof reported>>, parser: Page) {
   const pages = written.map(({ page }) => disk.written.get(page) ?? "");
   for (const page of pages) expect(page).not.toMatch(hiddenCharacters);
-  const contents = await parser.evaluate(contentsOf, pages.map(withoutFonts));
-  return contents.map(({ scripts, active, actingAttributes, text, data }, index) => {
+  const contents = await parser.evaluate(contentsOf, [await harmlessPage(), ...pages].map(withoutFonts));
+  const [harmless, ...hostile] = contents;
+  expect(harmless?.frame).toEqual(["meta", "meta", "meta", "title", "style", "|", "main", "script"]);
+  expect(harmless?.rules.length).toBeGreaterThan(50);
+  return hostile.map(({ frame, title, rules, scripts, active, actingAttributes, text, data }, index) => {
     expect({ scripts, active, actingAttributes }).toEqual({
       scripts: ["application/json#record"],
       active: [],
       actingAttributes: [],
     });
+    expect({ frame, rules }).toEqual({ frame: harmless?.frame, rules: harmless?.rules });
+    const { tag } = written[index]?.record.instrument ?? {};
+    const number = written[index]?.record.calibration.calibration;
+    expect(title).toBe(oneBlank(`${tag} · calibration record ${number}`));
     const json = disk.written.get(written[index]?.page.replace(/html$/u, "json") ?? "") ?? "";
     expect(JSON.parse(data)).toEqual(JSON.parse(json));
     expect(recordSchema.parse(JSON.parse(json))).toEqual(written[index]?.record);
@@ -145,6 +152,17 @@ describeWithProgram("chromium", "a hostile text in a table stays a text", (chrom
     expect(written.length, terminal).toBeLessThanOrEqual(1);
   });
 });
+
+/** A page of the same workbook with nothing hostile in it. */
+async function harmlessPage(): Promise<string> {
+  const { written, disk } = await reported(hostileWorkbook(1, () => undefined));
+  return disk.written.get(written[0]?.page ?? "") ?? "";
+}
+
+/** A document's title as the DOM gives it: ASCII blanks made one (HTML Standard, document.title). */
+function oneBlank(text: string): string {
+  return text.replace(/[\t\n\f\r ]+/gu, " ").trim();
+}
 
 /** The embedded fonts are most of a page, and the same on each. */
 function withoutFonts(page: string): string {

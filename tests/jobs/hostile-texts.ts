@@ -4,11 +4,13 @@ export type HostileText = { name: string; text: string; shown?: string };
 export const hostileTexts: readonly HostileText[] = Object.freeze([
   { name: "script element", text: "<script>alert(1)</script>" },
   { name: "end of a script element", text: "</script><img src=x onerror=alert(1)>" },
+  { name: "end of the title", text: "</title></head><body><b id=slipped>" },
   { name: "event handler", text: '" onmouseover="alert(1)' },
   { name: "SVG that acts", text: "]]><svg onload=alert(1)><a href='javascript:alert(1)'>" },
   { name: "comment that opens", text: "<!--<script>" },
   { name: "character reference", text: "&lt;b&gt;&amp;&#60;" },
   { name: "end of a style", text: '"; }body{display:none}</style>' },
+  { name: "rule of a style", text: '"}}*{color:red}@media all{' },
   { name: "backslash of a style", text: "\\22 ;}*{display:none}\\" },
   { name: "formula", text: "=cmd()" },
   { name: "path upwards", text: "../../x" },

@@ -1,6 +1,7 @@
-import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
+import { pointWords, riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
-import { outsideWords, phasesOf, toleranceWords, verdictWords, worstWords } from "../page-texts.ts";
+import { meaningOf, outsideWords, phasesOf, toleranceWords, verdictWords, worstWords } from "../page-texts.ts";
 
 /** The answer: as found, as left, next due; in words first, colour second. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -23,9 +24,7 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
         </div>
       </div>
       <p class="rule">
-        Tolerance {toleranceWords(record)}. Decision rule: simple acceptance – each reading passes where its error lies
-        inside the tolerance or on its limit, whatever the uncertainty; a result on the limit may be wrong as often as
-        right.
+        Tolerance {toleranceWords(record)}. Decision rule: {ruleWords(record)}.
       </p>
     </section>
   );
@@ -44,22 +43,36 @@ function PhaseAnswer({ title, record, phase, style }: PhaseAnswerProps) {
       </div>
     );
   }
-  const { word, meaning } = verdictWords[phase.verdict];
+  const point = worstPointOf(phase);
   return (
-    <div class={`answer-box ${phase.verdict === "pass" ? "is-pass" : "is-fail"}`}>
+    <div class={`answer-box ${answerClass[phase.verdict]}`}>
       <h3>{title}</h3>
       <p class="verdict">
-        {word} <span class="meaning">{meaning}</span>
+        {verdictWords[phase.verdict].word} <span class="meaning">{meaningOf(record, phase.verdict)}</span>
       </p>
-      <p>{outsideWords(phase)}</p>
+      <p>{outsideWords(record, phase)}</p>
       {worst && (
         <p>
-          Worst{phase.worst?.of === "controller" ? " (controller)" : ""}: {worst}
+          Worst reading{phase.worst?.of === "controller" ? " (controller)" : ""}: {worst}
+        </p>
+      )}
+      {point && (
+        <p>
+          Worst test point{phase.worstPoint?.of === "controller" ? " (controller)" : ""}: {pointWords(record, point)}.
+          Risk that the true error lies outside the tolerance: {riskWords(point.specificRisk)}.
         </p>
       )}
     </div>
   );
 }
+
+const answerClass: Record<Statement, string> = {
+  pass: "is-pass",
+  "conditional pass": "is-pass",
+  "conditional fail": "is-fail",
+  fail: "is-fail",
+  "cannot be decided": "is-open",
+};
 
 function dueNote({ nextDue, instrument }: CalibrationRecord): string {
   if (nextDue !== undefined) {

@@ -17,8 +17,8 @@ export function Basis({ record }: { record: CalibrationRecord }) {
       </div>
       <p class="small">
         Range, tolerance, signal ends and controller scaling were supplied by the owner of the loop; the result depends
-        on them. No sampling: every test point listed was measured. Uncertainty of the results: not evaluated in this
-        record beyond what the fit itself gives.
+        on them. No sampling: every test point listed was measured. Traceability: through the certificates of the
+        standards listed above, each to the body named there.
       </p>
       <Warnings record={record} />
       <Inputs record={record} />

@@ -55,6 +55,7 @@ export function conditionFacts({ calibration, instrument }: CalibrationRecord): 
     ["Target", calibration.targetMaterial],
     ["Target size", size],
     ["Target tilt", withUnit(calibration.targetTilt, "°")],
+    ["Reference alignment", withUnit(calibration.alignmentAngle, "° at most")],
     ["Target surface", calibration.targetSurface],
   ];
 }
@@ -66,9 +67,10 @@ export function decisionFacts(record: CalibrationRecord): Facts {
     ["Tolerance", toleranceWords(record)],
     ["Where it comes from", instrument.toleranceSource],
     ["Who set it", instrument.toleranceSetBy],
-    ["Decision rule", "simple acceptance (ILAC-G8:09/2019, guard band 0)"],
+    ["Decision rule", `${record.decisionRule.name} (ILAC-G8:09/2019)`],
     ["Prescribed by", record.decisionRule.prescribedBy],
-    ["Statement covers", "every reading listed in the working; overall the worst of them"],
+    ["Agreed on", record.decisionRule.agreedOn],
+    ["Statement covers", "every test point and reading listed; overall the worst of them"],
   ];
 }
 

@@ -117,4 +117,17 @@ export const plantedLoops = [
     },
     fullScaleCounts: 27648,
   },
+  {
+    tag: "ZT-233",
+    calibration: "C-2026-058",
+    seed: 23308,
+    startedAt: "2026-10-20T07:50",
+    range: [100, 900],
+    signal: [4, 20],
+    reference: { step: 0.1, decimals: 1, scatter: 0.2 },
+    points: [100, 300, 500, 700, 900],
+    cycles: 3,
+    noise: 0.012,
+    phases: { as_found: { zero: 0.05, span: 0.15, hysteresis: 0 } },
+  },
 ];

@@ -2,7 +2,7 @@
 
 import json
 
-from mpmath import betainc, erfinv, findroot, mp, mpf, sqrt
+from mpmath import betainc, erfinv, mp, mpf, sqrt
 
 mp.dps = 40
 PROBABILITIES = ["0.6827", "0.90", "0.95", "0.9545", "0.99", "0.9973"]

@@ -1,0 +1,70 @@
+import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
+import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
+import { writeFixed, writeSignificant } from "../../units/write-number.ts";
+import { riskWords } from "../decision-texts.ts";
+import { type NumberStyle, plainNumber } from "../number-style.ts";
+
+type PointsTableProps = {
+  title: string;
+  record: CalibrationRecord;
+  points: readonly JudgedPointRecord[];
+  style: NumberStyle;
+};
+
+/** Every test point: error and U of its worse direction, the limits there, the risk, the statement. */
+export function PointsTable({ title, record, points, style }: PointsTableProps) {
+  const unit = record.instrument.distanceUnit;
+  return (
+    <section class="wide" aria-label={title} tabIndex={0}>
+      <table class="plain">
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">At, {unit}</th>
+            <th scope="col">Direction</th>
+            <th scope="col">Error ± U, {unit}</th>
+            <th scope="col">Error ± U, % of span</th>
+            <th scope="col">Tolerance, {unit}</th>
+            <th scope="col">Acceptance limits, {unit}</th>
+            <th scope="col">k</th>
+            <th scope="col">Test uncertainty ratio</th>
+            <th scope="col">Risk</th>
+            <th scope="col">Statement</th>
+          </tr>
+        </thead>
+        <tbody>
+          {points.map((point) => (
+            <tr key={point.point} class={point.statement === "pass" ? "" : "outside"}>
+              <th scope="row">{plainNumber(Number(point.point.toPrecision(6)))}</th>
+              <td>{point.direction}</td>
+              <td class="number">{withUncertainty(point.errorDistance, point.expandedUncertainty)}</td>
+              <td class="number">{percentWithUncertainty(record, point)}</td>
+              <td class="number">{limits(point.toleranceLow, point.toleranceHigh, style)}</td>
+              <td class="number">{limits(point.acceptanceLow, point.acceptanceHigh, style)}</td>
+              <td class="number">{writeFixed(point.coverageFactor, 2)}</td>
+              <td class="number">{writeSignificant(point.testUncertaintyRatio, 2)}</td>
+              <td class="number">{riskWords(point.specificRisk)}</td>
+              <td>{point.statement}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function withUncertainty(error: number, expandedUncertainty: number): string {
+  const { value, uncertainty } = writeWithUncertainty(error, expandedUncertainty);
+  return `${error > 0 ? "+" : ""}${value} ± ${uncertainty}`;
+}
+
+function percentWithUncertainty({ instrument }: CalibrationRecord, point: JudgedPointRecord): string {
+  const percentPerDistance = 100 / (instrument.rangeUpper - instrument.rangeLower);
+  return withUncertainty(point.errorPercentSpan, point.expandedUncertainty * percentPerDistance);
+}
+
+function limits(low: number | null, high: number | null, style: NumberStyle): string {
+  if (low === null || high === null) return "none";
+  if (low === -high) return `±${writeFixed(high, style.distance)}`;
+  return `${writeFixed(low, style.distance)} / +${writeFixed(high, style.distance)}`;
+}

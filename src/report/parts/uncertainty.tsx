@@ -1,0 +1,107 @@
+import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { writeFixed, writeSignificant } from "../../units/write-number.ts";
+import { riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
+import type { NumberStyle } from "../number-style.ts";
+import { plainNumber } from "../number-style.ts";
+import { phasesOf } from "../page-texts.ts";
+import { BudgetTable, budgetTitle } from "./budget-table.tsx";
+import { PointsTable } from "./points-table.tsx";
+import { UncertainLine } from "./uncertain-line.tsx";
+
+/** Uncertainty and decision: each test point with its U and statement, the budgets, the rule and its risk. */
+export function Uncertainty({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
+  return (
+    <section aria-labelledby="uncertainty-title">
+      <h2 id="uncertainty-title">Uncertainty and decision</h2>
+      <p>
+        Decision rule: {ruleWords(record)}. {originOfRule(record)} The statement of a phase is that of its worst test
+        point{record.decisionRule.name === "simple acceptance" && " or reading"}.
+      </p>
+      <p class="small">
+        The expanded uncertainty U is the combined standard uncertainty times the coverage factor k, for a coverage
+        probability of about 95 %, evaluated after JCGM 100:2008 (GUM). It is printed to two significant digits, and the
+        error to the same place; nothing is rounded before it is decided.
+      </p>
+      {ratioNote(record)}
+      {falseAcceptNote(record)}
+      {phasesOf(record).map(({ name, title, phase }) => (
+        <PhaseUncertainty key={name} title={title} record={record} phase={phase} style={style} />
+      ))}
+    </section>
+  );
+}
+
+type PhaseProps = { title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
+
+function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
+  const worst = worstPointOf(phase);
+  if (worst === undefined) return null;
+  const { points, controllerPoints = [] } = phase;
+  const others = [...points, ...controllerPoints].filter((point) => point !== worst);
+  return (
+    <>
+      <PointsTable title={`${title}, test points`} record={record} points={points} style={style} />
+      {controllerPoints.length > 0 && (
+        <PointsTable
+          title={`${title}, what the controller showed`}
+          record={record}
+          points={controllerPoints}
+          style={style}
+        />
+      )}
+      <h3>
+        {title}, budget of the worst point: {budgetTitle(record, worst)}
+      </h3>
+      <BudgetTable record={record} point={worst} />
+      <div class="other-budgets">
+        {others.map((point) => (
+          <details key={`${points.includes(point)} ${point.point}`}>
+            <summary>
+              {points.includes(point) ? "" : "Controller, "}
+              {budgetTitle(record, point)}
+            </summary>
+            <BudgetTable record={record} point={point} />
+          </details>
+        ))}
+      </div>
+      <UncertainLine title={title} record={record} phase={phase} />
+    </>
+  );
+}
+
+function originOfRule({ decisionRule }: CalibrationRecord): string {
+  const { prescribedBy, agreedOn } = decisionRule;
+  const who = prescribedBy === undefined ? "Who prescribed it: not stated." : `Prescribed by ${prescribedBy}.`;
+  return agreedOn === undefined ? who : `${who} Agreed on ${agreedOn}.`;
+}
+
+/** Says where the uncertainty is large for the tolerance. */
+function ratioNote(record: CalibrationRecord) {
+  const ratios = phasesOf(record).flatMap(({ phase }) =>
+    [...phase.points, ...(phase.controllerPoints ?? [])].map(({ testUncertaintyRatio }) => testUncertaintyRatio),
+  );
+  const least = Math.min(...ratios);
+  const asked = record.decisionRule.minimumTestUncertaintyRatio;
+  if (ratios.length === 0 || least >= asked) return null;
+  return (
+    <p class="small">
+      <strong>
+        Test uncertainty ratio: {writeSignificant(least, 2)} at the least, under the {plainNumber(asked)} asked for.
+      </strong>{" "}
+      The uncertainty takes a large part of the tolerance there.
+    </p>
+  );
+}
+
+function falseAcceptNote({ falseAccept }: CalibrationRecord) {
+  if (falseAccept === undefined) return null;
+  const { inToleranceRate, testUncertaintyRatio } = falseAccept;
+  return (
+    <p class="small">
+      Over all such loops, if {plainNumber(inToleranceRate)} % of them are in tolerance as the owner states: a loop is
+      passed though out of tolerance with {riskWords(falseAccept.falseAccept)}, failed though in tolerance with{" "}
+      {riskWords(falseAccept.falseReject)} (JCGM 106:2012, 9.5; errors normal about zero, test uncertainty ratio{" "}
+      {writeFixed(testUncertaintyRatio, 1)}).
+    </p>
+  );
+}
