@@ -58,7 +58,7 @@ export function contribution(stated: StatedContribution): Contribution {
   requireThat(degreesOfFreedom >= 1, source, `${degreesOfFreedom} degrees of freedom, at least 1`);
   const divisor = divisorOf(stated);
   requireThat(divisor > 0 && Number.isFinite(divisor), source, `a divisor of ${divisor} is not a number above 0`);
-  const standardUncertainty = (sensitivity * value) / divisor;
+  const standardUncertainty = (Math.abs(sensitivity) * value) / divisor;
   return { source, value, unit, distribution, divisor, sensitivity, standardUncertainty, degreesOfFreedom };
 }
 

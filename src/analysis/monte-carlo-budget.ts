@@ -76,7 +76,7 @@ function shapeOf({ distribution, degreesOfFreedom, divisor }: BudgetLine): Stand
       return Number.isFinite(degreesOfFreedom) ? { shape: "Student t", degreesOfFreedom } : { shape: "normal" };
     case "trapezoidal":
       // A trapezoid's divisor is √(6/(1 + β²)); rounding must not carry β² below 0 or above 1.
-      return { shape: "trapezoidal", edgeParameter: Math.sqrt(Math.min(1, Math.max(0, 3 / divisor ** 2))) };
+      return { shape: "trapezoidal", edgeParameter: Math.sqrt(Math.min(1, Math.max(0, 6 / divisor ** 2 - 1))) };
     default:
       return { shape: distribution };
   }
@@ -117,7 +117,7 @@ function reasonOf(budget: Budget, { draws, halfWidth, halfWidthUncertainty, nume
   const difference = Math.abs(budget.expandedUncertainty - halfWidth);
   const found = `drawing gives ${halfWidth.toPrecision(4)}, the budget ${budget.expandedUncertainty.toPrecision(4)}`;
   const apart = `${found}; they may differ by ${numericalTolerance.toPrecision(1)}`;
-  if (difference - numericalTolerance <= 0 * halfWidthUncertainty)
+  if (difference - numericalTolerance <= 2 * halfWidthUncertainty)
     return `${apart}, and ${draws} draws are too few to tell more from chance`;
   return `${apart}: ${causeOf(budget)}`;
 }

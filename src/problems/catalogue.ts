@@ -107,6 +107,10 @@ export const catalogue = Object.freeze({
     "controller values are given, and the instrument does not say which values its range ends should give",
     "value_lower and value_upper in the table instruments",
   ),
+  "model/nothing-judged": stop(
+    "no reading {phase} can be compared with its reference: the instrument does not say what counts or values its range ends should give",
+    "a signal in the readings, or counts_lower and counts_upper, or value_lower and value_upper in the table instruments",
+  ),
   "model/no-readings": stop(
     "the calibration has no readings, or all of them are rejected",
     "rows in the table readings that name it",

@@ -70,6 +70,9 @@ thead th{background:var(--faint)}
 .sheet .left-out td{color:var(--quiet)}
 .is-open{border-top-style:dashed;border-top-color:var(--ink)}
 .outside td:last-child{font-weight:600}
+.plain td .where{display:block;font-size:12px;font-weight:400}
+.budget td.number{white-space:nowrap}
+.budget th[scope=row]{font-weight:400}
 .other-budgets{margin:10px 0}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
 summary{cursor:pointer}

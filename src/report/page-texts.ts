@@ -21,7 +21,7 @@ export const verdictWords: Record<Statement, { word: string; meaning: string }> 
     meaning: "in tolerance, but closer to the limit than the guard band",
   },
   "conditional fail": { word: "Conditional fail", meaning: "out of tolerance, by less than the guard band" },
-  fail: { word: "Fail", meaning: "out of tolerance, or not safely in it" },
+  fail: { word: "Fail", meaning: "not inside the acceptance limits" },
   "cannot be decided": { word: "Cannot be decided", meaning: "the uncertainty is too large for this tolerance" },
 };
 

@@ -16,5 +16,5 @@ export function managedGuardBand(expandedUncertainty: number, testUncertaintyRat
   if (!(expandedUncertainty >= 0 && Number.isFinite(expandedUncertainty)))
     throw new RangeError(`an expanded uncertainty of ${expandedUncertainty} is not a number >= 0`);
   if (!(testUncertaintyRatio >= 0)) throw new RangeError(`a test uncertainty ratio of ${testUncertaintyRatio}`);
-  return expandedUncertainty * Math.max(0, 1.04 - Math.exp(0.38 * Math.log(testUncertaintyRatio) - 0.53));
+  return expandedUncertainty * Math.max(0, 1.04 - Math.exp(0.38 * Math.log(testUncertaintyRatio) - 0.54));
 }

@@ -71,7 +71,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/column-unknown": {
     texts: withColumn("instruments.csv", "fault lo", "3.6"),
-    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, minimum_tur, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
+    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, rule_prescribed_by, rule_agreed_on, minimum_tur, in_tolerance_rate, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
   },
   "tables/column-unnamed": {
     texts: withColumn("readings.csv", "", "", "note"),
@@ -194,6 +194,13 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/value-unscaled": {
     texts: withColumn("readings.csv", "value", "0.1"),
     told: 'readings.csv:2:value: controller values are given, and the instrument does not say which values its range ends should give; read "0.1"; accepted: value_lower and value_upper in the table instruments',
+  },
+  "model/nothing-judged": {
+    texts: {
+      ...smallestWorkbook,
+      "readings.csv": smallestWorkbook["readings.csv"].replace(",signal", ",counts").replace(/,[\d.]+$/gmu, ",100"),
+    },
+    told: "readings.csv:2: no reading as found can be compared with its reference: the instrument does not say what counts or values its range ends should give; accepted: a signal in the readings, or counts_lower and counts_upper, or value_lower and value_upper in the table instruments",
   },
   "model/no-readings": {
     texts: withColumn("readings.csv", "rejected", "a", "b", "c", "d", "e"),

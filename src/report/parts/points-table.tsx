@@ -1,6 +1,6 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { writeFixed, writeSignificant } from "../../units/write-number.ts";
+import { decimalsForSignificant, writeFixed, writeSigned, writeSignificant } from "../../units/write-number.ts";
 import { riskWords } from "../decision-texts.ts";
 import { type NumberStyle, plainNumber } from "../number-style.ts";
 
@@ -44,7 +44,10 @@ export function PointsTable({ title, record, points, style }: PointsTableProps) 
               <td class="number">{writeFixed(point.coverageFactor, 2)}</td>
               <td class="number">{writeSignificant(point.testUncertaintyRatio, 2)}</td>
               <td class="number">{riskWords(point.specificRisk)}</td>
-              <td>{point.statement}</td>
+              <td>
+                {point.statement}
+                {closeCall(point)}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -67,4 +70,19 @@ function limits(low: number | null, high: number | null, style: NumberStyle): st
   if (low === null || high === null) return "none";
   if (low === -high) return `±${writeFixed(high, style.distance)}`;
   return `${writeFixed(low, style.distance)} / +${writeFixed(high, style.distance)}`;
+}
+
+/** Where the printed error and the printed limit look the same, the digits that decided. */
+function closeCall(point: JudgedPointRecord) {
+  const { errorDistance: error, expandedUncertainty } = point;
+  const limit = error < 0 ? point.acceptanceLow : point.acceptanceHigh;
+  if (limit === null) return null;
+  const decimals = decimalsForSignificant(expandedUncertainty, 2);
+  if (Math.abs(error).toFixed(decimals) !== Math.abs(limit).toFixed(decimals)) return null;
+  const relation = Math.abs(error) > Math.abs(limit) ? "beyond" : "within";
+  return (
+    <span class="where">
+      {writeSigned(error, decimals + 3)} {relation} {writeSigned(limit, decimals + 3)}
+    </span>
+  );
 }

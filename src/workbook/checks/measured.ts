@@ -1,3 +1,4 @@
+import { phases } from "../../model/calibration.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
@@ -17,6 +18,13 @@ export const measured: Check = (context) => {
     if (instrument === undefined) continue;
     for (const draft of drafts) checkInside(draft, instrument, context);
     checkScaled(drafts, instrument, context);
+    for (const phase of phases) {
+      checkJudged(
+        drafts.filter(({ row }) => row.phase === phase && row.rejected === undefined),
+        instrument,
+        context,
+      );
+    }
   }
 };
 
@@ -72,4 +80,23 @@ function checkScaled(
   if (counted !== undefined) report("readings", counted, "model/counts-unscaled", { column: "counts" });
   const valued = valueLower === undefined ? drafts.find(({ row }) => row.value !== undefined) : undefined;
   if (valued !== undefined) report("readings", valued, "model/value-unscaled", { column: "value" });
+}
+
+/** Once a phase: no reading of it has a quantity that the instrument gives a meaning. */
+function checkJudged(
+  drafts: readonly DraftRow<"readings">[],
+  { countsLower, valueLower }: DraftRow<"instruments">["row"],
+  { report }: CheckContext,
+): void {
+  const isJudged = drafts.some(
+    ({ cells }) =>
+      cells.signal !== undefined ||
+      (cells.counts !== undefined && countsLower !== undefined) ||
+      (cells.value !== undefined && valueLower !== undefined),
+  );
+  const measured = drafts.find(({ cells }) => cells.counts !== undefined || cells.value !== undefined);
+  if (isJudged || measured === undefined) return;
+  report("readings", measured, "model/nothing-judged", {
+    values: { phase: measured.row.phase?.replace("_", " ") ?? "" },
+  });
 }

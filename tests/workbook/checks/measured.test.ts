@@ -2,9 +2,14 @@ import { expect, test } from "vitest";
 import { checked, smallestWorkbook, withColumn, withFile, withText } from "../smallest-workbook.ts";
 import { told } from "./told.ts";
 
-test("a reading of the controller value alone is a reading", async () => {
-  const texts = withFile("readings.csv", smallestWorkbook["readings.csv"].replace(",signal", ",value"));
-  expect(await told(texts)).toEqual(["model/value-unscaled readings:2:value"]);
+test("a reading of the controller value alone is a reading, and can be judged only where the value is scaled", async () => {
+  const valued = smallestWorkbook["readings.csv"].replace(",signal", ",value");
+  expect(await told(withFile("readings.csv", valued))).toEqual([
+    "model/value-unscaled readings:2:value",
+    "model/nothing-judged readings:2",
+  ]);
+  const scaled = withColumn("instruments.csv", "value_lower,value_upper", "4,20");
+  expect(await told({ ...scaled, "readings.csv": valued })).toEqual([]);
 });
 
 test("a signal that cannot be read is told as such, not as missing too", async () => {
