@@ -1,4 +1,4 @@
-import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { readNumber } from "../units/read-number.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import { type DrawnReading, phasesOf } from "./phase-rows.ts";
@@ -47,6 +47,16 @@ export function spreadText(record: CalibrationRecord, readings: readonly DrawnRe
   return (
     `errors from ${text(Math.min(...errors))} to ${text(Math.max(...errors))} of span; farthest from zero: ` +
     `${text(worst.errorPercentSpan)} at ${distanceText(record, worst.reference)}, ${worst.direction}`
+  );
+}
+
+/** "+0.38 % of span, U 0.051 %, at 600.0 mm, rising": U with two digits at least. */
+export function pointText(record: CalibrationRecord, point: JudgedPointRecord): string {
+  const uncertainty = (100 * point.expandedUncertainty) / spanOf(record);
+  const decimals = Math.max(percentDecimals(record), uncertainty > 0 ? decimalsForSignificant(uncertainty, 2) : 0);
+  return (
+    `${percentText(record, point.errorPercentSpan)} of span, U ${writeFixed(uncertainty, decimals)} %, ` +
+    `at ${distanceText(record, point.reference)}, ${point.direction}`
   );
 }
 

@@ -34,12 +34,17 @@ const refusingLoader = {
 /**
  * Makes a specification ready: compiled and parsed at the first drawing, once. Each drawing is a fresh view on that,
  * for a view that is fed again remembers the order of its axis ticks.
+ * A series that some records do not have is named in `mayBeEmpty`; it must shape no axis.
  */
-export function createDrawing(specification: TopLevelSpec): (drawing: DrawingData) => Promise<string> {
+export function createDrawing(
+  specification: TopLevelSpec,
+  mayBeEmpty: readonly string[] = [],
+): (drawing: DrawingData) => Promise<string> {
   let parsed: Parsed | undefined;
   return async (drawing) => {
     parsed ??= parse(specification);
-    requireRows(parsed.sources, drawing.data);
+    const required = parsed.sources.filter((name) => !mayBeEmpty.includes(name));
+    requireRows(required, drawing.data);
     return withRoot(await svgOf(viewOf(parsed.runtime, drawing)), drawing);
   };
 }

@@ -1,7 +1,16 @@
 import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
-import { legendAreaLayer, legendLayers } from "./legend-layers.ts";
-import { meanLines, readingMarks, rightChannel, toleranceLayers, xAndYSignals, zeroLine } from "./plot-layers.ts";
+import { legendAreaLayer, legendLayers, legendUncertaintyLayers } from "./legend-layers.ts";
+import {
+  acceptanceLines,
+  meanLines,
+  readingMarks,
+  rightChannel,
+  toleranceLayers,
+  uncertaintyBars,
+  xAndYSignals,
+  zeroLine,
+} from "./plot-layers.ts";
 
 /** Two vertical axes for one quantity: tolerance in distance on the right, errors in percent of span on the left. */
 export const errorChartSpec: TopLevelSpec = {
@@ -10,6 +19,17 @@ export const errorChartSpec: TopLevelSpec = {
   resolve: { scale: { y: "independent" } },
   layer: [
     { layer: [...toleranceLayers(rightChannel)] },
-    { layer: [zeroLine, meanLines, readingMarks, ...legendLayers, legendAreaLayer] },
+    {
+      layer: [
+        zeroLine,
+        acceptanceLines,
+        ...uncertaintyBars,
+        meanLines,
+        readingMarks,
+        ...legendLayers,
+        legendAreaLayer,
+        ...legendUncertaintyLayers,
+      ],
+    },
   ],
 };

@@ -1,10 +1,10 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { leftOutText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
+import { leftOutText, pointText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./draw.ts";
 import { errorChartSpec } from "./error-chart-spec.ts";
-import { directionLegend, legendRows } from "./legend.ts";
+import { directionLegend, type LegendItem, legendRows } from "./legend.ts";
 import {
   type DrawnReading,
   drawnReadings,
@@ -16,25 +16,23 @@ import {
   readingRows,
   toleranceRows,
 } from "./phase-rows.ts";
+import { acceptanceRows, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
 
 /** Wide for paper and screens, narrow for phones. */
 export type ErrorChartSize = "wide" | "narrow";
 
 const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 320 } } as const;
 const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 258 } } as const;
-const draw = createDrawing(errorChartSpec);
+const draw = createDrawing(errorChartSpec, ["acceptance", "legendLimits"]);
 
 /**
- * The error of every reading against the reference distance, as found and as left, with the tolerance.
+ * The error of every reading against the reference distance, as found and as left, with the tolerance, the
+ * uncertainty of each judged mean, and the acceptance limits where they are not those of the tolerance.
  * @throws RangeError where no phase has a reading to draw
  */
 export async function errorChart(record: CalibrationRecord, size: ErrorChartSize): Promise<Drawing> {
   const words = wordsOf(record);
   const rows = rowsOf(record);
-  const legend = [
-    ...directionLegend(drawnPhases(record).map(([name]) => name)),
-    { kind: "area", text: "tolerance" } as const,
-  ];
   const svg = await draw({
     idPrefix: `error-${size}`,
     className: `chart error-chart ${size}`,
@@ -42,12 +40,21 @@ export async function errorChart(record: CalibrationRecord, size: ErrorChartSize
     description: words.description,
     size: sizes[size],
     signals: signalsOf(record, rows),
-    data: { ...rows, ...legendRows(legend, legendRoom[size].width, legendRoom[size].left) },
+    data: { ...rows, ...legendRows(legendOf(record, rows), legendRoom[size].width, legendRoom[size].left) },
   });
   return { svg, ...words };
 }
 
-type Rows = Readonly<Record<"readings" | "means" | "tolerance", readonly Row[]>>;
+type Rows = Readonly<Record<"readings" | "means" | "tolerance" | "uncertainties" | "acceptance", readonly Row[]>>;
+
+function legendOf(record: CalibrationRecord, { acceptance }: Rows): readonly LegendItem[] {
+  return [
+    ...directionLegend(drawnPhases(record).map(([name]) => name)),
+    { kind: "area", text: "tolerance" },
+    { kind: "bar", text: "± U" },
+    ...(acceptance.length === 0 ? [] : [{ kind: "limit", text: "acceptance limit" } as const]),
+  ];
+}
 
 function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
   return phasesOf(record).filter(([, phase]) => drawnReadings(phase).length > 0);
@@ -56,6 +63,7 @@ function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
 /** As found is drawn last, for its open marks hide nothing. */
 function rowsOf(record: CalibrationRecord): Rows {
   const phases = phasesOf(record);
+  const percentPerUnit = 100 / spanOf(record);
   return {
     readings: phases.toReversed().flatMap(([name, phase]) => readingRows(name, phase)),
     means: phases.flatMap(([name, phase]) => meanRows(name, phase)),
@@ -63,14 +71,18 @@ function rowsOf(record: CalibrationRecord): Rows {
       phases.map(([, phase]) => phase),
       1,
     ),
+    uncertainties: phases.flatMap(([name, { points }]) => uncertaintyRows(name, points, percentPerUnit)),
+    acceptance: phases.flatMap(([name, { points }]) => acceptanceRows(name, points, percentPerUnit)),
   };
 }
 
-function signalsOf(record: CalibrationRecord, { readings, tolerance }: Rows) {
+function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainties, acceptance }: Rows) {
   const { distanceUnit } = record.instrument;
   const percentPerUnit = 100 / spanOf(record);
   const limits = tolerance.flatMap(({ low, high }) => [Number(low) * percentPerUnit, Number(high) * percentPerUnit]);
-  const yDomain = axisDomain([0, ...readings.map(({ y }) => Number(y)), ...limits], { below: 0.07, above: 0.07 });
+  const bars = uncertainties.flatMap(({ low, high }) => [Number(low), Number(high)]);
+  const heights = [...readings, ...acceptance].map(({ y }) => Number(y));
+  const yDomain = axisDomain([0, ...heights, ...bars, ...limits], { below: 0.07, above: 0.07 });
   return {
     ...distanceAxis(record),
     yDomain,

@@ -1,5 +1,5 @@
 import { palette } from "./palette.ts";
-import { bandOpacity, type Layer } from "./plot-layers.ts";
+import { bandOpacity, barOpacity, dotted, type Layer } from "./plot-layers.ts";
 import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, strokeChannel } from "./series-scales.ts";
 
 const pixel = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
@@ -31,3 +31,17 @@ export const legendAreaLayer: Layer = {
   mark: { type: "rect", color: palette.band, fillOpacity: bandOpacity, stroke: palette.limit, strokeWidth: 1 },
   encoding: { ...start, x2: { field: "x2" }, y2: { field: "y2" } },
 };
+
+/** What only the error chart has: a bar of uncertainty, a limit of acceptance. */
+export const legendUncertaintyLayers: readonly Layer[] = [
+  {
+    data: { name: "legendBars" },
+    mark: { type: "rule", color: palette.quiet, strokeWidth: 1.5, opacity: barOpacity },
+    encoding: { ...start, x2: { field: "x2" }, y2: { field: "y2" } },
+  },
+  {
+    data: { name: "legendLimits" },
+    mark: { type: "rule", color: palette.quiet, ...dotted },
+    encoding: { ...start, x2: { field: "x2" } },
+  },
+];

@@ -1,14 +1,15 @@
 import { chartTextSize } from "./chart-frame.ts";
 import type { Row } from "./draw.ts";
 import { type PhaseName, phaseWords } from "./phase-rows.ts";
+import { barWidth } from "./plot-layers.ts";
 import type { Series, Shape } from "./series-scales.ts";
 import { textWidth } from "./text-width.ts";
 
-/** One entry: a series with its line and marks, the meaning of one mark, or an area. */
+/** One entry: a series with its line and marks, the meaning of one mark, an area, a bar of uncertainty, a limit. */
 export type LegendItem =
   | { kind: "series"; text: string; series: Series; shapes: readonly Shape[] }
   | { kind: "shape"; text: string; shape: Shape }
-  | { kind: "area"; text: string };
+  | { kind: "area" | "bar" | "limit"; text: string };
 
 /** Phases, and what their two marks mean. */
 export function directionLegend(series: readonly PhaseName[]): readonly LegendItem[] {
@@ -21,30 +22,35 @@ export function directionLegend(series: readonly PhaseName[]): readonly LegendIt
   ];
 }
 
-type LegendRows = { legendLines: Row[]; legendMarks: Row[]; legendTexts: Row[]; legendAreas: Row[] };
-type DrawnLegend = Omit<LegendRows, "legendAreas"> & { legendAreas?: Row[] };
+type AlwaysDrawn = Record<"legendLines" | "legendMarks" | "legendTexts", Row[]>;
+type SometimesDrawn = Record<"legendAreas" | "legendBars" | "legendLimits", Row[]>;
 
-const sampleWidth = { series: 44, shape: 10, area: 24 } as const;
+const sampleWidth = { series: 44, shape: 10, area: 24, bar: barWidth, limit: 24 } as const;
+const barHeight = 14;
 const textGap = 6;
 const itemGap = 20;
 const rowHeight = 21;
 const aboveThePlot = 6;
 
 /** Lays entries out in rows above the plot, from left to right, as many to a row as `width` pixels hold. */
-export function legendRows(items: readonly LegendItem[], width: number, left = 0): DrawnLegend {
+export function legendRows(
+  items: readonly LegendItem[],
+  width: number,
+  left = 0,
+): AlwaysDrawn & Partial<SometimesDrawn> {
   const rows = brokenIntoRows(items, width);
-  const drawn: LegendRows = { legendLines: [], legendMarks: [], legendTexts: [], legendAreas: [] };
+  const drawn: AlwaysDrawn = { legendLines: [], legendMarks: [], legendTexts: [] };
+  const others: SometimesDrawn = { legendAreas: [], legendBars: [], legendLimits: [] };
   rows.forEach((row, index) => {
     const y = -aboveThePlot - rowHeight * (rows.length - index - 0.5);
     let x = left;
     for (const item of row) {
-      addSample(drawn, item, x, y);
+      addSample({ ...drawn, ...others }, item, x, y);
       drawn.legendTexts.push({ x: x + sampleWidth[item.kind] + textGap, y, text: item.text });
       x += itemWidth(item) + itemGap;
     }
   });
-  const { legendAreas, ...others } = drawn;
-  return legendAreas.length === 0 ? others : drawn;
+  return { ...drawn, ...Object.fromEntries(Object.entries(others).filter(([, found]) => found.length > 0)) };
 }
 
 function brokenIntoRows(items: readonly LegendItem[], width: number): LegendItem[][] {
@@ -61,7 +67,7 @@ function brokenIntoRows(items: readonly LegendItem[], width: number): LegendItem
   return rows;
 }
 
-function addSample(drawn: LegendRows, item: LegendItem, x: number, y: number): void {
+function addSample(drawn: AlwaysDrawn & SometimesDrawn, item: LegendItem, x: number, y: number): void {
   const width = sampleWidth[item.kind];
   switch (item.kind) {
     case "series":
@@ -75,7 +81,23 @@ function addSample(drawn: LegendRows, item: LegendItem, x: number, y: number): v
       break;
     case "area":
       drawn.legendAreas.push({ x, x2: x + width, y: y - 6, y2: y + 6 });
+      break;
+    case "bar":
+      drawn.legendBars.push(...barStrokes(x, y));
+      break;
+    case "limit":
+      drawn.legendLimits.push({ x, x2: x + width, y });
   }
+}
+
+function barStrokes(x: number, y: number): Row[] {
+  const [middle, right] = [x + barWidth / 2, x + barWidth];
+  const [top, bottom] = [y - barHeight / 2, y + barHeight / 2];
+  return [
+    { x: middle, x2: middle, y: top, y2: bottom },
+    { x, x2: right, y: top, y2: top },
+    { x, x2: right, y: bottom, y2: bottom },
+  ];
 }
 
 function itemWidth(item: LegendItem): number {

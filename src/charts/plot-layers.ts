@@ -7,6 +7,10 @@ export type Layer = Extract<TopLevelSpec, { layer: unknown }>["layer"][number];
 /** The grid shows through. */
 export const bandOpacity = 0.22;
 
+export const barWidth = 6;
+export const barOpacity = 0.75;
+export const dotted = { strokeWidth: 1.75, strokeDash: [0, 4], strokeCap: "round" } as const;
+
 const signedLabel = "datum.value === 0 ? '0' : datum.label";
 
 /** Reference distance, the same in every layer. */
@@ -63,6 +67,34 @@ export const meanLines: Layer = {
     strokeDash: dashChannel,
     detail: { field: "shape", type: "nominal" },
   },
+};
+
+/** As found to the left of the marks, as left to the right, so that neither hides the other. */
+const beside = { expr: "datum.series === 'asFound' ? -5 : 5" };
+const bar = { data: { name: "uncertainties" }, style: { xOffset: beside, opacity: barOpacity } } as const;
+
+const barEnd = (field: "low" | "high"): Layer => ({
+  data: bar.data,
+  mark: { type: "tick", orient: "horizontal", size: barWidth, thickness: 1.5, ...bar.style },
+  encoding: { x: xChannel, y: { ...yChannel, field }, color: colorChannel },
+});
+
+/** From error − U to error + U, with an end cap at either end. */
+export const uncertaintyBars: readonly Layer[] = [
+  {
+    data: bar.data,
+    mark: { type: "rule", strokeWidth: 1.5, ...bar.style },
+    encoding: { x: xChannel, y: { ...yChannel, field: "low" }, y2: { field: "high" }, color: colorChannel },
+  },
+  barEnd("low"),
+  barEnd("high"),
+];
+
+/** The limits inside which an error passes; a limit that holds for one test point only is a dot. */
+export const acceptanceLines: Layer = {
+  data: { name: "acceptance" },
+  mark: { type: "line", ...dotted },
+  encoding: { x: xChannel, y: yChannel, color: colorChannel, detail: { field: "line", type: "nominal" } },
 };
 
 const marks = { x: xChannel, y: yChannel, stroke: strokeChannel, fill: fillChannel, shape: shapeChannel };

@@ -48,6 +48,7 @@ const plantedPhases: readonly Planted[] = [
     sensor: "pass",
     controller: "pass",
   },
+  { tag: "ZT-233", phase: "asFound", zero: 0.05, span: 0.15, hysteresis: 0, deviation: 0.0125, sensor: "fail" },
 ];
 
 /** How many standard deviations noise may carry a figure away: 4 is passed once in 16 000. */
@@ -131,6 +132,7 @@ describe("the demonstration workbook", () => {
       ["ZT-520", "2027-06-02"],
       ["LT-640", undefined],
       ["LT-702", "2027-10-06"],
+      ["ZT-233", undefined],
     ]);
   });
 
@@ -158,6 +160,17 @@ describe("the demonstration workbook", () => {
     expect(Math.abs((loopError?.shares.scaling ?? Number.NaN) + 0.02 * 7.6)).toBeLessThan(0.00038 + 0.02 * 0.0076);
     /** Half a count and half a step of the meter of 0.001 mA: 0.00014 m and 0.00024 m. */
     expect(Math.abs(loopError?.shares.inputCard ?? Number.NaN)).toBeLessThan(0.00038);
+  });
+
+  it("has in ZT-233 readings that all lie inside the tolerance, and a guard band of U that refuses the mean of some", () => {
+    const { readings, points } = phaseOf({ tag: "ZT-233", phase: "asFound" });
+    expect(new Set(readings.map(({ verdict }) => verdict))).toEqual(new Set(["pass"]));
+    for (const { errorDistance, expandedUncertainty, statement } of points) {
+      /** Tolerance 0.25 % of 800 mm. */
+      expect(Math.abs(errorDistance)).toBeLessThan(2);
+      expect(statement).toBe(Math.abs(errorDistance) <= 2 - expandedUncertainty ? "pass" : "fail");
+    }
+    expect(points.map(({ statement }) => statement)).toContain("fail");
   });
 });
 
