@@ -1,5 +1,6 @@
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { readNumber } from "../units/read-number.ts";
+import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import { type DrawnReading, phasesOf } from "./phase-rows.ts";
 
@@ -50,14 +51,12 @@ export function spreadText(record: CalibrationRecord, readings: readonly DrawnRe
   );
 }
 
-/** "+0.38 % of span, U 0.051 %, at 600.0 mm, rising": U with two digits at least. */
+/** "+0.951 ± 0.096 % of span at 600.0 mm, rising": the mean error that was judged, and its expanded uncertainty. */
 export function pointText(record: CalibrationRecord, point: JudgedPointRecord): string {
-  const uncertainty = (100 * point.expandedUncertainty) / spanOf(record);
-  const decimals = Math.max(percentDecimals(record), uncertainty > 0 ? decimalsForSignificant(uncertainty, 2) : 0);
-  return (
-    `${percentText(record, point.errorPercentSpan)} of span, U ${writeFixed(uncertainty, decimals)} %, ` +
-    `at ${distanceText(record, point.reference)}, ${point.direction}`
-  );
+  const percent = (100 * point.expandedUncertainty) / spanOf(record);
+  const { value, uncertainty } = writeWithUncertainty(point.errorPercentSpan, percent);
+  const sign = point.errorPercentSpan > 0 ? "+" : "";
+  return `${sign}${value} ± ${uncertainty} % of span at ${distanceText(record, point.reference)}, ${point.direction}`;
 }
 
 /** "Tolerance from −0.50 % to +0.50 % of span.", or what it is at both ends where it changes with distance. */

@@ -1,4 +1,4 @@
-import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { leftOutText, pointText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
@@ -100,16 +100,32 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
     ({ name, readings }) =>
       `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
   );
+  const worst = phasesOf(record).flatMap(([name, phase]) => {
+    const point = worstPointOf(phase);
+    return point === undefined ? [] : [`${phaseWords[name]} ${pointText(record, point)}`];
+  });
   return {
     title: titleOf(record, drawn),
     caption:
       "Each mark is one reading: triangles that point up were read with the distance rising, those that point down " +
       "with it falling. The lines join the means of each direction. As found: open marks, dashed lines; as left: " +
-      `filled marks, solid lines. The shaded band is the tolerance.${leftOutText(phases, count)}`,
+      `filled marks, solid lines. The shaded band is the tolerance.${uncertaintyText(phases)}${leftOutText(phases, count)}`,
     description:
       `Error of ${record.instrument.tag} against the reference distance, range ${rangeText(record)}. ` +
-      `${spreads.join(" ")} ${toleranceText(record)}`,
+      `${spreads.join(" ")} ${toleranceText(record)} ` +
+      `Worst mean error and its expanded uncertainty U: ${worst.join("; ")}.`,
   };
+}
+
+/** What the caption says of the bars, of the acceptance limits where there are any, and of those that are not there. */
+function uncertaintyText(phases: readonly PhaseRecord[]): string {
+  const hasLimits = phases.some(({ points }) => acceptanceRows("neutral", points, 1).length > 0);
+  const limits = hasLimits ? " Dotted lines are the acceptance limits: a mean error between them passes." : "";
+  const absence = phases.some(hasNoZone) ? " Where none are drawn, U is so large that no error could pass." : "";
+  return (
+    " The bar beside the marks is ± U, the expanded uncertainty, about the mean error of the worse direction: as found " +
+    `to the left, as left to the right.${limits}${absence}`
+  );
 }
 
 type Drawn = { name: PhaseName; readings: readonly DrawnReading[] };

@@ -4,12 +4,14 @@ import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, stro
 
 export type Layer = Extract<TopLevelSpec, { layer: unknown }>["layer"][number];
 
+type MarkStyle = { strokeWidth: number; strokeDash: number[]; strokeCap: "round" };
+
 /** The grid shows through. */
 export const bandOpacity = 0.22;
 
 export const barWidth = 6;
 export const barOpacity = 0.75;
-export const dotted = { strokeWidth: 1.75, strokeDash: [0, 4], strokeCap: "round" } as const;
+export const dotted: MarkStyle = { strokeWidth: 1.75, strokeDash: [0, 4], strokeCap: "round" };
 
 const signedLabel = "datum.value === 0 ? '0' : datum.label";
 

@@ -95,6 +95,7 @@ export const readingSchema = z.strictObject({
   point: number("distance", "nominal position of the test point"),
   reference: requiredNumber("distance", "reference distance"),
   signal: number("signal", "signal of the sensor"),
+  signalAtCard: number("signal", "the same signal at the terminals of the input card"),
   counts: number("none", "raw counts of the input card"),
   value: number("controller value", "value that the controller showed"),
   time: time("when it was read"),

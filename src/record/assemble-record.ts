@@ -9,6 +9,7 @@ import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of
 import { falseAcceptOf } from "./assemble-false-accept.ts";
 import { assemblePhase } from "./assemble-phase.ts";
 import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
+import { withFurtherParts } from "./further-parts.ts";
 import { monthsLater } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
 
@@ -47,7 +48,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   const asLeft = phaseOf(rows, "as_left", context);
   const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound);
   const nextDue = nextDueOf(rows, asLeft ?? asFound);
-  return {
+  const measured: CalibrationRecord = {
     schema: recordFormat,
     software: { name: "spanwright", version: context.softwareVersion },
     inputs: inputsOf(rows, context.digests),
@@ -67,6 +68,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
       says: whatIsWrong(problem),
     })),
   };
+  return withFurtherParts(measured, rows);
 }
 
 function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): PhaseRecord | undefined {

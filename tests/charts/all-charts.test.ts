@@ -9,6 +9,10 @@ import { expect, test } from "vitest";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { awkwardCharts } from "./all-charts.ts";
 
+/** Some libraries below the record are CommonJS, which asks for `require`. */
+const requireForBundledCommonJs =
+  "import{createRequire}from'node:module';const require=createRequire(import.meta.url);";
+
 const digestOf = (charts: Iterable<readonly [string, string]>) =>
   createHash("sha256")
     .update(JSON.stringify([...charts]))
@@ -36,6 +40,7 @@ test("another process, another time zone and another language draw the same byte
       bundle: true,
       platform: "node",
       format: "esm",
+      banner: { js: requireForBundledCommonJs },
       outfile,
       logLevel: "silent",
     });

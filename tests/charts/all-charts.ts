@@ -24,6 +24,31 @@ export const awkwardSamples: Readonly<Record<string, SampleOptions>> = {
   "long range": { rangeLower: 0, rangeUpper: 12_345_678, points: 7, phases: ["asLeft"] },
   "far from zero": { rangeLower: 100_000.25, rangeUpper: 100_001.25, points: 6, seed: 8 },
   "short range": { distanceUnit: "ft", rangeLower: 0.0001, rangeUpper: 0.0009, points: 6, seed: 13 },
+  "guard band, tolerance that grows": {
+    decisionRule: "guard band",
+    isPercentOfReading: true,
+    tolerancePercent: 0.6,
+    standardPercent: 0.06,
+    hasController: true,
+  },
+  "guard band, no zone at the near end": {
+    decisionRule: "guard band",
+    isPercentOfReading: true,
+    tolerancePercent: 0.5,
+    standardPercent: 0.15,
+    points: 6,
+  },
+  "zone at one point": {
+    decisionRule: "guard band",
+    isPercentOfReading: true,
+    tolerancePercent: 0.5,
+    standardPercent: 0.555,
+    phases: ["asLeft"],
+  },
+  "no zone": { decisionRule: "guard band", standardPercent: 0.6, tolerancePercent: 0.4 },
+  "U above T": { standardPercent: 3, points: 5, phases: ["asFound"] },
+  "four words": { decisionRule: "four words", distanceUnit: "in", rangeLower: 4, rangeUpper: 24, seed: 4 },
+  "managed guard band": { decisionRule: "managed guard band", standardPercent: 0.3, points: 21, cycles: 1 },
   "huge error": { scale: 90_000, seed: 17, phases: ["asLeft"], hasController: true },
 };
 

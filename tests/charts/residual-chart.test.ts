@@ -30,12 +30,13 @@ test("errors on a line leave rounding, which is drawn as nothing", async () => {
   const record = sampleRecord({ phases: ["asLeft"] });
   const phase = record.phases.asLeft;
   if (phase === undefined) throw new Error("the sample has a phase as left");
-  phase.zeroError = { percentSpan: 0.1, standardUncertainty: null };
-  phase.spanError = { percentSpan: 0.3, standardUncertainty: null };
+  const none = { standardUncertainty: null, combinedStandardUncertainty: null };
+  phase.zeroError = { percentSpan: 0.1, ...none };
+  phase.spanError = { percentSpan: 0.3, ...none };
   for (const reading of phase.readings) reading.errorPercentSpan = 0.1 + (0.3 * (reading.reference - 200)) / 1000;
-  phase.points = [];
+  const points = phase.points.splice(0);
   await expect(residualChart(record, "asLeft")).rejects.toThrow("means");
-  phase.points = [{ point: 200, reference: 200, up: 0.1, down: 0.1, mean: 0.1 }];
+  phase.points = points.slice(0, 1).map((point) => ({ ...point, reference: 200, up: 0.1, down: 0.1, mean: 0.1 }));
   const drawing = await residualChart(record, "asLeft");
   expect(drawing?.title).toMatch(/reach 0\.00 % of span/u);
   expect(drawing?.svg).toContain(">−0.0010</text>");

@@ -1,4 +1,8 @@
-import { type CalibrationRecord, type PhaseRecord, recordSchema } from "../../src/record/record-schema.ts";
+import type { Reading } from "../../src/model/calibration.ts";
+import type { TableRow } from "../../src/model/calibration-case.ts";
+import type { DecisionRuleName } from "../../src/model/instrument.ts";
+import { assembleRecord } from "../../src/record/assemble-record.ts";
+import { type CalibrationRecord, recordSchema } from "../../src/record/record-schema.ts";
 
 /** What may differ from the usual invented loop: 200 to 1200 mm on 4 to 20 mA, three cycles over eleven points. */
 export type SampleOptions = {
@@ -9,6 +13,9 @@ export type SampleOptions = {
   tolerancePercent?: number;
   /** tolerance grows with the distance */
   isPercentOfReading?: boolean;
+  decisionRule?: DecisionRuleName;
+  /** expanded uncertainty of the reference standard, percent of span */
+  standardPercent?: number;
   /** multiplies every error */
   scale?: number;
   seed?: number;
@@ -20,8 +27,8 @@ export type SampleOptions = {
   leftOut?: number;
 };
 
-type Reading = PhaseRecord["readings"][number];
 type Settings = Required<SampleOptions>;
+type PhaseName = Settings["phases"][number];
 
 const usual: Settings = {
   tag: "LT-204",
@@ -30,6 +37,8 @@ const usual: Settings = {
   rangeUpper: 1200,
   tolerancePercent: 0.5,
   isPercentOfReading: false,
+  decisionRule: "simple acceptance",
+  standardPercent: 0.08,
   scale: 1,
   seed: 1,
   points: 11,
@@ -40,94 +49,58 @@ const usual: Settings = {
   leftOut: 0,
 };
 
-/** Invented numbers by a seeded formula, in the form of a true record. */
+/** Invented readings by a seeded formula; everything else is computed from them as for a true record. */
 export function sampleRecord(options: SampleOptions = {}): CalibrationRecord {
   const settings = { ...usual, ...options };
-  const { tag, distanceUnit, rangeLower, rangeUpper } = settings;
   const noise = seededNoise(settings.seed);
-  const phases = Object.fromEntries(settings.phases.map((name) => [name, samplePhase(settings, name, noise)]));
-  return recordSchema.parse({
-    schema: "spanwright-record/1",
-    software: { name: "spanwright", version: "0.0.0" },
-    inputs: { files: [], rows: { instruments: [], calibrations: [], standards: [], outputs: [], readings: [] } },
-    figureBasis: "IEC 61298-2 terms, averages of rising and falling",
-    decisionRule: { name: "simple acceptance" },
-    instrument: {
-      tag,
-      rangeLower,
-      rangeUpper,
-      distanceUnit,
-      signalLower: 4,
-      signalUpper: 20,
-      signalUnit: "mA",
-      tolerance: settings.tolerancePercent,
-      toleranceBasis: settings.isPercentOfReading ? "percent of reading" : "percent of span",
-      ...(settings.hasController ? { valueLower: 0, valueUpper: 100, valueUnit: "%" } : {}),
-    },
-    calibration: { calibration: "C-0001", tag },
-    standards: [],
-    outputs: [],
-    phases,
-    warnings: [],
-  });
+  const none = { outputs: [], trips: [], loopChecks: [], candidates: [], files: [] };
+  const rows = {
+    ...none,
+    calibration: tableRow({ calibration: "C-0001", tag: settings.tag, performedOn: "2026-03-02" }),
+    instrument: tableRow(instrumentOf(settings)),
+    standards: [tableRow(standardOf(settings))],
+    readings: settings.phases.flatMap((name) => sampleReadings(settings, name, noise)),
+  };
+  const record = assembleRecord(rows, { softwareVersion: "0.0.0", digests: new Map(), warnings: [] });
+  return recordSchema.parse(record);
 }
 
-function samplePhase(settings: Settings, name: "asFound" | "asLeft", noise: () => number) {
-  const readings = sampleReadings(settings, name, noise);
-  const used = readings.filter(({ leftOut }) => leftOut === undefined);
-  const points = pointsOf(used);
-  const differences = points.flatMap(({ point, up, down }) =>
-    up === null || down === null ? [] : [{ point, percentSpan: Math.abs(up - down) }],
-  );
-  const worst = differences.reduce<(typeof differences)[number] | null>(
-    (left, right) => (left === null || right.percentSpan > left.percentSpan ? right : left),
-    null,
-  );
-  const { rangeLower, rangeUpper } = settings;
-  const errorLine = lineOf(used.map(({ reference, errorPercentSpan }) => [reference, errorPercentSpan ?? 0]));
-  const signalLine = lineOf(used.map(({ reference, signal }) => [reference, signal ?? 0]));
-  const none = { independent: null, terminal: null, zeroBased: null, leastSquares: null };
+function tableRow<Row>(row: Row, line = 2, cells: Readonly<Record<string, string>> = {}): TableRow<Row> {
+  return { row, file: "sample.csv", line, cells };
+}
+
+/** Fault levels that no signal reaches, so that the greatest errors are drawn too. */
+function instrumentOf(settings: Settings) {
   return {
-    readings,
-    judged: "signal",
-    counted: {
-      readings: readings.length,
-      used: used.length,
-      leftOut: readings.length - used.length,
-      points: points.length,
-      cycles: settings.cycles,
-    },
-    decimals: {
-      reference: Math.max(0, 4 - Math.round(Math.log10(rangeUpper - rangeLower))),
-      signal: 3,
-      counts: 0,
-      value: 2,
-    },
-    fit: {
-      n: used.length,
-      ...signalLine,
-      slopeStdError: null,
-      interceptStdError: null,
-      residualStdDev: null,
-      rSquared: null,
-    },
-    zeroError: { percentSpan: errorLine.intercept + errorLine.slope * rangeLower, standardUncertainty: null },
-    spanError: { percentSpan: errorLine.slope * (rangeUpper - rangeLower), standardUncertainty: null },
-    inaccuracy: null,
-    maximumMeasuredError: null,
-    linearity: none,
-    hysteresis: worst === null ? null : { ...worst, withinOneCycle: null },
-    repeatability: null,
-    points,
-    loopError: null,
-    worst: null,
-    verdicts: { sensor: null, controller: null },
-    verdict: null,
-    notDetermined: {},
+    tag: settings.tag,
+    rangeLower: settings.rangeLower,
+    rangeUpper: settings.rangeUpper,
+    distanceUnit: settings.distanceUnit,
+    signalLower: 4,
+    signalUpper: 20,
+    signalUnit: "mA" as const,
+    tolerance: settings.tolerancePercent,
+    toleranceBasis: settings.isPercentOfReading ? ("percent of reading" as const) : ("percent of span" as const),
+    decisionRule: settings.decisionRule,
+    faultLow: -1e9,
+    faultHigh: 1e9,
+    ...(settings.hasController ? { valueLower: 0, valueUpper: 100, valueUnit: "%" } : {}),
   };
 }
 
-function sampleReadings(settings: Settings, name: "asFound" | "asLeft", noise: () => number): Reading[] {
+function standardOf({ standardPercent, rangeLower, rangeUpper, distanceUnit }: Settings) {
+  return {
+    standard: "RAIL-1",
+    certificate: "CERT-1",
+    calibratedOn: "2026-01-05",
+    dueOn: "2027-01-05",
+    expandedUncertainty: (standardPercent / 100) * (rangeUpper - rangeLower),
+    uncertaintyUnit: distanceUnit,
+    coverageFactor: 2,
+  };
+}
+
+function sampleReadings(settings: Settings, name: PhaseName, noise: () => number): TableRow<Reading>[] {
   const { rangeLower, rangeUpper, points, cycles, directions } = settings;
   const span = rangeUpper - rangeLower;
   const readings: Reading[] = [];
@@ -136,73 +109,45 @@ function sampleReadings(settings: Settings, name: "asFound" | "asLeft", noise: (
       for (let index = 0; index < points; index += 1) {
         const part = (direction === "rising" ? index : points - 1 - index) / (points - 1);
         const reference = rangeLower + part * span + 0.0002 * span * noise();
-        readings.push(
-          sampleReading(settings, name, { row: readings.length + 2, cycle, direction, part, reference }, noise),
-        );
+        readings.push(sampleReading(settings, name, { cycle, direction, part, reference }, noise));
       }
     }
   }
   for (let index = 0; index < settings.leftOut; index += 1) {
     const reading = readings[7 * (index + 1)];
-    if (reading !== undefined) reading.leftOut = "target moved";
+    if (reading !== undefined) reading.rejected = "target moved";
   }
-  return readings;
+  return readings.map((reading, index) => tableRow(reading, index + 2, cellsOf(settings)));
 }
 
-type Place = { row: number; cycle: number; direction: "rising" | "falling"; part: number; reference: number };
+type Place = { cycle: number; direction: "rising" | "falling"; part: number; reference: number };
 
-function sampleReading(settings: Settings, name: "asFound" | "asLeft", place: Place, noise: () => number): Reading {
-  const { rangeLower, rangeUpper, tolerancePercent, isPercentOfReading } = settings;
-  const { part, reference, direction } = place;
+function sampleReading(settings: Settings, name: PhaseName, place: Place, noise: () => number): Reading {
+  const { rangeLower, rangeUpper } = settings;
+  const { cycle, part, reference, direction } = place;
   const span = rangeUpper - rangeLower;
   const bow = Math.sin(Math.PI * part);
   const dead = (direction === "rising" ? -1 : 1) * (0.05 + 0.05 * bow);
   const percent =
     settings.scale *
     ((name === "asFound" ? 0.12 + 0.42 * part : -0.06 + 0.04 * part) + 0.12 * bow + dead + 0.05 * noise());
-  const tolerance = (tolerancePercent / 100) * (isPercentOfReading ? reference : span);
   const loopPercent = percent + (name === "asFound" ? -0.35 + 0.2 * part : 0.05) + 0.03 * noise();
   return {
-    row: place.row,
-    cycle: place.cycle,
+    calibration: "C-0001",
+    phase: name === "asFound" ? "as_found" : "as_left",
+    cycle,
     direction,
-    reference,
     point: rangeLower + part * span,
+    reference,
     signal: 4 + (16 * (reference - rangeLower)) / span + 0.16 * percent,
-    indicated: reference + (percent * span) / 100,
-    errorDistance: (percent * span) / 100,
-    errorPercentSpan: percent,
-    toleranceLow: -tolerance,
-    toleranceHigh: tolerance,
-    ...(settings.hasController
-      ? { value: (100 * (reference - rangeLower)) / span + loopPercent, loopErrorDistance: (loopPercent * span) / 100 }
-      : {}),
+    ...(settings.hasController && { value: (100 * (reference - rangeLower)) / span + loopPercent }),
   };
 }
 
-function pointsOf(readings: readonly Reading[]) {
-  const nominal = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);
-  return nominal.map((point) => {
-    const here = readings.filter((reading) => reading.point === point);
-    const up = meanOf(here.filter(({ direction }) => direction === "rising"));
-    const down = meanOf(here.filter(({ direction }) => direction === "falling"));
-    const reference = here.reduce((sum, reading) => sum + reading.reference, 0) / here.length;
-    return { point, reference, up, down, mean: up !== null && down !== null ? (up + down) / 2 : (up ?? down ?? 0) };
-  });
-}
-
-function meanOf(readings: readonly Reading[]): number | null {
-  if (readings.length === 0) return null;
-  return readings.reduce((sum, { errorPercentSpan }) => sum + (errorPercentSpan ?? 0), 0) / readings.length;
-}
-
-function lineOf(pairs: readonly (readonly [number, number])[]): { slope: number; intercept: number } {
-  const meanX = pairs.reduce((sum, [x]) => sum + x, 0) / pairs.length;
-  const meanY = pairs.reduce((sum, [, y]) => sum + y, 0) / pairs.length;
-  const products = pairs.reduce((sum, [x, y]) => sum + (x - meanX) * (y - meanY), 0);
-  const squares = pairs.reduce((sum, [x]) => sum + (x - meanX) ** 2, 0);
-  const slope = products / squares;
-  return { slope, intercept: meanY - slope * meanX };
+/** Digits of the cells alone: the numbers of the readings keep all of theirs. */
+function cellsOf({ rangeLower, rangeUpper }: Settings): Record<string, string> {
+  const referenceDecimals = Math.max(0, 4 - Math.round(Math.log10(rangeUpper - rangeLower)));
+  return { reference: (1).toFixed(referenceDecimals), signal: "4.000", value: "0.00" };
 }
 
 /** Lehmer generator (Park and Miller, Communications of the ACM 31, 1192 (1988)), made into numbers from −1 to 1. */

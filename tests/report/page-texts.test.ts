@@ -49,16 +49,20 @@ test.each<[Partial<Instrument>, string]>([
 });
 
 test("how many readings lie outside is counted over those that were judged", () => {
-  expect(outsideWords(phase(["pass", "pass", "left out"]))).toBe("All 2 readings lie inside.");
-  expect(outsideWords(phase(["pass", "fail", "left out"]))).toBe("1 of 2 readings lie outside.");
-  expect(outsideWords(phase(["pass", "fail", "fault"]))).toBe(
-    "2 of 3 readings lie outside; 1 of them reported a fault instead of a distance.",
+  expect(outsideWords(sampleRecord(), phase(["pass", "pass", "left out"]))).toMatch(
+    /All 2 readings lie inside the tolerance\.$/u,
+  );
+  expect(outsideWords(sampleRecord(), phase(["pass", "fail", "left out"]))).toMatch(
+    /1 of 2 readings lie outside the tolerance\.$/u,
+  );
+  expect(outsideWords(sampleRecord(), phase(["pass", "fail", "fault"]))).toMatch(
+    /2 of 3 readings lie outside the tolerance; 1 of them reported a fault instead of a distance\.$/u,
   );
 });
 
 test("where sensor and controller differ, both are told", () => {
-  expect(outsideWords(phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toBe(
-    "1 of 1 readings lie outside. The sensor: pass. What the controller shows: fail.",
+  expect(outsideWords(sampleRecord(), phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toMatch(
+    /1 of 1 readings lie outside the tolerance\. The sensor: pass\. What the controller shows: fail\.$/u,
   );
 });
 

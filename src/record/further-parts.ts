@@ -1,0 +1,21 @@
+import type { CalibrationRows } from "../model/calibration-case.ts";
+import type { CalibrationRecord } from "./record-schema.ts";
+
+/** One more part of a record: what it adds to the measured ones, from the record so far and the rows. */
+type FurtherPart = (record: CalibrationRecord, rows: CalibrationRows) => Partial<CalibrationRecord>;
+
+/** In the order in which later parts may rest on earlier ones. */
+const furtherParts: readonly FurtherPart[] = [];
+
+/**
+ * Adds to a record what follows from it: causes, forecasts, switched outputs, loop checks.
+ *
+ * @param record with its phases
+ * @param rows of the calibration
+ * @returns the record with every part that its rows allow; a part that they do not allow is absent
+ * Source: the parts' own files.
+ * @example withFurtherParts(record, rows).phases === record.phases // true
+ */
+export function withFurtherParts(record: CalibrationRecord, rows: CalibrationRows): CalibrationRecord {
+  return furtherParts.reduce<CalibrationRecord>((sofar, part) => ({ ...sofar, ...part(sofar, rows) }), record);
+}
