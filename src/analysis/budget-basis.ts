@@ -1,7 +1,7 @@
 import type { Calibration, Standard } from "../model/calibration.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { CurvePoint, CurveReading } from "./error-curve.ts";
-import { type Figure, isDetermined } from "./figure.ts";
+import { isDetermined } from "./figure.ts";
 import { hysteresis } from "./hysteresis.ts";
 import { outputSpanOf, spanOf } from "./ideal-characteristic.ts";
 import type { Loop, Stage } from "./loop.ts";
@@ -21,19 +21,25 @@ export type JudgedCurve = {
   stage: Stage;
   curve: readonly CurvePoint[];
   readings: readonly CurveReading[];
-  /** Slope of the fitted line of that quantity on the reference, where there is one. */
-  slope: Figure<number>;
 };
 
 /**
  * What the budgets of one error curve rest on, all in distance.
  *
+ * The error is d(s) − x with d the ideal line, so the sensitivity of an output s is that of d, S/|s1 − s0|, and not one
+ * over a fitted slope: a sensor that stands still would otherwise have an error without bound on its uncertainty.
+ *
  * @param rows instrument, calibration, the standards that it names, typed steps
- * @param judged the curve, its readings (errors in percent of span) and its slope
- * @param loop for the ideal slope, where none was fitted
+ * @param judged the curve and its readings, errors in percent of span
+ * @param loop what the loop is meant to do
  * @returns the basis of `pointBudget`
- * Source: JCGM 100:2008, 5.1.3: the sensitivity of a signal is one over the slope of the loop's own line.
- * @example budgetBasis(rows, judged, loop).distancePerOutput // 112.5 mm for 1 mA on 200 to 2000 mm, 4 to 20 mA
+ * Source: JCGM 100:2008, 5.1.3: a sensitivity is the partial derivative of the model, here of d(s) − x.
+ * @example budgetBasis({ instrument: { tag: "LT-1", rangeLower: 200, rangeUpper: 2000, distanceUnit: "mm",
+ *   signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "percent of span" },
+ *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
+ *   steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 } }, { stage: "signal", curve: [], readings: [] },
+ *   { characteristics: { signal: { rangeLower: 200, rangeUpper: 2000, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }).distancePerOutput // 112.5
  */
 export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): BudgetBasis {
   const { instrument, calibration, standards, steps } = rows;
@@ -59,8 +65,7 @@ export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): 
   };
 }
 
-function distancePerOutput({ stage, slope }: JudgedCurve, { characteristics }: Loop): number {
-  if (isDetermined(slope) && slope !== 0) return Math.abs(1 / slope);
+function distancePerOutput({ stage }: JudgedCurve, { characteristics }: Loop): number {
   const characteristic = characteristics[stage] ?? characteristics.signal;
   return Math.abs(spanOf(characteristic) / outputSpanOf(characteristic));
 }

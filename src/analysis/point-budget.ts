@@ -17,7 +17,7 @@ export type BudgetBasis = {
   airTemperatureCelsius: number | undefined;
   alignmentAngleDegrees: number | undefined;
   judged: Stage;
-  /** Distance for one unit of the judged output: one over the slope of the fitted line. */
+  /** Distance for one unit of the judged output, as the ideal line turns it into the indicated distance; above zero. */
   distancePerOutput: number;
   /** Smallest steps that were typed: of the reference in distance, of the judged output in its own unit. */
   steps: { reference: number; output: number };
@@ -34,16 +34,22 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
 /**
  * The uncertainty of the mean error of one direction at one test point.
  *
- * Reference standard, its drift and resolution; signal meter likewise, turned into distance with the loop's own slope,
- * or half a step of the counts or the displayed value; repeatability s/√n of the pooled standard deviation; reference
- * alignment x(1 − cos θ); air temperature for an ultrasonic sensor that does not correct for it; hysteresis only where
- * one direction was read: where both were, rising and falling are judged apart, and their difference is in the errors.
+ * Reference standard, its drift and resolution; signal meter likewise, turned into distance by the line that turns the
+ * signal into the indicated distance, or half a step of the counts or the displayed value; repeatability s/√n of the
+ * pooled standard deviation; reference alignment x(1 − cos θ); air temperature for an ultrasonic sensor that does not
+ * correct for it; hysteresis only where one direction was read: where both were, rising and falling are judged apart,
+ * and their difference is in the errors.
  *
  * @param basis of the phase
  * @param point reference in distance, number of readings in the mean
  * @returns the budget in distance, and what is missing
+ * Faults: `RangeError` where nothing at all is above zero: steps of 0 and no standard.
  * Source: JCGM 100:2008; EA-4/02 M:2022; ILAC-P14:09/2020 (the item's own repeatability and resolution take part).
- * @example pointBudget(basis, { reference: 1000, readings: 3, isReadBothWays: true }).budget.expandedUncertainty
+ * @example pointBudget({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
+ *   principle: "laser", isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0,
+ *   judged: "signal", distancePerOutput: 100, steps: { reference: 0.1, output: 0.001 },
+ *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } },
+ *   { reference: 1000, readings: 9, isReadBothWays: true }).budget.combinedUncertainty // 0.10801234497346433
  */
 export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget {
   const parts = [
@@ -66,7 +72,11 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
  * @param basis of the phase
  * @returns contributions in distance, those that all readings share apart from those of each reading
  * Source: JCGM 100:2008, 4.3; EA-4/02 M:2022.
- * @example referenceContributions(basis).shared.length // 2: certificate and drift
+ * @example referenceContributions({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
+ *   principle: "laser", isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0,
+ *   judged: "signal", distancePerOutput: 100, steps: { reference: 0.1, output: 0.001 },
+ *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } }).own[0].source
+ *   // "reference distance: step of the readings"
  */
 export function referenceContributions(basis: BudgetBasis): FoundContributions {
   return standardContributions(basis.standards, {
@@ -85,7 +95,11 @@ export function referenceContributions(basis: BudgetBasis): FoundContributions {
  * @param basis of the phase
  * @returns contributions in distance, those that all readings share apart from those of each reading
  * Source: JCGM 100:2008, 4.3 and 5.1.3.
- * @example outputContributions(basis).own.length // 1: the resolution
+ * @example outputContributions({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
+ *   principle: "laser", isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0,
+ *   judged: "counts", distancePerOutput: 0.1, steps: { reference: 0.1, output: 1 },
+ *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } }).own[0].source
+ *   // "resolution of the counts"
  */
 export function outputContributions(basis: BudgetBasis): FoundContributions {
   const { judged, signalUnit, steps, distancePerOutput } = basis;
@@ -138,9 +152,18 @@ function hysteresisContribution(
   });
 }
 
-function alignmentContribution(
-  { alignmentAngleDegrees, distanceUnit }: BudgetBasis,
-  { reference }: BudgetPoint,
+/**
+ * The contribution of a reference that does not lie on the axis of the sensor: x(1 − cos θ), rectangular.
+ *
+ * @param basis alignment angle in degrees, unit of distances
+ * @param point reference in distance
+ * @returns the contribution in distance, or that no angle is stated
+ * Source: JCGM 100:2008, F.2.4.4 (the cosine error); the rectangular shape is own choice.
+ * @example alignmentContribution({ alignmentAngleDegrees: 60, distanceUnit: "mm" }, { reference: 100 }).own[0].value // 50
+ */
+export function alignmentContribution(
+  { alignmentAngleDegrees, distanceUnit }: Pick<BudgetBasis, "alignmentAngleDegrees" | "distanceUnit">,
+  { reference }: Pick<BudgetPoint, "reference">,
 ): FoundContributions {
   if (alignmentAngleDegrees === undefined) return onlyMissing("reference alignment: no alignment_angle is stated");
   const angle = (alignmentAngleDegrees * Math.PI) / 180;
@@ -148,12 +171,26 @@ function alignmentContribution(
   return only({ source: "reference alignment", value, unit: distanceUnit, distribution: "rectangular" });
 }
 
-function airContribution(basis: BudgetBasis, { reference }: BudgetPoint): FoundContributions {
+/** What the sensor and the day's air have to do with each other. */
+type AirBasis = Pick<
+  BudgetBasis,
+  "principle" | "isTemperatureCompensated" | "airTemperatureCelsius" | "standards" | "performedOn"
+>;
+
+/**
+ * The contribution of the air temperature, for an ultrasonic sensor that does not correct for it: x/(2 T) for a kelvin.
+ *
+ * @param basis principle, air temperature in °C, standards
+ * @param point reference in distance
+ * @returns contributions of the thermometers in distance; none for another sensor; or what is not stated
+ * Source: the speed of sound goes with √T (ISO 9613-1); JCGM 100:2008, 5.1.3 for the sensitivity.
+ * @example airContribution({ principle: "laser", isTemperatureCompensated: false, airTemperatureCelsius: undefined,
+ *   standards: [], performedOn: undefined }, { reference: 1000 }).own // []
+ */
+export function airContribution(basis: AirBasis, { reference }: Pick<BudgetPoint, "reference">): FoundContributions {
   if (basis.principle !== "ultrasonic" || basis.isTemperatureCompensated) return only();
   if (basis.airTemperatureCelsius === undefined) return onlyMissing("air temperature: not stated");
-  const thermometers = basis.standards.filter(({ quantity }) => quantity === "temperature");
-  if (thermometers.length === 0) return onlyMissing("air temperature: no thermometer is among the standards");
-  return standardContributions(thermometers, {
+  return standardContributions(basis.standards, {
     role: "air temperature",
     kind: "temperature",
     unit: "°C",

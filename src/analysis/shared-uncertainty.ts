@@ -1,6 +1,8 @@
+import { type UnitKind, unitTable } from "../units/unit-table.ts";
 import type { Contribution } from "./budget.ts";
 import { type Figure, isDetermined, notDetermined } from "./figure.ts";
 import { type BudgetBasis, outputContributions, referenceContributions } from "./point-budget.ts";
+import { standardsOf } from "./standard-contributions.ts";
 import type { LineError } from "./zero-and-span-error.ts";
 
 /** Standard uncertainties in distance: what all readings of a phase share, and what each has of its own. */
@@ -15,17 +17,24 @@ export type ReadingUncertainties = {
  * position has of its own through the resolution of the reference.
  *
  * @param basis of the phase
- * @returns standard uncertainties in distance; or the reason why the shared part is not known
+ * @returns standard uncertainties in distance; or the reason why the shared part is not known: it is only where each
+ *   standard of distance, and of the signal where that is judged, states its uncertainty
  * Source: JCGM 100:2008, 5.1.2; F.2.4.5 for effects that are common to all readings.
- * @example readingUncertainties(basis) // { sharedReference: 0.1, sharedOutput: 0, ownReference: 0.029 }
+ * @example readingUncertainties({ standards: [{ standard: "GB-1", certificate: "EX-1", calibratedOn: "2026-01-14",
+ *   dueOn: "2027-01-14", expandedUncertainty: 0.2, uncertaintyUnit: "mm", coverageFactor: 2 }],
+ *   performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA", principle: "laser",
+ *   isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0, judged: "value",
+ *   distancePerOutput: 10, steps: { reference: 0.2, output: 0.01 },
+ *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } })
+ *   // { sharedReference: 0.1, sharedOutput: 0, ownReference: 0.05773502691896258 }
  */
 export function readingUncertainties(basis: BudgetBasis): Figure<ReadingUncertainties> {
+  const reason =
+    whyNotKnown(basis, "distance", "distance") ??
+    (basis.judged === "signal" ? whyNotKnown(basis, unitTable[basis.signalUnit].kind, "the signal") : undefined);
+  if (reason !== undefined) return notDetermined(reason);
   const reference = referenceContributions(basis);
   const output = outputContributions(basis);
-  if (reference.shared.length === 0) return notDetermined("no standard of distance states its uncertainty");
-  if (basis.judged === "signal" && output.shared.length === 0) {
-    return notDetermined("no standard of the signal states its uncertainty");
-  }
   return {
     sharedReference: combined(reference.shared),
     sharedOutput: combined(output.shared),
@@ -59,6 +68,13 @@ export function combinedLineUncertainty(
   if (error.standardUncertainty === null) return notDetermined("two readings only");
   const shared = (100 * Math.hypot(uncertainties.sharedReference, uncertainties.sharedOutput)) / span;
   return Math.hypot(error.standardUncertainty, which === "zero" ? shared : Math.SQRT2 * shared);
+}
+
+function whyNotKnown({ standards }: BudgetBasis, kind: UnitKind, of: string): string | undefined {
+  const fitting = standardsOf(standards, kind);
+  if (fitting.length === 0) return `no standard of ${of} states its uncertainty`;
+  const silent = fitting.find(({ expandedUncertainty }) => expandedUncertainty === undefined);
+  return silent && `${silent.standard} states no uncertainty`;
 }
 
 function combined(contributions: readonly Contribution[]): number {

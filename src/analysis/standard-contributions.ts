@@ -26,38 +26,53 @@ export type StandardUse = {
 const daysPerYear = 365.25;
 
 /**
+ * The standards whose uncertainty, resolution and drift are in a unit of one kind.
+ *
+ * @param standards every standard that the calibration names
+ * @param kind kind of unit
+ * @returns those of that kind; one that names no unit, or states percent, is of none of the kinds that are measured
+ * Source: own choice: the unit decides, not the word in the column quantity.
+ * @example standardsOf([{ standard: "GB-1", certificate: "EX-1", calibratedOn: "2026-01-14", dueOn: "2027-01-14",
+ *   expandedUncertainty: 0.2, uncertaintyUnit: "mm" }], "distance").length // 1
+ */
+export function standardsOf(standards: readonly Standard[], kind: UnitKind): readonly Standard[] {
+  return standards.filter(({ uncertaintyUnit }) => {
+    const unit = unitOf(uncertaintyUnit ?? "");
+    return unit !== undefined && unitTable[unit].kind === kind;
+  });
+}
+
+/**
  * The contributions of the standards of one kind: certificate, drift since the certificate, resolution.
  *
  * Certificate: U/k, normal (k = 2 where it is not stated, and that is said). Drift: the greatest drift since the day of
  * the certificate, rectangular. Resolution: half a step, rectangular; the step that was typed where none is stated.
+ * All standards of the kind take part, as if each had been used for every reading.
  *
  * @param standards every standard that the calibration names
  * @param use kind, unit and sensitivity
  * @returns contributions in distance, and what is missing, in words
  * Source: JCGM 100:2008, 4.3.3, 4.3.7 and F.2.2.1; EA-4/02 M:2022 for drift as a contribution.
- * @example standardContributions([{ …, expandedUncertainty: 0.2, uncertaintyUnit: "mm", coverageFactor: 2 }], …)
- *   .shared[0].standardUncertainty // 0.1
+ * @example standardContributions([{ standard: "GB-1", certificate: "EX-1", calibratedOn: "2026-01-14",
+ *   dueOn: "2027-01-14", expandedUncertainty: 0.2, uncertaintyUnit: "mm", coverageFactor: 2 }],
+ *   { role: "reference distance", kind: "distance", unit: "mm", sensitivity: 1, typedStep: 0.1,
+ *   performedOn: "2026-03-04" }).shared[0].standardUncertainty // 0.1
  */
 export function standardContributions(standards: readonly Standard[], use: StandardUse): FoundContributions {
-  const fitting = standards.filter((standard) => kindOf(standard) === use.kind);
+  const fitting = standardsOf(standards, use.kind);
+  const unfit = standards
+    .filter((standard) => standard.quantity === use.kind && !fitting.includes(standard))
+    .map(({ standard }) => `${standard}: its uncertainty is not stated in a unit of ${use.kind}`);
   if (fitting.length === 0) {
-    return {
-      shared: [],
-      own: [typedStepOf(use)],
-      missing: [`${use.role}: no standard with an uncertainty in ${use.unit} is named`],
-    };
+    const none = `${use.role}: no standard with an uncertainty in ${use.unit} is named`;
+    return { shared: [], own: [typedStepOf(use)], missing: [...unfit, none] };
   }
   const found = fitting.map((standard) => contributionsOf(standard, use));
   return {
     shared: found.flatMap(({ shared }) => shared),
     own: found.flatMap(({ own }) => own),
-    missing: found.flatMap(({ missing }) => missing),
+    missing: [...unfit, ...found.flatMap(({ missing }) => missing)],
   };
-}
-
-function kindOf({ uncertaintyUnit }: Standard): UnitKind | undefined {
-  const unit = unitOf(uncertaintyUnit ?? "");
-  return unit === undefined ? undefined : unitTable[unit].kind;
 }
 
 function contributionsOf(standard: Standard, use: StandardUse): FoundContributions {
@@ -70,7 +85,7 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
     shared.push(line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }));
   }
   const drift = driftOf(standard, use.performedOn);
-  if (drift === undefined) missing.push(`${name}: no drift is stated, or the day of the work is not`);
+  if (drift === undefined) missing.push(`${name}: ${whyNoDrift(standard)}`);
   else if (drift > 0) shared.push(line("drift since the certificate", drift, { distribution: "rectangular" }));
   const own =
     resolution === undefined ? typedStepOf(use) : line("resolution", resolution / 2, { distribution: "rectangular" });
@@ -86,6 +101,12 @@ function driftOf({ driftPerYear, calibratedOn }: Standard, performedOn: string |
   if (driftPerYear === undefined || performedOn === undefined) return undefined;
   const days = (Date.parse(performedOn) - Date.parse(calibratedOn)) / 86_400_000;
   return (driftPerYear * Math.max(0, days)) / daysPerYear;
+}
+
+function whyNoDrift({ driftPerYear }: Standard): string {
+  return driftPerYear === undefined
+    ? "no drift is stated"
+    : "the drift is not known: the day of the work is not stated";
 }
 
 function typedStepOf({ role, typedStep, unit, sensitivity }: StandardUse): Contribution {

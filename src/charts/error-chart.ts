@@ -16,13 +16,15 @@ import {
   readingRows,
   toleranceRows,
 } from "./phase-rows.ts";
-import { acceptanceRows, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
+import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
 
 /** Wide for paper and screens, narrow for phones. */
 export type ErrorChartSize = "wide" | "narrow";
 
-const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 320 } } as const;
+const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 340 } } as const;
 const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 258 } } as const;
+/** So that the bars at either end of the range stay inside the plot. */
+const barRoom = 0.03;
 const draw = createDrawing(errorChartSpec, ["acceptance", "legendLimits"]);
 
 /**
@@ -64,6 +66,7 @@ function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
 function rowsOf(record: CalibrationRecord): Rows {
   const phases = phasesOf(record);
   const percentPerUnit = 100 / spanOf(record);
+  const reach = spanOf(record) / 100;
   return {
     readings: phases.toReversed().flatMap(([name, phase]) => readingRows(name, phase)),
     means: phases.flatMap(([name, phase]) => meanRows(name, phase)),
@@ -72,7 +75,7 @@ function rowsOf(record: CalibrationRecord): Rows {
       1,
     ),
     uncertainties: phases.flatMap(([name, { points }]) => uncertaintyRows(name, points, percentPerUnit)),
-    acceptance: phases.flatMap(([name, { points }]) => acceptanceRows(name, points, percentPerUnit)),
+    acceptance: phases.flatMap(([name, { points }]) => acceptanceRows(name, points, percentPerUnit, reach)),
   };
 }
 
@@ -84,7 +87,7 @@ function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainti
   const heights = [...readings, ...acceptance].map(({ y }) => Number(y));
   const yDomain = axisDomain([0, ...heights, ...bars, ...limits], { below: 0.07, above: 0.07 });
   return {
-    ...distanceAxis(record),
+    ...distanceAxis(record, barRoom),
     yDomain,
     rightDomain: yDomain.map((percent) => percent / percentPerUnit),
     yTitle: "error, % of span",
@@ -119,12 +122,14 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
 
 /** What the caption says of the bars, of the acceptance limits where there are any, and of those that are not there. */
 function uncertaintyText(phases: readonly PhaseRecord[]): string {
-  const hasLimits = phases.some(({ points }) => acceptanceRows("neutral", points, 1).length > 0);
+  const hasLimits = phases.some(hasAcceptanceLimits);
   const limits = hasLimits ? " Dotted lines are the acceptance limits: a mean error between them passes." : "";
-  const absence = phases.some(hasNoZone) ? " Where none are drawn, U is so large that no error could pass." : "";
+  const where = hasLimits ? "Where none are drawn," : "No acceptance limits are drawn:";
+  const absence = phases.some(hasNoZone) ? ` ${where} U is so large that no error could pass.` : "";
+  const sides = phases.length > 1 ? ": as found to the left, as left to the right" : "";
   return (
-    " The bar beside the marks is ± U, the expanded uncertainty, about the mean error of the worse direction: as found " +
-    `to the left, as left to the right.${limits}${absence}`
+    " The bar beside the marks is ± U, the expanded uncertainty, about the mean error of the worse direction" +
+    `${sides}.${limits}${absence}`
   );
 }
 

@@ -11,7 +11,7 @@ export const bandOpacity = 0.22;
 
 export const barWidth = 6;
 export const barOpacity = 0.75;
-export const dotted: MarkStyle = { strokeWidth: 1.75, strokeDash: [0, 4], strokeCap: "round" };
+export const dotted: MarkStyle = { strokeWidth: 1.75, strokeDash: [0, 5], strokeCap: "round" };
 
 const signedLabel = "datum.value === 0 ? '0' : datum.label";
 
@@ -92,10 +92,13 @@ export const uncertaintyBars: readonly Layer[] = [
   barEnd("high"),
 ];
 
-/** The limits inside which an error passes; a limit that holds for one test point only is a dot. */
+/** The dots of one phase fall between those of the other, for limits of both often lie on each other. */
+const betweenDots = { expr: "datum.series === 'asFound' ? 2.5 : 0" };
+
+/** The limits inside which an error passes. */
 export const acceptanceLines: Layer = {
   data: { name: "acceptance" },
-  mark: { type: "line", ...dotted },
+  mark: { type: "line", ...dotted, strokeDashOffset: betweenDots },
   encoding: { x: xChannel, y: yChannel, color: colorChannel, detail: { field: "line", type: "nominal" } },
 };
 

@@ -2,7 +2,7 @@ import { palette } from "./palette.ts";
 
 /** What a series may be; "neutral" explains a shape in the legend. */
 export type Series = "asFound" | "asLeft" | "sensor" | "controller" | "neutral";
-export type Shape = "rising" | "falling" | "sensor" | "controller";
+export type Shape = "rising" | "falling" | "sensor" | "controller" | "approach" | "recede";
 
 const series: readonly Series[] = ["asFound", "asLeft", "sensor", "controller", "neutral"];
 const dashed = [5, 3];
@@ -61,7 +61,7 @@ export const shapeChannel = {
   type: "nominal",
   legend: null,
   scale: {
-    domain: ["rising", "falling", "sensor", "controller"] satisfies Shape[],
-    range: ["triangle-up", "triangle-down", "circle", "diamond"],
+    domain: ["rising", "falling", "sensor", "controller", "approach", "recede"] satisfies Shape[],
+    range: ["triangle-up", "triangle-down", "circle", "diamond", "triangle-left", "triangle-right"],
   },
 } as const;

@@ -15,21 +15,36 @@ export function uncertaintyRows(series: Series, points: Points, factor: number):
 }
 
 /**
- * The limits inside which an error passes, apart from the tolerance; distances times `factor`. A line ends where the
- * limit is that of the tolerance, or where no error can pass, and begins anew behind it.
+ * The limits inside which an error passes, where they are not those of the tolerance; distances times `factor`.
+ * A line ends where no error can pass, or where the limit is that of the tolerance, and begins anew behind it; where
+ * it would hold for one test point only it is drawn to `reach` on either side, for a line of one point is not seen.
  */
-export function acceptanceRows(series: Series, points: Points, factor: number): readonly Row[] {
-  let run = 0;
-  return points.flatMap(({ reference, guardBand, acceptanceLow, acceptanceHigh }) => {
-    if (guardBand === 0 || acceptanceLow === null || acceptanceHigh === null) {
-      run += 1;
-      return [];
-    }
-    return [
-      { x: reference, y: acceptanceLow * factor, series, line: `${series} low ${run}` },
-      { x: reference, y: acceptanceHigh * factor, series, line: `${series} high ${run}` },
-    ];
-  });
+export function acceptanceRows(series: Series, points: Points, factor: number, reach: number): readonly Row[] {
+  return runsOf(points).flatMap((run, index) =>
+    run.flatMap(({ reference, low, high }) => {
+      const places = run.length === 1 ? [reference - reach, reference + reach] : [reference];
+      return places.flatMap((x) => [
+        { x, y: low * factor, series, line: `${series} ${index} low` },
+        { x, y: high * factor, series, line: `${series} ${index} high` },
+      ]);
+    }),
+  );
+}
+
+type LimitPoint = { reference: number; low: number; high: number };
+
+/** Neighbouring test points whose acceptance limits are apart from the tolerance. */
+function runsOf(points: Points): readonly (readonly LimitPoint[])[] {
+  const runs: LimitPoint[][] = [[]];
+  for (const { reference, guardBand, acceptanceLow: low, acceptanceHigh: high } of points) {
+    if (guardBand === 0 || low === null || high === null) runs.push([]);
+    else runs.at(-1)?.push({ reference, low, high });
+  }
+  return runs;
+}
+
+export function hasAcceptanceLimits({ points }: PhaseRecord): boolean {
+  return runsOf(points).some((run) => run.length > 0);
 }
 
 /** Whether at some test point U leaves no error that could pass. */

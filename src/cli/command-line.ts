@@ -3,6 +3,7 @@ import { version } from "../../package.json";
 import { type CheckOptions, checkCommand } from "./check-command.ts";
 import type { Console } from "./console.ts";
 import { explainCommand } from "./explain-command.ts";
+import { type LoopChecksOptions, loopChecksCommand } from "./loop-checks-command.ts";
 import { newCommand } from "./new-command.ts";
 import { type ReportOptions, reportCommand } from "./report-command.ts";
 
@@ -50,6 +51,9 @@ export async function runCommandLine(words: readonly string[], console: Console)
     .action(async (folder: string) => {
       exitCode = await newCommand(folder, console);
     });
+  withLoopChecks(program, console, (found) => {
+    exitCode = found;
+  });
   program
     .command("explain")
     .description("say what a figure of a record is: meaning, formula, unit, source")
@@ -73,6 +77,18 @@ function withFirstLook(command: Command): Command {
     .option("--range <lower:upper unit>", "for a lone table of readings: the range, such as 200:2000mm")
     .option("--signal <lower:upper unit>", "for a lone table of readings: the signal at its ends, such as 4:20mA")
     .option("--tolerance <number and basis>", "for a lone table of readings: such as 0.5%span, 0.1%reading or 2mm");
+}
+
+function withLoopChecks(program: Command, console: Console, settle: (found: ExitCode) => void): void {
+  program
+    .command("loop-checks")
+    .description("print the items of a loop check for each tag, as rows of the table loop_checks to fill in")
+    .argument("<workbook>", "folder of tables, or an .xlsx file with sheets")
+    .option("--tag <tag>", "only this tag")
+    .option("--guide", "print what to do, what to write down and what is accepted instead")
+    .action(async (workbook: string, options: LoopChecksOptions) => {
+      settle(await loopChecksCommand(workbook, options, console));
+    });
 }
 
 function exitCodeOf(fault: unknown, console: Console): ExitCode {

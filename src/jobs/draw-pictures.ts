@@ -2,7 +2,10 @@ import { directionChart } from "../charts/direction-chart.ts";
 import type { Drawing } from "../charts/draw.ts";
 import { errorChart } from "../charts/error-chart.ts";
 import { residualChart } from "../charts/residual-chart.ts";
+import { reteachChart } from "../charts/reteach-chart.ts";
+import { soundChart } from "../charts/sound-chart.ts";
 import { stageChart } from "../charts/stage-chart.ts";
+import { tripChart } from "../charts/trip-chart.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import type { PageDrawings } from "../report/page.tsx";
 import { phasesOf } from "../report/page-texts.ts";
@@ -24,11 +27,17 @@ export async function drawPictures(record: CalibrationRecord): Promise<PageDrawi
       absent.push(`${title}, rising against falling: not drawn, no test point was read in both directions.`);
     }
   }
+  for (const index of (record.switching ?? []).keys()) {
+    const trips = await tripChart(record, index);
+    if (trips !== undefined) others.push(trips);
+  }
   const hasErrors = drawable.length > 0;
   return {
     errorWide: hasErrors ? await errorChart(record, "wide") : undefined,
     errorNarrow: hasErrors ? await errorChart(record, "narrow") : undefined,
     stages,
+    reteach: await reteachChart(record),
+    sound: await soundChart(record),
     others,
     absent,
   };

@@ -85,7 +85,7 @@ const exampleRows: Readonly<Record<TableName, Readonly<Record<string, string>>>>
     cycle: "1",
     reference: "401.5",
   },
-  loop_checks: { calibration: "C-0001", item: "supply at the sensor", result: "pass", measured: "23.8", unit: "V" },
+  loop_checks: { calibration: "C-0001", item: "supply at full output", result: "pass", measured: "23.8", unit: "V" },
   candidates: {
     candidate: "candidate A",
     principle: "radar",

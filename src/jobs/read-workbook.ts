@@ -1,13 +1,13 @@
-import type { Problem } from "../problems/problem.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../record/file-digest.ts";
-import { buildWorkbook } from "../workbook/build-workbook.ts";
+import { buildWorkbook, type Workbook } from "../workbook/build-workbook.ts";
 import { type CalibrationCase, casesOf } from "../workbook/calibration-case.ts";
 import type { RawTable, SourceFile } from "../workbook/raw-table.ts";
 import { readDelimited } from "../workbook/read-delimited.ts";
 import { readTables } from "../workbook/read-tables.ts";
 import type { Disk } from "./disk.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
+import { noteContradictions } from "./note-contradictions.ts";
 
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */
 export type WorkbookReading = {
@@ -37,7 +37,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   if (tables.length === 0 && problems.hasStop) return nothingRead(problems);
   const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
   return {
-    cases: casesOf(workbook, problems.all as readonly Problem[]),
+    cases: judgedCases(workbook, problems),
     counts: {
       instruments: workbook.instruments.length,
       calibrations: workbook.calibrations.length,
@@ -47,6 +47,14 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     problems,
     digests: digestsOf(files, options.firstLook),
   };
+}
+
+/** Contradictions of a loop check are warnings of its case, so that the cases are made once more where there are any. */
+function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
+  const cases = casesOf(workbook, problems.all);
+  const before = problems.all.length;
+  noteContradictions(cases, problems);
+  return problems.all.length === before ? cases : casesOf(workbook, problems.all);
 }
 
 function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean {

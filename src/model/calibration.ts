@@ -6,6 +6,7 @@ import {
   expectedText,
   list,
   number,
+  numberOrWords,
   requiredChoice,
   requiredDate,
   requiredNumber,
@@ -85,6 +86,7 @@ export type Calibration = z.infer<typeof calibrationSchema>;
 
 export const phases = ["as_found", "as_left"] as const;
 export const directions = ["rising", "falling"] as const;
+export const tripDirections = ["approach", "recede"] as const;
 
 /** One reading: what the sensor gave and what the controller showed at one reference distance. */
 export const readingSchema = z.strictObject({
@@ -112,22 +114,25 @@ export const tripSchema = z.strictObject({
   calibration: requiredText("calibration of the table calibrations"),
   phase: requiredChoice(phases, "before or after anything was adjusted"),
   output: requiredText("output of the table outputs"),
-  direction: requiredChoice(["approach", "recede"], "which way the target moved"),
+  direction: requiredChoice(tripDirections, "which way the target moved"),
   cycle: wholeNumber("number of the run, from 1"),
   reference: requiredNumber("distance", "reference distance at which the state changed"),
 });
 
 export type Trip = z.infer<typeof tripSchema>;
+export type TripDirection = (typeof tripDirections)[number];
 
 /** One item of the loop around the sensor that was looked at. */
 export const loopCheckSchema = z.strictObject({
   calibration: requiredText("calibration of the table calibrations"),
   item: requiredText("what was looked at"),
-  result: requiredChoice(["pass", "fail", "not applicable"], "the result"),
-  measured: text("what was measured"),
+  result: choice(["pass", "fail", "not applicable"], "the result; empty where it was not looked at"),
+  measured: numberOrWords("what was measured"),
   unit: text("unit of what was measured"),
-  low: text("lowest value allowed"),
-  high: text("highest value allowed"),
+  low: numberOrWords("lowest value allowed"),
+  high: numberOrWords("highest value allowed"),
+  checkedBy: text("who looked at it, where it was not who performed the calibration"),
+  time: time("when it was looked at"),
   remark: text("a note"),
 });
 

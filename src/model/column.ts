@@ -18,12 +18,16 @@ export type UnitSource =
   | "hPa"
   | "V"
   | "Ω"
+  | "m"
+  | "mm²"
   | "°"
   | "months"
   | "none";
 
 /** How the text of a cell becomes a value. */
 export type CellReading =
+  /** A number where the text is one, in the unit that the row's column unit names; words as they stand elsewhere. */
+  | { reads: "numberOrWords" }
   | { reads: "text" | "list" | "date" | "time" | "yesNo" | "wholeNumber" | "unit" }
   | { reads: "choice"; choices: readonly string[] }
   | { reads: "number"; unit: UnitSource; above?: number; atLeast?: number; atMost?: number };
@@ -55,6 +59,8 @@ export const requiredNumber = (unit: UnitSource, about: string, bounds: NumberBo
   column(z.number(), { reads: "number", unit, required: true, about, ...bounds });
 export const number = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
   column(z.number().optional(), { reads: "number", unit, required: false, about, ...bounds });
+export const numberOrWords = (about: string) =>
+  column(z.union([z.number(), z.string().min(1)]).optional(), { reads: "numberOrWords", required: false, about });
 export const wholeNumber = (about: string) =>
   column(z.int().min(1).optional(), { reads: "wholeNumber", required: false, about });
 export const requiredDate = (about: string) => column(z.iso.date(), { reads: "date", required: true, about });

@@ -1,5 +1,15 @@
 import * as z from "zod";
-import { choice, date, number, requiredChoice, requiredNumber, requiredText, text, yesNo } from "./column.ts";
+import {
+  choice,
+  date,
+  number,
+  requiredChoice,
+  requiredNumber,
+  requiredText,
+  text,
+  wholeNumber,
+  yesNo,
+} from "./column.ts";
 
 export const principles = [
   "ultrasonic",
@@ -10,6 +20,8 @@ export const principles = [
   "capacitive",
   "other",
 ] as const;
+/** Copper cores of IEC 60228: classes 5 and 6 plain, the same tinned, classes 1 and 2 plain. */
+export const conductors = ["flexible", "flexible tinned", "solid or stranded"] as const;
 export const distanceUnits = ["mm", "cm", "m", "in", "ft"] as const;
 export const signalUnits = ["mA", "V"] as const;
 export const toleranceBases = ["percent of span", "percent of reading", "distance", "signal"] as const;
@@ -58,6 +70,17 @@ export const instrumentSchema = z.strictObject({
   supplyMin: number("V", "lowest supply voltage", { atLeast: 0 }),
   supplyMax: number("V", "highest supply voltage", { atLeast: 0 }),
   loadMax: number("Ω", "greatest load of the signal output", { atLeast: 0 }),
+  loadMin: number("Ω", "least load of a voltage output", { atLeast: 0 }),
+  supplyVoltage: number("V", "least voltage of the supply that feeds the loop", { above: 0 }),
+  cardResistance: number("Ω", "input resistance of the controller's card", { atLeast: 0 }),
+  barrierResistance: number("Ω", "resistance of a barrier and of whatever else is in series; 0 if there is nothing", {
+    atLeast: 0,
+  }),
+  cableLength: number("m", "length of the signal cable, one way", { atLeast: 0 }),
+  cableSection: number("mm²", "cross-section of one core", { above: 0 }),
+  cableAwg: wholeNumber("American wire gauge of one core, where no cross-section is given"),
+  cableConductor: choice(conductors, "kind of copper core, for a cross-section; flexible where empty"),
+  cableTemperature: number("°C", "hottest temperature of the cable; 20 °C where empty", { atLeast: -60, atMost: 200 }),
   loopPowered: yesNo("whether the sensor lives on the signal current (two wires)"),
   intervalMonths: number("months", "months between calibrations", { above: 0 }),
   intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
@@ -81,6 +104,7 @@ export const instrumentSchema = z.strictObject({
 export type Instrument = z.infer<typeof instrumentSchema>;
 export type ToleranceBasis = (typeof toleranceBases)[number];
 export type DecisionRuleName = (typeof decisionRules)[number];
+export type Conductor = (typeof conductors)[number];
 export type DistanceUnit = (typeof distanceUnits)[number];
 export type SignalUnit = (typeof signalUnits)[number];
 
@@ -97,6 +121,10 @@ export const outputSchema = z.strictObject({
   controllerInput: choice(["sinking", "sourcing"], "kind of the controller's input"),
   wire: text("wire colour or number"),
   pin: text("pin of the connector"),
+  criticalDirection: choice(["approach", "recede"], "direction in which the set point counts; approach where empty"),
+  inputType: choice(["1", "3"], "type of the controller's input after IEC 61131-2"),
+  onVoltage: number("V", "voltage across the controller's input while the output is on"),
+  offVoltage: number("V", "voltage across the controller's input while the output is off"),
 });
 
 export type Output = z.infer<typeof outputSchema>;

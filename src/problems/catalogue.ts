@@ -131,6 +131,18 @@ export const catalogue = Object.freeze({
     "{points} test points were taken {phase}",
     "at least five, as good practice asks (common practice)",
   ),
+  "model/set-point-outside-range": warn(
+    "the set point {setPoint} {unit} lies outside the range {lower} to {upper} {unit}",
+    "a set point inside the range",
+  ),
+  "model/trips-one-direction": warn(
+    "the output {output} was tripped on {direction} only, {phase}",
+    "trips on approach and on recede, for the differential travel",
+  ),
+  "model/few-approaches": warn(
+    "fewer than three trips of the output {output} on approach, {phase}: {approaches}",
+    "three approaches or more (common practice)",
+  ),
   "model/standard-overdue": warn(
     "the standard {standard} was due on {due}; it was used on {used}",
     "a standard inside its calibration interval on the day of use",
@@ -160,6 +172,14 @@ export const catalogue = Object.freeze({
     "readings as found, taken before anything is touched",
   ),
   "model/reviewer-is-performer": warn("{person} performed and {action} the calibration", "two different people"),
+  "model/permit-missing": warn(
+    "the loop is a safety function, and the calibration names no permit for its bypass",
+    "the number of the permit in bypass_permit",
+  ),
+  "model/loop-check-open": warn(
+    "{count} items of the loop check have no result; the first is {item}",
+    "pass, fail or not applicable; an item without a result counts as not looked at, unless its number decides",
+  ),
   "model/performed-in-future": warn(
     "the calibration is dated later than today, {today}",
     "the day on which the work was done",
@@ -170,11 +190,17 @@ export const catalogue = Object.freeze({
     "dates in the order of the work",
   ),
 
+  "verdict/loop-check-contradiction": warn(
+    "the result of {item} is pass, and yet: {outside}",
+    "a result that the numbers bear out, or what is wrong in the numbers put right",
+  ),
+
   "options/readings-alone": stop("a lone table of readings needs {option}", "{accepted}"),
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
   "options/figure-unknown": stop("no figure of a record is called so", "{choices}"),
   "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
+  "options/loop-unknown": stop("no instrument of the workbook has this tag", "{choices}"),
   "options/calibration-of-another-tag": stop(
     "the calibration does not belong to the tag {tag}",
     "a calibration of the tag, or one of the two options alone",

@@ -1,23 +1,31 @@
 import type { Instrument } from "../model/instrument.ts";
 import { globalFalseAccept } from "../verdict/global-false-accept.ts";
-import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord } from "./record-schema.ts";
+
+/** What of a test point these risks rest on. */
+type PointAtRisk = Pick<JudgedPointRecord, "testUncertaintyRatio" | "guardBand" | "toleranceLow" | "toleranceHigh">;
 
 /**
  * The risks over all loops of this kind, where the owner states how many of them are in tolerance.
  *
- * Taken at the test point with the least test uncertainty ratio, with the guard band that was used there.
+ * Taken at the test point with the least test uncertainty ratio, with the guard band that was used there. A test point
+ * without any tolerance (percent of reading at a distance of 0) has no ratio and is passed over.
  *
  * @param instrument in_tolerance_rate, percent of loops that are truly in tolerance
  * @param phase the last one that was measured
- * @returns false accept and false reject as parts of all loops; undefined where no rate is stated
+ * @returns false accept and false reject as parts of all loops; undefined where no rate is stated or nothing is judged
  * Source: JCGM 106:2012, 9.5.2; ANSI/NCSL Z540.3-2006, 5.3.
- * @example falseAcceptOf({ …, inToleranceRate: 95 }, phase).falseAccept
+ * @example falseAcceptOf({ tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance", inToleranceRate: 95 }, { points: [
+ *   { testUncertaintyRatio: 4, guardBand: 0, toleranceLow: -1, toleranceHigh: 1 }] }).falseAccept // 0.00858266
  */
 export function falseAcceptOf(
   { inToleranceRate }: Instrument,
-  phase: PhaseRecord | undefined,
+  phase: { points: readonly PointAtRisk[] } | undefined,
 ): CalibrationRecord["falseAccept"] {
-  const [point] = (phase?.points ?? []).toSorted((a, b) => a.testUncertaintyRatio - b.testUncertaintyRatio);
+  const [point] = (phase?.points ?? [])
+    .filter(({ toleranceLow, toleranceHigh }) => toleranceHigh > toleranceLow)
+    .toSorted((a, b) => a.testUncertaintyRatio - b.testUncertaintyRatio);
   if (inToleranceRate === undefined || point === undefined) return undefined;
   const { testUncertaintyRatio, guardBand, toleranceLow, toleranceHigh } = point;
   const guardMultiplier = Math.max(0, 1 - (2 * guardBand) / (toleranceHigh - toleranceLow));

@@ -15,7 +15,7 @@ export type Reasons = Record<string, string>;
  * @param reasons where the reason is noted
  * @returns the value or null
  * Source: own choice: JSON has no other word for what is not there.
- * @example orNull("hysteresis", notDetermined("one direction only"), reasons) // null
+ * @example orNull("hysteresis", notDetermined("one direction only"), {}) // null
  */
 export function orNull<Value>(name: string, figure: Figure<Value>, reasons: Reasons): Value | null {
   if (isDetermined(figure)) return figure;
@@ -43,7 +43,14 @@ type FigureFields =
  * @param context what the readings share, span in distance, where reasons are noted
  * @returns figures in percent of span, the fitted line in the unit of the output
  * Source: each figure's own file in `analysis`.
- * @example assembleFigures(analysis, context).zeroError.percentSpan
+ * @example assembleFigures({ judged: "signal", readings: [], curve: [], cycles: 0,
+ *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
+ *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
+ *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
+ *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+ *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
+ *   { uncertainties: { notDetermined: "no standard of distance states its uncertainty" }, span: 100, reasons: {} })
+ *   .inaccuracy.positive // 1
  */
 export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext): Pick<PhaseRecord, FigureFields> {
   const { reasons } = context;

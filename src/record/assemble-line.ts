@@ -21,7 +21,21 @@ const quarters = [0, 0.25, 0.5, 0.75, 1];
  * @param loop for the ends of the output
  * @returns the line in the unit of the output; or the reason why the workbook does not allow it
  * Source: ISO/TS 28037:2010.
- * @example assembleLine(analysis, basis, uncertainties, loop).method // "errors in both"
+ * @example assembleLine({ judged: "signal", readings: [], curve: [], cycles: 0,
+ *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
+ *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
+ *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
+ *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+ *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
+ *   { standards: [],
+ *   performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA", principle: "laser",
+ *   isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0, judged: "signal",
+ *   distancePerOutput: 6.25, steps: { reference: 0.1, output: 0.001 },
+ *   repeatability: { notDetermined: "one cycle only" }, hysteresis: { width: 0 } },
+ *   { sharedReference: 0.1, sharedOutput: 0, ownReference: 0 },
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" })
+ *   // { notDetermined: "one cycle only" }
  */
 export function assembleLine(
   analysis: PhaseAnalysis,
@@ -34,11 +48,14 @@ export function assembleLine(
   if (!isDetermined(uncertainties)) return uncertainties;
   if (!isDetermined(repeatability)) return repeatability;
   if (ends === undefined) return notDetermined("the ends of the output are not stated");
-  const used = analysis.readings.filter(({ leftOut }) => leftOut === undefined);
+  const used = analysis.readings.flatMap(({ reading, leftOut }) => {
+    const output = reading[analysis.judged];
+    return leftOut === undefined && output !== undefined ? [{ reference: reading.reference, output }] : [];
+  });
   const line = lineUnderUncertainty(
     {
-      references: used.map(({ reading }) => reading.reference),
-      outputs: used.map(({ reading }) => reading[analysis.judged] as number),
+      references: used.map(({ reference }) => reference),
+      outputs: used.map(({ output }) => output),
       referenceUncertainty: uncertainties.ownReference,
       outputUncertainty: repeatability.pooledStdDev / distancePerOutput,
       commonReferenceUncertainty: uncertainties.sharedReference,

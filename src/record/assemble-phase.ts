@@ -37,7 +37,14 @@ export type PhaseContext = {
  * @param context loop, instrument, calibration, standards, decision rule, decimal mark of a file
  * @returns the phase, numbers at full precision; or the reason why nothing in it can be judged
  * Source: each figure's own file in `analysis`.
- * @example assemblePhase(rows, context).verdict // "pass"
+ * @example assemblePhase([{ file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" },
+ *   row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 } }],
+ *   { loop: { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" },
+ *   instrument: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" },
+ *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
+ *   rule: { name: "simple acceptance", guardFactor: 0 }, markOf: () => "point" }).verdict // "pass"
  */
 export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<PhaseRecord> {
   const { loop, rule, drawnBy } = context;
@@ -94,10 +101,11 @@ function worstPointOf({ points, controllerPoints = [] }: ReturnType<typeof judge
   return { of: worst.of, index: worst.index };
 }
 
-function statementsOf({ points, controllerPoints = [] }: ReturnType<typeof judgePhase>) {
+function statementsOf({ basis, points, controllerPoints }: ReturnType<typeof judgePhase>) {
+  const ofController = controllerPoints ?? (basis.judged === "value" ? points : []);
   return {
     sensor: points.map(({ decision }) => decision.statement),
-    controller: controllerPoints.map(({ decision }) => decision.statement),
+    controller: ofController.map(({ decision }) => decision.statement),
   };
 }
 

@@ -17,7 +17,7 @@ const streamsPerCurve = 10_000;
  * @param curveNumber 0, 1 …: each curve draws from streams of its own
  * @returns points, distances and percent of span at full precision; unlimited degrees of freedom are null
  * Source: `judge-points.ts`; JCGM 101:2008 for the drawing.
- * @example assemblePoints(points, undefined, 0)[0].expandedUncertainty
+ * @example assemblePoints([], undefined, 0) // []
  */
 export function assemblePoints(
   points: readonly JudgedPoint[],
@@ -44,7 +44,15 @@ export function assemblePoints(
   }));
 }
 
-function budgetRecord(budget: Budget) {
+/**
+ * A budget as the record carries it, but for what it could not take in.
+ *
+ * @param budget combined, distance
+ * @returns its lines and sums at full precision; unlimited degrees of freedom are null
+ * Source: own choice: JSON has no infinity.
+ * @example budgetRecord(budget).effectiveDegreesOfFreedom // null, where every contribution has unlimited ones
+ */
+export function budgetRecord(budget: Budget) {
   return {
     lines: budget.lines.map((line) => ({ ...line, degreesOfFreedom: orUnlimited(line.degreesOfFreedom) })),
     combinedUncertainty: budget.combinedUncertainty,

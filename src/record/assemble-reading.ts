@@ -13,7 +13,9 @@ import type { PhaseRecord, ReadingRecord } from "./record-schema.ts";
  * @param verdict inside the tolerance or not; undefined where it is left out
  * @returns the reading, numbers at full precision
  * Source: each figure's own file in `analysis`.
- * @example assembleReading(analysed, 14, "pass").row // 14
+ * @example assembleReading({ reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
+ *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, shares: {}, isFaultInRange: false }, 14,
+ *   "pass").row // 14
  */
 export function assembleReading(
   analysed: AnalysedReading,
@@ -58,7 +60,9 @@ function withoutUndefined(fields: Record<string, unknown>): Record<string, unkno
  * @param markOf decimal mark of a file
  * @returns decimals by column; 0 where nothing was typed
  * Source: own choice.
- * @example typedDecimals([{ …, cells: { reference: "50.0", signal: "12.160" } }], () => "point").signal // 3
+ * @example typedDecimals([{ file: "readings.csv", line: 2, cells: { reference: "50.0", signal: "12.160" },
+ *   row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 } }],
+ *   () => "point").signal // 3
  */
 export function typedDecimals(
   rows: readonly TableRow<Reading>[],

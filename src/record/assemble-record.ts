@@ -135,6 +135,8 @@ function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): Cal
       standards: rows.standards.map(sourceRow),
       outputs: rows.outputs.map(sourceRow),
       readings: rows.readings.map(sourceRow),
+      ...(rows.loopChecks.length > 0 && { loop_checks: rows.loopChecks.map(sourceRow) }),
+      ...(rows.trips.length > 0 && { trips: rows.trips.map(sourceRow) }),
     },
   };
 }

@@ -1,11 +1,24 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
+import { assembleCauses } from "./assemble-causes.ts";
+import { assembleLoopChecks } from "./assemble-loop-checks.ts";
+import { assembleReteach } from "./assemble-reteach.ts";
+import { assembleSetPoints } from "./assemble-set-points.ts";
+import { assembleSound } from "./assemble-sound.ts";
+import { assembleSwitching } from "./assemble-switching.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
 
 /** One more part of a record: what it adds to the measured ones, from the record so far and the rows. */
 type FurtherPart = (record: CalibrationRecord, rows: CalibrationRows) => Partial<CalibrationRecord>;
 
 /** In the order in which later parts may rest on earlier ones. */
-const furtherParts: readonly FurtherPart[] = [];
+const furtherParts: readonly FurtherPart[] = [
+  assembleSwitching,
+  assembleLoopChecks,
+  assembleCauses,
+  assembleSetPoints,
+  assembleReteach,
+  assembleSound,
+];
 
 /**
  * Adds to a record what follows from it: causes, forecasts, switched outputs, loop checks.

@@ -1,7 +1,12 @@
 import * as z from "zod";
 import { calibrationSchema, standardSchema } from "../model/calibration.ts";
 import { decisionRules, instrumentSchema, outputSchema } from "../model/instrument.ts";
+import { causesSchema } from "./causes-schema.ts";
+import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
+import { reteachSchema } from "./reteach-schema.ts";
+import { soundSchema } from "./sound-schema.ts";
+import { switchingSchema } from "./switching-schema.ts";
 import type { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts";
 
 /** The form of a record's JSON. Names bind: a published record is read by them years later. */
@@ -32,6 +37,8 @@ export const recordSchema = z.strictObject({
       standards: z.array(sourceRow),
       outputs: z.array(sourceRow),
       readings: z.array(sourceRow),
+      loop_checks: z.array(sourceRow).optional().describe("only where there are any"),
+      trips: z.array(sourceRow).optional().describe("only where an output was tripped"),
     }),
   }),
   figureBasis: z.string(),
@@ -58,6 +65,12 @@ export const recordSchema = z.strictObject({
   standards: z.array(standardSchema),
   outputs: z.array(outputSchema),
   phases: z.strictObject({ asFound: phaseSchema.optional(), asLeft: phaseSchema.optional() }),
+  switching: z.array(switchingSchema).optional().describe("switched outputs, where the tag has any"),
+  loopChecks: loopChecksSchema.optional().describe("where the loop was checked, is a safety function or was bypassed"),
+  setPointTable: z.array(setPointRowSchema).optional().describe("what belongs together along the loop"),
+  causes: causesSchema.optional().describe("what the readings are consistent with: opinions"),
+  sound: soundSchema.optional().describe("sound in air, for an ultrasonic sensor"),
+  reteach: reteachSchema.optional().describe("what re-teaching or new constants could do"),
   nextDue: z.iso.date().optional().describe("only where somebody agreed to the interval"),
   warnings: z.array(z.strictObject({ code: z.string(), place: z.string(), says: z.string() })),
 });

@@ -41,6 +41,8 @@ section p+p{margin-top:6px}
 .picture+.pictures{margin-top:24px}
 .pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,420px),1fr));gap:28px 32px}
 .wide{overflow-x:auto;margin-top:14px}
+.wide+p{margin-top:10px}
+.trips{width:auto}
 table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}
 th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
@@ -70,7 +72,13 @@ thead th{background:var(--faint)}
 .sheet .left-out td{color:var(--quiet)}
 .is-open{border-top-style:dashed;border-top-color:var(--ink)}
 .outside td:last-child{font-weight:600}
-.plain td .where{display:block;font-size:12px;font-weight:400}
+.plain td .where,.loop-checks th .where{display:block;font-size:12px;font-weight:400}
+.loop-checks{margin-top:14px}
+.loop-checks th,.loop-checks td{overflow-wrap:anywhere}
+.loop-checks th[scope=row]{font-weight:400;width:40%}
+.loop-checks td:last-child{width:18%;overflow-wrap:normal}
+.loop-checks+p{margin-top:12px}
+.set-points th[scope=row]{font-weight:400}
 .budget td.number{white-space:nowrap}
 .budget th[scope=row]{font-weight:400}
 .other-budgets{margin:10px 0}
@@ -82,10 +90,26 @@ tfoot td,tfoot th{background:var(--faint);font-weight:600}
 .notes li{margin:4px 0;overflow-wrap:anywhere}
 .digests{font-size:13px;color:var(--quiet)}
 code{font:12px/1.4 ui-monospace,monospace;overflow-wrap:anywhere}
+h4{margin:0;font-size:15px;line-height:1.35}
+.finding{margin:12px 0 0;padding:12px 16px 14px;border:1px solid var(--rule);border-left:4px solid var(--ink)}
+.finding h4 .where{font-weight:400;font-size:13px;margin-left:6px}
+.finding-parts{display:grid;grid-template-columns:minmax(0,3fr) minmax(0,4fr);gap:8px 28px;margin-top:8px;align-items:start}
+.evidence th[scope=row]{font-weight:400}
+.evidence td.number{white-space:nowrap}
+.stage-lines td.number{white-space:nowrap}
+.open-questions{font-size:14px}
+.open-questions dt{color:var(--quiet);font-size:13px}
+.open-questions dd{margin:0 0 8px}
+.opinion{margin-top:8px;padding-top:6px;border-top:1px solid var(--rule)}
 .fact-groups{columns:2;column-gap:40px;margin:22px 0}
 .fact-group{margin-bottom:18px}
 .fact-group .fact{display:grid;grid-template-columns:10em 1fr;gap:12px;padding:3px 0;border-top:1px solid var(--rule);font-size:14px}
 .small{font-size:14px}
+.typed{display:flex;flex-wrap:wrap;gap:8px 32px;margin:8px 0}
+.typed .fact{border-left:2px solid var(--rule);padding-left:10px}
+.beside{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,420px),1fr));gap:20px 32px;margin:16px 0}
+.plain .group{background:var(--faint)}
+.plain th .where{display:block;font-size:12px;font-weight:400}
 .basis h3,.fact-groups+*{margin-top:14px}
 section>h3{margin-top:18px}
 .sign-off .ink{min-width:220px;height:46px}
@@ -102,6 +126,12 @@ section>h3{margin-top:18px}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
  .figures td.meaning{min-width:240px}
+ .finding-parts{grid-template-columns:1fr}
+ .loop-checks th[scope=row]{width:37%}
+ .loop-checks td:last-child{width:25%}
+ .loop-checks th,.loop-checks td{padding:5px 7px}
+ .set-points{font-size:12px}
+ .set-points th,.set-points td{padding:4px}
 }
 @page{size:auto;margin:17mm 14mm 16mm;
  @top-left{font:8pt Inter,sans-serif;color:#525d6a}
@@ -122,13 +152,17 @@ section>h3{margin-top:18px}
  .sheet.many .formulas td{font-size:5.8pt}
  .sheet.many th,.sheet.many td{padding:1.5pt 2pt}
  .figures .meaning{font-size:8pt}
+ .finding{padding:6pt 9pt 7pt}
+ .finding h4{font-size:10pt}
+ .finding h4,.finding caption{break-after:avoid}
+ .open-questions{font-size:9pt}
  .wide{overflow:visible}
  tr,figure,.answer-box,.fact,.notes li,.heading,.sign-off{break-inside:avoid}
  p{break-inside:avoid}
  thead{display:table-header-group}
  .wide-only{display:block}
  .narrow-only{display:none}
- .pictures{grid-template-columns:1fr 1fr;gap:12pt 16pt}
+ .pictures,.beside{grid-template-columns:1fr 1fr;gap:12pt 16pt}
  .answers{grid-template-columns:repeat(auto-fit,minmax(150pt,1fr))}
  .answer-box p,.rule,.small,.fact-group .fact{font-size:9pt}
  .answer-box .verdict{font-size:17pt}

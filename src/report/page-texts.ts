@@ -3,7 +3,7 @@ import { writeFixed, writeSigned } from "../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "./number-style.ts";
 
 export type PhaseName = "asFound" | "asLeft";
-const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
+export const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
 
 /** The phases that a record has, in the order of the work. */
 export function phasesOf(record: CalibrationRecord): readonly { name: PhaseName; title: string; phase: PhaseRecord }[] {

@@ -7,11 +7,17 @@ import { numberStyleOf } from "./number-style.ts";
 import { pageStyle } from "./page-style.ts";
 import { Answer } from "./parts/answer.tsx";
 import { Basis } from "./parts/basis.tsx";
+import { Causes } from "./parts/causes.tsx";
 import { FiguresTable } from "./parts/figures-table.tsx";
 import { Heading } from "./parts/heading.tsx";
+import { LoopChecks } from "./parts/loop-checks.tsx";
 import { OtherPictures, Picture } from "./parts/pictures.tsx";
+import { Reteach } from "./parts/reteach.tsx";
 import { SafetyNotes } from "./parts/safety-notes.tsx";
+import { SetPointTable } from "./parts/set-point-table.tsx";
 import { SignOff } from "./parts/sign-off.tsx";
+import { Sound } from "./parts/sound.tsx";
+import { Switching } from "./parts/switching.tsx";
 import { Uncertainty } from "./parts/uncertainty.tsx";
 import { WorkingSheets } from "./parts/working-sheet.tsx";
 
@@ -21,6 +27,9 @@ export type PageDrawings = {
   errorNarrow: Drawing | undefined;
   /** Sensor against controller, where controller values were read. */
   stages: readonly Drawing[];
+  /** Before and after the best two constants; with and without the error of the air. */
+  reteach?: Drawing | undefined;
+  sound?: Drawing | undefined;
   others: readonly Drawing[];
   absent: readonly string[];
 };
@@ -65,7 +74,13 @@ function Page({ record, drawings }: { record: CalibrationRecord; drawings: PageD
       <FiguresTable record={record} style={style} />
       <WorkingSheets record={record} style={style} />
       <OtherPictures drawings={drawings.others} absent={drawings.absent} />
+      <Switching record={record} />
+      <LoopChecks record={record} />
+      <Causes record={record} />
+      <Reteach record={record} style={style} drawing={drawings.reteach} />
+      <Sound record={record} style={style} drawing={drawings.sound} />
       <Uncertainty record={record} style={style} />
+      <SetPointTable record={record} />
       <Basis record={record} />
       <SafetyNotes record={record} />
       <SignOff record={record} />

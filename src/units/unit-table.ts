@@ -1,6 +1,7 @@
 /** What a unit measures; units of one kind convert into each other, units of two kinds never do. */
 export type UnitKind =
   | "distance"
+  | "area"
   | "current"
   | "voltage"
   | "temperature"
@@ -19,7 +20,7 @@ const unit = (kind: UnitKind, factor: number, spellings: readonly string[], offs
 /**
  * Every unit that a table may use, by the symbol that is printed.
  *
- * Base units: mm, mA, V, °C, hPa, Ω, °, %, month.
+ * Base units: mm, mm², mA, V, °C, hPa, Ω, °, %, month.
  * Source: SI Brochure, 9th edition (2019); inch and foot: exactly 25.4 mm and 304.8 mm
  * (international yard and pound agreement, 1959). All factors are exact, but π/180 and 1/1.8.
  */
@@ -29,6 +30,7 @@ export const unitTable = Object.freeze({
   m: unit("distance", 1000, ["m", "metre", "metres", "meter", "meters"]),
   in: unit("distance", 25.4, ["in", "inch", "inches", '"', "″"]),
   ft: unit("distance", 304.8, ["ft", "foot", "feet", "'", "′"]),
+  "mm²": unit("area", 1, ["mm²", "mm2"]),
   mA: unit("current", 1, ["mA"]),
   A: unit("current", 1000, ["A"]),
   µA: unit("current", 1e-3, ["µA", "μA", "uA"]),

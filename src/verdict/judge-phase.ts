@@ -1,6 +1,5 @@
 import { curveReadingsOf, type PhaseAnalysis } from "../analysis/analyse-phase.ts";
 import { type BudgetRows, budgetBasis } from "../analysis/budget-basis.ts";
-import { isDetermined, notDetermined } from "../analysis/figure.ts";
 import type { Loop } from "../analysis/loop.ts";
 import { loopCurve } from "../analysis/loop-curve.ts";
 import type { BudgetBasis } from "../analysis/point-budget.ts";
@@ -27,17 +26,26 @@ export type JudgedPhase = {
  * @param rule decision rule
  * @returns the judged points by rising distance, and the basis of their budgets
  * Source: as `judgePoints`.
- * @example judgePhase(analysis, rows, loop, { name: "guard band", guardFactor: 1 }).points[0].decision.statement // "pass"
+ * @example judgePhase({ judged: "signal", readings: [], curve: [], cycles: 0,
+ *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
+ *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
+ *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
+ *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+ *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
+ *   { instrument: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" },
+ *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
+ *   steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 } },
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" },
+ *   { name: "guard band", guardFactor: 1 }).points // []
  */
 export function judgePhase(analysis: PhaseAnalysis, rows: BudgetRows, loop: Loop, rule: DecisionRule): JudgedPhase {
   const readings = curveReadingsOf(analysis.readings);
-  const slope = isDetermined(analysis.fit) ? analysis.fit.slope : analysis.fit;
-  const judged = { stage: analysis.judged, curve: analysis.curve, readings, slope };
-  const basis = budgetBasis(rows, judged, loop);
+  const basis = budgetBasis(rows, { stage: analysis.judged, curve: analysis.curve, readings }, loop);
   const points = judgePoints({ curve: analysis.curve, readings, basis, loop, rule });
   const controller = analysis.judged === "value" ? undefined : loopCurve(analysis.readings);
   if (controller === undefined) return { basis, points };
-  const controllerJudged = { stage: "value" as const, ...controller, slope: notDetermined("the ideal slope is taken") };
-  const controllerBasis = budgetBasis(rows, controllerJudged, loop);
+  const controllerBasis = budgetBasis(rows, { stage: "value", ...controller }, loop);
   return { basis, points, controllerPoints: judgePoints({ ...controller, basis: controllerBasis, loop, rule }) };
 }

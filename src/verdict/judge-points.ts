@@ -41,7 +41,15 @@ export type CurveToJudge = {
  * @returns one result a test point, by rising distance; rising and falling are judged apart, the worse one is given
  * Source: JCGM 106:2012 for the risk; ILAC-G8:09/2019 for the rules; own choice that each direction is judged on its
  * own: a mean of both would hide a hysteresis that is out of tolerance.
- * @example judgePoints(judged)[0].decision.statement // "pass"
+ * @example judgePoints({ curve: [{ point: 50, reference: 50, up: 0.5, down: null, mean: 0.5 }],
+ *   readings: [{ point: 50, reference: 50, error: 0.5, direction: "rising", cycle: 1 }], basis: { standards: [],
+ *   performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA", principle: "laser",
+ *   isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0, judged: "signal",
+ *   distancePerOutput: 6.25, steps: { reference: 0.1, output: 0.001 },
+ *   repeatability: { notDetermined: "one cycle only" }, hysteresis: { width: 0 } },
+ *   loop: { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" },
+ *   rule: { name: "guard band", guardFactor: 1 } })[0].decision.statement // "pass"
  */
 export function judgePoints(judged: CurveToJudge): readonly JudgedPoint[] {
   return judged.curve.map((curvePoint) => {
@@ -87,6 +95,8 @@ function judgeDirection(
   };
 }
 
+type StatedRisk = Pick<JudgedPoint, "decision" | "specificRisk">;
+
 /**
  * Whether one judged point is worse than another: by its statement, then by its risk.
  *
@@ -94,9 +104,10 @@ function judgeDirection(
  * @param right a judged point
  * @returns true where `left` is the worse
  * Source: own choice.
- * @example isWorse(failed, passed) // true
+ * @example isWorse({ decision: { statement: "fail", acceptance: null, guardBand: 1 }, specificRisk: 0.9 },
+ *   { decision: { statement: "pass", acceptance: { low: -1, high: 1 }, guardBand: 0 }, specificRisk: 0.1 }) // true
  */
-export function isWorse(left: JudgedPoint, right: JudgedPoint): boolean {
+export function isWorse(left: StatedRisk, right: StatedRisk): boolean {
   const bySeverity = statementSeverity[left.decision.statement] - statementSeverity[right.decision.statement];
   return bySeverity !== 0 ? bySeverity > 0 : left.specificRisk > right.specificRisk;
 }

@@ -14,7 +14,9 @@ export const usualMinimumRatio = 4;
  * @param override rule given for the run
  * @returns the rule; a guard band is 1 · U where no factor is given, and 0 for simple acceptance
  * Source: ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019, w = U as the usual guard band.
- * @example ruleOf({ …, decisionRule: "guard band" }, {}) // { name: "guard band", guardFactor: 1 }
+ * @example ruleOf({ tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4, signalUpper: 20,
+ *   signalUnit: "mA", tolerance: 1, toleranceBasis: "distance", decisionRule: "guard band" }, {})
+ *   // { name: "guard band", guardFactor: 1 }
  */
 export function ruleOf(instrument: Instrument, override: RuleOverride): DecisionRule {
   const name = override.name ?? instrument.decisionRule ?? "simple acceptance";

@@ -1,9 +1,12 @@
-import type { Standard } from "../model/calibration.ts";
+import type { LoopCheck, Standard } from "../model/calibration.ts";
 import type { UnitSource } from "../model/column.ts";
 import type { Candidate, Instrument, ToleranceBasis } from "../model/instrument.ts";
 
-/** The row that names the units: of the instrument, or of the candidate or standard itself. */
-export type UnitRow = Partial<Instrument> & Pick<Candidate, "accuracyBasis"> & Pick<Standard, "uncertaintyUnit">;
+/** The row that names the units: of the instrument, or of the candidate, standard or loop check itself. */
+export type UnitRow = Partial<Instrument> &
+  Pick<Candidate, "accuracyBasis"> &
+  Pick<Standard, "uncertaintyUnit"> &
+  Pick<LoopCheck, "unit">;
 
 /**
  * The unit in which a number is kept: a symbol of the unit table, or the word that the instrument gives to the

@@ -5,6 +5,7 @@ import type { CellResult, CellValue } from "./cell-result.ts";
 import type { UnitRow } from "./expected-unit.ts";
 import { readChoice } from "./read-choice.ts";
 import { isDate, isTime } from "./read-date.ts";
+import { readNumberOrWords } from "./read-number-or-words.ts";
 import { readQuantity } from "./read-quantity.ts";
 
 const listMark = /[;+|,]/u;
@@ -23,6 +24,8 @@ export function readCell(
       return { value: text };
     case "number":
       return readQuantity(text, column, mark, unitRow);
+    case "numberOrWords":
+      return readNumberOrWords(text, mark, unitRow?.unit);
     case "choice":
       return readChoice(text, column.choices);
     case "wholeNumber":

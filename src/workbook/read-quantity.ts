@@ -54,7 +54,11 @@ function unitNotNamed(value: number, unit: string, column: NumberColumn): CellRe
   return { code: "tables/cell-unit-unknown", values: { unit, expected: "the value_unit of the table instruments" } };
 }
 
-function withinBounds(value: number, { above, atLeast, atMost }: NumberColumn): CellResult<number> {
+/** The number, where it has a size that this trade knows and lies inside the bounds of its column. */
+export function withinBounds(
+  value: number,
+  { above, atLeast, atMost }: Pick<NumberColumn, "above" | "atLeast" | "atMost">,
+): CellResult<number> {
   const size = Math.abs(value);
   if (size > greatest || (size < least && size > 0)) {
     return { code: "tables/cell-out-of-bounds", values: { bounds: "0, or a size from 1e-12 to 1e12" } };

@@ -81,7 +81,7 @@ function readCells(
     cells[column.name] = read;
     if (hasHiddenCharacter(text)) findings.push({ code: "tables/control-character", column: column.name, read });
     if (text.length > longText) findings.push(longCell(column.name, read));
-    if (column.reads === "number") unitRow ??= findUnitRow(row);
+    if (takesUnit(column)) unitRow ??= findUnitRow(row);
     const result = readCell(read, column, mark, unitRow);
     if ("value" in result) row[column.key] = result.value;
     else findings.push({ ...result, column: column.name, read });
@@ -111,8 +111,12 @@ function emptyCells(
 /** Numbers are read last, because other cells of the row may name their unit. */
 function numbersLast(columns: readonly (Column | undefined)[]): readonly PlacedColumn[] {
   const placed = [...columns.entries()].flatMap(([index, column]) => (column === undefined ? [] : [{ index, column }]));
-  const isNumber = ({ column }: PlacedColumn) => column.reads === "number";
+  const isNumber = ({ column }: PlacedColumn) => takesUnit(column);
   return [...placed.filter((one) => !isNumber(one)), ...placed.filter(isNumber)];
+}
+
+function takesUnit({ reads }: Column): boolean {
+  return reads === "number" || reads === "numberOrWords";
 }
 
 /** The first text that stands where the header names no column. */

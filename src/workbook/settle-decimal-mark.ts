@@ -3,6 +3,7 @@ import type { Place } from "../problems/problem.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import type { Delimiter, RawRow } from "./raw-table.ts";
+import { isQuantity } from "./read-number-or-words.ts";
 
 /** A number with exactly one comma or point: the digits before the mark, the mark, the digits behind it. */
 const oneMark = /^[\s±+\-\u2212\u2013]*(\d[\d \u00a0\u2007\u2009\u202f'’]*)?([.,])(\d*)(?![\d.,])/u;
@@ -43,10 +44,13 @@ function countVotes(
   columns: readonly (Column | undefined)[],
 ): Votes {
   const votes: Votes = { commas: 0, points: 0, sureCommas: 0 };
-  const numbers = [...columns.entries()].filter(([, column]) => column?.reads === "number");
+  const numbers = [...columns.entries()].filter(
+    ([, column]) => column?.reads === "number" || column?.reads === "numberOrWords",
+  );
   for (const { line, cells } of rows) {
     for (const [index, column] of numbers) {
       const text = cells[index] ?? "";
+      if (column?.reads === "numberOrWords" && !isQuantity(text, "point") && !isQuantity(text, "comma")) continue;
       const match = oneMark.exec(text);
       if (match === null || !/\d/u.test(match[0])) continue;
       const cell = () => ({ file, line, column: column?.name ?? "", text: text.trim() });

@@ -28,6 +28,7 @@ export class UnitRows {
       case "instruments":
       case "candidates":
       case "standards":
+      case "loop_checks":
         return (row) => row as UnitRow;
       case "outputs":
       case "calibrations":

@@ -14,6 +14,16 @@ export const untested: Readonly<Record<string, string>> = {
   "src/workbook/table-row.ts": "types alone",
   "src/jobs/disk.ts": "types alone",
   "src/report/woff2.d.ts": "types alone",
+  "src/verdict/loop-item.ts": "types alone",
+  "src/verdict/wiring-items.ts": "data, tested by tests/verdict/loop-items.test.ts",
+  "src/verdict/controller-items.ts": "data, tested by tests/verdict/loop-items.test.ts",
+  "src/verdict/site-items.ts": "data, tested by tests/verdict/loop-items.test.ts",
+  "src/record/phase-schema.ts": "a form, which every record of tests/record/record-schema.test.ts is held against",
+  "src/record/uncertainty-schema.ts":
+    "a form, which every record of tests/record/record-schema.test.ts is held against",
+  "src/record/loop-check-schema.ts": "a form, tested by tests/record/assemble-loop-checks.test.ts",
+  "src/record/reteach-schema.ts": "a form, tested by tests/record/assemble-reteach.test.ts",
+  "src/record/sound-schema.ts": "a form, tested by tests/record/assemble-sound.test.ts",
   "src/charts/chart-frame.ts": "data, drawn by tests/charts/golden.test.ts",
   "src/charts/legend-layers.ts": "data, drawn by tests/charts/golden.test.ts",
   "src/charts/plot-layers.ts": "data, drawn by tests/charts/golden.test.ts",
@@ -21,6 +31,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/charts/error-chart-spec.ts": "data, drawn by tests/charts/golden.test.ts",
   "src/charts/residual-chart-spec.ts": "data, drawn by tests/charts/golden.test.ts",
   "src/charts/stage-chart-spec.ts": "data, drawn by tests/charts/golden.test.ts",
+  "src/charts/trip-chart-spec.ts": "data, drawn by tests/charts/trip-chart.test.ts",
 };
 
 /** Files without a test beside them, and exceptions that are none any more. */

@@ -1,8 +1,11 @@
 import { directionChart } from "../../src/charts/direction-chart.ts";
 import { errorChart } from "../../src/charts/error-chart.ts";
 import { residualChart } from "../../src/charts/residual-chart.ts";
+import { reteachChart } from "../../src/charts/reteach-chart.ts";
 import { stageChart } from "../../src/charts/stage-chart.ts";
+import { tripChart } from "../../src/charts/trip-chart.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";
 import { type SampleOptions, sampleRecord } from "./sample-record.ts";
 
 /** Loops whose labels are long, many, or far from the usual. */
@@ -52,6 +55,18 @@ export const awkwardSamples: Readonly<Record<string, SampleOptions>> = {
   "huge error": { scale: 90_000, seed: 17, phases: ["asLeft"], hasController: true },
 };
 
+const manyCycles = Array.from({ length: 12 }, (_, index) => ({ cycle: index + 1, reference: 100 + index / 10 }));
+const fourAsLeft = fourCycles.map((trip) => ({ ...trip, phase: "as_left" as const }));
+
+/** Switched outputs with many trips, few, far away, or without a tolerance. */
+export const awkwardOutputs: Readonly<Record<string, SwitchingChanges>> = {
+  "both phases": { trips: [...fourCycles, ...fourAsLeft] },
+  "many cycles": { trips: manyCycles },
+  "one trip on its set point": { output: { setPointTolerance: undefined }, trips: [{ reference: 100 }] },
+  "far from its set point": { output: { setPoint: 12_345.678, setPointTolerance: 0.001 } },
+  "a wide tolerance": { output: { setPointTolerance: 90 } },
+};
+
 /** Every chart that a record allows, by name. */
 export async function allCharts(record: CalibrationRecord): Promise<ReadonlyMap<string, string>> {
   const svgByName = new Map<string, string>();
@@ -62,6 +77,8 @@ export async function allCharts(record: CalibrationRecord): Promise<ReadonlyMap<
       if (drawing !== undefined) svgByName.set(`${kind} ${name}`, drawing.svg);
     }
   }
+  const reteach = await reteachChart(record);
+  if (reteach !== undefined) svgByName.set("reteachChart", reteach.svg);
   return svgByName;
 }
 
@@ -70,6 +87,9 @@ export async function awkwardCharts(): Promise<ReadonlyMap<string, string>> {
   const all = new Map<string, string>();
   for (const [sample, options] of Object.entries(awkwardSamples)) {
     for (const [name, svg] of await allCharts(sampleRecord(options))) all.set(`${sample}, ${name}`, svg);
+  }
+  for (const [sample, changes] of Object.entries(awkwardOutputs)) {
+    all.set(`${sample}, tripChart`, (await tripChart(switchingRecord(changes), 0))?.svg ?? "");
   }
   return all;
 }

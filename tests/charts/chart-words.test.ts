@@ -3,6 +3,7 @@ import {
   distanceText,
   leftOutText,
   percentText,
+  pointText,
   rangeText,
   sentenceCase,
   spreadText,
@@ -41,6 +42,17 @@ test("the spread names both ends and the reading that is farthest from zero", ()
   expect(spreadText(record, readings)).toBe(
     "errors from −0.40 % to +0.30 % of span; farthest from zero: −0.40 % at 300.0 mm, falling",
   );
+});
+
+test("a judged point shows its error to the digits of its uncertainty", () => {
+  const point = sampleRecord().phases.asFound?.points[4];
+  if (point === undefined) throw new Error("the sample has a fifth point");
+  // Span 1000 mm: 0.96 mm is 0.096 % of span.
+  const judged = { ...point, reference: 600, direction: "falling" as const, expandedUncertainty: 0.96 };
+  expect(pointText(sampleRecord(), { ...judged, errorPercentSpan: 0.95123 })).toBe(
+    "+0.951 ± 0.096 % of span at 600.0 mm, falling",
+  );
+  expect(pointText(sampleRecord(), { ...judged, errorPercentSpan: -0.95123 })).toMatch(/^−0\.951 ± 0\.096 %/u);
 });
 
 test("a tolerance that changes with the distance is told at both ends", () => {

@@ -3,6 +3,12 @@ import { distanceAxis } from "../../src/charts/distance-axis.ts";
 import { frozen } from "./frozen.ts";
 import { sampleRecord } from "./sample-record.ts";
 
+test("a chart may ask for more room", () => {
+  const record = sampleRecord({ rangeLower: 0, rangeUpper: 100, phases: ["asLeft"] });
+  for (const reading of record.phases.asLeft?.readings ?? []) reading.reference = 50;
+  expect(distanceAxis(record, 0.25).xDomain).toEqual([-25, 125]);
+});
+
 test("the axis spans the range and what was read beyond it, with 2 % of room", () => {
   const record = sampleRecord({ distanceUnit: "in", rangeLower: 0, rangeUpper: 100, phases: ["asLeft"] });
   const beyond = record.phases.asLeft?.readings[0];

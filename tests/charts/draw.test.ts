@@ -82,6 +82,13 @@ test("a series without rows is refused, and so is one that was forgotten", async
   await expect(draw(drawing(short, { data: {} }))).rejects.toThrow("at least one row of rows");
 });
 
+test("a series that may be empty is drawn as nothing, and another still has to be there", async () => {
+  const draw = createDrawing(specification, ["rows"]);
+  expect(await draw(drawing([], { data: {} }))).toContain("distance, mm");
+  const other = createDrawing(specification, ["others"]);
+  await expect(other(drawing([]))).rejects.toThrow("at least one row of rows");
+});
+
 test("a series or a signal that the specification does not name is refused", async () => {
   const draw = createDrawing(specification);
   await expect(draw(drawing(short, { data: { rows: short, others: short } }))).rejects.toThrow("others");

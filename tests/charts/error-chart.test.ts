@@ -19,6 +19,65 @@ test("a tolerance that grows with the distance is the golden", async () => {
   expectGolden("error-percent-of-reading", (await errorChart(record, "wide")).svg);
 });
 
+const guarded = {
+  decisionRule: "guard band",
+  isPercentOfReading: true,
+  standardPercent: 0.15,
+  points: 6,
+} as const;
+
+test("acceptance limits that begin where U leaves room for them are the golden", async () => {
+  expectGolden("error-guard-band", (await errorChart(frozen(sampleRecord(guarded)), "wide")).svg);
+});
+
+test("the legend and the caption speak of acceptance limits where some are drawn, of ± U always", async () => {
+  const plain = await errorChart(sampleRecord(), "narrow");
+  expect(svgTexts(plain.svg)).toContain("± U");
+  expect(svgTexts(plain.svg)).not.toContain("acceptance limit");
+  expect(plain.caption).toContain("as found to the left, as left to the right.");
+  expect(plain.caption).not.toContain("acceptance");
+  const partly = await errorChart(sampleRecord(guarded), "narrow");
+  expect(svgTexts(partly.svg)).toContain("acceptance limit");
+  expect(partly.caption).toContain("a mean error between them passes. Where none are drawn, U is so large");
+  const none = await errorChart(sampleRecord({ decisionRule: "guard band", standardPercent: 0.6 }), "narrow");
+  expect(svgTexts(none.svg)).not.toContain("acceptance limit");
+  expect(none.caption).toMatch(/No acceptance limits are drawn: U is so large that no error could pass\.$/u);
+});
+
+test("a record of one phase is not told on which side the other would be", async () => {
+  expect((await errorChart(sampleRecord({ phases: ["asLeft"] }), "wide")).caption).not.toContain("to the left");
+});
+
+test("the description gives the worst mean error with its uncertainty", async () => {
+  const record = sampleRecord();
+  const { description } = await errorChart(record, "wide");
+  const { points = [], worstPoint } = record.phases.asFound ?? {};
+  const worst = points[worstPoint?.index ?? -1];
+  const [, error, uncertainty] = /U: as found \+([\d.]+) ± ([\d.]+) % of span at/u.exec(description) ?? [];
+  // Span 1000 mm; printed with three decimals: half of the last one, and a rounding of the halves.
+  expect(Math.abs(Number(error) - (worst?.errorDistance ?? 0) / 10)).toBeLessThan(0.000501);
+  expect(Math.abs(Number(uncertainty) - (worst?.expandedUncertainty ?? 0) / 10)).toBeLessThan(0.000501);
+});
+
+test("the axis holds every bar: U of 3 % of span is drawn to its ends", async () => {
+  const record = sampleRecord({ standardPercent: 3, phases: ["asFound"] });
+  const { svg } = await errorChart(record, "wide");
+  const height = (text: string) =>
+    Number(new RegExp(`translate\\([^,]*,([\\d.]+)\\)[^>]*>${text}</text>`, "u").exec(svg)?.[1]);
+  // The labels of the axis give its scale, the vertical strokes in the colour of the phase give the bars.
+  const perPercent = (height("\\+3") - height("−2")) / 5;
+  const strokes = [
+    ...svg.matchAll(/<line transform="translate\([-\d.]+,([-\d.]+)\)" x2="0" y2="([-\d.]+)" stroke="#b34a0c"/gu),
+  ];
+  const lengths = strokes.map(([, , y2]) => Number(y2) / perPercent);
+  const expected = (record.phases.asFound?.points ?? []).map(({ expandedUncertainty }) => expandedUncertainty / 5);
+  expect(lengths).toHaveLength(11);
+  // Pixels are written with three decimals and labels stand within half of one: 2 % of 6 % of span.
+  expect(Math.max(...lengths.map((length, index) => Math.abs(length - (expected[index] ?? 0))))).toBeLessThan(0.12);
+  const tops = strokes.flatMap(([, y, y2]) => [Number(y), Number(y) + Number(y2)]);
+  expect(Math.min(...tops)).toBeGreaterThan(0);
+});
+
 test("the right axis is the left one in distance", async () => {
   const { svg } = await errorChart(sampleRecord(), "wide");
   const texts = svgTexts(svg);

@@ -20,11 +20,13 @@ export function expectGolden(name: string, svg: string): void {
   expect(isSame, `${name} differs from its golden, see ${name}-changed.svg`).toBe(true);
 }
 
-/** Two decimals, ids by number, an element a line. */
+/** Places with two decimals, texts as they are, ids by number, an element a line. */
 export function normalised(svg: string): string {
   const numbers = new Map<string, number>();
   return svg
-    .replace(/-?\d+\.\d{3,}/gu, (number) => String(Number(Number(number).toFixed(2))))
+    .replace(/<[^>]*>/gu, (tag) =>
+      tag.replace(/-?\d+\.\d{3,}/gu, (number) => String(Number(Number(number).toFixed(2)))),
+    )
     .replace(/(?<= id="|url\(#|aria-describedby=")[^")]+/gu, (id) => {
       numbers.set(id, numbers.get(id) ?? numbers.size + 1);
       return `id-${numbers.get(id)}`;

@@ -39,3 +39,18 @@ test("a series shows its line and each of its marks, and an area is only there w
   expect(legendAreas).toBeUndefined();
   expect(legendRows(items, 740).legendAreas).toHaveLength(1);
 });
+
+test("a bar of uncertainty stands upright with two caps, a limit lies, and neither is there unasked", () => {
+  const { legendBars = [], legendLimits = [] } = legendRows(
+    [
+      { kind: "bar", text: "± U" },
+      { kind: "limit", text: "acceptance limit" },
+    ],
+    740,
+  );
+  const isUpright = legendBars.map(({ x, x2, y, y2 }) => x === x2 && y !== y2);
+  expect(isUpright).toEqual([true, false, false]);
+  expect(legendLimits).toHaveLength(1);
+  expect(Object.keys(legendRows(items, 740))).not.toContain("legendBars");
+  expect(Object.keys(legendRows(items, 740))).not.toContain("legendLimits");
+});

@@ -15,11 +15,13 @@ test.each<[Series, Series]>([
   }
 });
 
-test("rising points up, falling points down, stages have shapes of their own", () => {
+test("rising points up, falling points down, stages have shapes of their own, a trip points where the target goes", () => {
   expect(shapeChannel.scale.domain.map((name) => rangeOf(shapeChannel, name))).toEqual([
     "triangle-up",
     "triangle-down",
     "circle",
     "diamond",
+    "triangle-left",
+    "triangle-right",
   ]);
 });

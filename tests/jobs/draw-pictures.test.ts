@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
+import { switchingRecord } from "../record/sample-switching.ts";
 
 const classOf = (svg: string) => /class="([^"]+)"/u.exec(svg)?.[1];
 
@@ -21,6 +22,12 @@ test("what cannot be drawn is said with its reason", async () => {
   const { others, absent } = await drawPictures(sampleRecord({ phases: ["asFound"], directions: ["rising"] }));
   expect(others).toHaveLength(1);
   expect(absent).toEqual(["As found, rising against falling: not drawn, no test point was read in both directions."]);
+});
+
+test("each switched output that was tripped has its picture after the others", async () => {
+  const { others } = await drawPictures(switchingRecord());
+  expect(classOf(others.at(-1)?.svg ?? "")).toBe("chart trip-chart");
+  expect((await drawPictures(switchingRecord({ trips: [] }))).others).toHaveLength(others.length - 1);
 });
 
 test("no id stands twice among the pictures of a page", async () => {

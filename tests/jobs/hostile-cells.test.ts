@@ -66,10 +66,7 @@ function isTaken({ name }: HostileColumn, hostile: HostileText): boolean {
 /** Texts that the record keeps and the page has no place for yet. */
 const notOnPage: ReadonlySet<string> = new Set([
   "instruments.decision_rule",
-  "outputs.output",
-  "outputs.wire",
-  "outputs.pin",
-  ...["measured", "unit", "low", "high", "item", "remark"].map((name) => `loop_checks.${name}`),
+  "loop_checks.unit",
   ...["candidate", "connector", "pins"].map((name) => `candidates.${name}`),
 ]);
 

@@ -60,7 +60,7 @@ export const hostileColumns: readonly HostileColumn[] = tableNames
       label: `${table}.${name}`,
       table,
       name,
-      isText: reads === "text",
+      isText: reads === "text" || reads === "numberOrWords",
       isKey: keys.has(name),
       isRequired: required,
     })),

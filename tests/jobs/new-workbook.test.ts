@@ -39,7 +39,11 @@ test("the example rows of its README are a workbook that is accepted", async () 
   const texts = Object.fromEntries(examples.map(([, name = "", rows = ""]) => [name, rows]));
   const { problems, cases } = await checked(texts);
   expect(problems.filter(({ severity }) => severity === "stop").map(sentence)).toEqual([]);
-  expect(problems.map(({ code }) => code)).toEqual(["model/few-points"]);
+  expect(problems.map(({ code }) => code)).toEqual([
+    "model/few-points",
+    "model/trips-one-direction",
+    "model/few-approaches",
+  ]);
   expect(cases).toHaveLength(1);
 });
 

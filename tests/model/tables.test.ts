@@ -29,7 +29,7 @@ test("the columns that must be filled in", () => {
     calibrations: "calibration tag performed_on performed_by",
     readings: "calibration phase direction reference",
     trips: "calibration phase output direction reference",
-    loop_checks: "calibration item result",
+    loop_checks: "calibration item",
     candidates: "candidate",
   });
 });

@@ -1,16 +1,25 @@
 # Every figure of one reading, of the line and of the error curve, computed once more in base R (lm, vcov, predict).
 #
-#   Rscript figures.R folder-with-readings.csv
+#   Rscript figures.R folder
 #
-# readings.csv has one row a reading, with what its instrument should do in the same row. Prints one line a figure:
+# readings.csv has one row a reading, with what its instrument should do in the same row; conditions.csv one row a
+# calibration, standards.csv one row a standard of a calibration (read by uncertainty.R). Prints one line a figure:
 # calibration,phase,figure,value, numbers with 17 significant digits, NA where the data do not allow the figure.
 # Where several places are equally far (readings are rounded, so they can be), all are printed with | between them.
 # The two minimax figures are found by brute force over the theorem that three points (a free line) or two points
 # (a line through a fixed point) decide them: Cheney, Introduction to Approximation Theory (1966), chapter 1.
 
 folder <- commandArgs(trailingOnly = TRUE)[1]
-rows <- read.csv(file.path(folder, "readings.csv"), na.strings = "", encoding = "UTF-8", stringsAsFactors = FALSE)
+table_of <- function(name, ...) {
+  read.csv(file.path(folder, name), na.strings = "", encoding = "UTF-8", stringsAsFactors = FALSE, ...)
+}
+rows <- table_of("readings.csv")
 stages <- c("signal", "counts", "value")
+typed <- table_of("readings.csv", colClasses = "character")[c("reference", stages)]
+rows[paste0("typed_", names(typed))] <- typed
+
+here <- dirname(sub("^--file=", "", grep("^--file=", commandArgs(), value = TRUE)))
+source(file.path(here, "uncertainty.R"))
 
 say <- function(first, figure, value) {
   text <- if (length(value) == 0 || is.na(value)) "NA" else if (is.character(value)) value else sprintf("%.17g", value)
@@ -236,9 +245,9 @@ phase_figures <- function(phase) {
   hystereses(first, used, curve)
   repeatabilities(first, used)
   loop_errors(first, of_loop, range)
-  for (i in seq_len(nrow(curve))) {
-    for (figure in names(curve)) say(first, paste0("points.", i, ".", figure), curve[[figure]][i])
-  }
+  uncertainties(phase, used, of_loop, judged, any(kept & is_fault & is_inside(phase$reference, range)))
 }
+
+is_inside <- function(reference, range) reference >= range[1] & reference <= range[2]
 
 for (phase in split(rows, list(rows$calibration, rows$phase), drop = TRUE)) phase_figures(phase)

@@ -1,11 +1,11 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { flatReadings, phasesOf } from "./flat-readings.ts";
+import { flatConditions, flatReadings, flatStandards, phasesOf } from "./flat-readings.ts";
 import { loopCount, writeGeneratedWorkbook } from "./generated-workbook.ts";
 import { describeWithProgram } from "./needs-program.ts";
 import { type RecordFigure, recordFigures } from "./record-figures.ts";
@@ -25,7 +25,8 @@ const demo = fileURLToPath(new URL("../../data-demo", import.meta.url));
 describeWithProgram("Rscript", "base R finds the same figures", (rscript) => {
   it("in every loop of the demonstration workbook", async () => {
     const { records } = await recordsOfFolder(demo);
-    expect(records).toHaveLength(7);
+    expect(records).toHaveLength(readFileSync(`${demo}/calibrations.csv`, "latin1").match(/^C-/gmu)?.length ?? 0);
+    expect(records.length).toBeGreaterThan(6);
     expect(differences(ownFigures(records), figuresFromR(rscript, records))).toEqual([]);
   });
 
@@ -85,6 +86,8 @@ function figuresFromR(rscript: string, records: readonly CalibrationRecord[]): R
   const folder = mkdtempSync(join(tmpdir(), "spanwright-figures-"));
   try {
     writeFileSync(join(folder, "readings.csv"), flatReadings(records));
+    writeFileSync(join(folder, "conditions.csv"), flatConditions(records));
+    writeFileSync(join(folder, "standards.csv"), flatStandards(records));
     const printed = execFileSync(rscript, ["--vanilla", script, folder], { encoding: "utf8", maxBuffer: 1e8 });
     return new Map(
       printed
@@ -120,7 +123,17 @@ function agreesWith(own: RecordFigure, other: string): boolean {
 }
 
 const everyGap = [
+  "gap: air temperature: not stated",
+  "gap: no alignment_angle is stated",
+  "gap: no coverage factor is stated; 2 is taken",
+  "gap: no drift is stated",
+  "gap: no expanded uncertainty is stated",
+  "gap: not stated in a unit of distance",
   "as left",
+  "by four words",
+  "by guard band",
+  "by managed guard band",
+  "by simple acceptance",
   "fault signal: at or above 21 mA",
   "fault signal: at or above 4.8 V",
   "fault signal: at or below 0.5 V",
@@ -128,22 +141,57 @@ const everyGap = [
   "judged by counts",
   "judged by signal",
   "judged by value",
+  "k by Student t",
+  "k by normal",
+  "k by one dominant rectangular contribution",
+  "k by two dominant rectangular contributions",
+  "no combined uncertainty of the zero error",
+  "no controller points",
   "no hysteresis",
   "no linearity",
   "no repeatability",
   "rejected: target slipped",
   "reverse acting",
+  "said: cannot be decided",
+  "said: conditional fail",
+  "said: conditional pass",
+  "said: fail",
+  "said: pass",
+  "source: TH: certificate",
+  "source: drift since the certificate",
+  "source: hysteresis, one direction read",
+  "source: reference alignment",
+  "source: resolution of the counts",
+  "source: resolution of the displayed value",
   "unit cm",
   "unit ft",
   "unit in",
   "unit m",
   "unit mm",
+].sort();
+
+const wantedSources = [
+  "TH: certificate",
+  "drift since the certificate",
+  "hysteresis, one direction read",
+  "reference alignment",
+  "resolution of the counts",
+  "resolution of the displayed value",
+];
+const wantedGaps = [
+  "air temperature: not stated",
+  "no alignment_angle is stated",
+  "no coverage factor is stated; 2 is taken",
+  "no drift is stated",
+  "no expanded uncertainty is stated",
+  "not stated in a unit of distance",
 ];
 
 /** What the generated workbook must hold so that agreement on it says something. */
 function whatIsCovered(records: readonly CalibrationRecord[]): readonly string[] {
   const found = records.flatMap((record) => [
     `unit ${record.instrument.distanceUnit}`,
+    `by ${record.decisionRule.name}`,
     ...(record.instrument.signalUpper < record.instrument.signalLower ? ["reverse acting"] : []),
     ...phasesOf(record).flatMap(([name, phase]) => [
       ...(name === "as_left" ? ["as left"] : []),
@@ -152,6 +200,18 @@ function whatIsCovered(records: readonly CalibrationRecord[]): readonly string[]
       ...(phase.linearity.independent === null ? ["no linearity"] : []),
       ...(phase.repeatability === null ? ["no repeatability"] : []),
       ...phase.readings.flatMap(({ leftOut }) => leftOut ?? []),
+      ...(phase.controllerPoints === undefined ? ["no controller points"] : []),
+      ...(phase.zeroError?.combinedStandardUncertainty === null ? ["no combined uncertainty of the zero error"] : []),
+      ...[...phase.points, ...(phase.controllerPoints ?? [])].flatMap(({ statement, budget }) => [
+        `said: ${statement}`,
+        `k by ${budget.coverageBasis}`,
+        ...budget.lines
+          .flatMap(({ source }) => wantedSources.filter((wanted) => source.replace(/-\d+/u, "").endsWith(wanted)))
+          .map((source) => `source: ${source}`),
+        ...budget.missing
+          .flatMap((gap) => wantedGaps.filter((wanted) => gap.endsWith(wanted)))
+          .map((gap) => `gap: ${gap}`),
+      ]),
     ]),
   ]);
   return [...new Set(found)].sort();

@@ -1,4 +1,5 @@
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
+import { unitOf } from "../../src/units/unit-table.ts";
 
 const instrumentColumns = {
   range_lower: "rangeLower",
@@ -30,7 +31,59 @@ const readingColumns = ["cycle", "direction", "point", "reference", "signal", "c
  */
 export function flatReadings(records: readonly CalibrationRecord[]): string {
   const header = ["calibration", "phase", ...readingColumns, ...Object.keys(instrumentColumns)];
-  return `${[header, ...records.flatMap(rowsOf)].map((row) => row.join(",")).join("\n")}\n`;
+  return tableText([header, ...records.flatMap(rowsOf)]);
+}
+
+const conditionColumns = {
+  instruments: ["distance_unit", "principle", "temperature_compensated", "decision_rule", "guard_factor"],
+  calibrations: ["performed_on", "air_temperature", "alignment_angle"],
+} as const;
+
+/** What each calibration states beside its readings, as typed, one row a calibration. */
+export function flatConditions(records: readonly CalibrationRecord[]): string {
+  const header = ["calibration", ...Object.values(conditionColumns).flat()];
+  const rows = records.map(({ calibration, inputs: { rows: typed } }) => [
+    calibration.calibration,
+    ...conditionColumns.instruments.map((column) => withoutUnit(typed.instruments[0]?.cells[column], undefined)),
+    ...conditionColumns.calibrations.map((column) =>
+      withoutUnit(typed.calibrations[0]?.cells[column], column === "air_temperature" ? "°C" : undefined),
+    ),
+  ]);
+  return tableText([header, ...rows]);
+}
+
+const standardColumns = ["expanded_uncertainty", "coverage_factor", "resolution", "drift_per_year"] as const;
+
+/** The standards that each calibration names, as typed, one row a standard and calibration. */
+export function flatStandards(records: readonly CalibrationRecord[]): string {
+  const header = ["calibration", "standard", "calibrated_on", "uncertainty_unit", ...standardColumns];
+  const rows = records.flatMap(({ calibration, inputs }) =>
+    inputs.rows.standards.map(({ cells }) => [
+      calibration.calibration,
+      cells.standard ?? "",
+      cells.calibrated_on ?? "",
+      plainUnit(cells.uncertainty_unit ?? ""),
+      ...standardColumns.map((column) => withoutUnit(cells[column], cells.uncertainty_unit)),
+    ]),
+  );
+  return tableText([header, ...rows]);
+}
+
+/** The other program reads plain letters alone. */
+function plainUnit(unit: string): string {
+  return (unitOf(unit) ?? unit).replace("µ", "u").replace("°", "deg").replace("%", "percent");
+}
+
+/** A number as typed, without the unit behind it, which must be the one that the column has. */
+function withoutUnit(text = "", unit: string | undefined): string {
+  const [, number, behind] = /^(-?\d+(?:[.,]\d+)?(?:e-?\d+)?)\s*(\D.*)?$/u.exec(text) ?? [];
+  if (number === undefined || behind?.startsWith("-")) return text;
+  if (behind !== undefined && behind !== unit) throw new RangeError(`withoutUnit: ${text} is not in ${unit}`);
+  return number.replace(",", ".");
+}
+
+function tableText(rows: readonly (readonly string[])[]): string {
+  return `${rows.map((row) => row.join(",")).join("\n")}\n`;
 }
 
 const phaseNames = { as_found: "asFound", as_left: "asLeft" } as const;

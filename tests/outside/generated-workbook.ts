@@ -34,6 +34,7 @@ const tolerances: readonly Row[] = [
   },
 ];
 const typedStages = [["signal"], ["signal", "value"], ["signal", "counts", "value"], ["value"], ["counts"]] as const;
+const decisionRules = ["simple acceptance", "guard band", "four words", "managed guard band"] as const;
 const directionsOf = [["rising", "falling"], ["rising"], ["rising", "falling"], ["falling"]] as const;
 
 /** Number of loops in the workbook; one phase each, every other one as left too. */
@@ -41,7 +42,8 @@ export const loopCount = 20;
 
 /**
  * Writes a workbook of twenty loops, no two alike, and gives its folder: every unit, signals rising and falling,
- * one direction only, one cycle only, two test points only, named and unnamed points, rejected and fault readings.
+ * one direction only, one cycle only, two test points only, named and unnamed points, rejected and fault readings,
+ * every decision rule, and standards with every gap that a workbook may have.
  */
 export function writeGeneratedWorkbook(seed: number): string {
   const folder = mkdtempSync(join(tmpdir(), "spanwright-generated-"));
@@ -49,6 +51,11 @@ export function writeGeneratedWorkbook(seed: number): string {
   const indices = Array.from({ length: loopCount }, (_, index) => index);
   save(folder, "instruments", indices.map(instrumentRow));
   save(folder, "calibrations", indices.map(calibrationRow));
+  save(
+    folder,
+    "standards",
+    indices.flatMap((index) => standardsOf(index)),
+  );
   save(
     folder,
     "readings",
@@ -84,6 +91,10 @@ function instrumentRow(index: number): Row {
     fault_high: signal.fault_high ?? "",
     counts_lower: index % 2 === 0 ? 0 : 32767,
     counts_upper: index % 2 === 0 ? 27648 : 6553,
+    principle: index % 3 === 0 ? "ultrasonic" : "laser",
+    temperature_compensated: index % 9 === 0 ? "yes" : "no",
+    decision_rule: decisionRules[Math.floor(index / 3) % decisionRules.length] as string,
+    guard_factor: index % 5 === 0 ? 0.5 : "",
     value_lower: 100,
     value_upper: index % 4 === 0 ? 0 : 250,
     tolerance: "",
@@ -97,7 +108,79 @@ function instrumentRow(index: number): Row {
 }
 
 function calibrationRow(index: number): Row {
-  return { calibration: `C-${index}`, tag: `G-${index}`, performed_on: "2026-05-04", performed_by: "Nobody Example" };
+  return {
+    calibration: `C-${index}`,
+    tag: `G-${index}`,
+    performed_on: "2026-05-04",
+    performed_by: "Nobody Example",
+    standards: standardsOf(index)
+      .map(({ standard }) => standard)
+      .join(" + "),
+    air_temperature: index % 6 === 0 ? "" : 17.5,
+    alignment_angle: index % 4 === 1 ? "" : 0.25 * (index % 4),
+  };
+}
+
+/** Uncertainties from 0.002 to 0.5 % of span: some budgets are all scatter, some all certificate. */
+function standardsOf(index: number): readonly Row[] {
+  const { range, signal } = traits(index);
+  const gaps = (index * 3 + Math.floor(index / 8)) % 8;
+  const part = [0.00002, 0.0002, 0.001, 0.005][index % 4] as number;
+  const otherUnit = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 }[range.unit];
+  const rail = statedStandard(`RAIL-${index}`, "distance", range.unit, part * (range.upper - range.lower));
+  const meter = statedStandard(
+    `METER-${index}`,
+    { mA: "current", V: "voltage" }[signal.unit],
+    signal.unit,
+    0.0005 + 0.3 * part,
+  );
+  const all: Readonly<Record<number, readonly Row[]>> = {
+    0: [rail, meter],
+    1: [],
+    2: [
+      scaled({ ...rail, coverage_factor: "", uncertainty_unit: "mm" }, otherUnit),
+      scaled({ ...meter, uncertainty_unit: `m${signal.unit}`.replace("mmA", "µA") }, 1000),
+    ],
+    3: [{ ...rail, drift_per_year: "" }],
+    4: [{ ...rail, uncertainty_unit: "%" }, meter],
+    5: [rail, { ...rail, standard: `RAIL-${index}-2`, coverage_factor: 2.87 }, { ...meter, resolution: "" }],
+    6: [
+      { ...rail, expanded_uncertainty: "" },
+      { ...meter, coverage_factor: 1.65 },
+    ],
+    7: [
+      { ...rail, resolution: "", drift_per_year: 0 },
+      { ...meter, drift_per_year: "" },
+    ],
+  };
+  const thermometer = statedStandard(`TH-${index}`, "temperature", index % 2 === 0 ? "°C" : "°F", 0.4);
+  return [...(all[gaps] ?? []), ...(index % 3 === 0 && gaps !== 1 ? [thermometer] : [])];
+}
+
+function statedStandard(standard: string, quantity: string, unit: string, uncertainty: number): Row {
+  return {
+    standard,
+    quantity,
+    certificate: `EX-${standard}`,
+    calibrated_on: "2026-01-14",
+    due_on: "2027-01-14",
+    expanded_uncertainty: uncertainty,
+    uncertainty_unit: unit,
+    coverage_factor: 2,
+    resolution: uncertainty / 4,
+    drift_per_year: uncertainty / 2,
+  };
+}
+
+function scaled(row: Row, factor: number): Row {
+  const times = (value: string | number | undefined) => (typeof value === "number" ? value * factor : (value ?? ""));
+  const { expanded_uncertainty, resolution, drift_per_year } = row;
+  return {
+    ...row,
+    expanded_uncertainty: times(expanded_uncertainty),
+    resolution: times(resolution),
+    drift_per_year: times(drift_per_year),
+  };
 }
 
 function readingRows(index: number, random: () => number): readonly Row[] {
@@ -118,6 +201,11 @@ function readingRows(index: number, random: () => number): readonly Row[] {
   return rows.map((row, place) => (place === spoilt ? { ...row, ...spoiling } : row));
 }
 
+/** Four digits of the span, as people type; every third loop with all digits that a program writes. */
+function typed(value: number, span: number, index: number): number | string {
+  return index % 3 === 2 ? value : value.toFixed(Math.max(0, 4 - Math.ceil(Math.log10(span))));
+}
+
 type Spot = { phase: string; cycle: number; direction: string; point: number };
 
 function readingRow(index: number, { phase, cycle, direction, point }: Spot, random: () => number): Row {
@@ -131,7 +219,8 @@ function readingRow(index: number, { phase, cycle, direction, point }: Spot, ran
   const row = instrumentRow(index);
   const shown = (stage: string) => {
     const ends = [row[`${stage}_lower`], row[`${stage}_upper`]] as [number, number];
-    return stages.includes(stage) ? ends[0] + (indicated + 0.001 * random()) * (ends[1] - ends[0]) : "";
+    const output = ends[0] + (indicated + 0.001 * random()) * (ends[1] - ends[0]);
+    return stages.includes(stage) ? typed(output, Math.abs(ends[1] - ends[0]), index) : "";
   };
   return {
     calibration: `C-${index}`,
@@ -139,7 +228,7 @@ function readingRow(index: number, { phase, cycle, direction, point }: Spot, ran
     cycle: index % 4 === 2 ? "" : cycle,
     direction,
     point: isNamed ? nominal : "",
-    reference,
+    reference: typed(reference, span, index),
     signal: shown("signal"),
     counts: shown("counts"),
     value: shown("value"),

@@ -1,4 +1,4 @@
-import type { CalibrationRecord, PhaseRecord, Shares } from "../../src/record/record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, Shares } from "../../src/record/record-schema.ts";
 
 /** One figure of a record; `scale` is the span in the figure's unit, or 1 where it has none. */
 export type RecordFigure = { value: number | string | null; scale: number };
@@ -54,6 +54,7 @@ export function recordFigures(
   for (const name of ["zeroError", "spanError"] as const) {
     add(`${name}.percentSpan`, phase[name]?.percentSpan, 100);
     add(`${name}.standardUncertainty`, phase[name]?.standardUncertainty, 100);
+    add(`${name}.combinedStandardUncertainty`, phase[name]?.combinedStandardUncertainty, 100);
   }
   add("inaccuracy.positive", phase.inaccuracy?.positive, 100);
   add("inaccuracy.negative", phase.inaccuracy?.negative, 100);
@@ -77,9 +78,33 @@ export function recordFigures(
   add("loopError.percentSpan", loopError?.percentSpan, 100);
   add("loopError.value", loopError?.value, controller);
   if (loopError) addShares("loopError.shares", loopError.shares);
-  for (const [index, point] of phase.points.entries()) {
-    for (const name of ["point", "reference"] as const) add(`points.${index + 1}.${name}`, point[name], span);
-    for (const name of ["up", "down", "mean"] as const) add(`points.${index + 1}.${name}`, point[name], 100);
+  for (const [name, value] of pointFigures("points", phase.points, span)) figures.set(name, value);
+  for (const [name, value] of pointFigures("controllerPoints", phase.controllerPoints ?? [], span))
+    figures.set(name, value);
+  for (const name of ["sensor", "controller"] as const) add(`verdicts.${name}`, phase.verdicts[name], 1);
+  add("verdict", phase.verdict, 1);
+  return figures;
+}
+
+/** Each judged point; numbers without a unit are compared to 1e-12, as a probability has to be. */
+function pointFigures(curve: string, points: readonly JudgedPointRecord[], span: number): Figures {
+  const figures: Figures = new Map();
+  for (const [index, point] of points.entries()) {
+    const add = (name: string, value: Value, scale: number) =>
+      figures.set(`${curve}.${index + 1}.${name}`, { value: value ?? null, scale });
+    const { combinedUncertainty, effectiveDegreesOfFreedom } = point.budget;
+    for (const name of ["point", "reference", "errorDistance", "toleranceLow", "toleranceHigh"] as const)
+      add(name, point[name], span);
+    for (const name of ["up", "down", "mean"] as const) add(name, point[name], 100);
+    add("direction", point.direction, 1);
+    add("combinedUncertainty", combinedUncertainty, 0);
+    add("effectiveDegreesOfFreedom", effectiveDegreesOfFreedom, 0);
+    add("coverageFactor", point.coverageFactor, 0);
+    add("expandedUncertainty", point.expandedUncertainty, 0);
+    for (const name of ["guardBand", "acceptanceLow", "acceptanceHigh"] as const) add(name, point[name], span);
+    add("testUncertaintyRatio", point.testUncertaintyRatio, 0);
+    add("specificRisk", point.specificRisk, 1);
+    add("statement", point.statement, 1);
   }
   return figures;
 }

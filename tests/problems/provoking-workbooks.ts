@@ -14,6 +14,12 @@ const without = (file: string): Texts =>
 const asLeft = smallestWorkbook["readings.csv"].replaceAll("as_found", "as_left");
 const bothPhases = smallestWorkbook["readings.csv"] + asLeft.slice(asLeft.indexOf("\n") + 1);
 
+/** Trips as found of an output Q1 that is set to 50 mm. */
+const withTrips = (...trips: readonly string[]): Texts => ({
+  ...withFile("outputs.csv", "tag,output,set_point\nLT-1,Q1,50\n"),
+  "trips.csv": `calibration,phase,output,direction,reference\n${trips.map((trip) => `C-1,as_found,Q1,${trip}\n`).join("")}`,
+});
+
 /** One for every code: the type asks for it. */
 export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/missing": {
@@ -71,7 +77,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/column-unknown": {
     texts: withColumn("instruments.csv", "fault lo", "3.6"),
-    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, rule_prescribed_by, rule_agreed_on, minimum_tur, in_tolerance_rate, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
+    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, load_min, supply_voltage, card_resistance, barrier_resistance, cable_length, cable_section, cable_awg, cable_conductor, cable_temperature, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, rule_prescribed_by, rule_agreed_on, minimum_tur, in_tolerance_rate, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
   },
   "tables/column-unnamed": {
     texts: withColumn("readings.csv", "", "", "note"),
@@ -222,6 +228,18 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: withText("readings.csv", "C-1,as_found,rising,25,8.01\n", ""),
     told: "readings.csv:2: 4 test points were taken as found; accepted: at least five, as good practice asks (common practice)",
   },
+  "model/set-point-outside-range": {
+    texts: withFile("outputs.csv", "tag,output,set_point\nLT-1,Q1,101\n"),
+    told: 'outputs.csv:2:set_point: the set point 101 mm lies outside the range 0 to 100 mm; read "101"; accepted: a set point inside the range',
+  },
+  "model/trips-one-direction": {
+    texts: withTrips("approach,50", "approach,50", "approach,51"),
+    told: 'trips.csv:2:direction: the output Q1 was tripped on approach only, as found; read "approach"; accepted: trips on approach and on recede, for the differential travel',
+  },
+  "model/few-approaches": {
+    texts: withTrips("approach,50", "recede,52", "approach,50"),
+    told: "trips.csv:2: fewer than three trips of the output Q1 on approach, as found: 2; accepted: three approaches or more (common practice)",
+  },
   "model/standard-overdue": {
     texts: withText("standards.csv", "2027-06-01", "2026-03-03"),
     told: 'calibrations.csv:2:standards: the standard GB-1 was due on 2026-03-03; it was used on 2026-03-04; read "GB-1"; accepted: a standard inside its calibration interval on the day of use',
@@ -253,6 +271,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/reviewer-is-performer": {
     texts: withColumn("calibrations.csv", "reviewed_by", "t example"),
     told: 'calibrations.csv:2:reviewed_by: T. Example performed and reviewed the calibration; read "t example"; accepted: two different people',
+  },
+  "model/permit-missing": {
+    texts: withColumn("instruments.csv", "criticality", "safety"),
+    told: "calibrations.csv:2: the loop is a safety function, and the calibration names no permit for its bypass; accepted: the number of the permit in bypass_permit",
+  },
+  "model/loop-check-open": {
+    texts: withFile("loop_checks.csv", "calibration,item,result\nC-1,shield,pass\nC-1,burden,\nC-1,restored,\n"),
+    told: "loop_checks.csv:3:result: 2 items of the loop check have no result; the first is burden; accepted: pass, fail or not applicable; an item without a result counts as not looked at, unless its number decides",
   },
   "model/performed-in-future": {
     texts: withText("calibrations.csv", "2026-03-04", "2026-11-26"),

@@ -136,3 +136,91 @@ test("the digest of each file stands beside how it was written; one that is miss
   expect(inputs.files).toEqual([{ ...file, ...digest }]);
   expect(() => assembleRecord(rows, context)).toThrow(new TypeError("assembleRecord: no digest of readings.csv"));
 });
+
+describe("the decision rule", () => {
+  const prescribed = { decisionRule: "guard band", guardFactor: 0.83, rulePrescribedBy: "A. Example" } as const;
+
+  test("is simple acceptance with a least ratio of 4 where nothing is stated", () => {
+    expect(assembleRecord(rowsOf(), context).decisionRule).toEqual({
+      name: "simple acceptance",
+      guardFactor: 0,
+      minimumTestUncertaintyRatio: 4,
+    });
+  });
+
+  test("is the instrument's, with who prescribed it and when", () => {
+    const instrument = { ...prescribed, ruleAgreedOn: "2026-01-20", minimumTur: 3 };
+    expect(assembleRecord(rowsOf({ instrument }), context).decisionRule).toEqual({
+      name: "guard band",
+      guardFactor: 0.83,
+      minimumTestUncertaintyRatio: 3,
+      prescribedBy: "A. Example",
+      agreedOn: "2026-01-20",
+    });
+  });
+
+  test("of one run is not said to be the instrument's", () => {
+    const instrument = { ...prescribed, ruleAgreedOn: "2026-01-20" };
+    const { decisionRule } = assembleRecord(rowsOf({ instrument }), {
+      ...context,
+      ruleOverride: { name: "four words" },
+    });
+    expect(decisionRule).toEqual({
+      name: "four words",
+      guardFactor: 0.83,
+      minimumTestUncertaintyRatio: 4,
+      prescribedBy: "an option of the command, for this run",
+    });
+  });
+
+  test("decides: 12.16 mA at 50 mm is on the limit of ±1 mm", () => {
+    const onLimit = rowsOf({ readings: [reading(50, { signal: 12.16 })] });
+    const verdictBy = (name: "simple acceptance" | "guard band" | "four words") =>
+      assembleRecord(onLimit, { ...context, ruleOverride: { name } }).phases.asFound?.verdict;
+    expect(verdictBy("simple acceptance")).toBe("pass");
+    // Half a step of 1 mm and of 1 mA: no zone is left.
+    expect(verdictBy("guard band")).toBe("cannot be decided");
+    expect(verdictBy("four words")).toBe("cannot be decided");
+  });
+});
+
+test("a next due date needs a pass or a conditional pass, not a phase that cannot be decided", () => {
+  const instrument = { intervalMonths: 6, intervalAgreedBy: "T. Example" };
+  const undecided = assembleRecord(rowsOf({ instrument }), { ...context, ruleOverride: { name: "guard band" } });
+  expect(undecided.phases.asFound?.verdict).toBe("cannot be decided");
+  expect(undecided.nextDue).toBeUndefined();
+});
+
+test("the risk over all such loops stands where the owner states a rate", () => {
+  expect(assembleRecord(rowsOf(), context)).not.toHaveProperty("falseAccept");
+  const { falseAccept } = assembleRecord(rowsOf({ instrument: { inToleranceRate: 95 } }), context);
+  expect(falseAccept).toMatchObject({ inToleranceRate: 95, guardMultiplier: 1 });
+});
+
+describe("drawing", () => {
+  const file = { name: "readings.csv", encoding: "utf-8", delimiter: ",", decimalMark: "point" } as const;
+  const rows = { ...rowsOf(), files: [file] };
+  const drawn = (sha256: string) =>
+    assembleRecord(rows, {
+      ...context,
+      digests: new Map([["readings.csv", { sha256, byteLength: 12 }]]),
+      monteCarloDraws: 250_000,
+    });
+
+  test("the same tables draw the same numbers, other tables others, and the seed is in the record", () => {
+    const [first, again, other] = [drawn("0".repeat(64)), drawn("0".repeat(64)), drawn("1".repeat(64))];
+    expect(again).toEqual(first);
+    expect(first.monteCarloSeed).toMatch(/^[0-9a-f]{64}$/u);
+    expect(other.monteCarloSeed).not.toBe(first.monteCarloSeed);
+    const halfWidth = (record: typeof first) => record.phases.asFound?.points[0]?.monteCarlo?.halfWidth;
+    expect(halfWidth(first)).toBeGreaterThan(0);
+    expect(halfWidth(other)).not.toBe(halfWidth(first));
+    expect(recordSchema.parse(first)).toEqual(first);
+  });
+
+  test("is not done where nobody asked", () => {
+    const record = assembleRecord(rowsOf(), context);
+    expect(record).not.toHaveProperty("monteCarloSeed");
+    expect(record.phases.asFound?.points[0]).not.toHaveProperty("monteCarlo");
+  });
+});

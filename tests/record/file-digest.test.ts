@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { fileDigest } from "../../src/record/file-digest.ts";
+import { digestOf, fileDigest, toHex } from "../../src/record/file-digest.ts";
 
 // FIPS 180-4 test vectors of NIST (Cryptographic Standards and Guidelines, examples with intermediate values, SHA-256).
 test("SHA-256 of abc", () => {
@@ -18,4 +18,11 @@ test("SHA-256 of a message of two blocks, and of none", () => {
     sha256: "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
     byteLength: 0,
   });
+});
+
+test("the digest is 32 bytes, and hexadecimal digits say the same", () => {
+  expect(digestOf(new Uint8Array()).length).toBe(32);
+  expect(toHex(new Uint8Array([255, 0]))).toBe("ff00");
+  const bytes = new TextEncoder().encode("abc");
+  expect(toHex(digestOf(bytes))).toBe(fileDigest(bytes).sha256);
 });

@@ -79,9 +79,17 @@ test("the worst reading is told with error, place and share of its tolerance", (
   expect(worstWords(record, { ...whole, worst: null }, style)).toBeUndefined();
 });
 
-test("every verdict has a word and a meaning", () => {
-  for (const [verdict, { word, meaning }] of Object.entries(verdictWords)) {
-    expect(word.toLowerCase()).toBe(verdict);
-    expect(meaning).toMatch(verdict.includes("fail") ? /^out of tolerance/u : /^in tolerance/u);
-  }
+test.each<[keyof typeof verdictWords, RegExp]>([
+  ["pass", /^in tolerance$/u],
+  ["conditional pass", /^in tolerance, but/u],
+  ["conditional fail", /^out of tolerance, by less/u],
+  ["fail", /^not inside/u],
+  ["cannot be decided", /uncertainty is too large/u],
+])("the verdict %s is its own word, with a meaning that does not contradict it", (verdict, meaning) => {
+  expect(verdictWords[verdict].word.toLowerCase()).toBe(verdict);
+  expect(verdictWords[verdict].meaning).toMatch(meaning);
+});
+
+test("every verdict is among those", () => {
+  expect(Object.keys(verdictWords)).toHaveLength(5);
 });

@@ -28,7 +28,11 @@ test("the parts come in the order in which readers look", async () => {
     "Figures",
     "Working",
     "Further pictures",
+    "Loop check",
+    "What is most likely wrong",
+    "What re-teaching could do",
     "Uncertainty and decision",
+    "Set points and signals",
     "Basis of the result",
     "Safety notes and limits of this record",
     "Sign-off",
@@ -67,12 +71,14 @@ test("a figure that was not determined says why", async () => {
 });
 
 test("a phase without a verdict says that and why", async () => {
-  const text = textOf(await pageOf(sampleRecord({ phases: ["asFound"] })));
-  expect(text).toContain("As found Not determined");
+  const record = structuredClone(sampleRecord({ phases: ["asFound"] }));
+  Object.assign(record.phases.asFound ?? {}, { verdict: null, notDetermined: { verdict: "no uncertainty is stated" } });
+  expect(textOf(await pageOf(record))).toContain("As found Not determined no uncertainty is stated");
 });
 
 test("every item that a calibration certificate states has its place, and an empty one is called not stated", async () => {
-  const bare = sampleRecord();
+  const { tag, calibration } = sampleRecord().calibration;
+  const bare = { ...sampleRecord(), calibration: { calibration, tag }, standards: [] };
   const names = textOf(await pageOf(bare));
   for (const item of [
     ...["Performed on", "Performed by", "Location", "Serial number", "Principle", "Condition as received"],

@@ -10,7 +10,8 @@ import { checked, filesOf, smallestWorkbook, type Texts, withColumn, withText } 
 const fullWorkbook: Texts = {
   ...smallestWorkbook,
   "outputs.csv": "tag,output,set_point,polarity,function\nLT-1,Q1,5 cm,pnp,no\n",
-  "trips.csv": "calibration,phase,output,direction,cycle,reference\nC-1,as found,Q1,Approach,1,50.1\n",
+  "trips.csv":
+    "calibration,phase,output,direction,cycle,reference\nC-1,as found,Q1,Approach,1,50.1\nC-1,as found,Q1,Recede,1,52\nC-1,as found,Q1,Approach,2,50\nC-1,as found,Q1,Approach,3,50\n",
   "loop_checks.csv": "calibration,item,result,measured,unit\nC-1,supply,pass,24.1,V\n",
   "candidates.csv":
     "candidate,range_lower,range_upper,distance_unit,signal_lower,signal_upper,signal_unit,loop_powered,accuracy,accuracy_basis\nA,0,200,mm,4,20,mA,,0.5,distance\n".replace(

@@ -1,7 +1,19 @@
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { pointWords, riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
-import { meaningOf, outsideWords, phasesOf, toleranceWords, verdictWords, worstWords } from "../page-texts.ts";
+import {
+  meaningOf,
+  outsideWords,
+  type PhaseName,
+  phasesOf,
+  phaseTitles,
+  toleranceWords,
+  verdictWords,
+  worstWords,
+} from "../page-texts.ts";
+import { failedOutputs } from "../switching-texts.ts";
+import { CauseAnswer } from "./causes.tsx";
+import { LoopCheckAnswer } from "./loop-checks.tsx";
 
 /** The answer: as found, as left, next due; in words first, colour second. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -9,8 +21,8 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
     <section class="answer" aria-labelledby="answer-title">
       <h2 id="answer-title">Result</h2>
       <div class="answers">
-        {phasesOf(record).map(({ title, phase }) => (
-          <PhaseAnswer key={title} title={title} record={record} phase={phase} style={style} />
+        {phasesOf(record).map(({ name, title, phase }) => (
+          <PhaseAnswer key={title} name={name} title={title} record={record} phase={phase} style={style} />
         ))}
         <div class="answer-box">
           <h3>Work done and next due</h3>
@@ -21,8 +33,10 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
           <p>
             Next due: <strong>{record.nextDue ?? "not stated"}</strong>. {dueNote(record)}
           </p>
+          <LoopCheckAnswer record={record} />
         </div>
       </div>
+      <FailedOutputs record={record} />
       <p class="rule">
         Tolerance {toleranceWords(record)}. Decision rule: {ruleWords(record)}.
       </p>
@@ -30,9 +44,15 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
   );
 }
 
-type PhaseAnswerProps = { title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
+type PhaseAnswerProps = {
+  name: PhaseName;
+  title: string;
+  record: CalibrationRecord;
+  phase: PhaseRecord;
+  style: NumberStyle;
+};
 
-function PhaseAnswer({ title, record, phase, style }: PhaseAnswerProps) {
+function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
   const worst = worstWords(record, phase, style);
   if (phase.verdict === null) {
     return (
@@ -40,6 +60,7 @@ function PhaseAnswer({ title, record, phase, style }: PhaseAnswerProps) {
         <h3>{title}</h3>
         <p class="verdict">Not determined</p>
         <p>{phase.notDetermined.verdict}</p>
+        <FailedOutputs record={record} phase={name} />
       </div>
     );
   }
@@ -62,8 +83,27 @@ function PhaseAnswer({ title, record, phase, style }: PhaseAnswerProps) {
           Risk that the true error lies outside the tolerance: {riskWords(point.specificRisk)}.
         </p>
       )}
+      <FailedOutputs record={record} phase={name} />
+      <CauseAnswer record={record} phase={name} />
     </div>
   );
+}
+
+/** The switched outputs that do not pass: of a phase with a box of its own, or all the others. */
+function FailedOutputs({ record, phase }: { record: CalibrationRecord; phase?: PhaseName }) {
+  const hasBox = (name: PhaseName | undefined) => name !== undefined && record.phases[name] !== undefined;
+  const failed = failedOutputs(record).filter((one) =>
+    phase === undefined ? !hasBox(one.phase) : one.phase === phase,
+  );
+  return failed.map(({ phase: name, output, statement, why }) => (
+    <p key={`${name} ${output}`} class="failed-output">
+      <strong>
+        Switched output {output}
+        {phase === undefined && name !== undefined && `, ${phaseTitles[name].toLowerCase()}`}: {statement}
+      </strong>
+      ; {why}.
+    </p>
+  ));
 }
 
 const answerClass: Record<Statement, string> = {

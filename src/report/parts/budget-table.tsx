@@ -2,6 +2,9 @@ import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-s
 import { writeFixed, writeSignificant } from "../../units/write-number.ts";
 import { plainNumber } from "../number-style.ts";
 
+/** What has a budget: a test point, a set point. */
+type Budgeted = Pick<JudgedPointRecord, "budget" | "coverageFactor" | "expandedUncertainty" | "monteCarlo">;
+
 /** "1650 mm, falling, U = 2.1 mm". */
 export function budgetTitle({ instrument }: CalibrationRecord, point: JudgedPointRecord): string {
   const at = plainNumber(Number(point.point.toPrecision(6)));
@@ -9,11 +12,11 @@ export function budgetTitle({ instrument }: CalibrationRecord, point: JudgedPoin
 }
 
 /** The budget of one test point, a line a contribution, the sum below, and what it could not take in. */
-export function BudgetTable({ record, point }: { record: CalibrationRecord; point: JudgedPointRecord }) {
+export function BudgetTable({ record, point, label }: { record: CalibrationRecord; point: Budgeted; label: string }) {
   const unit = record.instrument.distanceUnit;
   const { budget } = point;
   return (
-    <section class="wide" aria-label={`Uncertainty budget at ${budgetTitle(record, point)}`} tabIndex={0}>
+    <section class="wide" aria-label={`Uncertainty budget at ${label}`} tabIndex={0}>
       <table class="plain budget">
         <thead>
           <tr>
@@ -64,7 +67,7 @@ export function BudgetTable({ record, point }: { record: CalibrationRecord; poin
 }
 
 /** The same budget by drawing, beside what it gave. */
-function MonteCarloLine({ record, point }: { record: CalibrationRecord; point: JudgedPointRecord }) {
+function MonteCarloLine({ record, point }: { record: CalibrationRecord; point: Budgeted }) {
   if (point.monteCarlo === undefined) return null;
   const { draws, halfWidth, standardUncertainty, agrees, reason } = point.monteCarlo;
   const unit = record.instrument.distanceUnit;

@@ -1,11 +1,18 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { incompleteWords } from "../loop-check-texts.ts";
 
 /** The usual cautions, and what this record does not say; they defer to the site, the code and the licence. */
 export function SafetyNotes({ record }: { record: CalibrationRecord }) {
+  const incomplete = incompleteWords(record);
   return (
     <section aria-labelledby="safety-title">
       <h2 id="safety-title">Safety notes and limits of this record</h2>
       <ul class="notes">
+        {incomplete && (
+          <li>
+            <strong>{incomplete}</strong>
+          </li>
+        )}
         {cautionsFor(record).map((caution) => (
           <li key={caution}>{caution}</li>
         ))}

@@ -52,7 +52,7 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
       <h3>
         {title}, budget of the worst point: {budgetTitle(record, worst)}
       </h3>
-      <BudgetTable record={record} point={worst} />
+      <BudgetTable record={record} point={worst} label={budgetTitle(record, worst)} />
       <div class="other-budgets">
         {others.map((point) => (
           <details key={`${points.includes(point)} ${point.point}`}>
@@ -60,7 +60,7 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
               {points.includes(point) ? "" : "Controller, "}
               {budgetTitle(record, point)}
             </summary>
-            <BudgetTable record={record} point={point} />
+            <BudgetTable record={record} point={point} label={budgetTitle(record, point)} />
           </details>
         ))}
       </div>

@@ -4,6 +4,7 @@ import { dates } from "./dates.ts";
 import { instrumentPairs } from "./instrument-pairs.ts";
 import { keys } from "./keys.ts";
 import { limits } from "./limits.ts";
+import { loopChecks } from "./loop-checks.ts";
 import { measured } from "./measured.ts";
 import { people } from "./people.ts";
 import { points } from "./points.ts";
@@ -11,6 +12,7 @@ import { range } from "./range.ts";
 import { readingOrder } from "./reading-order.ts";
 import { references } from "./references.ts";
 import { standards } from "./standards.ts";
+import { trips } from "./trips.ts";
 
 /** What the tables have to say of each other, in the order in which a reader would want to mend it. */
 export const everyCheck: readonly Check[] = [
@@ -22,8 +24,10 @@ export const everyCheck: readonly Check[] = [
   measured,
   readingOrder,
   points,
+  trips,
   standards,
   adjustment,
   dates,
   people,
+  loopChecks,
 ];

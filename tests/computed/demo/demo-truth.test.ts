@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
 import { recordsOfFolder } from "../../outside/records-of-folder.ts";
+import { soundSpeedOfMixture } from "./sound-speed-of-mixture.mjs";
 
 /**
  * What make-demo.mjs planted, in percent of span; `deviation` is the standard deviation of a single error: the planted
@@ -49,7 +50,20 @@ const plantedPhases: readonly Planted[] = [
     controller: "pass",
   },
   { tag: "ZT-233", phase: "asFound", zero: 0.05, span: 0.15, hysteresis: 0, deviation: 0.0125, sensor: "fail" },
+  // The air adds its share of each distance to the planted errors: see airShare below.
+  {
+    tag: "LT-318",
+    phase: "asFound",
+    zero: 0.05 + airShare(400),
+    span: 0.1 + airShare(3600),
+    hysteresis: 0,
+    deviation: 0.051,
+    sensor: "fail",
+  },
 ];
+
+/** Loops whose readings follow no straight line; demo-causes.test.ts says what was planted in them. */
+const faultyLoops = ["ZT-330", "ZT-331", "LT-332", "LT-333"];
 
 /** How many standard deviations noise may carry a figure away: 4 is passed once in 16 000. */
 const noiseFactor = 4;
@@ -99,18 +113,21 @@ describe("the demonstration workbook", () => {
   it("is read without a problem, and holds no phase beside those planted", () => {
     expect(problems).toEqual([]);
     const found = records.flatMap(({ instrument, phases }) => Object.keys(phases).map((key) => [instrument.tag, key]));
-    expect(found).toEqual(plantedPhases.map(({ tag, phase }) => [tag, phase]));
+    const straight = plantedPhases.map(({ tag, phase }) => [tag, phase]);
+    expect(found).toEqual([...straight, ...faultyLoops.map((tag) => [tag, "asFound"])]);
   });
 
-  it("was saved as five spreadsheets would", () => {
+  it("was saved as different spreadsheets would", () => {
     const { files } = recordOf("ZT-201").inputs;
     expect(files.map(({ name, encoding, delimiter, decimalMark }) => [name, encoding, delimiter, decimalMark])).toEqual(
       [
         ["calibrations.csv", "windows-1252", ";", "comma"],
         ["instruments.csv", "utf-8", ",", "point"],
+        ["loop_checks.csv", "utf-8", "\t", "point"],
         ["outputs.csv", "utf-8", "\t", "point"],
         ["readings.csv", "utf-8", ";", "comma"],
         ["standards.csv", "utf-8", ",", "point"],
+        ["trips.csv", "utf-8", "\t", "point"],
       ],
     );
   });
@@ -133,6 +150,8 @@ describe("the demonstration workbook", () => {
       ["LT-640", undefined],
       ["LT-702", "2027-10-06"],
       ["ZT-233", undefined],
+      ["LT-318", undefined],
+      ...faultyLoops.map((tag) => [tag, undefined]),
     ]);
   });
 
@@ -162,6 +181,19 @@ describe("the demonstration workbook", () => {
     expect(Math.abs(loopError?.shares.inputCard ?? Number.NaN)).toBeLessThan(0.00038);
   });
 
+  it("has in LT-702 a whole loop check that passes, and in LT-640 a part of one with a supply that is too low", () => {
+    const results = (tag: string) => (recordOf(tag).loopChecks?.items ?? []).map(({ item, result }) => [item, result]);
+    const whole = recordOf("LT-702").loopChecks;
+    expect(new Set(whole?.items.map(({ result }) => result))).toEqual(new Set(["pass", "not applicable"]));
+    expect(whole?.items.flatMap(({ outside }) => outside)).toEqual([]);
+    expect(whole?.notLookedAt).toEqual([]);
+    expect(results("LT-640").filter(([, result]) => result === "fail")).toEqual([["supply at full output", "fail"]]);
+    expect(recordOf("LT-640").loopChecks?.items.flatMap(({ outside }) => outside)).toEqual([
+      "11.4 V where 12 to 30 V is allowed",
+    ]);
+    expect(records.flatMap(({ loopChecks }) => loopChecks?.incomplete ?? [])).toEqual([]);
+  });
+
   it("has in ZT-233 readings that all lie inside the tolerance, and a guard band of U that refuses the mean of some", () => {
     const { readings, points } = phaseOf({ tag: "ZT-233", phase: "asFound" });
     expect(new Set(readings.map(({ verdict }) => verdict))).toEqual(new Set(["pass"]));
@@ -173,6 +205,11 @@ describe("the demonstration workbook", () => {
     expect(points.map(({ statement }) => statement)).toContain("fail");
   });
 });
+
+/** What air of 4 °C and 80 % adds in LT-318 over a distance, percent of its span of 3600 mm; taught at 20 °C, 50 %. */
+function airShare(distance: number): number {
+  return (100 * distance * (soundSpeedOfMixture(20, 50) / soundSpeedOfMixture(4, 80) - 1)) / 3600;
+}
 
 function recordOf(tag: string): CalibrationRecord {
   const record = records.find(({ instrument }) => instrument.tag === tag);

@@ -8,18 +8,27 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { calibrations } from "./demo-calibrations.mjs";
 import { instruments, outputs } from "./demo-instruments.mjs";
+import { loopChecks } from "./demo-loop-checks.mjs";
 import { standards } from "./demo-standards.mjs";
+import { trips } from "./demo-trips.mjs";
+import { faultyLoops, takeFaultyReadings } from "./faulty-loops.mjs";
 import { plantedLoops } from "./planted-loops.mjs";
 import { takeReadings } from "./take-readings.mjs";
 
 const folder = process.argv[2] ?? fileURLToPath(new URL("../../../data-demo", import.meta.url));
-const numericColumns = ["point", "reference", "signal", "counts", "value"];
+const numericColumns = ["point", "reference", "signal", "counts", "value", "signal_at_card"];
 
 save("instruments", `\ufeff${delimited(instruments, ",", "\n")}`, "utf8");
 save("outputs", delimited(outputs, "\t", "\n"), "utf8");
 save("standards", delimited(standards, ",", "\n"), "utf8");
 save("calibrations", delimited(calibrations, ";", "\r\n"), "latin1");
-save("readings", delimited(plantedLoops.flatMap(takeReadings).map(withDecimalComma), ";", "\r\n"), "utf8");
+const readings = [
+  ...plantedLoops.flatMap(takeReadings).map((reading) => ({ ...reading, signal_at_card: "" })),
+  ...faultyLoops.flatMap(takeFaultyReadings),
+];
+save("readings", delimited(readings.map(withDecimalComma), ";", "\r\n"), "utf8");
+save("trips", delimited(trips, "\t", "\r\n"), "utf8");
+save("loop_checks", delimited(loopChecks, "\t", "\n"), "utf8");
 
 function save(table, text, encoding) {
   const bytes = Buffer.from(text, encoding);

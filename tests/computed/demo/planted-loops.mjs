@@ -1,6 +1,7 @@
 /**
  * What is planted in each invented loop: zero error, span error, hysteresis and noise in percent of span, errors as
- * indicated minus reference. `step` is what the reference shows, `scatter` how exactly a hand sets the target; both in
+ * indicated minus reference; `air` is temperature in °C and relative humidity in percent when an ultrasonic sensor was
+ * taught and when it was read, for one that does not correct for it. `step` is what the reference shows, `scatter` how exactly a hand sets the target; both in
  * the loop's own distance unit.
  */
 export const plantedLoops = [
@@ -129,5 +130,18 @@ export const plantedLoops = [
     cycles: 3,
     noise: 0.012,
     phases: { as_found: { zero: 0.05, span: 0.15, hysteresis: 0 } },
+  },
+  {
+    tag: "LT-318",
+    calibration: "C-2026-009",
+    seed: 31809,
+    startedAt: "2026-02-10T09:10",
+    range: [400, 4000],
+    signal: [4, 20],
+    reference: { step: 1, decimals: 0, scatter: 1.5 },
+    points: [400, 1200, 2000, 2800, 3600],
+    cycles: 3,
+    noise: 0.05,
+    phases: { as_found: { zero: 0.05, span: 0.1, hysteresis: 0, air: { taught: [20, 50], now: [4, 80] } } },
   },
 ];

@@ -1,4 +1,5 @@
 import { seededNoise } from "./seeded-noise.mjs";
+import { soundSpeedOfMixture } from "./sound-speed-of-mixture.mjs";
 
 /** Readings of one planted loop as a technician would type them: rows of texts by column, with a decimal point. */
 export function takeReadings(loop) {
@@ -54,13 +55,18 @@ function outputs({ range, signal, noise: noiseSize, reference, fullScaleCounts }
   const part = (trueDistance - range[0]) / (range[1] - range[0]);
   const loop = 4 * part * (1 - part) * (direction === "falling" ? 0.5 : -0.5);
   const error = planted.zero + planted.span * part + planted.hysteresis * loop + noiseSize * noise.normal();
-  const indicated = part + error / 100;
+  const indicated = part + error / 100 + airShare(planted.air) * (trueDistance / (range[1] - range[0]));
   const shown = signal[0] + indicated * (signal[1] - signal[0]);
   if (fullScaleCounts === undefined) return { signal: shown.toFixed(3), counts: "", value: "" };
   const counts = Math.round(indicated * fullScaleCounts);
   const [full, empty] = planted.scaledTo;
   const value = full + (counts / fullScaleCounts) * (empty - full);
   return { signal: shown.toFixed(3), counts: String(counts), value: value.toFixed(2) };
+}
+
+/** What a sensor that reckons with the air of its teaching adds to each distance from its face, as a part of it. */
+function airShare(air) {
+  return air === undefined ? 0 : soundSpeedOfMixture(...air.taught) / soundSpeedOfMixture(...air.now) - 1;
 }
 
 function roundedTo(step, value) {

@@ -1,0 +1,89 @@
+import { mean } from "./mean.ts";
+import { requireFinite, requirePoints } from "./require-finite.ts";
+import { type PlanePoint, upperHull } from "./upper-hull.ts";
+
+/** The straight line that keeps farthest inside a lower and an upper bound at each point. */
+export type LineBetween = {
+  readonly slope: number;
+  /** The line at abscissa 0; where that is far from the points, reckon from `abscissaMean` and `valueAtMean`. */
+  readonly intercept: number;
+  /** How far the line leaves the bounds where it does so most; below zero where it stays inside by that much. */
+  readonly greatestExcess: number;
+  readonly abscissaMean: number;
+  readonly valueAtMean: number;
+};
+
+type Strip = { readonly slope: number; readonly top: number; readonly bottom: number };
+
+/**
+ * Gives the straight line that keeps farthest inside a lower and an upper bound at each point, or leaves them least.
+ *
+ * For a slope m the best line leaves the bounds by half of max(floor − m·x) − min(ceiling − m·x). That is a convex
+ * function of m made of straight pieces, with corners only at the slopes of the edges of the upper hull of the floors
+ * and of the lower hull of the ceilings. So its least value stands at one of those slopes: all are tried, and there is
+ * no iteration and no tolerance. A line between all bounds exists if and only if the excess is not above zero.
+ *
+ * @param abscissas array of n >= 2 finite numbers, any order, repeats allowed, not all equal
+ * @param floors array of n finite numbers, same order
+ * @param ceilings array of n finite numbers, same order; where they are the floors themselves this is the minimax line
+ * @returns the line and its greatest excess (unit of the bounds), correct to rounding. Where bounds that share an
+ * abscissa set the excess alone, several slopes do equally well and one of them is given
+ * Faults: `RangeError` when lengths differ, n < 2, a value is not finite, or all abscissas are equal.
+ * Source: own choice of algorithm; that a convex function of straight pieces has its least value at a corner: S. Boyd,
+ * L. Vandenberghe, Convex Optimization (2004), 4.3.
+ * @example lineBetween([0, 1, 2, 3], [-1, 0, 3, 8], [1, 2, 5, 10]) // slope 3, intercept -1, greatestExcess 0
+ */
+export function lineBetween(
+  abscissas: readonly number[],
+  floors: readonly number[],
+  ceilings: readonly number[],
+): LineBetween {
+  requirePoints(abscissas, floors, 2);
+  requirePoints(abscissas, ceilings, 2);
+  requireFinite("ceilings", ceilings);
+  const abscissaMean = mean(abscissas);
+  const floorMean = mean(floors);
+  const about = (ordinates: readonly number[]) =>
+    abscissas.map((abscissa, index) => ({
+      abscissa: abscissa - abscissaMean,
+      ordinate: ordinates[index]! - floorMean,
+    }));
+  const narrowest = narrowestStrip(about(floors), about(ceilings));
+  const valueAtMean = floorMean + (narrowest.top + narrowest.bottom) / 2;
+  return {
+    slope: narrowest.slope,
+    intercept: valueAtMean - narrowest.slope * abscissaMean,
+    greatestExcess: height(narrowest) / 2,
+    abscissaMean,
+    valueAtMean,
+  };
+}
+
+function narrowestStrip(floors: readonly PlanePoint[], ceilings: readonly PlanePoint[]): Strip {
+  const below = upperHull(floors);
+  const above = upperHull(ceilings.map(upsideDown)).map(upsideDown);
+  const slopes = [...edgeSlopes(below), ...edgeSlopes(above)];
+  if (slopes.length === 0) throw new RangeError("all abscissas are equal, so no line is determined");
+  const strips = slopes.map((slope) => stripAround(slope, below, above));
+  return strips.reduce((best, strip) => (height(strip) < height(best) ? strip : best));
+}
+
+function upsideDown(point: PlanePoint): PlanePoint {
+  return { abscissa: point.abscissa, ordinate: -point.ordinate };
+}
+
+function edgeSlopes(hull: readonly PlanePoint[]): readonly number[] {
+  return hull.slice(1).map((right, index) => {
+    const left = hull[index]!;
+    return (right.ordinate - left.ordinate) / (right.abscissa - left.abscissa);
+  });
+}
+
+function stripAround(slope: number, below: readonly PlanePoint[], above: readonly PlanePoint[]): Strip {
+  const offset = (point: PlanePoint) => point.ordinate - slope * point.abscissa;
+  return { slope, top: Math.max(...below.map(offset)), bottom: Math.min(...above.map(offset)) };
+}
+
+function height(strip: Strip): number {
+  return strip.top - strip.bottom;
+}

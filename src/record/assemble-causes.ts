@@ -1,0 +1,80 @@
+import { loopOf } from "../analysis/loop.ts";
+import { inUnitOf } from "../analysis/staged-readings.ts";
+import type { Phase } from "../model/calibration.ts";
+import type { CalibrationRows } from "../model/calibration-case.ts";
+import { type CauseEvidence, causeEvidence } from "../verdict/causes/cause-evidence.ts";
+import { findCauses } from "../verdict/causes/find-causes.ts";
+import { unitOf } from "../verdict/causes/line-words.ts";
+import type { StageEvidence } from "../verdict/causes/stage-evidence.ts";
+import type { CausesRecord, PhaseCauses } from "./causes-schema.ts";
+import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
+
+/**
+ * What the readings of each phase are consistent with, as the record carries it.
+ *
+ * @param record with its phases
+ * @param rows of the calibration: readings, trips, loop checks
+ * @returns the part `causes`; nothing where no phase was measured
+ * Source: `findCauses`.
+ * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.row // 10
+ */
+export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows): Pick<CalibrationRecord, "causes"> {
+  const { asFound, asLeft } = record.phases;
+  const causes: CausesRecord = {
+    ...(asFound && { asFound: phaseCauses(asFound, "as_found", record, rows) }),
+    ...(asLeft && { asLeft: phaseCauses(asLeft, "as_left", record, rows) }),
+  };
+  return Object.keys(causes).length === 0 ? {} : { causes };
+}
+
+function phaseCauses(
+  measured: PhaseRecord,
+  phase: Phase,
+  { instrument, calibration }: CalibrationRecord,
+  rows: CalibrationRows,
+): PhaseCauses {
+  const ofPhase = <Row extends { phase: Phase }>(table: readonly { row: Row }[]) =>
+    table.map(({ row }) => row).filter((row) => row.phase === phase);
+  const evidence = causeEvidence({
+    instrument,
+    calibration,
+    loop: loopOf(instrument),
+    readings: ofPhase(rows.readings),
+    outputs: rows.outputs.map(({ row }) => row),
+    trips: ofPhase(rows.trips),
+    loopChecks: rows.loopChecks.map(({ row }) => row),
+    decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },
+    sharedUncertainty: sharedUncertaintyOf(measured),
+  });
+  return { stageLines: evidence.stages.flatMap((stage) => stageLineRecord(evidence, stage)), ...findCauses(evidence) };
+}
+
+/** What the standards add to the zero error, over what the fit has: all readings share it. */
+function sharedUncertaintyOf({ zeroError }: PhaseRecord): number {
+  const combined = zeroError?.combinedStandardUncertainty ?? 0;
+  const ofFit = zeroError?.standardUncertainty ?? 0;
+  return Math.sqrt(Math.max(0, combined ** 2 - ofFit ** 2));
+}
+
+function stageLineRecord(evidence: CauseEvidence, { line }: StageEvidence): PhaseCauses["stageLines"] {
+  if (line === undefined) return [];
+  const { zeroCrossing } = line;
+  return [
+    {
+      stage: line.stage,
+      readings: line.used.length,
+      excluded: line.excluded.length,
+      gain: line.gain,
+      gainStandardUncertainty: line.gainStandardUncertainty,
+      from: inUnitOf(evidence.loop, line.input, 0),
+      to: inUnitOf(evidence.loop, line.input, 100),
+      inputUnit: unitOf(evidence, line.input),
+      errorAtLower: line.errorAtLower,
+      errorAtUpper: line.errorAtUpper,
+      greatestResidual: line.greatestResidual.percentSpan,
+      zeroCrossing: zeroCrossing
+        ? { value: zeroCrossing.value, standardUncertainty: zeroCrossing.standardUncertainty }
+        : null,
+    },
+  ];
+}

@@ -1,0 +1,72 @@
+import type { Phase, Trip } from "../model/calibration.ts";
+import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { Output } from "../model/instrument.ts";
+import { readNumber } from "../units/read-number.ts";
+import { assembleSwitchedPhase } from "./assemble-switched-phase.ts";
+import { assembleWiring } from "./assemble-wiring.ts";
+import type { CalibrationRecord } from "./record-schema.ts";
+import type { SwitchedPhaseRecord } from "./switching-schema.ts";
+
+type PhaseName = keyof CalibrationRecord["phases"];
+const columnWords: Record<PhaseName, Phase> = { asFound: "as_found", asLeft: "as_left" };
+
+/**
+ * The switched outputs of a loop: each with its wiring and, for each phase in which it was tripped, its figures.
+ *
+ * @param record with its phases and its decision rule
+ * @param rows outputs and trips of the calibration
+ * @returns `switching`, one entry an output in the order of the table; nothing where the tag has no output
+ * Source: the parts' own files.
+ * @example assembleSwitching(record, { ...rows, outputs: [] }) // {}
+ */
+export function assembleSwitching(
+  record: CalibrationRecord,
+  rows: CalibrationRows,
+): Pick<CalibrationRecord, "switching"> {
+  if (rows.outputs.length === 0) return {};
+  return {
+    switching: rows.outputs.map(({ row: output }) => ({
+      output,
+      wiring: assembleWiring(output),
+      phases: {
+        ...phaseOf("asFound", output, record, rows),
+        ...phaseOf("asLeft", output, record, rows),
+      },
+    })),
+  };
+}
+
+function phaseOf(
+  name: PhaseName,
+  output: Output,
+  record: CalibrationRecord,
+  rows: CalibrationRows,
+): { [Name in PhaseName]?: SwitchedPhaseRecord } {
+  const trips = rows.trips.filter(({ row }) => row.phase === columnWords[name] && row.output === output.output);
+  if (trips.length === 0) return {};
+  const { instrument, calibration, standards } = record;
+  const assembled = assembleSwitchedPhase(trips, {
+    output,
+    rule: record.decisionRule,
+    basis: {
+      standards,
+      performedOn: calibration.performedOn,
+      distanceUnit: instrument.distanceUnit,
+      principle: instrument.principle,
+      isTemperatureCompensated: instrument.temperatureCompensated === true,
+      airTemperatureCelsius: calibration.airTemperature,
+      alignmentAngleDegrees: calibration.alignmentAngle,
+    },
+    decimals: typedDecimals(trips, rows),
+    span: instrument.rangeUpper - instrument.rangeLower,
+    phase: record.phases[name],
+  });
+  return { [name]: assembled };
+}
+
+/** Most decimals of a reference: they carry the resolution. */
+function typedDecimals(trips: readonly TableRow<Trip>[], { files }: CalibrationRows): number {
+  const markOf = (file: string) => files.find(({ name }) => name === file)?.decimalMark ?? "point";
+  const decimals = trips.map(({ cells, file }) => readNumber(cells.reference ?? "", markOf(file))?.decimals ?? 0);
+  return Math.max(...decimals);
+}

@@ -1,0 +1,67 @@
+import * as z from "zod";
+import { causePlaces } from "../verdict/causes/finding.ts";
+
+const finite = z.number();
+
+const evidenceSchema = z.strictObject({
+  name: z.string(),
+  value: finite,
+  unit: z.string(),
+  standardUncertainty: finite.optional(),
+});
+
+const findingSchema = z.strictObject({
+  row: z.int().min(1).max(34).describe("row of the list of causes"),
+  title: z.string(),
+  stage: z.enum(causePlaces),
+  says: z.string().describe("what the numbers are consistent with: an opinion"),
+  evidence: z.array(evidenceSchema),
+  rivals: z.array(z.string()).describe("what the numbers do not exclude yet"),
+  separatedBy: z.string().describe("the one measurement that would tell them apart"),
+});
+
+const noteSchema = z.strictObject({
+  title: z.string(),
+  says: z.string(),
+  evidence: z.array(evidenceSchema),
+  candidates: z.array(z.string()),
+  separatedBy: z.string(),
+});
+
+const stageErrorSchema = z.strictObject({ percentSpan: finite, standardUncertainty: finite });
+
+/** The robust line of the error of one stage on what the stage was given. */
+const stageLineSchema = z.strictObject({
+  stage: z.string(),
+  readings: z.int(),
+  excluded: z.int().describe("too far from the line to belong to it"),
+  gain: finite,
+  gainStandardUncertainty: finite,
+  from: finite.describe("input at range_lower, in its unit"),
+  to: finite.describe("input at range_upper, in its unit"),
+  inputUnit: z.string(),
+  errorAtLower: stageErrorSchema,
+  errorAtUpper: stageErrorSchema,
+  greatestResidual: finite.describe("percent of span"),
+  zeroCrossing: z
+    .strictObject({ value: finite, standardUncertainty: finite })
+    .nullable()
+    .describe("input at which the line has no error; null where the slope is not above twice its uncertainty"),
+});
+
+const phaseCausesSchema = z.strictObject({
+  stageLines: z.array(stageLineSchema),
+  findings: z.array(findingSchema),
+  notes: z.array(noteSchema),
+});
+
+/** What each phase is consistent with, and what it cannot tell. */
+export const causesSchema = z.strictObject({
+  asFound: phaseCausesSchema.optional(),
+  asLeft: phaseCausesSchema.optional(),
+});
+
+export type CausesRecord = z.infer<typeof causesSchema>;
+export type PhaseCauses = z.infer<typeof phaseCausesSchema>;
+export type FindingRecord = z.infer<typeof findingSchema>;
+export type EvidenceRecord = z.infer<typeof evidenceSchema>;

@@ -1,0 +1,39 @@
+import type { EvidenceRecord, PhaseCauses } from "../record/causes-schema.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
+import { writeFixed, writeSigned } from "../units/write-number.ts";
+import { plainNumber } from "./number-style.ts";
+import { type PhaseName, phasesOf } from "./page-texts.ts";
+
+/** The causes of each phase that was looked at, in the order of the work. */
+export function causesOf(
+  record: CalibrationRecord,
+): readonly { name: PhaseName; title: string; causes: PhaseCauses }[] {
+  return phasesOf(record).flatMap(({ name, title }) => {
+    const causes = record.causes?.[name];
+    return causes === undefined ? [] : [{ name, title, causes }];
+  });
+}
+
+/** A number of a finding as it reads: "+0.79 ± 0.02 % of span", "16.03 mA". */
+export function evidenceWords({ value, unit, standardUncertainty }: EvidenceRecord): string {
+  const isError = unit === "% of span" || unit === "steps";
+  if (unit === "°C") return `${writeFixed(value, 1)} °C`;
+  return `${numberWords(value, standardUncertainty, isError)}${unit === "" ? "" : ` ${unit}`}`;
+}
+
+/** Value and standard uncertainty to the same place; five digits where there is none. */
+export function numberWords(value: number, standardUncertainty: number | undefined, isSigned: boolean): string {
+  if (standardUncertainty !== undefined && standardUncertainty > leastUncertainty(value)) {
+    const written = writeWithUncertainty(value, standardUncertainty);
+    const sign = isSigned && value > 0 && /[1-9]/u.test(written.value) ? "+" : "";
+    return `${sign}${written.value} ± ${written.uncertainty}`;
+  }
+  if (isSigned) return writeSigned(value, Math.abs(value) >= 10 ? 1 : 2);
+  return Number.isInteger(value) ? writeFixed(value, 0) : plainNumber(Number(value.toPrecision(5)));
+}
+
+/** An uncertainty below the seventh digit of its value is that of a computation, not of a measurement. */
+function leastUncertainty(value: number): number {
+  return 1e-7 * Math.max(1, Math.abs(value));
+}

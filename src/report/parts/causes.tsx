@@ -1,0 +1,105 @@
+import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { causesOf, evidenceWords } from "../cause-texts.ts";
+import type { PhaseName } from "../page-texts.ts";
+import { StageLines } from "./stage-lines.tsx";
+
+/** What the readings are consistent with, with the numbers behind it and what would tell it from its rivals. */
+export function Causes({ record }: { record: CalibrationRecord }) {
+  const phases = causesOf(record);
+  if (phases.length === 0) return null;
+  return (
+    <section class="causes" aria-labelledby="causes-title">
+      <h2 id="causes-title">What is most likely wrong</h2>
+      <p>
+        An opinion, drawn from the numbers of the readings alone. A finding says what they are consistent with; it does
+        not prove it. Measure what tells the candidates apart before anything is changed.
+      </p>
+      {phases.map(({ name, title, causes }) => (
+        <PhaseFindings key={name} title={title} causes={causes} />
+      ))}
+    </section>
+  );
+}
+
+/** The first finding of a phase that does not pass in one line, for the first page. */
+export function CauseAnswer({ record, phase }: { record: CalibrationRecord; phase: PhaseName }) {
+  const findings = record.phases[phase]?.verdict === "pass" ? [] : (record.causes?.[phase]?.findings ?? []);
+  const [first, ...others] = findings;
+  if (first === undefined) return null;
+  return (
+    <p class="opinion">
+      <strong>Opinion:</strong> {first.says}
+      {others.length > 0 && ` ${others.length} more under “What is most likely wrong”.`}
+    </p>
+  );
+}
+
+function PhaseFindings({ title, causes }: { title: string; causes: PhaseCauses }) {
+  const { findings, notes, stageLines } = causes;
+  return (
+    <>
+      <h3>{title}</h3>
+      {findings.length === 0 && (
+        <p>
+          Nothing stands out: no stage leaves its line, scatters or drifts by more than noise does and by more than half
+          the tolerance.
+        </p>
+      )}
+      {findings.map((finding) => (
+        <FindingBox key={`${finding.row} ${finding.stage} ${finding.says}`} finding={finding} />
+      ))}
+      {stageLines.length > 0 && <StageLines title={title} lines={stageLines} />}
+      {notes.length > 0 && (
+        <ul class="notes">
+          {notes.map(({ title: name, says, candidates, evidence, separatedBy }) => (
+            <li key={name}>
+              <strong>{sentenceStart(name)}.</strong> {says}
+              {evidence.length > 0 && ` ${evidence.map((one) => `${one.name}: ${evidenceWords(one)}`).join("; ")}.`}
+              {candidates.length > 0 && ` Not excluded: ${candidates.join("; ")}.`} What would tell: {separatedBy}.
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function FindingBox({ finding }: { finding: FindingRecord }) {
+  const { row, title, stage, says, evidence, rivals, separatedBy } = finding;
+  return (
+    <article class="finding">
+      <h4>
+        {sentenceStart(title)}{" "}
+        <span class="where">
+          {stage} · row {row} of the list of causes
+        </span>
+      </h4>
+      <p>{says}</p>
+      <div class="finding-parts">
+        <table class="plain evidence">
+          <caption>Evidence</caption>
+          <tbody>
+            {evidence.map((one) => (
+              <tr key={one.name}>
+                <th scope="row">{sentenceStart(one.name)}</th>
+                <td class="number">{evidenceWords(one)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <dl class="open-questions">
+          <dt>Not excluded yet</dt>
+          <dd>{rivals.length === 0 ? "nothing on this list" : rivals.join("; ")}</dd>
+          <dt>{rivals.length === 0 ? "What would confirm it" : "What would tell them apart"}</dt>
+          <dd>{separatedBy}</dd>
+        </dl>
+      </div>
+    </article>
+  );
+}
+
+/** A title begins a line, but a unit or a number keeps its small letter. */
+function sentenceStart(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,148 @@
+import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import {
+  allowedWords,
+  burdenWords,
+  checkNumber,
+  contradictionsOf,
+  countWords,
+  incompleteWords,
+} from "../loop-check-texts.ts";
+import { plainNumber } from "../number-style.ts";
+
+/** The loop around the sensor: what was looked at, what it gave, what it had to keep, what is still open. */
+export function LoopChecks({ record }: { record: CalibrationRecord }) {
+  const { loopChecks } = record;
+  if (loopChecks === undefined) return null;
+  const incomplete = incompleteWords(record);
+  const burden = burdenWords(record);
+  return (
+    <section aria-labelledby="loop-check-title">
+      <h2 id="loop-check-title">Loop check</h2>
+      <p>
+        {countWords(loopChecks)}
+        {incomplete && <strong> {incomplete}</strong>}
+      </p>
+      <Contradictions record={record} />
+      {loopChecks.items.length > 0 && <ItemsTable items={loopChecks.items} />}
+      {burden && <p class="small">{burden}</p>}
+      {loopChecks.items.length > 0 && <NotLookedAt loopChecks={loopChecks} />}
+    </section>
+  );
+}
+
+/** What a loop check adds to the first answer: what failed, what contradicts itself, what is open. */
+export function LoopCheckAnswer({ record }: { record: CalibrationRecord }) {
+  const { loopChecks } = record;
+  if (loopChecks === undefined) return null;
+  const incomplete = incompleteWords(record);
+  const contradictions = contradictionsOf(record).map(({ item }) => item);
+  const count = `Loop check: ${lowerFirst(countWords(loopChecks))}`;
+  const hasFailed = loopChecks.items.some(({ result }) => result === "fail");
+  return (
+    <>
+      {loopChecks.items.length > 0 && <p>{hasFailed ? <strong>{count}</strong> : count}</p>}
+      {contradictions.length > 0 && (
+        <p>
+          <strong>Contradiction in the loop check: {contradictions.join(", ")}.</strong>
+        </p>
+      )}
+      {incomplete && (
+        <p>
+          <strong>{incomplete}</strong>
+        </p>
+      )}
+    </>
+  );
+}
+
+function Contradictions({ record }: { record: CalibrationRecord }) {
+  return contradictionsOf(record).map(({ row, item, outside }) => (
+    <p key={row}>
+      <strong>
+        Contradiction: {item} has the result pass, and yet: {outside.join("; ")}.
+      </strong>
+    </p>
+  ));
+}
+
+function ItemsTable({ items }: { items: readonly LoopCheckItem[] }) {
+  const ordered = items.toSorted((one, other) => (one.number ?? Infinity) - (other.number ?? Infinity));
+  return (
+    <table class="plain loop-checks">
+      <thead>
+        <tr>
+          <th scope="col">Item</th>
+          <th scope="col">Measured, allowed</th>
+          <th scope="col">Result</th>
+        </tr>
+      </thead>
+      <tbody>
+        {ordered.map((item) => (
+          <ItemRow key={item.row} item={item} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function ItemRow({ item }: { item: LoopCheckItem }) {
+  const { number, result, decidedBy, isContradiction, remark, checkedBy, time } = item;
+  const who = [checkedBy, time].filter((part) => part !== undefined).join(", ");
+  return (
+    <tr class={result === "fail" || isContradiction ? "outside" : ""}>
+      <th scope="row">
+        {number === null ? "" : `${number}. `}
+        {item.item}
+        {remark && <span class="where">{remark}</span>}
+        {who !== "" && <span class="where">{who}</span>}
+      </th>
+      <td>
+        <Measured item={item} />
+      </td>
+      <td>
+        {result}
+        {decidedBy === "number" && <span class="where">by its number; no result was written</span>}
+        {isContradiction && <span class="where">contradicted by what lies outside</span>}
+      </td>
+    </tr>
+  );
+}
+
+function Measured({ item }: { item: LoopCheckItem }) {
+  const { measured, unit, computed, basis, found, outside } = item;
+  const allowed = allowedWords(item);
+  const limits = outside.length === 0 ? allowed : undefined;
+  return (
+    <>
+      {typeof measured === "number" ? `${plainNumber(measured)} ${unit ?? ""}` : (measured ?? "")}
+      {outside.map((says) => (
+        <span key={says} class="where">
+          <strong>{says}</strong>
+        </span>
+      ))}
+      {outside.length === 0 && computed !== null && (
+        <span class="where">
+          {checkNumber(computed)} {unit} by the tables
+        </span>
+      )}
+      {outside.length === 0 && found !== null && <span class="where">{found}</span>}
+      {limits && <span class="where">{limits}</span>}
+      {basis && <span class="where">by {basis}</span>}
+    </>
+  );
+}
+
+function NotLookedAt({ loopChecks: { notLookedAt } }: { loopChecks: LoopChecksRecord }) {
+  return (
+    <p class="small">
+      {notLookedAt.length === 0
+        ? "Every item of the list that applies to this loop has a result."
+        : `Not looked at, of the items that apply to this loop: ${notLookedAt.join(", ")}.`}
+    </p>
+  );
+}
+
+function lowerFirst(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

@@ -1,0 +1,119 @@
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { plainNumber } from "../number-style.ts";
+import { type PhaseName, phaseTitles } from "../page-texts.ts";
+import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../switching-texts.ts";
+import { BudgetTable } from "./budget-table.tsx";
+import { SwitchedFigures } from "./switched-figures.tsx";
+import { TripsTable } from "./trips-table.tsx";
+
+export type TrippedPhase = { name: PhaseName; title: string; phase: SwitchedPhaseRecord };
+
+const phaseNames: readonly PhaseName[] = ["asFound", "asLeft"];
+
+/** Switched outputs: each with its figures against their limits, what an error is consistent with, and its wiring. */
+export function Switching({ record }: { record: CalibrationRecord }) {
+  if (record.switching === undefined) return null;
+  return (
+    <section aria-labelledby="switching-title">
+      <h2 id="switching-title">Switched outputs</h2>
+      <p class="small">
+        The operating distance is the mean on approach, the release distance the mean on recede. The statement of an
+        output stands beside that of the loop and does not change it. Differential travel and repeat accuracy are
+        compared as measured; the limits of IEC 60947-5-2 are quoted from memory, and a tighter limit of the outputs
+        table wins.
+      </p>
+      {record.switching.map((switching, index) => (
+        <OneOutput key={switching.output.output} record={record} number={index + 1} switching={switching} />
+      ))}
+    </section>
+  );
+}
+
+type OutputProps = { record: CalibrationRecord; number: number; switching: SwitchingRecord };
+
+function OneOutput({ record, number, switching }: OutputProps) {
+  const tripped = phaseNames.flatMap((name): readonly TrippedPhase[] => {
+    const phase = switching.phases[name];
+    return phase === undefined ? [] : [{ name, title: phaseTitles[name], phase }];
+  });
+  const { output } = switching.output;
+  const budgeted = tripped.filter(({ phase }) => phase.setPoint !== null);
+  return (
+    <>
+      <h3>{outputTitle(record, switching)}</h3>
+      {tripped.length > 0 && (
+        <SwitchedFigures record={record} number={number} switching={switching} tripped={tripped} />
+      )}
+      {tripped.map(({ name, title, phase }) => {
+        const words = sharesWords(record, phase);
+        return (
+          words && (
+            <p key={name} class="small">
+              <strong>{title}, why.</strong> {words}
+            </p>
+          )
+        );
+      })}
+      {untripped(record, tripped).map((title) => (
+        <p key={title} class="small not-determined">
+          {title}, not determined: no trips of {output} were recorded.
+        </p>
+      ))}
+      <Wiring switching={switching} />
+      {tripped.length > 0 && <TripsTable record={record} number={number} output={output} tripped={tripped} />}
+      <div class="other-budgets">
+        {budgeted.map(({ name, title, phase }) => (
+          <details key={name}>
+            <summary>
+              {output}, {title.toLowerCase()}: uncertainty budget of the set-point error
+            </summary>
+            {phase.setPoint && (
+              <BudgetTable record={record} point={phase.setPoint} label={`output ${number}, ${title.toLowerCase()}`} />
+            )}
+          </details>
+        ))}
+      </div>
+    </>
+  );
+}
+
+/** "Q1, set point 450 ± 10 mm on approach, NO". */
+function outputTitle({ instrument }: CalibrationRecord, { output }: SwitchingRecord): string {
+  const { setPoint, setPointTolerance, criticalDirection = "approach" } = output;
+  const tolerance = setPointTolerance === undefined ? "" : ` ± ${plainNumber(setPointTolerance)}`;
+  const point = `set point ${plainNumber(setPoint)}${tolerance} ${instrument.distanceUnit} on ${criticalDirection}`;
+  const contact = output.function === undefined ? "NO or NC not stated" : contactWords[output.function];
+  return `${output.output}, ${point}, ${contact}`;
+}
+
+const contactWords = { NO: "NO (normally open)", NC: "NC (normally closed)" } as const;
+
+function untripped(record: CalibrationRecord, tripped: readonly TrippedPhase[]): readonly string[] {
+  return phaseNames
+    .filter((name) => record.phases[name] !== undefined && !tripped.some((one) => one.name === name))
+    .map((name) => phaseTitles[name]);
+}
+
+function Wiring({ switching: { output, wiring } }: { switching: SwitchingRecord }) {
+  const { inputMatch, onVoltage, offVoltage, notDetermined } = wiring;
+  const match =
+    inputMatch === null
+      ? `fit of output and input not determined: ${notDetermined.inputMatch}`
+      : `${output.polarity} output on a ${output.controllerInput} input: ` +
+        (inputMatch.statement === "pass" ? "they fit" : `they do not fit, it needs a ${inputMatch.needs} one`);
+  const voltages = [
+    onVoltage
+      ? `on, ${voltageWords(onVoltage)}: ${onVoltage.statement}`
+      : `on, not determined: ${notDetermined.onVoltage}`,
+    offVoltage
+      ? `off, ${voltageWords(offVoltage)}: ${offVoltage.statement}`
+      : `off, not determined: ${notDetermined.offVoltage}`,
+  ];
+  const type = output.inputType === undefined ? "" : ` (IEC 61131-2 type ${output.inputType})`;
+  return (
+    <p class="small">
+      <strong>Wiring{wiring.statement === "fail" ? ", fail" : ""}.</strong> Wire {output.wire ?? "not stated"}, pin{" "}
+      {output.pin ?? "not stated"}; {match}. Controller input{type}: {voltages.join("; ")}.
+    </p>
+  );
+}

@@ -1,0 +1,54 @@
+import { tripDirections } from "../../model/calibration.ts";
+import { groupedBy } from "../grouped-by.ts";
+import type { DraftRow } from "../table-row.ts";
+import type { Check, CheckContext } from "./check-context.ts";
+import { shownNumber } from "./shown-number.ts";
+
+/** Common practice. */
+const fewestApproaches = 3;
+
+/** Set points lie inside the range; each output was tripped in both directions, three times on approach at least. */
+export const trips: Check = (context) => {
+  for (const draft of context.drafts.outputs) checkSetPoint(draft, context);
+  const ofOneOutput = groupedBy(tripsOfOutputs(context), ({ row: { calibration, output, phase } }) =>
+    JSON.stringify([calibration, output, phase]),
+  );
+  for (const drafts of ofOneOutput.values()) checkRuns(drafts, context);
+};
+
+function checkSetPoint(draft: DraftRow<"outputs">, { instrumentByTag, report }: CheckContext): void {
+  const { tag, setPoint } = draft.row;
+  const { rangeLower, rangeUpper, distanceUnit = "" } = instrumentByTag.get(tag ?? "")?.row ?? {};
+  if (setPoint === undefined || rangeLower === undefined || rangeUpper === undefined) return;
+  if (rangeUpper <= rangeLower || (setPoint >= rangeLower && setPoint <= rangeUpper)) return;
+  const values = {
+    setPoint: shownNumber(setPoint),
+    lower: shownNumber(rangeLower),
+    upper: shownNumber(rangeUpper),
+    unit: distanceUnit,
+  };
+  report("outputs", draft, "model/set-point-outside-range", { column: "set_point", values });
+}
+
+/** Of an output that is not there it was said already. */
+function tripsOfOutputs({ drafts, calibrationByName }: CheckContext): readonly DraftRow<"trips">[] {
+  const known = new Set(drafts.outputs.map(({ row }) => JSON.stringify([row.tag, row.output])));
+  return drafts.trips.filter(({ row: { calibration = "", output } }) =>
+    known.has(JSON.stringify([calibrationByName.get(calibration)?.row.tag, output])),
+  );
+}
+
+/** Once an output and phase: the first trip stands for all of them. */
+function checkRuns(drafts: readonly DraftRow<"trips">[], { report }: CheckContext): void {
+  const [first] = drafts;
+  const { output, phase, direction } = first?.row ?? {};
+  if (first === undefined || output === undefined || phase === undefined) return;
+  const present = tripDirections.filter((one) => drafts.some(({ row }) => row.direction === one));
+  const words = { output, phase: phase.replace("_", " ") };
+  if (present.length === 1 && direction !== undefined) {
+    report("trips", first, "model/trips-one-direction", { column: "direction", values: { ...words, direction } });
+  }
+  const approaches = drafts.filter(({ row }) => row.direction === "approach").length;
+  if (approaches === 0 || approaches >= fewestApproaches) return;
+  report("trips", first, "model/few-approaches", { values: { ...words, approaches } });
+}

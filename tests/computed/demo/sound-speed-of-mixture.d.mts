@@ -1,0 +1,1 @@
+export function soundSpeedOfMixture(temperatureCelsius: number, relativeHumidityPercent: number): number;

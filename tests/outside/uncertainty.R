@@ -1,0 +1,230 @@
+# Uncertainty budgets of the test points and what is said of them, once more in base R; read by figures.R.
+#
+# Budget: JCGM 100:2008 (u by the law of propagation, degrees of freedom by Welch-Satterthwaite, k from Student's t at
+# 95.45 %); EA-4/02 M:2022, S9 to S11, where one or two rectangular contributions dominate. Statements: ILAC-G8:09/2019.
+# A budget is a data frame with a row a contribution: u in distance, freedom, is_rectangular, is_shared.
+
+conditions <- table_of("conditions.csv")
+standards <- table_of("standards.csv")
+
+units <- data.frame(
+  row.names = c("mm", "cm", "m", "in", "ft", "mA", "A", "uA", "V", "mV", "degC", "K", "degF"),
+  kind = rep(c("distance", "current", "voltage", "temperature"), c(5, 3, 2, 3)),
+  size = c(1, 10, 1000, 25.4, 304.8, 1, 1000, 1e-3, 1, 1e-3, 1, 1, 5 / 9))
+
+coverage <- 0.9545
+severity <- c("pass", "conditional pass", "cannot be decided", "conditional fail", "fail")
+
+normal <- function(u, freedom = Inf, is_shared = FALSE) {
+  data.frame(u = u, freedom = freedom, is_rectangular = FALSE, is_shared = is_shared)
+}
+
+rectangular <- function(half_width, is_shared = FALSE) {
+  data.frame(u = half_width / sqrt(3), freedom = Inf, is_rectangular = TRUE, is_shared = is_shared)
+}
+
+or_else <- function(value, other) if (is.na(value)) other else value
+
+# A step that was typed: one unit of the last decimal, of the most decimals of the column.
+typed_step <- function(texts) {
+  texts <- tolower(texts[!is.na(texts)])
+  mantissa <- sub("e.*", "", texts)
+  exponent <- ifelse(grepl("e", texts), as.numeric(sub(".*e", "", texts)), 0)
+  written <- ifelse(grepl(".", mantissa, fixed = TRUE), nchar(sub(".*\\.", "", mantissa)), 0)
+  10^-max(0, written - exponent)
+}
+
+fitting_standards <- function(condition, unit) {
+  own <- standards[standards$calibration == condition$calibration, ]
+  own[which(units[own$uncertainty_unit, "kind"] == units[unit, "kind"]), ]
+}
+
+# Certificate, drift since it, resolution of every standard of the kind of `unit`; `sensitivity` is distance for a unit.
+standard_lines <- function(condition, unit, sensitivity, step) {
+  own <- fitting_standards(condition, unit)
+  if (nrow(own) == 0) return(rectangular(sensitivity * step / 2))
+  do.call(rbind, lapply(seq_len(nrow(own)), function(i) {
+    standard <- own[i, ]
+    size <- sensitivity * units[standard$uncertainty_unit, "size"] / units[unit, "size"]
+    days <- as.numeric(as.Date(condition$performed_on) - as.Date(standard$calibrated_on))
+    rbind(
+      normal(size * or_else(standard$expanded_uncertainty, 0) / or_else(standard$coverage_factor, 2), is_shared = TRUE),
+      rectangular(size * or_else(standard$drift_per_year * max(0, days) / 365.25, 0), is_shared = TRUE),
+      if (is.na(standard$resolution)) rectangular(sensitivity * step / 2) else rectangular(size * standard$resolution / 2))
+  }))
+}
+
+air_lines <- function(condition, reference) {
+  is_touched <- identical(condition$principle, "ultrasonic") && !identical(condition$temperature_compensated, "yes")
+  if (!is_touched || is.na(condition$air_temperature)) return(NULL)
+  standard_lines(condition, "degC", abs(reference) / (2 * (condition$air_temperature + 273.15)), 0)
+}
+
+# What all points of a curve have in common; `stage` is the quantity that the errors are of.
+curve_basis <- function(phase, used, stage) {
+  first <- phase[1, ]
+  condition <- conditions[conditions$calibration == first$calibration, ]
+  span <- first$range_upper - first$range_lower
+  per_output <- span / abs(diff(line_ends(first, stage)))
+  step <- if (stage == "counts") 1 else typed_step(phase[[paste0("typed_", stage)]])
+  curve <- error_curve(used)
+  groups <- split(used$error, list(used$nominal, used$direction), drop = TRUE)
+  freedom <- sum(lengths(groups) - 1)
+  squares <- sum(vapply(groups, function(errors) sum((errors - mean(errors))^2), 0))
+  list(
+    first = first, condition = condition, span = span, used = used, curve = curve,
+    reference = standard_lines(condition, condition$distance_unit, 1, typed_step(phase$typed_reference)),
+    output = if (stage == "signal") standard_lines(condition, first$signal_unit, per_output, step)
+      else rectangular(per_output * step / 2),
+    scatter = if (freedom > 0) sqrt(squares / freedom) * span / 100 else NA,
+    freedom = freedom,
+    width = suppressWarnings(max(abs(curve$up - curve$down), na.rm = TRUE)) * span / 100)
+}
+
+point_budget <- function(basis, row, direction) {
+  at <- basis$curve[row, ]
+  count <- sum(basis$used$nominal == at$point & basis$used$direction == direction)
+  one_way <- is.na(at$up) || is.na(at$down)
+  angle <- or_else(basis$condition$alignment_angle, 0) * pi / 180
+  budget <- rbind(
+    basis$reference,
+    basis$output,
+    if (!is.na(basis$scatter)) normal(basis$scatter / sqrt(count), basis$freedom),
+    if (one_way && is.finite(basis$width)) rectangular(basis$width / 2),
+    rectangular(abs(at$reference) * (1 - cos(angle))),
+    air_lines(basis$condition, at$reference))
+  budget[budget$u > 0, ]
+}
+
+combined <- function(u) sqrt(sum(u^2))
+
+# k where two rectangular quantities make a trapezoid: the root of its probability, not the closed form.
+trapezoidal_factor <- function(wide, narrow) {
+  a <- wide * sqrt(3)
+  b <- narrow * sqrt(3)
+  inside <- function(h) if (h <= a - b) h / a else 1 - (a + b - h)^2 / (4 * a * b)
+  uniroot(function(h) inside(h) - 0.95, c(0, a + b), tol = 1e-13 * a)$root / combined(c(wide, narrow))
+}
+
+coverage_factor <- function(budget, freedom) {
+  order_of <- order(budget$u, decreasing = TRUE)
+  sharp <- order_of[budget$is_rectangular[order_of]]
+  rest <- function(taken) combined(budget$u[-taken])
+  if (length(sharp) >= 1 && rest(sharp[1]) <= 0.3 * budget$u[sharp[1]]) return(0.95 * sqrt(3))
+  if (length(sharp) >= 2) {
+    two <- budget$u[sharp[1:2]]
+    if (rest(sharp[1:2]) <= min(two[2], 0.35 * combined(two))) return(trapezoidal_factor(two[1], two[2]))
+  }
+  if (freedom > 1e4) qnorm((1 + coverage) / 2) else qt((1 + coverage) / 2, floor(freedom * (1 + 1e-12)))
+}
+
+guard_band <- function(condition, U, ratio) {
+  switch(or_else(condition$decision_rule, "simple acceptance"),
+    "simple acceptance" = 0,
+    "managed guard band" = U * max(0, 1.04 - exp(0.38 * log(ratio) - 0.54)),
+    or_else(condition$guard_factor, 1) * U)
+}
+
+# 10^-12 of span is how a decimal number is stored, and does not count.
+statement_of <- function(e, low, high, w, rule, slack) {
+  within <- function(w) e >= low + w - slack && e <= high - w + slack
+  if (w > 0 && (high - low) / 2 <= w + slack) return(if (within(-w)) "cannot be decided" else "fail")
+  if (within(w)) return("pass")
+  if (rule != "four words") return("fail")
+  if (within(0)) "conditional pass" else if (within(-w)) "conditional fail" else "fail"
+}
+
+tolerance_limits <- function(first, reference) {
+  plus <- c(first$tolerance, first$second_tolerance)
+  minus <- c(first$tolerance_minus, first$second_tolerance_minus)
+  minus[is.na(minus)] <- plus[is.na(minus)]
+  list(low = -tolerance_width(first, minus, reference), high = tolerance_width(first, plus, reference))
+}
+
+judged_direction <- function(basis, row, direction) {
+  at <- basis$curve[row, ]
+  error <- at[[if (direction == "rising") "up" else "down"]]
+  if (is.na(error)) return(NULL)
+  e <- error * basis$span / 100
+  budget <- point_budget(basis, row, direction)
+  u <- combined(budget$u)
+  freedom <- u^4 / sum(budget$u^4 / budget$freedom)
+  k <- coverage_factor(budget, freedom)
+  limit <- tolerance_limits(basis$first, at$reference)
+  ratio <- (limit$high - limit$low) / (2 * k * u)
+  w <- guard_band(basis$condition, k * u, ratio)
+  slack <- 1e-12 * basis$span
+  has_zone <- w == 0 || (limit$high - limit$low) / 2 > w + slack
+  rule <- or_else(basis$condition$decision_rule, "simple acceptance")
+  list(
+    point = at$point, reference = at$reference, up = at$up, down = at$down, mean = at$mean, direction = direction,
+    errorDistance = e, toleranceLow = limit$low, toleranceHigh = limit$high, combinedUncertainty = u,
+    effectiveDegreesOfFreedom = if (is.finite(freedom)) freedom else NA, coverageFactor = k, expandedUncertainty = k * u,
+    guardBand = w, acceptanceLow = if (has_zone) limit$low + w else NA, acceptanceHigh = if (has_zone) limit$high - w else NA,
+    testUncertaintyRatio = ratio, specificRisk = pnorm((e - limit$high) / u) + pnorm((limit$low - e) / u),
+    statement = statement_of(e, limit$low, limit$high, w, rule, slack))
+}
+
+# The direction whose statement is worse, then whose risk is greater, stands for the point.
+judged_point <- function(basis, row) {
+  each <- Filter(Negate(is.null), lapply(c("rising", "falling"), function(way) judged_direction(basis, row, way)))
+  rank <- vapply(each, function(one) match(one$statement, severity), 0L)
+  risk <- vapply(each, function(one) one$specificRisk, 0)
+  each[[order(-rank, -risk)[1]]]
+}
+
+judged_curve <- function(phase, used, stage, name) {
+  if (nrow(used) == 0) return(character())
+  basis <- curve_basis(phase, used, stage)
+  vapply(seq_len(nrow(basis$curve)), function(row) {
+    found <- judged_point(basis, row)
+    for (figure in names(found)) say(basis$first, paste0(name, ".", row, ".", figure), found[[figure]])
+    found$statement
+  }, "")
+}
+
+worst_of <- function(statements) severity[suppressWarnings(max(match(statements, severity)))]
+
+# By simple acceptance each reading is judged, not the mean.
+reading_statements <- function(first, errors, references) {
+  span <- first$range_upper - first$range_lower
+  limit <- tolerance_limits(first, references)
+  slack <- 1e-12 * span
+  ifelse(errors >= limit$low - slack & errors <= limit$high + slack, "pass", "fail")
+}
+
+# Zero and span error with the certificates and drifts that all readings share; at the span error they count twice.
+shared_line_uncertainty <- function(phase, used, judged) {
+  first <- phase[1, ]
+  basis <- curve_basis(phase, used, judged)
+  states_all <- function(unit) {
+    own <- fitting_standards(basis$condition, unit)
+    nrow(own) > 0 && !anyNA(own$expanded_uncertainty)
+  }
+  is_known <- states_all(basis$condition$distance_unit) && (judged != "signal" || states_all(first$signal_unit))
+  lines <- rbind(basis$reference, basis$output)
+  shared <- if (is_known) 100 * combined(lines$u[lines$is_shared]) / basis$span else NA
+  has_line <- length(unique(used$reference)) >= 2
+  line <- if (has_line) lm(error ~ I(reference - first$range_lower), data = used)
+  variances <- if (has_line) diag(vcov(line)) * c(1, basis$span^2) else c(NA, NA)
+  say(first, "zeroError.combinedStandardUncertainty", sqrt(variances[[1]] + shared^2))
+  say(first, "spanError.combinedStandardUncertainty", sqrt(variances[[2]] + 2 * shared^2))
+}
+
+uncertainties <- function(phase, used, of_loop, judged, has_fault) {
+  first <- phase[1, ]
+  condition <- conditions[conditions$calibration == first$calibration, ]
+  span <- first$range_upper - first$range_lower
+  shared_line_uncertainty(phase, used, judged)
+  sensor <- judged_curve(phase, used, judged, "points")
+  of_loop$error <- 100 * of_loop$loop_distance / span
+  controller <- if (judged == "value") sensor else judged_curve(phase, of_loop, "value", "controllerPoints")
+  if (or_else(condition$decision_rule, "simple acceptance") == "simple acceptance") {
+    sensor <- reading_statements(first, used$error * span / 100, used$reference)
+    controller <- reading_statements(first, of_loop$loop_distance, of_loop$reference)
+  }
+  sensor <- c(sensor, if (has_fault) "fail")
+  say(first, "verdicts.sensor", worst_of(sensor))
+  say(first, "verdicts.controller", worst_of(controller))
+  say(first, "verdict", worst_of(c(sensor, controller)))
+}

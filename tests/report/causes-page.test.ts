@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { renderPage } from "../../src/report/page.tsx";
+import { demoRecord } from "./demo-records.ts";
+
+const noDrawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
+const pageOf = (record: CalibrationRecord) => renderPage(record, noDrawings).replace(/<script[\s\S]*<\/script>/u, "");
+const textOf = (page: string) =>
+  page
+    .replace(/<style>[\s\S]*<\/style>/u, "")
+    .replace(/<[^>]+>/gu, " ")
+    .replaceAll("&amp;", "&")
+    .replace(/\s+/gu, " ");
+
+test("the first finding stands on the first page as an opinion, and how many more there are", () => {
+  const text = textOf(pageOf(demoRecord("ZT-330")));
+  expect(text).toContain("Opinion: In what the controller makes of the signal: 20 % too much at the low end");
+  expect(text).toContain("1 more under");
+});
+
+test("a phase that passes has no opinion on the first page", () => {
+  expect(textOf(pageOf(demoRecord("ZT-201")))).not.toContain("Opinion:");
+});
+
+test("a finding shows its evidence with uncertainty, its rivals and what would tell", () => {
+  const text = textOf(pageOf(demoRecord("LT-332")));
+  expect(text).toContain("What is most likely wrong");
+  expect(text).toMatch(/No error at 30 ± 33 mm/u);
+  expect(text).toContain("Air temperature on the day 31.0 °C");
+  expect(text).toContain("target lost, last value held (19)");
+  expect(text).toContain("What would confirm it");
+});
+
+test("the line of each stage stands below, healthy or not", () => {
+  const text = textOf(pageOf(demoRecord("LT-333")));
+  expect(text).toMatch(/wiring 4 to 20 mA 36 0 0\.97299/u);
+  expect(textOf(pageOf(demoRecord("ZT-201")))).toContain("Nothing stands out");
+});
+
+test("a note says what one cycle cannot tell", () => {
+  expect(textOf(pageOf(demoRecord("LT-640")))).toMatch(/One cycle only\..*What would tell: read a second cycle\./u);
+});
+
+test("what came from a table is text: a unit of the controller's value that looks like markup", () => {
+  const record = demoRecord("LT-333");
+  const hostile = { ...record, causes: { asFound: { ...record.causes!.asFound!, findings: [hostileFinding] } } };
+  const page = pageOf(hostile);
+  expect(page).not.toContain("<img src=x>");
+  expect(page).toContain("&lt;img src=x>");
+});
+
+const hostileFinding = {
+  row: 28,
+  title: "controller value clamped or truncated",
+  stage: "scaling" as const,
+  says: "consistent with <img src=x>",
+  evidence: [{ name: "step", value: 1, unit: "<img src=x>" }],
+  rivals: [],
+  separatedBy: "look",
+};

@@ -1,0 +1,28 @@
+import { expect, test } from "vitest";
+import { stageNotes } from "../../../src/verdict/causes/stage-notes.ts";
+import { nothingWrong, planted } from "./planted.ts";
+
+const titles = (evidence: ReturnType<typeof planted>) => stageNotes(evidence).map(({ title }) => title);
+
+test("a value alone cannot tell sensor from scaling: the note names both candidates and the signal to read", () => {
+  const [note] = stageNotes(planted({ seen: (part) => 1.05 * part }, {}, ["signal"]));
+  expect(note?.title).toBe("stage not separable: signal was not read");
+  expect(note?.candidates.join()).toMatch(/\(21\).*\(4\)/u);
+  expect(note?.separatedBy).toContain("read the signal in mA at the same points");
+});
+
+test("a healthy loop without a signal says that two errors could hide each other", () => {
+  const [note] = stageNotes(planted(nothingWrong, {}, ["signal"]));
+  expect(note?.says).toContain("could hide each other");
+  expect(note?.candidates).toEqual([]);
+});
+
+test("one cycle, and a wild reading that no slip explains, are told", () => {
+  expect(titles(planted(nothingWrong, { cycles: 1 }))).toEqual(["one cycle only"]);
+  const wild = planted({ sheet: (readings) => readings.with(4, { ...readings[4]!, signal: 17.777 }) });
+  expect(titles(wild)).toEqual(["readings that stand apart"]);
+});
+
+test("a whole sheet of a healthy loop has no note", () => {
+  expect(titles(planted(nothingWrong))).toEqual([]);
+});
