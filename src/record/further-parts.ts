@@ -30,5 +30,7 @@ const furtherParts: readonly FurtherPart[] = [
  * @example withFurtherParts(record, rows).phases === record.phases // true
  */
 export function withFurtherParts(record: CalibrationRecord, rows: CalibrationRows): CalibrationRecord {
-  return furtherParts.reduce<CalibrationRecord>((sofar, part) => ({ ...sofar, ...part(sofar, rows) }), record);
+  const whole: CalibrationRecord = { ...record };
+  for (const part of furtherParts) Object.assign(whole, part(whole, rows));
+  return whole;
 }

@@ -8,9 +8,3 @@ export function svgTexts(svg: string): string[] {
       .replace(/&amp;/gu, "&"),
   );
 }
-
-/** The texts of one role, such as "axis-label". */
-export function svgTextsOf(svg: string, role: string): string[] {
-  const groups = svg.split('<g class="').filter((part) => part.includes(`role-${role}`));
-  return groups.flatMap(svgTexts);
-}

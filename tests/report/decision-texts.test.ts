@@ -48,12 +48,12 @@ test("a point in words: error with its sign, uncertainty to two digits, k, place
     ...phase.points[0]!,
     ...{
       point: 1650,
-      direction: "falling",
+      direction: "falling" as const,
       errorDistance: 14.2345,
       expandedUncertainty: 0.8567,
       coverageFactor: 2.0489,
     },
-  } as const;
+  };
   expect(pointWords(record, point)).toBe("+14.23 ± 0.86 mm (k = 2.05) at 1650 mm, falling");
   expect(pointWords(record, { ...point, errorDistance: -14.2345 })).toBe(
     "−14.23 ± 0.86 mm (k = 2.05) at 1650 mm, falling",
