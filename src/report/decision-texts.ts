@@ -46,8 +46,9 @@ export function pointWords({ instrument }: CalibrationRecord, point: JudgedPoint
   return `${sign}${value} ± ${uncertainty} ${instrument.distanceUnit} (k = ${writeFixed(point.coverageFactor, 2)}) at ${at}`;
 }
 
-/** A probability in percent: two digits, "under 0.01 %" for less. */
+/** A probability in percent: two digits, "under 0.01 %" for less; near certainty two decimals, for 100 % is never sure. */
 export function riskWords(risk: number): string {
   if (risk < 1e-4) return "under 0.01 %";
-  return risk > 0.9999 ? "over 99.99 %" : `${writeSignificant(100 * risk, 2)} %`;
+  if (risk > 0.9999) return "over 99.99 %";
+  return risk < 0.99 ? `${writeSignificant(100 * risk, 2)} %` : `${writeFixed(100 * risk, 2)} %`;
 }

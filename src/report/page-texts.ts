@@ -1,3 +1,4 @@
+import { sentenceCase } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
 import { writeFixed, writeSigned } from "../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "./number-style.ts";
@@ -79,9 +80,14 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
 
 function pointsWords({ decisionRule }: CalibrationRecord, { points, controllerPoints = [] }: PhaseRecord): string {
   if (decisionRule.name === "simple acceptance") return "";
-  const all = [...points, ...controllerPoints];
-  const passed = all.filter(({ statement }) => statement === "pass").length;
-  return passed === all.length ? `All ${passed} test points pass. ` : `${passed} of ${all.length} test points pass. `;
+  const sensor = `${passedOf(points)} test points pass`;
+  if (controllerPoints.length === 0) return `${sentenceCase(sensor)}. `;
+  return `Sensor: ${sensor}; controller: ${passedOf(controllerPoints)}. `;
+}
+
+function passedOf(points: readonly { statement: Statement }[]): string {
+  const passed = points.filter(({ statement }) => statement === "pass").length;
+  return passed === points.length ? `all ${passed}` : `${passed} of ${points.length}`;
 }
 
 function partsWords({ verdicts }: PhaseRecord): string {

@@ -1,8 +1,9 @@
+import { spanOf } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { writeFixed } from "../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "./number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
-import { indicatedFormula, type LetterOf, limitFormula, spanOf } from "./sheet-formulas.ts";
+import { indicatedFormula, type LetterOf, limitFormula } from "./sheet-formulas.ts";
 import { loopColumns } from "./sheet-loop-columns.ts";
 
 /** The columns of a phase's working sheet: what was read first, then what follows from it, each with its formula. */

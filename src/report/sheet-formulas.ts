@@ -1,13 +1,9 @@
+import { spanOf } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { plainNumber } from "./number-style.ts";
 
 /** The letter of a column by its key. */
 export type LetterOf = (key: string) => string;
-
-/** Span of the range, distance. */
-export function spanOf({ instrument }: CalibrationRecord): number {
-  return instrument.rangeUpper - instrument.rangeLower;
-}
 
 /** "200 + (D − 4) × 1800 ÷ 16": the distance that an output stands for, in the letters of the sheet. */
 export function indicatedFormula(record: CalibrationRecord, stage: PhaseRecord["judged"], letter: string): string {

@@ -95,19 +95,27 @@ function judgeDirection(
   };
 }
 
-type StatedRisk = Pick<JudgedPoint, "decision" | "specificRisk">;
+type StatedRisk = Pick<JudgedPoint, "decision" | "specificRisk" | "errorDistance" | "tolerance">;
 
 /**
- * Whether one judged point is worse than another: by its statement, then by its risk.
+ * Whether one judged point is worse than another: by its statement, then by its risk, then by how far its error lies
+ * beyond the tolerance. Far outside every risk is 1 to the last digit, and only the distance tells the worst.
  *
  * @param left a judged point
  * @param right a judged point
  * @returns true where `left` is the worse
  * Source: own choice.
- * @example isWorse({ decision: { statement: "fail", acceptance: null, guardBand: 1 }, specificRisk: 0.9 },
- *   { decision: { statement: "pass", acceptance: { low: -1, high: 1 }, guardBand: 0 }, specificRisk: 0.1 }) // true
+ * @example isWorse({ decision: { statement: "fail", acceptance: null, guardBand: 1 }, specificRisk: 1, errorDistance: 9,
+ *   tolerance: { low: -1, high: 1 } }, { decision: { statement: "fail", acceptance: null, guardBand: 1 },
+ *   specificRisk: 1, errorDistance: -5, tolerance: { low: -1, high: 1 } }) // true
  */
 export function isWorse(left: StatedRisk, right: StatedRisk): boolean {
   const bySeverity = statementSeverity[left.decision.statement] - statementSeverity[right.decision.statement];
-  return bySeverity !== 0 ? bySeverity > 0 : left.specificRisk > right.specificRisk;
+  if (bySeverity !== 0) return bySeverity > 0;
+  if (left.specificRisk !== right.specificRisk) return left.specificRisk > right.specificRisk;
+  return beyondTolerance(left) > beyondTolerance(right);
+}
+
+function beyondTolerance({ errorDistance, tolerance }: StatedRisk): number {
+  return Math.max(errorDistance - tolerance.high, tolerance.low - errorDistance);
 }

@@ -165,12 +165,14 @@ judged_direction <- function(basis, row, direction) {
     statement = statement_of(e, limit$low, limit$high, w, rule, slack))
 }
 
-# The direction whose statement is worse, then whose risk is greater, stands for the point.
+# The direction whose statement is worse, then whose risk is greater, then whose error lies farther beyond its limit,
+# stands for the point: far outside every risk is 1.
 judged_point <- function(basis, row) {
   each <- Filter(Negate(is.null), lapply(c("rising", "falling"), function(way) judged_direction(basis, row, way)))
   rank <- vapply(each, function(one) match(one$statement, severity), 0L)
   risk <- vapply(each, function(one) one$specificRisk, 0)
-  each[[order(-rank, -risk)[1]]]
+  beyond <- vapply(each, function(one) max(one$errorDistance - one$toleranceHigh, one$toleranceLow - one$errorDistance), 0)
+  each[[order(-rank, -risk, -beyond)[1]]]
 }
 
 judged_curve <- function(phase, used, stage, name) {

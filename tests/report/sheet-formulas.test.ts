@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
+import { spanOf } from "../../src/charts/chart-words.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { indicatedFormula, limitFormula, spanOf } from "../../src/report/sheet-formulas.ts";
+import { indicatedFormula, limitFormula } from "../../src/report/sheet-formulas.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { workedFormula } from "./worked-formula.ts";
 

@@ -176,16 +176,30 @@ describe("worse", () => {
   const point = (statement: JudgedPoint["decision"]["statement"], risk: number) => ({
     decision: { statement, acceptance: null, guardBand: 0 },
     specificRisk: risk,
+    errorDistance: 0,
+    tolerance: { low: -1, high: 1 },
   });
 
   test("is a fail than a pass, whatever their risks", () => {
     expect(
       isWorse(
-        { decision: { statement: "fail", acceptance: null, guardBand: 1 }, specificRisk: 0.9 },
-        { decision: { statement: "pass", acceptance: { low: -1, high: 1 }, guardBand: 0 }, specificRisk: 0.1 },
+        { ...point("fail", 0.9), decision: { statement: "fail", acceptance: null, guardBand: 1 } },
+        { ...point("pass", 0.1), decision: { statement: "pass", acceptance: { low: -1, high: 1 }, guardBand: 0 } },
       ),
     ).toBe(true);
     expect(isWorse(point("pass", 0.9), point("fail", 0.1))).toBe(false);
+  });
+
+  test("is the error farther beyond its limit where both are sure to lie outside, on either side", () => {
+    const sure = (errorDistance: number) => ({
+      decision: { statement: "fail" as const, acceptance: null, guardBand: 1 },
+      specificRisk: 1,
+      errorDistance,
+      tolerance: { low: -1, high: 1 },
+    });
+    expect(isWorse(sure(9), sure(-5))).toBe(true);
+    expect(isWorse(sure(-5), sure(9))).toBe(false);
+    expect(isWorse(sure(-9), sure(5))).toBe(true);
   });
 
   test("is the greater risk where the statements are the same, and neither of equals", () => {

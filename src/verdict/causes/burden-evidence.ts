@@ -1,3 +1,5 @@
+import { convert } from "../../units/convert.ts";
+import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import type { Evidence } from "./finding.ts";
 
@@ -6,19 +8,23 @@ import type { Evidence } from "./finding.ts";
  *
  * @param evidence with the loop checks
  * @param names as people write them; capitals, spaces and marks do not count
- * @returns the number measured, in the unit of its row; undefined where none of them is there or it is words
+ * @param unit in which the number is wanted; a row without a unit is taken to be in it
+ * @returns the number measured, in that unit; undefined where none of them is there, it is words, or of another kind
  * Source: own choice.
- * @example checkedNumber(evidence, ["burden"]) // 500
+ * @example checkedNumber({ loopChecks: [{ calibration: "C-1", item: "burden", measured: 0.5, unit: "kΩ" }] }, ["burden"], "Ω") // 500
  */
 export function checkedNumber(
   { loopChecks }: Pick<CauseEvidence, "loopChecks">,
   names: readonly string[],
+  unit: UnitSymbol,
 ): number | undefined {
   for (const name of names) {
-    const check = loopChecks.find(
-      ({ item, measured }) => folded(item) === folded(name) && typeof measured === "number",
-    );
-    if (check !== undefined) return check.measured as number;
+    for (const { item, measured, unit: written } of loopChecks) {
+      if (folded(item) !== folded(name) || typeof measured !== "number") continue;
+      const stated = written === undefined ? unit : unitOf(written);
+      if (stated !== undefined && unitTable[stated].kind === unitTable[unit].kind)
+        return convert(measured, stated, unit);
+    }
   }
   return undefined;
 }
@@ -36,7 +42,7 @@ function folded(text: string): string {
  * @example fullSimulation(evidence) // 16.1
  */
 export function fullSimulation(evidence: Pick<CauseEvidence, "loopChecks">): number | undefined {
-  return checkedNumber(evidence, ["simulated 20 mA"]);
+  return checkedNumber(evidence, ["simulated 20 mA"], "mA");
 }
 
 /**
@@ -51,9 +57,9 @@ export function burdenLimitedCurrent(
   evidence: Pick<CauseEvidence, "loopChecks" | "instrument">,
 ): { milliamps: number; evidence: Evidence[] } | undefined {
   const { supplyVoltage, supplyMin, cardResistance, barrierResistance = 0 } = evidence.instrument;
-  const supply = checkedNumber(evidence, ["supply voltage", "supply without load"]) ?? supplyVoltage;
+  const supply = checkedNumber(evidence, ["supply voltage", "supply without load"], "V") ?? supplyVoltage;
   const stated = cardResistance === undefined ? undefined : cardResistance + barrierResistance;
-  const burden = checkedNumber(evidence, ["burden"]) ?? stated;
+  const burden = checkedNumber(evidence, ["burden"], "Ω") ?? stated;
   if (supply === undefined || burden === undefined || burden <= 0 || supplyMin === undefined) return undefined;
   const milliamps = (1000 * (supply - supplyMin)) / burden;
   return {

@@ -32,5 +32,13 @@ test("18 V, of which the sensor needs 10 V, drive 16 mA through 500 Ω, whoever 
 test("an item is found however it is written, and words are no number", () => {
   expect(fullSimulation({ loopChecks: [check("simulated_20mA", 16.1)] })).toBe(16.1);
   expect(fullSimulation({ loopChecks: [check("Simulated 20 mA", 16.1)] })).toBe(16.1);
-  expect(checkedNumber({ loopChecks: [check("burden", "not measured")] }, ["burden"])).toBeUndefined();
+  expect(checkedNumber({ loopChecks: [check("burden", "not measured")] }, ["burden"], "Ω")).toBeUndefined();
+});
+
+test("a number is taken in the unit of its row, and a row of another kind is passed over", () => {
+  const row = (unit: string) => ({ loopChecks: [{ ...check("burden", 0.5), unit }] });
+  expect(checkedNumber(row("kΩ"), ["burden"], "Ω")).toBe(500);
+  expect(checkedNumber(row("V"), ["burden"], "Ω")).toBeUndefined();
+  expect(checkedNumber(row("furlong"), ["burden"], "Ω")).toBeUndefined();
+  expect(burdenLimitedCurrent({ instrument: { ...instrument, supplyVoltage: 18 }, ...row("kΩ") })?.milliamps).toBe(16);
 });
