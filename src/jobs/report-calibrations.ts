@@ -1,7 +1,8 @@
 import type { ProblemList } from "../problems/problem-list.ts";
 import { assembleRecord } from "../record/assemble-record.ts";
-import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
 import { safeFileName } from "../record/safe-file-name.ts";
+import { sealRecord } from "../record/seal-record.ts";
 import { renderPage } from "../report/page.tsx";
 import type { CalibrationCase } from "../workbook/calibration-case.ts";
 import { type DecisionOptions, readDecision } from "./decision-options.ts";
@@ -21,7 +22,7 @@ export type ReportOptions = ReadingOptions & {
 };
 
 /** A record that was written, and where its page is. */
-export type WrittenRecord = { record: CalibrationRecord; page: string };
+export type WrittenRecord = { record: SealedRecord; page: string };
 
 export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookReading };
 
@@ -34,12 +35,14 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const written: WrittenRecord[] = [];
   let done = 0;
   for (const calibrationCase of chosen) {
-    const record = assembleRecord(calibrationCase, {
-      softwareVersion: options.softwareVersion,
-      digests: reading.digests,
-      warnings: calibrationCase.warnings,
-      ...decision,
-    });
+    const record = sealRecord(
+      assembleRecord(calibrationCase, {
+        softwareVersion: options.softwareVersion,
+        digests: reading.digests,
+        warnings: calibrationCase.warnings,
+        ...decision,
+      }),
+    );
     const page = await writeRecord(disk, record, options.out, reading.problems);
     if (page !== undefined) written.push({ record, page });
     done += 1;
@@ -79,7 +82,7 @@ function chosenCases(
 /** The path of the page; nothing, and a problem, where the disk refuses. */
 async function writeRecord(
   disk: Disk,
-  record: CalibrationRecord,
+  record: SealedRecord,
   out: string,
   problems: ProblemList,
 ): Promise<string | undefined> {

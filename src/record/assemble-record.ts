@@ -6,12 +6,14 @@ import type { Instrument } from "../model/instrument.ts";
 import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
 import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of.ts";
+import type { Amendment } from "./amendment-schema.ts";
 import { falseAcceptOf } from "./assemble-false-accept.ts";
 import { assemblePhase } from "./assemble-phase.ts";
 import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
 import { withFurtherParts } from "./further-parts.ts";
 import { monthsLater } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
+import type { RecordSummary } from "./record-summary-schema.ts";
 
 /** The words whose definitions the figures follow, where the instrument names no other standard. */
 export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";
@@ -22,6 +24,10 @@ export type RecordContext = {
   warnings: readonly Problem[];
   /** A decision rule for this run, over the instrument's. */
   ruleOverride?: RuleOverride | undefined;
+  /** What the record replaces, and why; its revision is the next. */
+  amendment?: Amendment | undefined;
+  /** Filed records of the tag before this one, oldest first. */
+  history?: readonly RecordSummary[] | undefined;
   /** How many draws check each budget; none where it is left out. */
   monteCarloDraws?: number | undefined;
 };
@@ -52,6 +58,9 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     schema: recordFormat,
     software: { name: "spanwright", version: context.softwareVersion },
     inputs: inputsOf(rows, context.digests),
+    revision: (context.amendment?.replaces.revision ?? 0) + 1,
+    ...(context.amendment && { amendment: context.amendment }),
+    ...(context.history && { history: [...context.history] }),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
     decisionRule: decisionRuleOf(instrument, context),
     instrument,

@@ -1,10 +1,13 @@
 import * as z from "zod";
 import { calibrationSchema, standardSchema } from "../model/calibration.ts";
 import { decisionRules, instrumentSchema, outputSchema } from "../model/instrument.ts";
+import { amendmentSchema } from "./amendment-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
+import { recordSummarySchema } from "./record-summary-schema.ts";
 import { reteachSchema } from "./reteach-schema.ts";
+import { sealSchema, signOffSchema } from "./seal-schema.ts";
 import { soundSchema } from "./sound-schema.ts";
 import { switchingSchema } from "./switching-schema.ts";
 import type { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts";
@@ -41,6 +44,12 @@ export const recordSchema = z.strictObject({
       trips: z.array(sourceRow).optional().describe("only where an output was tripped"),
     }),
   }),
+  revision: z.int().min(1).describe("1 for the first issue; an amendment counts on"),
+  amendment: amendmentSchema.optional().describe("from revision 2 on: why, and what changed"),
+  history: z
+    .array(recordSummarySchema)
+    .optional()
+    .describe("filed records of the tag before this one, oldest first, where a folder of them was given"),
   figureBasis: z.string(),
   decisionRule: z.strictObject({
     name: z.enum(decisionRules),
@@ -75,7 +84,11 @@ export const recordSchema = z.strictObject({
   warnings: z.array(z.strictObject({ code: z.string(), place: z.string(), says: z.string() })),
 });
 
+/** A record as it is written: with the seal of its content, and the signatures under it. */
+export const sealedRecordSchema = recordSchema.extend({ signOff: signOffSchema, seal: sealSchema });
+
 export type CalibrationRecord = z.infer<typeof recordSchema>;
+export type SealedRecord = z.infer<typeof sealedRecordSchema>;
 export type PhaseRecord = z.infer<typeof phaseSchema>;
 export type ReadingRecord = z.infer<typeof readingSchema>;
 export type Shares = z.infer<typeof sharesSchema>;

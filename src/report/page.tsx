@@ -1,6 +1,6 @@
 import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/draw.ts";
-import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
 import { embeddedRecord, escapedText, styleString } from "./escape.ts";
 import { fontFaces } from "./font-faces.ts";
 import { numberStyleOf } from "./number-style.ts";
@@ -38,7 +38,7 @@ const contentSecurityPolicy =
   "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
 
 /** One calibration as one self-contained page: no script, no network, the record's JSON inside. */
-export function renderPage(record: CalibrationRecord, drawings: PageDrawings): string {
+export function renderPage(record: SealedRecord, drawings: PageDrawings): string {
   const { instrument, calibration } = record;
   const title = `${instrument.tag} · calibration record ${calibration.calibration}`;
   return [
@@ -55,7 +55,7 @@ export function renderPage(record: CalibrationRecord, drawings: PageDrawings): s
   ].join("\n");
 }
 
-function Page({ record, drawings }: { record: CalibrationRecord; drawings: PageDrawings }) {
+function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawings }) {
   const style = numberStyleOf(record);
   return (
     <main>

@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "../report/demo-records.ts";
 
@@ -15,7 +16,7 @@ export const demoPages: readonly DemoPage[] = await Promise.all(
     { label: "with figures not determined", tag: "LT-640" },
   ].map(async ({ label, tag }) => {
     const record = demoRecord(tag);
-    return { label, record, html: renderPage(record, await drawPictures(record)) };
+    return { label, record, html: renderPage(sealRecord(record), await drawPictures(record)) };
   }),
 );
 

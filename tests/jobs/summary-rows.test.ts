@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { summaryRows } from "../../src/jobs/summary-rows.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 
 const worst = Object.freeze({
@@ -17,7 +18,7 @@ function withPhase(name: "asFound" | "asLeft", change: Partial<PhaseRecord>, tag
   return phase === undefined ? record : { ...record, phases: { [name]: { ...phase, ...change } } };
 }
 
-const rowOf = (record: CalibrationRecord) => summaryRows([{ record, page: "out/page.html" }])[1];
+const rowOf = (record: CalibrationRecord) => summaryRows([{ record: sealRecord(record), page: "out/page.html" }])[1];
 
 test("the first row names the columns", () => {
   expect(summaryRows([])).toEqual([["tag", "calibration", "as found", "as left", "worst error, % of span", "page"]]);

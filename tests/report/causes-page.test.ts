@@ -1,10 +1,12 @@
 import { expect, test } from "vitest";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "./demo-records.ts";
 
 const noDrawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
-const pageOf = (record: CalibrationRecord) => renderPage(record, noDrawings).replace(/<script[\s\S]*<\/script>/u, "");
+const pageOf = (record: CalibrationRecord) =>
+  renderPage(sealRecord(record), noDrawings).replace(/<script[\s\S]*<\/script>/u, "");
 const textOf = (page: string) =>
   page
     .replace(/<style>[\s\S]*<\/style>/u, "")

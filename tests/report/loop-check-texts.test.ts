@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { LoopCheckItem } from "../../src/record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import {
   allowedWords,
   burdenWords,
@@ -21,7 +22,7 @@ const withItems = (items: readonly LoopCheckItem[], more: Partial<typeof loopChe
 });
 const drawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
 const textOf = (one: CalibrationRecord) =>
-  renderPage(one, drawings)
+  renderPage(sealRecord(one), drawings)
     .split('<script type="application/json"')[0]!
     .replace(/<[^>]+>/gu, " ")
     .replace(/\s+/gu, " ");

@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { demoRecord, demoRecords } from "./demo-records.ts";
 
-const pageOf = async (record: CalibrationRecord) => renderPage(record, await drawPictures(record));
+const pageOf = async (record: CalibrationRecord) => renderPage(sealRecord(record), await drawPictures(record));
 
 /** What a reader reads: the main part without its tags, blanks made one. */
 function textOf(page: string): string {

@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "./demo-records.ts";
 
 async function pageOf(record: CalibrationRecord): Promise<string> {
-  return renderPage(record, await drawPictures(record));
+  return renderPage(sealRecord(record), await drawPictures(record));
 }
 
 /** The section of a page with that heading, as text. */

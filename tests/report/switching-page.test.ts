@@ -1,11 +1,14 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";
 import { demoRecord } from "./demo-records.ts";
 
 async function pageOf(record: ReturnType<typeof switchingRecord>): Promise<string> {
-  const [body = ""] = renderPage(record, await drawPictures(record)).split('<script type="application/json"');
+  const [body = ""] = renderPage(sealRecord(record), await drawPictures(record)).split(
+    '<script type="application/json"',
+  );
   return body;
 }
 /** What a reader sees, from the result on. */

@@ -1,0 +1,19 @@
+import canonicalize from "canonicalize";
+import type { CalibrationRecord } from "./record-schema.ts";
+
+/**
+ * The bytes that a seal is taken of and that signatures sign: the record without seal and sign-off, in canonical JSON.
+ *
+ * @param record valid by its schema, so that every value is a string, a finite number, a boolean, null, an array or an
+ *   object of those; what was measured stands in `inputs` as text, with the digits as typed
+ * @returns UTF-8, the same on every machine whatever the order of the keys
+ * @throws TypeError for what JSON cannot hold: NaN, an infinite number, a lone surrogate
+ * Source: RFC 8785 (JSON Canonicalization Scheme).
+ * @example new TextDecoder().decode(canonicalBytes(record)).startsWith('{"calibration":{') // true
+ */
+export function canonicalBytes(record: CalibrationRecord): Uint8Array {
+  const { seal: _seal, signOff: _signOff, ...content } = record as CalibrationRecord & Record<string, unknown>;
+  const text = canonicalize(content);
+  if (text === undefined) throw new TypeError("canonicalBytes: the record is no JSON");
+  return new TextEncoder().encode(text);
+}

@@ -1,0 +1,52 @@
+import * as z from "zod";
+import { adjustments } from "../model/calibration.ts";
+import { distanceUnits } from "../model/instrument.ts";
+import { statementSchema } from "./uncertainty-schema.ts";
+
+const finite = z.number();
+
+const summaryPointSchema = z.strictObject({
+  point: finite.describe("nominal position of the test point"),
+  errorDistance: finite.describe("mean error of the worse direction"),
+  expandedUncertainty: finite,
+  toleranceLow: finite,
+  toleranceHigh: finite,
+  statement: statementSchema,
+});
+
+/** One phase of an earlier record, as much as drift, history and impact need; distances in the record's unit. */
+export const phaseSummarySchema = z.strictObject({
+  statement: statementSchema.nullable(),
+  worst: z
+    .strictObject({
+      of: z.enum(["sensor", "controller"]),
+      reference: finite,
+      errorDistance: finite,
+      errorPercentSpan: finite,
+    })
+    .nullable()
+    .describe("the worst reading"),
+  worstUncertainty: finite.nullable().describe("expanded uncertainty at the worst test point"),
+  zeroError: finite.nullable().describe("percent of span"),
+  spanError: finite.nullable().describe("percent of span"),
+  points: z.array(summaryPointSchema).describe("of the loop up to the controller where its values were read"),
+});
+
+/** One record in short, by which a later one of the same tag, a history and a register know it. */
+export const recordSummarySchema = z.strictObject({
+  tag: z.string(),
+  calibration: z.string(),
+  revision: z.int().min(1),
+  sha256: z.string().describe("of the seal"),
+  performedOn: z.iso.date().nullable(),
+  distanceUnit: z.enum(distanceUnits),
+  rangeLower: finite,
+  rangeUpper: finite,
+  adjustment: z.enum(adjustments).nullable(),
+  asFound: phaseSummarySchema.nullable(),
+  asLeft: phaseSummarySchema.nullable(),
+  nextDue: z.iso.date().nullable(),
+});
+
+export type PhaseSummary = z.infer<typeof phaseSummarySchema>;
+export type RecordSummary = z.infer<typeof recordSummarySchema>;

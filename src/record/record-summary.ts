@@ -1,0 +1,67 @@
+import type { PhaseRecord, SealedRecord } from "./record-schema.ts";
+import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
+
+/**
+ * A record in short: what a later one of the same tag, a history and a register need of it.
+ *
+ * @param record sealed
+ * @returns figures at full precision; null where the record has none
+ * Source: own choice of what to keep.
+ * @example recordSummary(record).tag // "LT-310"
+ */
+export function recordSummary(record: SealedRecord): RecordSummary {
+  const { instrument, calibration, phases } = record;
+  return {
+    tag: instrument.tag,
+    calibration: calibration.calibration,
+    revision: record.revision,
+    sha256: record.seal.sha256,
+    performedOn: calibration.performedOn ?? null,
+    distanceUnit: instrument.distanceUnit,
+    rangeLower: instrument.rangeLower,
+    rangeUpper: instrument.rangeUpper,
+    adjustment: calibration.adjustment ?? null,
+    asFound: phases.asFound === undefined ? null : phaseSummary(phases.asFound),
+    asLeft: phases.asLeft === undefined ? null : phaseSummary(phases.asLeft),
+    nextDue: record.nextDue ?? null,
+  };
+}
+
+function phaseSummary(phase: PhaseRecord): PhaseSummary {
+  const { worst, worstPoint } = phase;
+  const points = phase.controllerPoints ?? phase.points;
+  const worstJudged =
+    worstPoint === null
+      ? undefined
+      : (worstPoint.of === "controller" ? phase.controllerPoints : phase.points)?.[worstPoint.index];
+  return {
+    statement: phase.verdict,
+    worst:
+      worst === null
+        ? null
+        : {
+            of: worst.of,
+            reference: referenceOf(phase, worst.row),
+            errorDistance: worst.errorDistance,
+            errorPercentSpan: worst.errorPercentSpan,
+          },
+    worstUncertainty: worstJudged?.expandedUncertainty ?? null,
+    zeroError: phase.zeroError?.percentSpan ?? null,
+    spanError: phase.spanError?.percentSpan ?? null,
+    points: points.map(({ point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, statement }) => ({
+      point,
+      errorDistance,
+      expandedUncertainty,
+      toleranceLow,
+      toleranceHigh,
+      statement,
+    })),
+  };
+}
+
+/** The worst reading is one of the phase's own. */
+function referenceOf(phase: PhaseRecord, row: number): number {
+  const reading = phase.readings.find((one) => one.row === row);
+  if (reading === undefined) throw new TypeError(`recordSummary: there is no reading of row ${row}`);
+  return reading.reference;
+}
