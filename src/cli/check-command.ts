@@ -1,4 +1,6 @@
+import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
+import { withFirstLook, workbookForms } from "./first-look-options.ts";
 import { nodeDisk } from "./node-disk.ts";
 
 /** What `spanwright check` is told of a lone table of readings. */
@@ -22,3 +24,14 @@ export async function checkCommand(workbook: string, firstLook: CheckOptions, co
   );
   return stops === 0 ? 0 : 2;
 }
+
+/** Adds `check` to the program. */
+export const addCheckCommand: AddCommand = (program, console, settle) => {
+  const check = program
+    .command("check")
+    .description("say everything that is wrong with a workbook, and write nothing")
+    .argument("<workbook>", workbookForms);
+  withFirstLook(check).action(async (workbook: string, options: CheckOptions) => {
+    settle(await checkCommand(workbook, options, console));
+  });
+};

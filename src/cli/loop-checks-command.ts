@@ -1,3 +1,4 @@
+import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
 import { nodeDisk } from "./node-disk.ts";
 
@@ -18,3 +19,16 @@ export async function loopChecksCommand(
   console.print(text);
   return 0;
 }
+
+/** Adds `loop-checks` to the program. */
+export const addLoopChecksCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("loop-checks")
+    .description("print the items of a loop check for each tag, as rows of the table loop_checks to fill in")
+    .argument("<workbook>", "folder of tables, or an .xlsx file with sheets")
+    .option("--tag <tag>", "only this tag")
+    .option("--guide", "print what to do, what to write down and what is accepted instead")
+    .action(async (workbook: string, options: LoopChecksOptions) => {
+      settle(await loopChecksCommand(workbook, options, console));
+    });
+};

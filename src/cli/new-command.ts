@@ -1,3 +1,4 @@
+import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
 import { nodeDisk } from "./node-disk.ts";
 
@@ -12,3 +13,14 @@ export async function newCommand(folder: string, console: Console): Promise<0 | 
   );
   return 0;
 }
+
+/** Adds `new` to the program. */
+export const addNewCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("new")
+    .description("write an empty workbook with an explanation of every column")
+    .argument("<folder>", "new or empty folder")
+    .action(async (folder: string) => {
+      settle(await newCommand(folder, console));
+    });
+};

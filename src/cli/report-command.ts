@@ -1,7 +1,9 @@
 import { version } from "../../package.json";
 import type { Reports } from "../jobs/report-calibrations.ts";
 import { summaryRows } from "../jobs/summary-rows.ts";
+import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
+import { withFirstLook, workbookForms } from "./first-look-options.ts";
 import { nodeDisk } from "./node-disk.ts";
 import { alignedTable } from "./print-table.ts";
 
@@ -56,3 +58,23 @@ function progress(console: Console): (done: number, all: number) => void {
     process.stderr.write(done === all ? "\r\u001b[K" : `\r${done} of ${all}, ${left} s left \u001b[K`);
   };
 }
+
+/** Adds `report` to the program. */
+export const addReportCommand: AddCommand = (program, console, settle) => {
+  const report = program
+    .command("report")
+    .description("make the record of each calibration in a workbook")
+    .argument("<workbook>", workbookForms)
+    .option("--out <folder>", "folder for the records", "reports")
+    .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
+    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
+    .option(
+      "--rule <name>",
+      "decision rule for this run: simple acceptance, guard band, four words, managed guard band",
+    )
+    .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
+    .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
+  withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
+    settle(await reportCommand(workbook, options, console));
+  });
+};

@@ -1,0 +1,59 @@
+import { spawn } from "node:child_process";
+import { mkdtemp, readFile, rename, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const longestPrintMilliseconds = 60_000;
+
+/** Printing with a browser of the Chromium family, with a profile that is thrown away; a file is whole or not there. */
+export function browserPrint(browser: string) {
+  return async (page: string, target: string): Promise<{ why: string } | undefined> => {
+    const temporary = resolve(`${target}.${crypto.randomUUID()}.tmp`);
+    const profile = await mkdtemp(join(tmpdir(), "spanwright-print-"));
+    try {
+      const why = await ended(browser, words(page, temporary, profile));
+      if (!(await isPdf(temporary))) return { why: why ?? "the browser wrote no PDF" };
+      await rename(temporary, target);
+      return undefined;
+    } finally {
+      await rm(temporary, { force: true });
+      await rm(profile, { recursive: true, force: true, maxRetries: 3 }).catch(() => undefined);
+    }
+  };
+}
+
+function words(page: string, target: string, profile: string): readonly string[] {
+  return [
+    "--headless",
+    "--disable-gpu",
+    "--disable-background-networking",
+    "--no-first-run",
+    "--no-pdf-header-footer",
+    `--user-data-dir=${profile}`,
+    // A browser refuses its sandbox to the system's administrator; a record's page runs no script.
+    ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
+    `--print-to-pdf=${target}`,
+    pathToFileURL(resolve(page)).href,
+  ];
+}
+
+function ended(browser: string, options: readonly string[]): Promise<string | undefined> {
+  return new Promise((settle) => {
+    const child = spawn(browser, options, { stdio: "ignore" });
+    const timer = setTimeout(() => child.kill("SIGKILL"), longestPrintMilliseconds);
+    const end = (why?: string) => {
+      clearTimeout(timer);
+      settle(why);
+    };
+    child.on("error", (fault) => end(fault.message));
+    child.on("close", (code) => end(code === 0 ? undefined : `the browser ended with code ${code ?? "none"}`));
+  });
+}
+
+function isPdf(path: string): Promise<boolean> {
+  return readFile(path).then(
+    (bytes) => bytes.subarray(0, 5).toString("latin1") === "%PDF-",
+    () => false,
+  );
+}

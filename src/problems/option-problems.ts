@@ -1,0 +1,30 @@
+import { type Entry, stop } from "./entry.ts";
+
+/** What can be wrong with the command line, or with the disk that it names. */
+export const optionProblems = {
+  "options/readings-alone": stop("a lone table of readings needs {option}", "{accepted}"),
+  "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
+  "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
+  "options/figure-unknown": stop(
+    "no figure of a record is called so{nearest}",
+    "one of the names that spanwright explain lists without a name",
+  ),
+  "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
+  "options/loop-unknown": stop("no instrument of the workbook has this tag", "{choices}"),
+  "options/calibration-of-another-tag": stop(
+    "the calibration does not belong to the tag {tag}",
+    "a calibration of the tag, or one of the two options alone",
+  ),
+  "options/not-found": stop("there is no such file or folder", "the folder of a workbook, or a lone table of readings"),
+  "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
+  "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
+  "options/not-a-record": stop("this is no record", "a page or a .json file that spanwright report wrote"),
+  "options/no-browser": stop(
+    "no browser that prints to PDF was found on this machine",
+    "an installed Chromium, the option --browser with the path of one, or printing the page by hand from any browser",
+  ),
+  "options/cannot-print": stop(
+    "the page was not printed: {why}",
+    "a browser of the Chromium family, as --browser names it",
+  ),
+} satisfies Record<string, Entry>;

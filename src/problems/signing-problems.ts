@@ -1,0 +1,40 @@
+import { type Entry, stop } from "./entry.ts";
+
+/** What can be wrong with keys, the table of signers, and signing. */
+export const signingProblems = {
+  "signing/public-key-form": stop("this is no public key", "the 43 characters that spanwright keys new prints"),
+  "signing/public-key-of-two": stop("the key stands at line {firstLine} too, for {first}", "a key of its own for each person"),
+  "signing/dates-reversed": stop("valid_to comes before valid_from", "the first day, then the last"),
+  "signing/no-signers": stop(
+    "no table of signers was found beside the record or in the folder above it",
+    "signers.csv there, or --signers with its path",
+  ),
+  "signing/key-file": stop("this cannot be signed with: {why}", "a key file that spanwright keys new wrote"),
+  "signing/key-file-there": stop(
+    "there is a file already, and a key is never written over another",
+    "a new name with --out",
+  ),
+  "signing/passphrase-missing": stop("no passphrase was given", "a line on the terminal, or on the standard input"),
+  "signing/passphrase-short": stop("the passphrase has {length} characters", "{least} characters or more"),
+  "signing/passphrases-differ": stop("the two passphrases differ", "the same passphrase twice"),
+  "signing/passphrase-wrong": stop("the passphrase does not open the key", "the passphrase with which it was made"),
+  "signing/key-unknown": stop("the key {keyId} is not in the table of signers", "a key of the table"),
+  "signing/key-not-valid": stop("the key of {name} was not valid on {day}", "a day from {from} to {to}"),
+  "signing/meaning-not-allowed": stop("{name} may not sign as {meaning}", "{allowed}"),
+  "signing/issued": stop(
+    "the record is issued: every signature that it needs is there, and it is changed no more",
+    "an amendment as a new revision: spanwright amend",
+  ),
+  "signing/signed-already": stop("{name} has signed as {meaning} already", "each meaning once"),
+  "signing/out-of-order": stop("{meaning} comes after {before}, which is missing", "the signatures in the order {order}"),
+  "signing/four-eyes": stop(
+    "{name} performed the calibration, and the instrument asks for two people (four_eyes)",
+    "another person for {meaning}",
+  ),
+  "signing/clock": stop("the time of signing, {signedAt}, comes before {what}", "a clock that is right"),
+  "signing/record-doubtful": stop("the record cannot be signed: {says}", "a record as spanwright report wrote it"),
+  "signing/would-overwrite": stop(
+    "the record there is signed, and was not written over",
+    "a new revision with spanwright amend, or another folder with --out",
+  ),
+} satisfies Record<string, Entry>;

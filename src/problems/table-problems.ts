@@ -1,0 +1,62 @@
+import { type Entry, stop, warn } from "./entry.ts";
+
+/** What can be wrong with a table by itself: file, header, cells. */
+export const tableProblems = {
+  "tables/missing": stop("the table {table} is not there", "a file {table}.csv with at least the columns {columns}"),
+  "tables/file-unknown": warn("no table of a workbook is called so; the file was not read", "{tables}"),
+  "tables/file-kind": warn("files of this kind are not read", "tables as .csv, or one .xlsx with sheets"),
+  "tables/table-twice": stop("the table {table} stands in {first} too", "each table once"),
+  "tables/spreadsheet": stop(
+    "the file cannot be read as a spreadsheet",
+    "an .xlsx file as a spreadsheet saves it, without a password",
+  ),
+  "tables/formula-uncalculated": stop(
+    "the cell holds a formula without its result",
+    "a value, or a file that a spreadsheet has calculated and saved",
+  ),
+  "tables/empty": stop("the table has no rows", "a first row that names the columns and at least one row below it"),
+  "tables/encoding": stop(
+    "the bytes are no text that a spreadsheet saves",
+    "UTF-8 with or without byte order mark, UTF-16 with byte order mark, or Windows-1252",
+  ),
+  "tables/quote": stop(
+    "a quotation mark opens and does not close as it should",
+    'text in "…", a quotation mark inside it doubled',
+  ),
+  "tables/control-character": warn(
+    "the cell holds characters that do not show; each was replaced by a visible sign",
+    "text without control characters",
+  ),
+  "tables/column-missing": stop("the column {column} is not there", "a first row with the columns {columns}"),
+  "tables/column-twice": stop("the column stands there twice, first as column number {first}", "each column once"),
+  "tables/column-unknown": warn("no column of this table is called so; it was not used{nearest}", "{columns}"),
+  "tables/column-unnamed": stop(
+    "a value stands in a column that has no name",
+    "a name for it in the first row, or an empty cell",
+  ),
+  "tables/row-long": stop("the row has {cells} cells, the first row names {columns} columns", "one cell a column"),
+  "tables/decimal-mark-mixed": stop(
+    "the file uses a decimal comma here and a decimal point at line {otherLine}, column {otherColumn} ({otherText})",
+    "one decimal mark in a whole file",
+  ),
+  "tables/decimal-mark-ambiguous": stop(
+    "the comma could be a decimal comma or a thousands mark, and nothing else in the file tells which",
+    "a decimal point without thousands marks, or semicolons between the columns where the comma is the decimal mark",
+  ),
+  "tables/cell-missing": stop("nothing is written here", "{accepted}"),
+  "tables/cell-not-number": stop("this is not a number", "a number such as {example}"),
+  "tables/cell-not-whole": stop("this is not a whole number", "a whole number such as 1 or 12"),
+  "tables/cell-unit-unknown": stop("the unit {unit} is not known here", "the number alone, or with {expected}"),
+  "tables/cell-unit-kind": stop(
+    "the unit {unit} measures another kind of thing",
+    "the number alone, or with {expected}",
+  ),
+  "tables/cell-not-date": stop(
+    "this is not a date that can be read in one way only",
+    "year-month-day as ISO 8601 writes it, such as 2026-03-04",
+  ),
+  "tables/cell-not-time": stop("this is not a time of day", "ISO 8601, such as 2026-03-04T14:05 or 14:05:30"),
+  "tables/cell-not-choice": stop("this word is not one of those that the column takes", "{choices}"),
+  "tables/cell-out-of-bounds": stop("the number is outside what the column takes", "{bounds}"),
+  "tables/cell-long": warn("the text is {length} characters long", "what can be read on a page; all of it is kept"),
+} satisfies Record<string, Entry>;
