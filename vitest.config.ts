@@ -11,7 +11,16 @@ const fontAsBase64 = {
   },
 };
 
+/** The build's loader for scripts that run in a page: a .client.js file is its text. */
+const scriptAsText = {
+  name: "script-as-text",
+  enforce: "pre" as const,
+  load(id: string) {
+    return id.endsWith(".client.js") ? `export default ${JSON.stringify(readFileSync(id, "utf8"))}` : null;
+  },
+};
+
 export default defineConfig({
-  plugins: [fontAsBase64],
+  plugins: [fontAsBase64, scriptAsText],
   test: { include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"], testTimeout: 30_000 },
 });

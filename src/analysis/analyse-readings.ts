@@ -4,7 +4,7 @@ import { faultSide } from "./fault-signal.ts";
 import { idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
 import { type Loop, type Stage, stages } from "./loop.ts";
 import { type PointError, pointError } from "./point-errors.ts";
-import { type StageShares, stageShares } from "./stage-shares.ts";
+import { type IndicatedByStage, type StageShares, stageShares } from "./stage-shares.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
 
 /** What the operator sees too much or too little: in the controller's unit, in distance, in percent of span. */
@@ -137,12 +137,13 @@ function loopErrorOf({ reference, value }: Reading, { characteristics }: Loop): 
   };
 }
 
-function indicatedByStage(reading: Reading, loop: Loop): Partial<Record<Stage, number>> {
-  const indicated: Partial<Record<Stage, number>> = {};
-  for (const stage of stages) {
-    const characteristic = loop.characteristics[stage];
-    const output = reading[stage];
-    if (characteristic && output !== undefined) indicated[stage] = indicatedDistance(characteristic, output);
+/** The signal at the card is meant to be the signal of the sensor. */
+function indicatedByStage(reading: Reading, { characteristics }: Loop): IndicatedByStage {
+  const indicated: IndicatedByStage = {};
+  for (const quantity of [...stages, "signalAtCard"] as const) {
+    const characteristic = characteristics[quantity === "signalAtCard" ? "signal" : quantity];
+    const output = reading[quantity];
+    if (characteristic && output !== undefined) indicated[quantity] = indicatedDistance(characteristic, output);
   }
   return indicated;
 }

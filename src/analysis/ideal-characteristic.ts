@@ -61,3 +61,19 @@ export function spanOf({ rangeLower, rangeUpper }: Characteristic): number {
 export function outputSpanOf({ outputAtLower, outputAtUpper }: Characteristic): number {
   return outputAtUpper - outputAtLower;
 }
+
+/**
+ * The greatest distance from zero within the range: max(|L|, |U|). What storing a decimal number may change of a distance
+ * is a part of this, however short the range.
+ *
+ * @param characteristic range ends
+ * @returns distance, above zero for a range that was checked
+ * Source: IEEE 754-2019: a double holds a number to 1.1e-16 of itself.
+ * @example greatestDistanceOf({ rangeLower: -300, rangeUpper: 200, outputAtLower: 4, outputAtUpper: 20 }) // 300
+ */
+export function greatestDistanceOf({
+  rangeLower,
+  rangeUpper,
+}: Pick<Characteristic, "rangeLower" | "rangeUpper">): number {
+  return Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
+}

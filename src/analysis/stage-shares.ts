@@ -1,43 +1,64 @@
-/** Distance that each stage's output indicates at one reading; a stage that was not read is absent. */
-export type IndicatedByStage = { signal?: number | undefined; counts?: number | undefined; value?: number | undefined };
+/** Distance that each quantity of a loop stands for at one reading; one that was not read is absent. */
+export type IndicatedByStage = {
+  signal?: number | undefined;
+  signalAtCard?: number | undefined;
+  counts?: number | undefined;
+  value?: number | undefined;
+};
 
 /**
- * The part of the loop error that arises in each stage, in distance. A stage whose neighbour was not read
- * shares a name with it, so that what exists always adds up to the error of the last stage that was read.
+ * The part of the loop error that arises in each stage, in distance. A stage whose neighbour was not read shares a name
+ * with it, so that what exists always adds up to the error of the last quantity that was read. The input card's share
+ * holds the wiring too, where the signal was not read at the card.
  */
-export type StageShares = {
-  sensor?: number;
-  inputCard?: number;
-  scaling?: number;
-  sensorAndInputCard?: number;
-  inputCardAndScaling?: number;
-  sensorToController?: number;
-};
+export type StageShares = Partial<Record<ShareName, number>>;
+
+export type ShareName =
+  | "sensor"
+  | "wiring"
+  | "inputCard"
+  | "scaling"
+  | "sensorAndWiring"
+  | "sensorAndInputCard"
+  | "inputCardAndScaling"
+  | "sensorToController";
+
+const quantities = ["reference", "signal", "signalAtCard", "counts", "value"] as const;
+
+const shareBetween: Readonly<Record<string, ShareName>> = Object.freeze({
+  "reference signal": "sensor",
+  "reference signalAtCard": "sensorAndWiring",
+  "reference counts": "sensorAndInputCard",
+  "reference value": "sensorToController",
+  "signal signalAtCard": "wiring",
+  "signal counts": "inputCard",
+  "signalAtCard counts": "inputCard",
+  "signal value": "inputCardAndScaling",
+  "signalAtCard value": "inputCardAndScaling",
+  "counts value": "scaling",
+});
 
 /**
  * Splits the error of a loop into the parts that its stages add.
  *
- * sensor: d(s) − x. Input card: distance from counts minus distance from signal. Scaling: distance from the
- * controller value minus distance from counts. Loop error = sensor + input card + scaling.
+ * Each share is the distance from a quantity minus that from the quantity before it: sensor d(s) − x, wiring d(signal at
+ * the card) − d(s), input card d(n) − d(signal at the card), scaling d(p) − d(n). Loop error = their sum.
  *
  * @param reference x, distance
- * @param indicated distance by stage, in the same unit
+ * @param indicated distance by quantity, in the same unit
  * @returns the shares that the readings allow, in distance; empty where nothing was read
  * Source: identity, a sum that telescopes.
- * @example stageShares(100, { signal: 101, counts: 101.5, value: 99.5 }) // { sensor: 1, inputCard: 0.5, scaling: -2 }
+ * @example stageShares(100, { signal: 101, signalAtCard: 100.75, counts: 101.5, value: 99.5 })
+ *   // { sensor: 1, wiring: -0.25, inputCard: 0.75, scaling: -2 }
  */
 export function stageShares(reference: number, indicated: IndicatedByStage): StageShares {
-  const { signal, counts, value } = indicated;
+  const distances = { reference, ...indicated };
+  const read = quantities.filter((quantity) => distances[quantity] !== undefined);
   const shares: StageShares = {};
-  if (signal !== undefined) shares.sensor = signal - reference;
-  if (counts !== undefined) {
-    if (signal === undefined) shares.sensorAndInputCard = counts - reference;
-    else shares.inputCard = counts - signal;
-  }
-  if (value !== undefined) {
-    if (counts !== undefined) shares.scaling = value - counts;
-    else if (signal !== undefined) shares.inputCardAndScaling = value - signal;
-    else shares.sensorToController = value - reference;
+  for (const [place, later] of read.slice(1).entries()) {
+    const earlier = read[place] as (typeof quantities)[number];
+    const name = shareBetween[`${earlier} ${later}`] as ShareName;
+    shares[name] = (distances[later] as number) - (distances[earlier] as number);
   }
   return shares;
 }

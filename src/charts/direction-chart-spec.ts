@@ -1,5 +1,5 @@
-import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
+import { compiledChart } from "./compiled-chart.ts";
 import { legendLayers } from "./legend-layers.ts";
 import { palette } from "./palette.ts";
 import { type Layer, meanLines, meanMarks, xAndYSignals, xChannel, yChannel } from "./plot-layers.ts";
@@ -32,8 +32,8 @@ const label: Layer = {
 };
 
 /** Rising and falling means, the difference shaded, the greatest difference marked and labelled at the top. */
-export const directionChartSpec: TopLevelSpec = {
+export const directionChartSpec = compiledChart({
   ...chartFrame,
   params: [...xAndYSignals, { name: "labelAlign", value: "center" }],
   layer: [difference, leader, meanLines, bracket, meanMarks, label, ...legendLayers],
-};
+});

@@ -1,6 +1,5 @@
 import * as vega from "vega";
-import type { TopLevelSpec } from "vega-lite";
-import { compileSpecification } from "./compile.ts";
+import type { CompiledChart } from "./compiled-chart.ts";
 import { strictLogger } from "./strict-logger.ts";
 import { type SvgRoot, withRoot } from "./svg-root.ts";
 import { textWidth } from "./text-width.ts";
@@ -32,37 +31,23 @@ const refusingLoader = {
 } as unknown as vega.Loader;
 
 /**
- * Makes a specification ready: compiled and parsed at the first drawing, once. Each drawing is a fresh view on that,
- * for a view that is fed again remembers the order of its axis ticks.
+ * How a chart is drawn. Each drawing is a fresh view, for a view that is fed again remembers the order of its axis ticks.
  * A series that some records do not have is named in `mayBeEmpty`; it must shape no axis.
  */
 export function createDrawing(
-  specification: TopLevelSpec,
+  { runtime, series }: CompiledChart,
   mayBeEmpty: readonly string[] = [],
 ): (drawing: DrawingData) => Promise<string> {
-  let parsed: Parsed | undefined;
+  const required = series.filter((name) => !mayBeEmpty.includes(name));
   return async (drawing) => {
-    parsed ??= parse(specification);
-    const required = parsed.sources.filter((name) => !mayBeEmpty.includes(name));
     requireRows(required, drawing.data);
-    return withRoot(await svgOf(viewOf(parsed.runtime, drawing)), drawing);
+    return withRoot(await svgOf(viewOf(runtime, drawing)), drawing);
   };
 }
 
-type Parsed = { runtime: vega.Runtime; sources: readonly string[] };
-
-function parse(specification: TopLevelSpec): Parsed {
-  const compiled = compileSpecification(specification);
-  const sources = compiled.data ?? [];
-  if (sources.some((data) => "url" in data))
-    throw new Error("draw: a chart loads nothing, and its data has an address");
-  const named = sources.filter((data) => Object.keys(data).join() === "name");
-  return { runtime: vega.parse(compiled), sources: named.map(({ name }) => name) };
-}
-
 /** An empty series would leave a chart that looks complete, and infinite extents. */
-function requireRows(sources: readonly string[], data: DrawingData["data"]): void {
-  for (const name of sources) {
+function requireRows(required: readonly string[], data: DrawingData["data"]): void {
+  for (const name of required) {
     if ((data[name] ?? []).length === 0) throw new RangeError(`draw: requires at least one row of ${name}`);
   }
 }

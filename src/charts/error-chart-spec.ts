@@ -1,5 +1,5 @@
-import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
+import { compiledChart } from "./compiled-chart.ts";
 import { legendAreaLayer, legendLayers, legendUncertaintyLayers } from "./legend-layers.ts";
 import {
   acceptanceLines,
@@ -13,7 +13,7 @@ import {
 } from "./plot-layers.ts";
 
 /** Two vertical axes for one quantity: tolerance in distance on the right, errors in percent of span on the left. */
-export const errorChartSpec: TopLevelSpec = {
+export const errorChartSpec = compiledChart({
   ...chartFrame,
   params: [...xAndYSignals, { name: "rightDomain", value: [0, 1] }, { name: "rightTitle", value: "" }],
   resolve: { scale: { y: "independent" } },
@@ -32,4 +32,4 @@ export const errorChartSpec: TopLevelSpec = {
       ],
     },
   ],
-};
+});

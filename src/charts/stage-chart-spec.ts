@@ -1,11 +1,11 @@
-import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
+import { compiledChart } from "./compiled-chart.ts";
 import { legendAreaLayer, legendLayers } from "./legend-layers.ts";
 import { meanLines, readingMarks, toleranceLayers, xAndYSignals, yChannel, zeroLine } from "./plot-layers.ts";
 
 /** The errors of two stages of the loop and the tolerance, in percent of span. */
-export const stageChartSpec: TopLevelSpec = {
+export const stageChartSpec = compiledChart({
   ...chartFrame,
   params: xAndYSignals,
   layer: [...toleranceLayers(yChannel), zeroLine, meanLines, readingMarks, ...legendLayers, legendAreaLayer],
-};
+});

@@ -2,11 +2,13 @@
 export type SvgRoot = { idPrefix: string; className: string; title: string; description: string };
 
 const root = /^<svg [^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/u;
-const tag = /<[^>]*>/gu;
-const identifier = /(?<= id="|url\(#)[^")]+/gu;
+const text = />[^<]*/u;
 /** A picture is one thing to a screen reader; what vega says of its parts would be said of nothing. */
-const partRole = / (?:role="graphics-\w+"|aria-roledescription="[^"]*"|aria-hidden="true")/gu;
-const translation = /(?<=translate\()([-\d.e]+),([-\d.e]+)(?=\))/gu;
+const partRole = / (?:role="graphics-\w+"|aria-roledescription="[^"]*"|aria-hidden="true")/u;
+const identifier = /( id="|url\(#)([^")]+)/u;
+const translation = /translate\(([-\d.e]+),([-\d.e]+)\)/u;
+/** Text stands first, so that whatever it says is passed over. */
+const partOfBody = new RegExp([text, partRole, identifier, translation].map(({ source }) => source).join("|"), "gu");
 
 /**
  * Gives vega's SVG a role, a name and a description, lets CSS set its size, and makes its ids unique on the page:
@@ -21,7 +23,11 @@ export function withRoot(svg: string, { idPrefix, className, title, description 
     if (!numbers.has(id)) numbers.set(id, numbers.size + 1);
     return `${idPrefix}-${numbers.get(id)}`;
   };
-  const body = svg.slice(element.length).replace(tag, (text) => short(text).replace(identifier, numbered));
+  const body = svg.slice(element.length).replace(partOfBody, (part, before, id, x, y) => {
+    if (id !== undefined) return `${before}${numbered(id)}`;
+    if (x !== undefined) return `translate(${rounded(x)},${rounded(y)})`;
+    return part.startsWith(">") ? part : "";
+  });
   const described = `${idPrefix}-description`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="${escaped(className)}" viewBox="0 0 ${width} ${height}" role="img"` +
@@ -31,9 +37,8 @@ export function withRoot(svg: string, { idPrefix, className, title, description 
 }
 
 /** A thousandth of a pixel is as fine as vega's own paths. */
-function short(element: string): string {
-  const rounded = (number: string) => String(Number(Number(number).toFixed(3)));
-  return element.replace(partRole, "").replace(translation, (_, x: string, y: string) => `${rounded(x)},${rounded(y)}`);
+function rounded(number: string): number {
+  return Number(Number(number).toFixed(3));
 }
 
 const entities: Readonly<Record<string, string>> = {

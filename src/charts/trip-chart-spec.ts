@@ -1,5 +1,5 @@
-import type { TopLevelSpec } from "vega-lite";
 import { chartFrame } from "./chart-frame.ts";
+import { compiledChart } from "./compiled-chart.ts";
 import { legendAreaLayer, legendLayers } from "./legend-layers.ts";
 import { palette } from "./palette.ts";
 import { bandOpacity, type Layer, xChannel } from "./plot-layers.ts";
@@ -57,7 +57,7 @@ const tripMarks: Layer = {
 };
 
 /** The trips of one output by cycle, the set point with its tolerance. */
-export const tripChartSpec: TopLevelSpec = {
+export const tripChartSpec = compiledChart({
   ...chartFrame,
   // Rows would otherwise have a step of their own, and the chart no size; each drawing sets its own height.
   height: 200,
@@ -67,4 +67,4 @@ export const tripChartSpec: TopLevelSpec = {
     { name: "rowLabels", value: [""] },
   ],
   layer: [tolerance, setPoint, travels, tripMarks, ...legendLayers, legendAreaLayer],
-};
+});

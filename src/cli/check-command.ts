@@ -1,5 +1,6 @@
 import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
+import { counted } from "./counted.ts";
 import { withFirstLook, workbookForms } from "./first-look-options.ts";
 import { nodeDisk } from "./node-disk.ts";
 
@@ -18,9 +19,13 @@ export async function checkCommand(workbook: string, firstLook: CheckOptions, co
   complainOf(problems, console);
   const stops = problems.all.filter(({ severity }) => severity === "stop").length;
   const notes = problems.all.length - stops;
-  const read = `${counts.instruments} instruments, ${counts.calibrations} calibrations, ${counts.readings} readings`;
+  const read = [
+    counted(counts.instruments, "instrument"),
+    counted(counts.calibrations, "calibration"),
+    counted(counts.readings, "reading"),
+  ].join(", ");
   console.print(
-    `${read}: ${stops === 0 ? "nothing wrong" : `${stops} wrong`}, ${notes === 0 ? "no notes" : `${notes} notes`}`,
+    `${read}: ${stops === 0 ? "nothing wrong" : `${stops} wrong`}, ${notes === 0 ? "no notes" : counted(notes, "note")}`,
   );
   return stops === 0 ? 0 : 2;
 }

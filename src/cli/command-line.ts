@@ -1,14 +1,22 @@
 import { Command, CommanderError } from "commander";
 import { version } from "../../package.json";
+import { addAmendCommand } from "./amend-command.ts";
 import { addCheckCommand } from "./check-command.ts";
 import type { AddCommand, ExitCode } from "./command.ts";
 import type { Console } from "./console.ts";
+import { addDecideCommand } from "./decide-command.ts";
+import { addDueCommand } from "./due-command.ts";
 import { addExplainCommand } from "./explain-command.ts";
+import { addFileCommand } from "./file-command.ts";
+import { addKeysCommand } from "./keys-command.ts";
 import { addLabelCommand } from "./label-command.ts";
 import { addLoopChecksCommand } from "./loop-checks-command.ts";
 import { addNewCommand } from "./new-command.ts";
 import { addPdfCommand } from "./pdf-command.ts";
+import { addRegisterCommand } from "./register-command.ts";
 import { addReportCommand } from "./report-command.ts";
+import { addSignCommand } from "./sign-command.ts";
+import { addVerifyCommand } from "./verify-command.ts";
 
 /** Every command, in the order in which the help lists them. */
 const commands: readonly AddCommand[] = [
@@ -16,7 +24,15 @@ const commands: readonly AddCommand[] = [
   addCheckCommand,
   addReportCommand,
   addLoopChecksCommand,
+  addFileCommand,
+  addAmendCommand,
+  addDecideCommand,
+  addRegisterCommand,
+  addDueCommand,
   addExplainCommand,
+  addKeysCommand,
+  addSignCommand,
+  addVerifyCommand,
   addLabelCommand,
   addPdfCommand,
 ];

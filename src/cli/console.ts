@@ -1,12 +1,16 @@
 import type { ProblemList } from "../problems/problem-list.ts";
 import { sentence } from "../problems/sentence.ts";
 
-/** Where a command speaks to: its output, its complaints, and today's date. */
+/** Where a command speaks to: its output, its complaints, today's date and the time, and who is asked for secrets. */
 export type Console = {
   print: (text: string) => void;
   complain: (text: string) => void;
   isTerminal: boolean;
   today: () => string;
+  /** Date and time with offset, to the second. */
+  now: () => string;
+  /** Asks for a passphrase, unseen; nothing where none is given. */
+  askSecret: (question: string) => Promise<string | undefined>;
 };
 
 /** Prints every problem, those that stop first, each at its place. */

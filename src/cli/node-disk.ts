@@ -4,20 +4,24 @@ import { CannotWrite, type Disk, type NewFile } from "../jobs/disk.ts";
 
 /** The real disk. */
 export const nodeDisk: Disk = {
-  read: async (path) => {
+  read: async (path, isWanted = () => true) => {
     const found = await stat(path).catch(() => undefined);
     if (found === undefined) return undefined;
     if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readFile(path) }] };
-    const entries = await readdir(path, { withFileTypes: true });
-    const names = entries.filter((entry) => entry.isFile()).map(({ name }) => name);
-    const files = names
-      .sort()
-      .map(async (name) => ({ name: join(path, name), bytes: await readFile(join(path, name)) }));
-    return { isFolder: true, files: await Promise.all(files) };
+    const names = (await readdir(path)).filter(isWanted).sort();
+    const files = await Promise.all(names.map((name) => fileIn(path, name)));
+    return { isFolder: true, files: files.filter((file) => file !== undefined) };
   },
   namesIn: (folder) => readdir(folder).catch(() => undefined),
   writeTogether,
 };
+
+/** A file of a folder, a symbolic link to one too; nothing for a folder below and for a link that leads nowhere. */
+async function fileIn(folder: string, name: string) {
+  const path = join(folder, name);
+  const found = await stat(path).catch(() => undefined);
+  return found?.isFile() ? { name: path, bytes: await readFile(path) } : undefined;
+}
 
 /** Each file is written beside its place and moved there when all of them are whole on the disk. */
 async function writeTogether(files: readonly NewFile[]): Promise<void> {

@@ -3,9 +3,11 @@ import type { Reports } from "../jobs/report-calibrations.ts";
 import { summaryRows } from "../jobs/summary-rows.ts";
 import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
+import { counted } from "./counted.ts";
 import { withFirstLook, workbookForms } from "./first-look-options.ts";
 import { nodeDisk } from "./node-disk.ts";
 import { alignedTable } from "./print-table.ts";
+import { progressOn } from "./progress.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {
@@ -32,7 +34,7 @@ export async function reportCommand(workbook: string, options: ReportOptions, co
     firstLook: { range, signal, tolerance, tag, calibration },
     decision: { rule, guardFactor, monteCarlo },
     softwareVersion: version,
-    onWritten: progress(console),
+    onWritten: progressOn(console),
   });
   complainOf(reports.reading.problems, console);
   if (reports.written.length > 0) console.print(alignedTable(summaryRows(reports.written)));
@@ -45,18 +47,8 @@ function sayWhatIsMissing({ written, reading }: Reports, console: Console): void
   console.complain(
     written.length === 0
       ? "nothing was written; mend what is wrong and run again"
-      : `${written.length} records were written; those that a problem touches were not`,
+      : `${counted(written.length, "record")} ${written.length === 1 ? "was" : "were"} written; those that a problem touches were not`,
   );
-}
-
-/** One line that counts, on a terminal only and for more than a handful. */
-function progress(console: Console): (done: number, all: number) => void {
-  const start = performance.now();
-  return (done, all) => {
-    if (!console.isTerminal || all < 10) return;
-    const left = Math.round((((performance.now() - start) / done) * (all - done)) / 1000);
-    process.stderr.write(done === all ? "\r\u001b[K" : `\r${done} of ${all}, ${left} s left \u001b[K`);
-  };
 }
 
 /** Adds `report` to the program. */

@@ -1,5 +1,6 @@
 import { decisionRules } from "../model/instrument.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { mostDraws } from "../record/record-schema.ts";
 import type { RuleOverride } from "../verdict/rule-of.ts";
 
 /** The options that decide how a run judges, as they were typed. */
@@ -12,8 +13,8 @@ export type DecisionOptions = {
 /** The same, understood. */
 export type DecisionSettings = { ruleOverride: RuleOverride; monteCarloDraws: number | undefined };
 
-/** Fewer draws cannot tell a second digit; more would take minutes. */
-const draws = { least: 250_000, most: 10_000_000 } as const;
+/** Fewer draws cannot tell a second digit. */
+const draws = { least: 250_000, most: mostDraws } as const;
 
 /** Understands the options; what cannot be read is a problem, and nothing comes back. */
 export function readDecision(options: DecisionOptions, problems: ProblemList): DecisionSettings | undefined {

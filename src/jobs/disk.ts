@@ -8,8 +8,11 @@ export class CannotWrite extends Error {}
 
 /** Everything that a job does to the disk; the command line gives the real one, a test gives its own. */
 export type Disk = {
-  /** The files of a folder, or the one file; nothing where there is none. */
-  read: (path: string) => Promise<{ isFolder: boolean; files: readonly SourceFile[] } | undefined>;
+  /** The files of a folder whose names are wanted (all of them if not said), or the one file; nothing where there is none. */
+  read: (
+    path: string,
+    isWanted?: (name: string) => boolean,
+  ) => Promise<{ isFolder: boolean; files: readonly SourceFile[] } | undefined>;
   /** Names in a folder; nothing where there is no such folder. */
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
   /** Writes all of the files, or none of them and throws CannotWrite; each is whole at every moment. */

@@ -5,9 +5,9 @@ import { limitWords } from "../verdict/limit-words.ts";
 import { type ApplicableItem, applicableItems } from "../verdict/loop-items.ts";
 import { loopLimits } from "../verdict/loop-limits.ts";
 import { buildWorkbook, type Workbook } from "../workbook/build-workbook.ts";
-import { columnNamed } from "../workbook/header-columns.ts";
+import { namedCalibrations } from "../workbook/named-calibrations.ts";
 import type { RawTable } from "../workbook/raw-table.ts";
-import { readTables } from "../workbook/read-tables.ts";
+import { mayHoldTable, readTables } from "../workbook/read-tables.ts";
 import type { Disk } from "./disk.ts";
 
 export type LoopCheckSheetOptions = { today: string; tag?: string | undefined; asGuide: boolean };
@@ -25,7 +25,7 @@ export async function loopCheckSheet(
   { today, tag, asGuide }: LoopCheckSheetOptions,
 ): Promise<{ text: string; problems: ProblemList }> {
   const problems = new ProblemList();
-  const found = await disk.read(path);
+  const found = await disk.read(path, mayHoldTable);
   if (found === undefined) problems.add("options/not-found", { file: path });
   const all = new ProblemList();
   const tables = await readTables(found?.files ?? [], all);
@@ -47,7 +47,7 @@ export async function loopCheckSheet(
 
 /** A calibration that has no readings yet is not among the workbook's, so that its name is taken from its row. */
 function plannedChecks({ instruments, outputs }: Workbook, tables: readonly RawTable[]): readonly PlannedCheck[] {
-  const named = calibrationsByTag(tables.find(({ table }) => table === "calibrations"));
+  const named = namedCalibrations(tables);
   return instruments.flatMap(({ row: instrument }) => {
     const own = outputs.map(({ row }) => row).filter(({ tag }) => tag === instrument.tag);
     const calibrations = named.filter(({ tag }) => tag === instrument.tag).map(({ calibration }) => calibration);
@@ -57,16 +57,6 @@ function plannedChecks({ instruments, outputs }: Workbook, tables: readonly RawT
       outputs: own,
     }));
   });
-}
-
-function calibrationsByTag(raw: RawTable | undefined): readonly { calibration: string; tag: string }[] {
-  if (raw === undefined) return [];
-  const index = (name: string) => raw.header.findIndex((text) => columnNamed("calibrations", text)?.name === name);
-  const [calibration, tag] = [index("calibration"), index("tag")];
-  return raw.rows.map(({ cells }) => ({
-    calibration: cells[calibration]?.trim() ?? "",
-    tag: cells[tag]?.trim() ?? "",
-  }));
 }
 
 function rows(planned: readonly PlannedCheck[]): string {

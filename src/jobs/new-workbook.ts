@@ -129,6 +129,6 @@ function tableSection(table: TableName): readonly string[] {
 }
 
 function columnRow({ name, about, required, ...column }: Column): string {
-  const choices = column.reads === "choice" ? `: ${column.choices.join(", ")}` : "";
+  const choices = column.reads === "choice" || column.reads === "choices" ? `: ${column.choices.join(", ")}` : "";
   return `| ${name}${required ? " (needed)" : ""} | ${about}${choices} |`;
 }

@@ -2,9 +2,10 @@ import { ProblemList } from "../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../record/file-digest.ts";
 import { buildWorkbook, type Workbook } from "../workbook/build-workbook.ts";
 import { type CalibrationCase, casesOf } from "../workbook/calibration-case.ts";
+import { type NamedCalibration, namedCalibrations } from "../workbook/named-calibrations.ts";
 import type { RawTable, SourceFile } from "../workbook/raw-table.ts";
 import { readDelimited } from "../workbook/read-delimited.ts";
-import { readTables } from "../workbook/read-tables.ts";
+import { isDelimited, mayHoldTable, readTables, withoutEnding } from "../workbook/read-tables.ts";
 import type { Disk } from "./disk.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
 import { noteContradictions } from "./note-contradictions.ts";
@@ -12,6 +13,8 @@ import { noteContradictions } from "./note-contradictions.ts";
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */
 export type WorkbookReading = {
   cases: readonly CalibrationCase[];
+  /** Every calibration that the workbook names, those that a problem stops too. */
+  named: readonly NamedCalibration[];
   /** Rows of each table that were read without a problem. */
   counts: { instruments: number; calibrations: number; readings: number };
   /** Every table has its header and no row, as a new workbook does; nothing else is wrong. */
@@ -25,10 +28,10 @@ export type ReadingOptions = { today: string; firstLook: FirstLook };
 /** Reads and checks a workbook: a folder of tables, a spreadsheet file, or a lone table of readings with options. */
 export async function readWorkbook(disk: Disk, path: string, options: ReadingOptions): Promise<WorkbookReading> {
   const problems = new ProblemList();
-  const found = await disk.read(path);
+  const found = await disk.read(path, mayHoldTable);
   if (found === undefined) problems.add("options/not-found", { file: path });
   const files = found?.files ?? [];
-  const lone = found?.isFolder === false && /\.csv$/iu.test(path) ? files[0] : undefined;
+  const lone = found?.isFolder === false && isDelimited(path) ? files[0] : undefined;
   const tables = lone
     ? loneTables(lone, options.firstLook, problems)
     : found === undefined
@@ -38,6 +41,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
   return {
     cases: judgedCases(workbook, problems),
+    named: namedCalibrations(tables),
     counts: {
       instruments: workbook.instruments.length,
       calibrations: workbook.calibrations.length,
@@ -50,7 +54,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
 }
 
 /** Contradictions of a loop check are warnings of its case, so that the cases are made once more where there are any. */
-function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
+export function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
   const cases = casesOf(workbook, problems.all);
   const before = problems.all.length;
   noteContradictions(cases, problems);
@@ -64,12 +68,13 @@ function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean
 
 function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
   const name = file.name.split(/[\\/]/u).at(-1) ?? file.name;
-  return firstLookTables(readDelimited(file, "readings", problems), name.replace(/\.csv$/iu, ""), firstLook, problems);
+  return firstLookTables(readDelimited(file, "readings", problems), withoutEnding(name), firstLook, problems);
 }
 
 function nothingRead(problems: ProblemList): WorkbookReading {
   return {
     cases: [],
+    named: [],
     counts: { instruments: 0, calibrations: 0, readings: 0 },
     isUnfilled: false,
     problems,

@@ -1,14 +1,13 @@
 import type { ProblemList } from "../problems/problem-list.ts";
 import { assembleRecord } from "../record/assemble-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { safeFileName } from "../record/safe-file-name.ts";
 import { sealRecord } from "../record/seal-record.ts";
-import { renderPage } from "../report/page.tsx";
 import type { CalibrationCase } from "../workbook/calibration-case.ts";
+import type { NamedCalibration } from "../workbook/named-calibrations.ts";
 import { type DecisionOptions, readDecision } from "./decision-options.ts";
-import { CannotWrite, type Disk } from "./disk.ts";
-import { drawPictures } from "./draw-pictures.ts";
+import type { Disk } from "./disk.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
+import { isSignedThere, recordPlace, writeRecord } from "./write-record.ts";
 
 export type ReportOptions = ReadingOptions & {
   out: string;
@@ -43,7 +42,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
         ...decision,
       }),
     );
-    const page = await writeRecord(disk, record, options.out, reading.problems);
+    const page = await writeUnsigned(disk, record, options.out, reading.problems);
     if (page !== undefined) written.push({ record, page });
     done += 1;
     options.onWritten?.(done, chosen.length);
@@ -52,53 +51,48 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
 }
 
 /** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
-function chosenCases(
-  { cases, problems }: WorkbookReading,
-  { tag, calibration }: ReportOptions,
-): readonly CalibrationCase[] {
-  const place = { file: "command line" };
-  if (tag !== undefined && !cases.some((found) => found.calibration.row.tag === tag) && !problems.hasStop) {
-    const choices = [...new Set(cases.map((found) => found.calibration.row.tag))].join(", ");
-    problems.add("options/tag-unknown", place, { read: tag, values: { choices } });
-  }
-  if (
-    calibration !== undefined &&
-    !cases.some((found) => found.calibration.row.calibration === calibration) &&
-    !problems.hasStop
-  ) {
-    const choices = cases.map((found) => found.calibration.row.calibration).join(", ");
-    problems.add("options/calibration-unknown", place, { read: calibration, values: { choices } });
-  }
-  const chosen = cases.filter(
-    ({ calibration: { row } }) =>
-      (tag === undefined || row.tag === tag) && (calibration === undefined || row.calibration === calibration),
-  );
-  if (chosen.length === 0 && tag !== undefined && calibration !== undefined && !problems.hasStop) {
-    problems.add("options/calibration-of-another-tag", place, { read: calibration, values: { tag } });
-  }
-  return chosen;
+function chosenCases(reading: WorkbookReading, asked: Asked): readonly CalibrationCase[] {
+  noteUnknownNames(reading, asked);
+  return reading.cases.filter(({ calibration: { row } }) => isAsked(row, asked));
 }
 
-/** The path of the page; nothing, and a problem, where the disk refuses. */
-async function writeRecord(
+type Asked = Pick<ReportOptions, "tag" | "calibration">;
+
+function isAsked(named: NamedCalibration, { tag, calibration }: Asked): boolean {
+  return (tag === undefined || named.tag === tag) && (calibration === undefined || named.calibration === calibration);
+}
+
+/** Told whatever else is wrong; of a workbook that names no calibration at all nothing can be said. */
+function noteUnknownNames({ named, problems }: WorkbookReading, { tag, calibration }: Asked): void {
+  if (named.length === 0) return;
+  const place = { file: "command line" };
+  const isTagKnown = tag === undefined || named.some((one) => one.tag === tag);
+  const isCalibrationKnown = calibration === undefined || named.some((one) => one.calibration === calibration);
+  if (!isTagKnown) {
+    problems.add("options/tag-unknown", place, { read: tag, values: { choices: choicesOf(named, "tag") } });
+  }
+  if (!isCalibrationKnown) {
+    const choices = choicesOf(named, "calibration");
+    problems.add("options/calibration-unknown", place, { read: calibration, values: { choices } });
+  }
+  if (isTagKnown && isCalibrationKnown && !named.some((one) => isAsked(one, { tag, calibration }))) {
+    problems.add("options/calibration-of-another-tag", place, { read: calibration, values: { tag: tag ?? "" } });
+  }
+}
+
+function choicesOf(named: readonly NamedCalibration[], which: keyof NamedCalibration): string {
+  return [...new Set(named.map((one) => one[which]))].filter((name) => name !== "").join(", ");
+}
+
+/** The path of the page; nothing, and a problem, where a signed record lies there or the disk refuses. */
+async function writeUnsigned(
   disk: Disk,
   record: SealedRecord,
   out: string,
   problems: ProblemList,
 ): Promise<string | undefined> {
-  const folder = `${out}/${safeFileName(record.instrument.tag)}`;
-  const name = safeFileName(record.calibration.calibration);
-  const page = `${folder}/${name}.html`;
-  const files = [
-    { path: page, text: renderPage(record, await drawPictures(record)) },
-    { path: `${folder}/${name}.json`, text: `${JSON.stringify(record, null, 2)}\n` },
-  ];
-  try {
-    await disk.writeTogether(files);
-    return page;
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: page }, { values: { why: fault.message } });
-    return undefined;
-  }
+  const place = recordPlace(out, record);
+  if (!(await isSignedThere(disk, place))) return writeRecord(disk, record, place, problems);
+  problems.add("signing/would-overwrite", { file: `${place}.html` });
+  return undefined;
 }

@@ -1,25 +1,47 @@
-import type { PhaseRecord } from "../record/record-schema.ts";
-import { decimalsForSignificant, writeSigned } from "../units/write-number.ts";
+import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { numberStyleOf } from "../report/number-style.ts";
+import { writeSigned } from "../units/write-number.ts";
 import type { WrittenRecord } from "./report-calibrations.ts";
 
 const longestCell = 40;
 
 /** What came out, a row a record, for a terminal; the first row names the columns. */
 export function summaryRows(written: readonly WrittenRecord[]): readonly (readonly string[])[] {
-  return [["tag", "calibration", "as found", "as left", "worst error, % of span", "page"], ...written.map(summaryRow)];
+  return [
+    ["tag", "calibration", "as found", "as left", "worst error, % of span", "to do", "page"],
+    ...written.map(summaryRow),
+  ];
 }
 
 function summaryRow({ record, page }: WrittenRecord): readonly string[] {
   const { asFound, asLeft } = record.phases;
-  const worst = [asFound, asLeft].flatMap((phase) => (phase === undefined ? [] : [worstOf(phase)]));
+  const { percent } = numberStyleOf(record);
+  const worst = [asFound, asLeft].flatMap((phase) => (phase === undefined ? [] : [worstOf(phase, percent)]));
   return [
     oneLine(record.instrument.tag),
     oneLine(record.calibration.calibration),
     verdictOf(asFound),
     verdictOf(asLeft),
     worst.join(" → "),
+    toDo(record),
     page,
   ];
+}
+
+const shortActions = {
+  leave: "leave",
+  "re-teach": "re-teach",
+  "re-scale": "re-scale",
+  "repair wiring or set-up": "repair",
+  replace: "replace",
+  "cannot be decided": "look again",
+} as const;
+
+/** What the last phase asks for, in its order, each kind once. */
+function toDo({ recommendation }: CalibrationRecord): string {
+  const last = recommendation?.asLeft ?? recommendation?.asFound;
+  if (last === undefined) return "–";
+  return [...new Set([last, ...last.also].map(({ action }) => shortActions[action]))].join(", ");
 }
 
 function verdictOf(phase: PhaseRecord | undefined): string {
@@ -27,11 +49,9 @@ function verdictOf(phase: PhaseRecord | undefined): string {
   return phase.verdict ?? "not determined";
 }
 
-function worstOf({ worst }: PhaseRecord): string {
-  if (worst === null) return "not determined";
-  const { errorPercentSpan, partOfTolerance } = worst;
-  const limit = partOfTolerance === 0 || partOfTolerance === null ? 1 : Math.abs(errorPercentSpan / partOfTolerance);
-  return writeSigned(errorPercentSpan, decimalsForSignificant(limit, 3));
+/** With the decimals of the page, so that no rounding speaks against the verdict beside it. */
+function worstOf({ worst }: PhaseRecord, decimals: number): string {
+  return worst === null ? "not determined" : writeSigned(worst.errorPercentSpan, decimals);
 }
 
 function oneLine(text: string): string {

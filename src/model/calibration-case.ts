@@ -1,5 +1,6 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "./calibration.ts";
 import type { Candidate, Instrument, Output } from "./instrument.ts";
+import type { TableName } from "./tables.ts";
 
 /** A checked row with the place and the text that it came from; `cells` holds what was typed, by column name. */
 export type TableRow<Row> = { row: Row; file: string; line: number; cells: Readonly<Record<string, string>> };
@@ -12,6 +13,9 @@ export type FileDescription = {
   decimalMark: "point" | "comma";
 };
 
+/** A file with the tables that were read so; a spreadsheet whose sheets were read in two ways is described twice. */
+export type InputFile = FileDescription & { tables: readonly TableName[] };
+
 /** Everything in a workbook that belongs to one calibration. */
 export type CalibrationRows = {
   calibration: TableRow<Calibration>;
@@ -22,5 +26,5 @@ export type CalibrationRows = {
   trips: readonly TableRow<Trip>[];
   loopChecks: readonly TableRow<LoopCheck>[];
   candidates: readonly TableRow<Candidate>[];
-  files: readonly FileDescription[];
+  files: readonly InputFile[];
 };

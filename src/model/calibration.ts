@@ -80,6 +80,11 @@ export const calibrationSchema = z.strictObject({
   conditionReceived: text("condition of the item before the work"),
   deviations: text("what was added to, left out of or done other than the procedure says"),
   issuedOn: date("day of issue"),
+  affected: text("found out of tolerance: functions, products, batches that it may have touched"),
+  impactDecision: text("found out of tolerance: what was decided about it, also 'no impact, because …'"),
+  impactDecidedBy: text("who decided that"),
+  impactDecidedOn: date("day of that decision"),
+  ownerToldOn: date("day on which the owner was told of it"),
 });
 
 export type Calibration = z.infer<typeof calibrationSchema>;

@@ -24,13 +24,16 @@ export type UnitSource =
   | "months"
   | "none";
 
+/** What a number has to keep, in the unit of its column. */
+export type NumberBounds = { above?: number; atLeast?: number; atMost?: number; isWhole?: true };
+
 /** How the text of a cell becomes a value. */
 export type CellReading =
   /** A number where the text is one, in the unit that the row's column unit names; words as they stand elsewhere. */
   | { reads: "numberOrWords" }
   | { reads: "text" | "list" | "date" | "time" | "yesNo" | "wholeNumber" | "unit" }
-  | { reads: "choice"; choices: readonly string[] }
-  | { reads: "number"; unit: UnitSource; above?: number; atLeast?: number; atMost?: number };
+  | { reads: "choice" | "choices"; choices: readonly string[] }
+  | ({ reads: "number"; unit: UnitSource } & NumberBounds);
 
 /** One column of a table: how its cells are read, whether they must be filled in, and what they mean. */
 export type ColumnMeaning = CellReading & {
@@ -49,16 +52,18 @@ function column<Schema extends z.ZodType>(schema: Schema, meaning: ColumnMeaning
   return schema;
 }
 
-type NumberBounds = { above?: number; atLeast?: number; atMost?: number };
+function numberOf({ isWhole }: NumberBounds): z.ZodNumber {
+  return isWhole ? z.int() : z.number();
+}
 
 export const requiredText = (about: string) => column(z.string().min(1), { reads: "text", required: true, about });
 export const text = (about: string) => column(z.string().min(1).optional(), { reads: "text", required: false, about });
 export const list = (about: string) =>
   column(z.array(z.string().min(1)).optional(), { reads: "list", required: false, about });
 export const requiredNumber = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
-  column(z.number(), { reads: "number", unit, required: true, about, ...bounds });
+  column(numberOf(bounds), { reads: "number", unit, required: true, about, ...bounds });
 export const number = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
-  column(z.number().optional(), { reads: "number", unit, required: false, about, ...bounds });
+  column(numberOf(bounds).optional(), { reads: "number", unit, required: false, about, ...bounds });
 export const numberOrWords = (about: string) =>
   column(z.union([z.number(), z.string().min(1)]).optional(), { reads: "numberOrWords", required: false, about });
 export const wholeNumber = (about: string) =>
@@ -77,6 +82,10 @@ export const requiredChoice = <const Choices extends readonly [string, ...string
   column(z.enum(choices), { reads: "choice", choices, required: true, about });
 export const choice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
   column(z.enum(choices).optional(), { reads: "choice", choices, required: false, about });
+
+/** Several of the words, in the order in which they are written. */
+export const choices = <const Choices extends readonly [string, ...string[]]>(words: Choices, about: string) =>
+  column(z.array(z.enum(words)).optional(), { reads: "choices", choices: words, required: false, about });
 
 /**
  * A column that every table must fill in, and that a first look at a lone readings file may do without.

@@ -1,7 +1,9 @@
 import * as z from "zod";
 import {
   choice,
+  choices,
   date,
+  list,
   number,
   requiredChoice,
   requiredNumber,
@@ -10,6 +12,7 @@ import {
   wholeNumber,
   yesNo,
 } from "./column.ts";
+import { signatureMeanings } from "./signer.ts";
 
 export const principles = [
   "ultrasonic",
@@ -54,6 +57,32 @@ export const instrumentSchema = z.strictObject({
     above: 0,
     atMost: 100,
   }),
+  reteachResidualMax: number(
+    "%",
+    "most that the best zero and span may leave, percent of tolerance, where a re-teach is advised; 50 where empty",
+    { above: 0 },
+  ),
+  reteachScatterMax: number(
+    "%",
+    "half the spread of repeated readings, percent of tolerance, up to which a re-teach is advised; 25 where empty",
+    { above: 0 },
+  ),
+  replaceScatterFrom: number(
+    "%",
+    "half the spread of repeated readings, percent of tolerance, beyond which replacing is advised; 50 where empty",
+    { above: 0 },
+  ),
+  replaceResidualFrom: number(
+    "%",
+    "what the best zero and span leave, percent of tolerance, beyond which replacing is advised; 100 where empty",
+    { above: 0 },
+  ),
+  driftGrowthMax: number("none", "times as fast as before that a drift may run and be taught away; 2 where empty", {
+    above: 0,
+  }),
+  stageShareFrom: number("%", "error of one stage, percent of tolerance, from which it is at fault; 50 where empty", {
+    above: 0,
+  }),
   countsLower: number("none", "raw counts of the input card meant at range_lower"),
   countsUpper: number("none", "raw counts of the input card meant at range_upper"),
   valueLower: number("controller value", "controller value meant at range_lower"),
@@ -82,7 +111,9 @@ export const instrumentSchema = z.strictObject({
   cableConductor: choice(conductors, "kind of copper core, for a cross-section; flexible where empty"),
   cableTemperature: number("°C", "hottest temperature of the cable; 20 °C where empty", { atLeast: -60, atMost: 200 }),
   loopPowered: yesNo("whether the sensor lives on the signal current (two wires)"),
-  intervalMonths: number("months", "months between calibrations", { above: 0 }),
+  connector: text("kind of connector at the sensor"),
+  pins: text("what each pin carries, such as 1 L+; 2 signal; 3 0 V"),
+  intervalMonths: number("months", "whole months between calibrations", { atLeast: 1, isWhole: true }),
   intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
   criticality: choice(["safety", "quality", "general"], "what depends on the loop"),
   hazardousArea: yesNo("whether it stands in a hazardous area"),
@@ -99,6 +130,11 @@ export const instrumentSchema = z.strictObject({
   toleranceSource: text("where the tolerance comes from: process need, maker figure, other"),
   toleranceSetBy: text("who set the tolerance"),
   inServiceSince: date("day on which it was put into service"),
+  signaturesNeeded: choices(
+    signatureMeanings,
+    "signatures that make a record issued, in their order, with ; between them; performed; authorised where empty",
+  ),
+  fourEyes: yesNo("whether who performed may neither review nor authorise; no where empty"),
 });
 
 export type Instrument = z.infer<typeof instrumentSchema>;
@@ -132,6 +168,7 @@ export type Output = z.infer<typeof outputSchema>;
 /** A part that could replace the sensor. */
 export const candidateSchema = z.strictObject({
   candidate: requiredText("name of the candidate"),
+  tags: list("tags that it is considered for, with ; between them; every tag where empty"),
   principle: choice(principles, "how it senses the distance"),
   rangeLower: number("distance", "nearest distance of its range"),
   rangeUpper: number("distance", "farthest distance of its range"),
@@ -139,16 +176,20 @@ export const candidateSchema = z.strictObject({
   signalLower: number("signal", "lower end of its signal"),
   signalUpper: number("signal", "upper end of its signal"),
   signalUnit: choice(signalUnits, "unit of its signal"),
-  polarity: choice(["PNP", "NPN", "either"], "which rail its output switches"),
+  polarity: choice(["PNP", "NPN", "either", "none"], "which rail its outputs switch; none where it has no such output"),
   function: choice(["NO", "NC", "either"], "normally open or normally closed"),
+  switchedOutputs: wholeNumber("how many switched outputs it has"),
   supplyMin: number("V", "lowest supply voltage", { atLeast: 0 }),
   supplyMax: number("V", "highest supply voltage", { atLeast: 0 }),
+  loopPowered: yesNo("whether it lives on the signal current (two wires)"),
   loadMax: number("Ω", "greatest load of its signal output", { atLeast: 0 }),
+  loadMin: number("Ω", "least load of a voltage output", { atLeast: 0 }),
   temperatureCompensated: yesNo("whether it corrects for the air temperature"),
   beamAngle: number("°", "full opening angle of its beam", { above: 0, atMost: 180 }),
   blindZone: number("distance", "nearest distance that it can measure", { atLeast: 0 }),
   connector: text("kind of connector"),
-  pins: text("what each pin carries"),
+  pins: text("what each pin carries, such as 1 L+; 2 signal; 3 0 V; 4 Q1"),
+  hazardousArea: yesNo("whether it is approved for the hazardous area of the loop"),
   accuracy: number("accuracy", "greatest error that its data state", { above: 0 }),
   accuracyBasis: choice(toleranceBases, "basis of the accuracy"),
 });

@@ -1,4 +1,4 @@
-import { type Entry, stop } from "./entry.ts";
+import { type Entry, stop, warn } from "./entry.ts";
 
 /** What can be wrong with the command line, or with the disk that it names. */
 export const optionProblems = {
@@ -18,7 +18,13 @@ export const optionProblems = {
   "options/not-found": stop("there is no such file or folder", "the folder of a workbook, or a lone table of readings"),
   "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
+  "options/not-a-filing-folder": stop("there is no {ledger} in it", "a folder into which spanwright file put records"),
+  "options/filed-page": warn("{says}", "what spanwright verify tells of the folder"),
   "options/not-a-record": stop("this is no record", "a page or a .json file that spanwright report wrote"),
+  "options/no-records": stop(
+    "there is no record to verify",
+    "pages of records, their .json files, or a folder with some of them in it",
+  ),
   "options/no-browser": stop(
     "no browser that prints to PDF was found on this machine",
     "an installed Chromium, the option --browser with the path of one, or printing the page by hand from any browser",

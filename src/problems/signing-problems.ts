@@ -3,7 +3,10 @@ import { type Entry, stop } from "./entry.ts";
 /** What can be wrong with keys, the table of signers, and signing. */
 export const signingProblems = {
   "signing/public-key-form": stop("this is no public key", "the 43 characters that spanwright keys new prints"),
-  "signing/public-key-of-two": stop("the key stands at line {firstLine} too, for {first}", "a key of its own for each person"),
+  "signing/public-key-of-two": stop(
+    "the key stands at line {firstLine} too, for {first}",
+    "a key of its own for each person",
+  ),
   "signing/dates-reversed": stop("valid_to comes before valid_from", "the first day, then the last"),
   "signing/no-signers": stop(
     "no table of signers was found beside the record or in the folder above it",
@@ -26,9 +29,12 @@ export const signingProblems = {
     "an amendment as a new revision: spanwright amend",
   ),
   "signing/signed-already": stop("{name} has signed as {meaning} already", "each meaning once"),
-  "signing/out-of-order": stop("{meaning} comes after {before}, which is missing", "the signatures in the order {order}"),
+  "signing/out-of-order": stop(
+    "{meaning} comes after {before}, which is missing",
+    "the signatures in the order {order}",
+  ),
   "signing/four-eyes": stop(
-    "{name} performed the calibration, and the instrument asks for two people (four_eyes)",
+    "{name} may not both perform and review or authorise: the instrument asks for two people (four_eyes)",
     "another person for {meaning}",
   ),
   "signing/clock": stop("the time of signing, {signedAt}, comes before {what}", "a clock that is right"),

@@ -8,12 +8,18 @@ import { unitOf } from "../verdict/causes/line-words.ts";
 import type { StageEvidence } from "../verdict/causes/stage-evidence.ts";
 import type { CausesRecord, PhaseCauses } from "./causes-schema.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
+import { switchedStates } from "./switched-states.ts";
+
+const phaseWords: Readonly<Record<keyof CalibrationRecord["phases"], Phase>> = {
+  asFound: "as_found",
+  asLeft: "as_left",
+};
 
 /**
  * What the readings of each phase are consistent with, as the record carries it.
  *
- * @param record with its phases
- * @param rows of the calibration: readings, trips, loop checks
+ * @param record with its phases and switched outputs
+ * @param rows of the calibration: readings, loop checks
  * @returns the part `causes`; nothing where no phase was measured
  * Source: `findCauses`.
  * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.row // 10
@@ -21,27 +27,24 @@ import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
 export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows): Pick<CalibrationRecord, "causes"> {
   const { asFound, asLeft } = record.phases;
   const causes: CausesRecord = {
-    ...(asFound && { asFound: phaseCauses(asFound, "as_found", record, rows) }),
-    ...(asLeft && { asLeft: phaseCauses(asLeft, "as_left", record, rows) }),
+    ...(asFound && { asFound: phaseCauses("asFound", asFound, record, rows) }),
+    ...(asLeft && { asLeft: phaseCauses("asLeft", asLeft, record, rows) }),
   };
   return Object.keys(causes).length === 0 ? {} : { causes };
 }
 
 function phaseCauses(
+  name: keyof CalibrationRecord["phases"],
   measured: PhaseRecord,
-  phase: Phase,
-  { instrument, calibration }: CalibrationRecord,
+  { instrument, calibration, switching }: CalibrationRecord,
   rows: CalibrationRows,
 ): PhaseCauses {
-  const ofPhase = <Row extends { phase: Phase }>(table: readonly { row: Row }[]) =>
-    table.map(({ row }) => row).filter((row) => row.phase === phase);
   const evidence = causeEvidence({
     instrument,
     calibration,
     loop: loopOf(instrument),
-    readings: ofPhase(rows.readings),
-    outputs: rows.outputs.map(({ row }) => row),
-    trips: ofPhase(rows.trips),
+    readings: rows.readings.map(({ row }) => row).filter(({ phase }) => phase === phaseWords[name]),
+    switching: switchedStates({ switching }, name),
     loopChecks: rows.loopChecks.map(({ row }) => row),
     decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },
     sharedUncertainty: sharedUncertaintyOf(measured),

@@ -1,7 +1,7 @@
 import { analysePhase, type PhaseAnalysis } from "../analysis/analyse-phase.ts";
 import type { AnalysedReading } from "../analysis/analyse-readings.ts";
 import { type Figure, isDetermined } from "../analysis/figure.ts";
-import { spanOf } from "../analysis/ideal-characteristic.ts";
+import { greatestDistanceOf, spanOf } from "../analysis/ideal-characteristic.ts";
 import type { Loop } from "../analysis/loop.ts";
 import { readingUncertainties } from "../analysis/shared-uncertainty.ts";
 import type { Calibration, Reading, Standard } from "../model/calibration.ts";
@@ -15,8 +15,9 @@ import { isWorse } from "../verdict/judge-points.ts";
 import { assembleFigures, orNull, type Reasons } from "./assemble-figures.ts";
 import { assembleLine } from "./assemble-line.ts";
 import { assemblePoints, type DrawnBy } from "./assemble-points.ts";
-import { assembleReading, typedDecimals } from "./assemble-reading.ts";
+import { assembleReading } from "./assemble-reading.ts";
 import type { PhaseRecord } from "./record-schema.ts";
+import { type ReadingResolutions, readingResolutions } from "./typed-resolution.ts";
 
 /** What a phase is judged by: the loop, its rows, the decision rule, how its numbers were typed. */
 export type PhaseContext = {
@@ -53,13 +54,13 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
     loop,
   );
   if (!isDetermined(analysis)) return analysis;
-  const decimals = typedDecimals(rows, context.markOf);
-  const judged = judgePhase(analysis, { ...context, steps: stepsOf(decimals) }, loop, rule);
+  const typed = readingResolutions(rows, context.instrument, context.markOf);
+  const judged = judgePhase(analysis, { ...context, steps: stepsOf(typed) }, loop, rule);
   const span = spanOf(loop.characteristics.signal);
   const uncertainties = readingUncertainties(judged.basis);
   const decided = decidePhase(
     analysis.readings,
-    span,
+    greatestDistanceOf(loop.characteristics.signal),
     rule.name === "simple acceptance" ? undefined : statementsOf(judged),
   );
   const reasons: Reasons = {};
@@ -69,7 +70,7 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
     ),
     judged: analysis.judged,
     counted: countedOf(analysis),
-    decimals,
+    decimals: decimalsOf(typed),
     ...assembleFigures(analysis, { uncertainties, span, reasons }),
     points: assemblePoints(judged.points, drawnBy, 0),
     ...(judged.controllerPoints && { controllerPoints: assemblePoints(judged.controllerPoints, drawnBy, 1) }),
@@ -80,13 +81,17 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
   };
 }
 
-function stepsOf(decimals: PhaseRecord["decimals"]) {
-  const step = (digits: number) => 10 ** -digits;
+/** A count is whole, however it was typed. */
+function stepsOf({ reference, signal, value }: ReadingResolutions) {
+  return { reference: reference.step, signal: signal.step, counts: 1, value: value.step };
+}
+
+function decimalsOf({ reference, signal, counts, value }: ReadingResolutions): PhaseRecord["decimals"] {
   return {
-    reference: step(decimals.reference),
-    signal: step(decimals.signal),
-    counts: 1,
-    value: step(decimals.value),
+    reference: reference.decimals,
+    signal: signal.decimals,
+    counts: counts.decimals,
+    value: value.decimals,
   };
 }
 

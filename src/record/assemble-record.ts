@@ -6,14 +6,15 @@ import type { Instrument } from "../model/instrument.ts";
 import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
 import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of.ts";
-import type { Amendment } from "./amendment-schema.ts";
+import { type Amendment, amendmentSchema } from "./amendment-schema.ts";
 import { falseAcceptOf } from "./assemble-false-accept.ts";
 import { assemblePhase } from "./assemble-phase.ts";
+import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
 import { withFurtherParts } from "./further-parts.ts";
 import { monthsLater } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
-import type { RecordSummary } from "./record-summary-schema.ts";
+import { type RecordSummary, recordSummarySchema } from "./record-summary-schema.ts";
 
 /** The words whose definitions the figures follow, where the instrument names no other standard. */
 export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";
@@ -59,8 +60,8 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     software: { name: "spanwright", version: context.softwareVersion },
     inputs: inputsOf(rows, context.digests),
     revision: (context.amendment?.replaces.revision ?? 0) + 1,
-    ...(context.amendment && { amendment: context.amendment }),
-    ...(context.history && { history: [...context.history] }),
+    ...(context.amendment && { amendment: amendmentSchema.parse(context.amendment) }),
+    ...(context.history && { history: context.history.map((summary) => recordSummarySchema.parse(summary)) }),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
     decisionRule: decisionRuleOf(instrument, context),
     instrument,
@@ -69,7 +70,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     outputs: rows.outputs.map(({ row }) => row),
     phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
     ...(falseAccept && { falseAccept }),
-    ...(context.monteCarloDraws !== undefined && { monteCarloSeed: toHex(seedOf(rows, context)) }),
+    ...drawingOf(rows, context),
     ...(nextDue !== undefined && { nextDue }),
     warnings: context.warnings.map((problem) => ({
       code: problem.code,
@@ -91,10 +92,16 @@ function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): P
     calibration: rows.calibration.row,
     standards: rows.standards.map(({ row }) => row),
     rule: ruleOf(instrument, ruleOverride),
-    markOf: decimalMarks(rows),
+    markOf: decimalMarkOf(rows, "readings"),
     drawnBy: monteCarloDraws === undefined ? undefined : { draws: monteCarloDraws, seed: seedOf(rows, context) },
   });
   return isDetermined(assembled) ? assembled : undefined;
+}
+
+/** How the draws can be repeated. */
+function drawingOf(rows: CalibrationRows, context: RecordContext) {
+  const { monteCarloDraws } = context;
+  return monteCarloDraws === undefined ? {} : { monteCarloDraws, monteCarloSeed: toHex(seedOf(rows, context)) };
 }
 
 /** A digest of the files that were read: the same tables draw the same numbers. */
@@ -107,7 +114,8 @@ function decisionRuleOf(
   instrument: Instrument,
   { ruleOverride = {} }: RecordContext,
 ): CalibrationRecord["decisionRule"] {
-  const isOverridden = ruleOverride.name !== undefined || ruleOverride.guardFactor !== undefined;
+  const { name, guardFactor } = ruleOverride;
+  const isOverridden = name !== undefined || guardFactor !== undefined;
   const prescribedBy = isOverridden ? "an option of the command, for this run" : instrument.rulePrescribedBy;
   const agreedOn = isOverridden ? undefined : instrument.ruleAgreedOn;
   return {
@@ -115,12 +123,10 @@ function decisionRuleOf(
     minimumTestUncertaintyRatio: instrument.minimumTur ?? usualMinimumRatio,
     ...(prescribedBy !== undefined && { prescribedBy }),
     ...(agreedOn !== undefined && { agreedOn }),
+    ...(isOverridden && {
+      givenForThisRun: { ...(name !== undefined && { name }), ...(guardFactor !== undefined && { guardFactor }) },
+    }),
   };
-}
-
-function decimalMarks({ files }: CalibrationRows): (file: string) => "point" | "comma" {
-  const marks = new Map(files.map(({ name, decimalMark }) => [name, decimalMark]));
-  return (file) => marks.get(file) ?? "point";
 }
 
 function nextDueOf({ instrument, calibration }: CalibrationRows, last: PhaseRecord | undefined): string | undefined {
@@ -136,7 +142,7 @@ function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): Cal
     files: rows.files.map((file) => {
       const digest = digests.get(file.name);
       if (digest === undefined) throw new TypeError(`assembleRecord: no digest of ${file.name}`);
-      return { ...file, ...digest };
+      return { ...file, tables: [...file.tables], ...digest };
     }),
     rows: {
       instruments: [sourceRow(rows.instrument)],

@@ -14,14 +14,15 @@ import { orNull, type Reasons } from "./assemble-figures.ts";
 import { budgetRecord } from "./assemble-points.ts";
 import type { PhaseRecord } from "./record-schema.ts";
 import type { SwitchedPhaseRecord } from "./switching-schema.ts";
+import type { TypedResolution } from "./typed-resolution.ts";
 
 /** What a switched output is judged by: its row, the rule, the rows of the budget, the analog readings of the phase. */
 export type SwitchContext = {
   output: Output;
   rule: DecisionRule;
   basis: Omit<SwitchBudgetBasis, "typedStep">;
-  /** Most decimals of a reference that were typed. */
-  decimals: number;
+  /** How finely the references were typed. */
+  typed: TypedResolution;
   /** Span of the range, distance. */
   span: number;
   /** Undefined where no readings were taken in the phase. */
@@ -40,7 +41,7 @@ type SetPoint = NonNullable<SwitchedPhaseRecord["setPoint"]>;
  * @example assembleSwitchedPhase(trips, context).statement // "pass"
  */
 export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context: SwitchContext): SwitchedPhaseRecord {
-  const { output, decimals } = context;
+  const { output, typed } = context;
   const reasons: Reasons = {};
   const found = switchedOutput(trips.map(({ row }) => row));
   const judged = {
@@ -61,7 +62,7 @@ export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context:
       reference,
       isCounted: found.isCounted[index] === true,
     })),
-    decimals,
+    decimals: typed.decimals,
     operating: meanOf("operating", found.operating, reasons),
     release: meanOf("release", found.release, reasons),
     ...judged,
@@ -97,13 +98,13 @@ function chatterOf({ chatter }: SwitchedOutput, reasons: Reasons): SwitchedPhase
 function setPointOf(
   trips: readonly TableRow<Trip>[],
   found: SwitchedOutput,
-  { output, rule, basis, decimals, span }: SwitchContext,
+  { output, rule, basis, typed }: SwitchContext,
   reasons: Reasons,
 ): SetPoint | null {
   const { setPoint, setPointTolerance: tolerance, criticalDirection: direction = "approach" } = output;
   const switched = orNull("setPoint", direction === "approach" ? found.operating : found.release, reasons);
   if (switched === null) return null;
-  const { budget, missing } = switchBudget({ ...basis, typedStep: 10 ** -decimals }, switched);
+  const { budget, missing } = switchBudget({ ...basis, typedStep: typed.step }, switched);
   const error = switched.mean - setPoint;
   const distances = trips
     .filter(({ row }, index) => row.direction === direction && found.isCounted[index])
@@ -111,7 +112,7 @@ function setPointOf(
   const decision =
     tolerance === undefined
       ? notDetermined("no set_point_tolerance is stated")
-      : decisionRecord(judgeSetPoint({ distances, error, setPoint, tolerance, budget, rule, span }));
+      : decisionRecord(judgeSetPoint({ distances, error, setPoint, tolerance, budget, rule }));
   return {
     direction,
     error,

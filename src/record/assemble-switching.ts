@@ -1,11 +1,12 @@
-import type { Phase, Trip } from "../model/calibration.ts";
-import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { Phase } from "../model/calibration.ts";
+import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
-import { readNumber } from "../units/read-number.ts";
 import { assembleSwitchedPhase } from "./assemble-switched-phase.ts";
 import { assembleWiring } from "./assemble-wiring.ts";
+import { decimalMarkOf } from "./decimal-mark-of.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
 import type { SwitchedPhaseRecord } from "./switching-schema.ts";
+import { typedResolution } from "./typed-resolution.ts";
 
 type PhaseName = keyof CalibrationRecord["phases"];
 const columnWords: Record<PhaseName, Phase> = { asFound: "as_found", asLeft: "as_left" };
@@ -57,16 +58,9 @@ function phaseOf(
       airTemperatureCelsius: calibration.airTemperature,
       alignmentAngleDegrees: calibration.alignmentAngle,
     },
-    decimals: typedDecimals(trips, rows),
+    typed: typedResolution(trips, "reference", instrument.distanceUnit, decimalMarkOf(rows, "trips")),
     span: instrument.rangeUpper - instrument.rangeLower,
     phase: record.phases[name],
   });
   return { [name]: assembled };
-}
-
-/** Most decimals of a reference: they carry the resolution. */
-function typedDecimals(trips: readonly TableRow<Trip>[], { files }: CalibrationRows): number {
-  const markOf = (file: string) => files.find(({ name }) => name === file)?.decimalMark ?? "point";
-  const decimals = trips.map(({ cells, file }) => readNumber(cells.reference ?? "", markOf(file))?.decimals ?? 0);
-  return Math.max(...decimals);
 }

@@ -1,4 +1,4 @@
-import canonicalize from "canonicalize";
+import { canonicalText } from "./canonical-text.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
 
 /**
@@ -13,7 +13,5 @@ import type { CalibrationRecord } from "./record-schema.ts";
  */
 export function canonicalBytes(record: CalibrationRecord): Uint8Array {
   const { seal: _seal, signOff: _signOff, ...content } = record as CalibrationRecord & Record<string, unknown>;
-  const text = canonicalize(content);
-  if (text === undefined) throw new TypeError("canonicalBytes: the record is no JSON");
-  return new TextEncoder().encode(text);
+  return new TextEncoder().encode(canonicalText(content));
 }

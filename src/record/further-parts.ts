@@ -1,6 +1,9 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
+import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
+import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
+import { assembleRecommendation } from "./assemble-recommendation.ts";
 import { assembleReteach } from "./assemble-reteach.ts";
 import { assembleSetPoints } from "./assemble-set-points.ts";
 import { assembleSound } from "./assemble-sound.ts";
@@ -16,8 +19,11 @@ const furtherParts: readonly FurtherPart[] = [
   assembleLoopChecks,
   assembleCauses,
   assembleSetPoints,
+  assembleImpact,
   assembleReteach,
   assembleSound,
+  assembleRecommendation,
+  assembleCandidates,
 ];
 
 /**

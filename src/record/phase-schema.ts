@@ -8,8 +8,10 @@ const finite = z.number();
 /** Error of each stage of the loop, in distance; those that exist add up to the error of the last stage. */
 export const sharesSchema = z.strictObject({
   sensor: finite.optional(),
-  inputCard: finite.optional(),
+  wiring: finite.optional(),
+  inputCard: finite.optional().describe("from the signal at the card where that was read, else from the sensor's"),
   scaling: finite.optional(),
+  sensorAndWiring: finite.optional(),
   sensorAndInputCard: finite.optional(),
   inputCardAndScaling: finite.optional(),
   sensorToController: finite.optional(),
@@ -23,6 +25,7 @@ export const readingSchema = z.strictObject({
   point: finite.describe("nominal position of the test point"),
   reference: finite,
   signal: finite.optional(),
+  signalAtCard: finite.optional().describe("the same signal at the terminals of the input card"),
   counts: finite.optional(),
   value: finite.optional(),
   time: z.string().optional(),

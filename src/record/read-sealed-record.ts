@@ -18,9 +18,11 @@ export function readSealedRecord(text: string, file: string): { record: SealedRe
   if (json === undefined) return doubt("this is no calibration record: no record is embedded in it");
   const found = parsed(json);
   if (found === undefined) return doubt("the record in it cannot be read: it is no JSON");
-  const format = (found as { schema?: unknown } | null)?.schema;
-  if (format !== recordFormat) {
-    return doubt(`the record is of the form ${JSON.stringify(format)}; this program reads ${recordFormat}`);
+  const { schema, software } = (found ?? {}) as { schema?: unknown; software?: { version?: unknown } | null };
+  if (schema !== recordFormat) {
+    const writer =
+      typeof software?.version === "string" ? `; spanwright ${software.version} wrote it and reads it` : "";
+    return doubt(`the record is of the form ${JSON.stringify(schema)}; this program reads ${recordFormat}${writer}`);
   }
   const result = sealedRecordSchema.safeParse(found);
   if (result.success) return { record: found as SealedRecord };

@@ -1,10 +1,14 @@
 import * as z from "zod";
 import { calibrationSchema, standardSchema } from "../model/calibration.ts";
 import { decisionRules, instrumentSchema, outputSchema } from "../model/instrument.ts";
+import { tableNames } from "../model/tables.ts";
 import { amendmentSchema } from "./amendment-schema.ts";
+import { candidatesSchema } from "./candidates-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
+import { impactSchema } from "./impact-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
+import { recommendationSchema } from "./recommendation-schema.ts";
 import { recordSummarySchema } from "./record-summary-schema.ts";
 import { reteachSchema } from "./reteach-schema.ts";
 import { sealSchema, signOffSchema } from "./seal-schema.ts";
@@ -14,6 +18,9 @@ import type { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts
 
 /** The form of a record's JSON. Names bind: a published record is read by them years later. */
 export const recordFormat = "spanwright-record/1";
+
+/** More would take minutes a record. */
+export const mostDraws = 10_000_000;
 
 const finite = z.number();
 
@@ -32,6 +39,7 @@ export const recordSchema = z.strictObject({
         encoding: z.string(),
         delimiter: z.string().nullable(),
         decimalMark: z.enum(["point", "comma"]),
+        tables: z.array(z.enum(tableNames)).describe("that stood in it and were read so"),
       }),
     ),
     rows: z.strictObject({
@@ -42,6 +50,7 @@ export const recordSchema = z.strictObject({
       readings: z.array(sourceRow),
       loop_checks: z.array(sourceRow).optional().describe("only where there are any"),
       trips: z.array(sourceRow).optional().describe("only where an output was tripped"),
+      candidates: z.array(sourceRow).optional().describe("only where they are compared with the loop"),
     }),
   }),
   revision: z.int().min(1).describe("1 for the first issue; an amendment counts on"),
@@ -57,6 +66,10 @@ export const recordSchema = z.strictObject({
     minimumTestUncertaintyRatio: finite,
     prescribedBy: z.string().optional(),
     agreedOn: z.iso.date().optional(),
+    givenForThisRun: z
+      .strictObject({ name: z.enum(decisionRules).optional(), guardFactor: finite.optional() })
+      .optional()
+      .describe("what options of the command put in the place of the instrument's own"),
   }),
   falseAccept: z
     .strictObject({
@@ -68,6 +81,7 @@ export const recordSchema = z.strictObject({
     })
     .optional()
     .describe("risks over all such loops, before any of them is measured"),
+  monteCarloDraws: z.int().min(1).max(mostDraws).optional().describe("how many draws checked each budget"),
   monteCarloSeed: z.string().optional().describe("SHA-256 that the draws start from"),
   instrument: instrumentSchema,
   calibration: calibrationSchema,
@@ -80,6 +94,9 @@ export const recordSchema = z.strictObject({
   causes: causesSchema.optional().describe("what the readings are consistent with: opinions"),
   sound: soundSchema.optional().describe("sound in air, for an ultrasonic sensor"),
   reteach: reteachSchema.optional().describe("what re-teaching or new constants could do"),
+  impact: impactSchema.optional().describe("where the loop was not found in tolerance"),
+  candidates: candidatesSchema.optional().describe("what could take the place of the sensor: a comparison"),
+  recommendation: recommendationSchema.optional().describe("what to do with the loop: an opinion"),
   nextDue: z.iso.date().optional().describe("only where somebody agreed to the interval"),
   warnings: z.array(z.strictObject({ code: z.string(), place: z.string(), says: z.string() })),
 });

@@ -1,8 +1,9 @@
+import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
 import { numberWords } from "../verdict/limit-words.ts";
 import type { LoopLimit } from "../verdict/loop-limits.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
 
-/** How a decimal number is stored must not decide. */
+/** How a decimal number is stored must not decide: a part of the greatest distance, as in `simple-acceptance.ts`. */
 const storedDigits = 1e-12;
 
 /**
@@ -19,7 +20,7 @@ export function stageFindings({ phases, instrument }: CalibrationRecord): Readon
   if (phase === undefined) return new Map();
   const title = phases.asLeft === undefined ? "as found" : "as left";
   const findings: [string, LoopLimit][] = [];
-  const scaling = scalingOf(phase, title, instrument.distanceUnit);
+  const scaling = scalingOf(phase, title, instrument);
   if (scaling !== undefined) findings.push(["scaling", scaling]);
   const { controller } = phase.verdicts;
   if (controller !== null) {
@@ -30,7 +31,12 @@ export function stageFindings({ phases, instrument }: CalibrationRecord): Readon
   return new Map(findings);
 }
 
-function scalingOf({ readings }: PhaseRecord, title: string, unit: string): LoopLimit | undefined {
+function scalingOf(
+  { readings }: PhaseRecord,
+  title: string,
+  instrument: CalibrationRecord["instrument"],
+): LoopLimit | undefined {
+  const unit = instrument.distanceUnit;
   const shares = readings.flatMap(({ shares: { scaling } = {}, leftOut, toleranceLow, toleranceHigh, reference }) => {
     if (scaling === undefined || leftOut !== undefined) return [];
     const limit = scaling < 0 ? toleranceLow : toleranceHigh;
@@ -42,5 +48,7 @@ function scalingOf({ readings }: PhaseRecord, title: string, unit: string): Loop
     `${title}, computing the value from raw counts differs from the value shown by ` +
     `${numberWords(worst.scaling, unit, 3)} at ${numberWords(worst.reference, unit)}, tolerance there ` +
     numberWords(worst.limit, unit, 3);
-  return { finding: { isPass: worst.part <= 1 + storedDigits, says }, basis: "the readings" };
+  const slack = storedDigits * greatestDistanceOf(instrument);
+  const isPass = Math.abs(worst.scaling) <= Math.abs(worst.limit) + slack;
+  return { finding: { isPass, says }, basis: "the readings" };
 }

@@ -22,6 +22,7 @@ section p+p{margin-top:6px}
 .facts{display:grid;grid-template-columns:auto auto;gap:2px 28px;flex:none;max-width:50%}
 .fact dt{color:var(--quiet);font-size:13px}
 .fact dd{overflow-wrap:anywhere}
+.facts .across{grid-column:1/-1}
 .facts .fact{border-left:2px solid var(--rule);padding-left:10px}
 .not-stated,.not-determined{color:var(--quiet);font-style:italic}
 .answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(250px,1fr));gap:16px}
@@ -84,6 +85,16 @@ thead th{background:var(--faint)}
 .other-budgets{margin:10px 0}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
 summary{cursor:pointer}
+.definitions{margin-top:14px;font-size:13.5px}
+.definitions dl{columns:2;column-gap:40px;margin:8px 0 4px;line-height:1.45}
+.definitions dl>div{break-inside:avoid;padding:4px 0 5px;border-top:1px solid var(--rule)}
+.definitions dt{font-weight:600}
+.definitions .unit,.definitions .symbol{font-weight:400}
+.definitions .unit{color:var(--quiet)}
+.definitions sub{font-size:75%;line-height:0}
+.definitions dd{overflow-wrap:anywhere}
+.definitions .formula,.definitions .where{display:block}
+.definitions .where{font-size:12px}
 .plain{font-size:13.5px}
 tfoot td,tfoot th{background:var(--faint);font-weight:600}
 .notes{padding-left:20px;max-width:84ch}
@@ -97,6 +108,15 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .evidence th[scope=row]{font-weight:400}
 .evidence td.number{white-space:nowrap}
 .stage-lines td.number{white-space:nowrap}
+.what-to-do{border-top-color:var(--ink)}
+.what-to-do .verdict{font-size:24px}
+.kept-together{white-space:nowrap}
+.what-to-do .step{margin-top:10px;font-weight:600}
+.recommendation .finding p{margin-top:4px}
+.recommendation .finding .notes{margin-top:4px}
+.recommendation .after-findings{margin-top:14px}
+.thresholds{margin-top:14px}
+.thresholds th[scope=row]{font-weight:400;width:50%}
 .open-questions{font-size:14px}
 .open-questions dt{color:var(--quiet);font-size:13px}
 .open-questions dd{margin:0 0 8px}
@@ -112,7 +132,26 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .plain th .where{display:block;font-size:12px;font-weight:400}
 .basis h3,.fact-groups+*{margin-top:14px}
 section>h3{margin-top:18px}
-.sign-off .ink{min-width:220px;height:46px}
+.ink{height:46px}
+.sign-off .ink{min-width:220px}
+.replacement-matrix{table-layout:fixed}
+.replacement-matrix th[scope=row]{width:22%}
+.replacement-matrix th,.replacement-matrix td{overflow-wrap:anywhere;min-width:0}
+.replacement-matrix .is-unfit{background:#fbeeee;border-left:4px double var(--fail)}
+.replacement-matrix .is-unfit strong{color:var(--fail)}
+.replacement-matrix .asks-change{border-left:4px solid var(--quiet)}
+.replacement-matrix .is-untold{border-left:4px dotted var(--quiet)}
+.replacement ol.notes{margin:10px 0 14px}
+.replacement .notes ul{margin:2px 0 4px;padding-left:20px}
+.changes th[scope=row]{font-weight:400}
+.changes th,.changes td{overflow-wrap:anywhere}
+.changes th:first-child{width:40%}
+.all-changes{table-layout:fixed;font-size:12.5px}
+.all-changes th:first-child{width:30%}
+.impact-facts{max-width:none;margin:10px 0 14px}
+.sign-off .where{display:block;font-size:12px;font-weight:400}
+.fingerprint{overflow-wrap:anywhere}
+.when{display:inline-block}
 .end{margin-top:22px;text-align:center;color:var(--quiet)}
 @media (max-width:700px){
  body{font-size:14px}
@@ -130,13 +169,16 @@ section>h3{margin-top:18px}
  .loop-checks th[scope=row]{width:37%}
  .loop-checks td:last-child{width:25%}
  .loop-checks th,.loop-checks td{padding:5px 7px}
+ .replacement-matrix{min-width:620px}
+ .replacement-matrix tbody th,.replacement-matrix thead th:first-child{position:sticky;left:0;background:var(--faint)}
  .set-points{font-size:12px}
  .set-points th,.set-points td{padding:4px}
+ .definitions dl{columns:1}
 }
 @page{size:auto;margin:17mm 14mm 16mm;
  @top-left{font:8pt Inter,sans-serif;color:#525d6a}
  @bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt Inter,sans-serif;color:#525d6a}
- @bottom-left{content:"Safety: site lockout procedure and local codes come first";font:8pt Inter,sans-serif;color:#525d6a}}
+ @bottom-left{font:8pt/1.35 Inter,sans-serif;color:#525d6a;white-space:pre}}
 @media print{
  html{background:#fff}
  body{font-size:9.5pt;line-height:1.4}
@@ -152,6 +194,7 @@ section>h3{margin-top:18px}
  .sheet.many .formulas td{font-size:5.8pt}
  .sheet.many th,.sheet.many td{padding:1.5pt 2pt}
  .figures .meaning{font-size:8pt}
+ .recommendation .finding{break-inside:avoid}
  .finding{padding:6pt 9pt 7pt}
  .finding h4{font-size:10pt}
  .finding h4,.finding caption{break-after:avoid}
@@ -169,6 +212,13 @@ section>h3{margin-top:18px}
  .fact-groups{columns:2;column-gap:18pt;margin:10pt 0}
  .fact-group{margin-bottom:8pt}
  .fact-group .fact{padding:1pt 0}
+ .changes tbody tr:first-child{break-before:avoid}
+ .definitions::details-content{display:block;content-visibility:visible;block-size:auto}
+ .definitions summary{break-after:avoid;list-style:none}
+ .definitions{font-size:8pt;margin-top:8pt}
+ .definitions dl{column-gap:18pt}
+ .definitions dl>div{padding:2pt 0}
+ .definitions .where{font-size:7pt}
  *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 `;

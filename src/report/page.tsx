@@ -1,17 +1,22 @@
 import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/draw.ts";
-import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
+import { signingState } from "../record/signing-state.ts";
 import { embeddedRecord, escapedText, styleString } from "./escape.ts";
 import { fontFaces } from "./font-faces.ts";
 import { numberStyleOf } from "./number-style.ts";
 import { pageStyle } from "./page-style.ts";
+import { AmendmentPart } from "./parts/amendment.tsx";
 import { Answer } from "./parts/answer.tsx";
 import { Basis } from "./parts/basis.tsx";
 import { Causes } from "./parts/causes.tsx";
 import { FiguresTable } from "./parts/figures-table.tsx";
 import { Heading } from "./parts/heading.tsx";
+import { Impact } from "./parts/impact.tsx";
 import { LoopChecks } from "./parts/loop-checks.tsx";
 import { OtherPictures, Picture } from "./parts/pictures.tsx";
+import { Recommendation } from "./parts/recommendation.tsx";
+import { ReplacementFit } from "./parts/replacement-fit.tsx";
 import { Reteach } from "./parts/reteach.tsx";
 import { SafetyNotes } from "./parts/safety-notes.tsx";
 import { SetPointTable } from "./parts/set-point-table.tsx";
@@ -20,6 +25,8 @@ import { Sound } from "./parts/sound.tsx";
 import { Switching } from "./parts/switching.tsx";
 import { Uncertainty } from "./parts/uncertainty.tsx";
 import { WorkingSheets } from "./parts/working-sheet.tsx";
+import { revisionWords } from "./revision-words.ts";
+import { printedStateWords } from "./signing-texts.ts";
 
 /** The drawings of a page: the error picture in two widths, the others, and why one of them is missing. */
 export type PageDrawings = {
@@ -40,14 +47,14 @@ const contentSecurityPolicy =
 /** One calibration as one self-contained page: no script, no network, the record's JSON inside. */
 export function renderPage(record: SealedRecord, drawings: PageDrawings): string {
   const { instrument, calibration } = record;
-  const title = `${instrument.tag} · calibration record ${calibration.calibration}`;
+  const title = `${instrument.tag} · calibration record ${calibration.calibration}${revisionWords(record)}`;
   return [
     "<!doctype html>",
     '<html lang="en"><head><meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapedText(title)}</title>`,
-    `<style>${fontFaces()}${pageStyle}${printedHeader(record)}</style>`,
+    `<style>${fontFaces()}${pageStyle}${printedMargins(record)}</style>`,
     "</head><body>",
     renderToString(<Page record={record} drawings={drawings} />),
     `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
@@ -61,6 +68,7 @@ function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawin
     <main>
       <Heading record={record} />
       <Answer record={record} style={style} />
+      <AmendmentPart record={record} />
       <section class="error-picture" aria-labelledby="error-title">
         <h2 id="error-title">Error against reference distance</h2>
         {drawings.errorWide && <Picture drawing={drawings.errorWide} kind="wide-only" />}
@@ -76,8 +84,11 @@ function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawin
       <OtherPictures drawings={drawings.others} absent={drawings.absent} />
       <Switching record={record} />
       <LoopChecks record={record} />
+      <Recommendation record={record} />
       <Causes record={record} />
       <Reteach record={record} style={style} drawing={drawings.reteach} />
+      <ReplacementFit record={record} />
+      <Impact record={record} style={style} />
       <Sound record={record} style={style} drawing={drawings.sound} />
       <Uncertainty record={record} style={style} />
       <SetPointTable record={record} />
@@ -88,7 +99,14 @@ function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawin
   );
 }
 
-/** Record number, tag and page of pages on every printed page. */
-function printedHeader({ instrument, calibration }: CalibrationRecord): string {
-  return `@page{@top-left{content:${styleString(`${instrument.tag} · record ${calibration.calibration} · DRAFT, not signed`)}}}`;
+const caution = "Safety: site lockout procedure and local codes come first";
+
+/** Tag, record number and state at the head of every printed page, the fingerprint at its foot. */
+function printedMargins(record: SealedRecord): string {
+  const { instrument, calibration, seal } = record;
+  const state = printedStateWords(signingState(record));
+  const name = `${calibration.calibration}${revisionWords(record)}`;
+  const head = `${styleString(`${instrument.tag} · record ${name}`)} ${styleString(` · ${state}`)}`;
+  const foot = `${styleString(caution)} "\\a " ${styleString(`Fingerprint: ${seal.fingerprint}`)}`;
+  return `@page{@top-left{content:${head}}@bottom-left{content:${foot}}}`;
 }

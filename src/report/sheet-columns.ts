@@ -51,6 +51,7 @@ function identityColumns(record: CalibrationRecord, { decimals }: PhaseRecord): 
 function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): readonly UnletteredColumn[] {
   const quantities = [
     { key: "signal", title: "signal", unit: instrument.signalUnit },
+    { key: "signalAtCard", title: "at the card", unit: instrument.signalUnit },
     { key: "counts", title: "counts", unit: "" },
     { key: "value", title: "controller", unit: instrument.valueUnit ?? "" },
   ] as const;
@@ -61,7 +62,7 @@ function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): rea
       title,
       unit,
       isNumber: true,
-      cell: (reading) => fixedText(reading[key], phase.decimals[key]),
+      cell: (reading) => fixedText(reading[key], phase.decimals[key === "signalAtCard" ? "signal" : key]),
     }));
 }
 

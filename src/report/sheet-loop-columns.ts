@@ -10,25 +10,26 @@ export function loopColumns(
   style: NumberStyle,
 ): readonly UnletteredColumn[] {
   const { distanceUnit } = record.instrument;
-  const later = (["counts", "value"] as const).filter(
-    (stage) =>
-      stage !== phase.judged &&
-      phase.readings.some((reading) => reading[stage] !== undefined) &&
-      isScaled(record, stage),
+  const judgedAt = phase.judged === "signal" ? -1 : laterQuantities.indexOf(phase.judged);
+  const later = laterQuantities.filter(
+    (quantity, place) =>
+      place > judgedAt &&
+      phase.readings.some((reading) => reading[quantity] !== undefined) &&
+      isScaled(record, quantity),
   );
   const distances = later.map(
-    (stage): UnletteredColumn => ({
-      key: `${stage} distance`,
-      title: stage === "counts" ? "from counts" : "from controller",
+    (quantity): UnletteredColumn => ({
+      key: `${quantity} distance`,
+      title: distanceTitles[quantity],
       unit: distanceUnit,
       isNumber: true,
-      formula: (letter) => indicatedFormula(record, stage, letter(stage)),
-      cell: (reading) => fixedText(stageDistance(record, stage, reading), style.distance),
+      formula: (letter) => indicatedFormula(record, stageOf(quantity), letter(quantity)),
+      cell: (reading) => fixedText(stageDistance(quantity, reading), style.distance),
     }),
   );
-  const chain = ["indicated", ...later.map((stage) => `${stage} distance`)];
-  const shares = later.map((stage, index): UnletteredColumn => {
-    const name = shareName(stage, later.length + (phase.judged === "counts" ? 1 : 0));
+  const chain = ["indicated", ...later.map((quantity) => `${quantity} distance`)];
+  const shares = later.map((quantity, index): UnletteredColumn => {
+    const name = shareName(quantity, later[index - 1] ?? phase.judged);
     return {
       key: name,
       title: shareTitles[name],
@@ -53,30 +54,41 @@ export function loopColumns(
   ];
 }
 
+/** In the order in which a loop passes them on. */
+const laterQuantities = ["signalAtCard", "counts", "value"] as const;
+type LaterQuantity = (typeof laterQuantities)[number];
+
+const distanceTitles = { signalAtCard: "from card signal", counts: "from counts", value: "from controller" } as const;
+
 const shareTitles = {
+  wiring: "wiring share",
   inputCard: "input card share",
   scaling: "scaling share",
   inputCardAndScaling: "card and scaling share",
 } as const;
 
-/** The share that a stage adds to the one before it; without counts, card and scaling cannot be told apart. */
-function shareName(stage: "counts" | "value", laterStages: number): keyof typeof shareTitles {
-  if (stage === "counts") return "inputCard";
-  return laterStages === 2 ? "scaling" : "inputCardAndScaling";
+/** The share that a quantity adds to the one before it; without counts, card and scaling cannot be told apart. */
+function shareName(quantity: LaterQuantity, before: string): keyof typeof shareTitles {
+  if (quantity === "signalAtCard") return "wiring";
+  if (quantity === "counts") return "inputCard";
+  return before === "counts" ? "scaling" : "inputCardAndScaling";
 }
 
-function isScaled({ instrument }: CalibrationRecord, stage: "counts" | "value"): boolean {
-  return (stage === "counts" ? instrument.countsLower : instrument.valueLower) !== undefined;
+function stageOf(quantity: LaterQuantity): PhaseRecord["judged"] {
+  return quantity === "signalAtCard" ? "signal" : quantity;
 }
 
-/** Reference plus the shares up to a stage: the distance that the stage indicates. */
-function stageDistance(
-  { instrument }: CalibrationRecord,
-  stage: "counts" | "value",
-  { reference, shares, loopErrorDistance }: ReadingRecord,
-): number | undefined {
-  if (stage === "value") return loopErrorDistance === undefined ? undefined : reference + loopErrorDistance;
-  if (shares?.sensorAndInputCard !== undefined) return reference + shares.sensorAndInputCard;
-  if (shares?.sensor === undefined || shares.inputCard === undefined || instrument.countsLower === undefined) return;
-  return reference + shares.sensor + shares.inputCard;
+function isScaled({ instrument }: CalibrationRecord, quantity: LaterQuantity): boolean {
+  if (quantity === "signalAtCard") return true;
+  return (quantity === "counts" ? instrument.countsLower : instrument.valueLower) !== undefined;
+}
+
+/** Reference plus the shares up to a quantity: the distance that it stands for. */
+function stageDistance(quantity: LaterQuantity, reading: ReadingRecord): number | undefined {
+  const { reference, shares = {}, loopErrorDistance, counts, signalAtCard } = reading;
+  if (quantity === "value") return loopErrorDistance === undefined ? undefined : reference + loopErrorDistance;
+  if (quantity === "signalAtCard" ? signalAtCard === undefined : counts === undefined) return undefined;
+  const upToCard = (shares.sensor ?? 0) + (shares.wiring ?? 0) + (shares.sensorAndWiring ?? 0);
+  if (quantity === "signalAtCard") return reference + upToCard;
+  return reference + upToCard + (shares.inputCard ?? 0) + (shares.sensorAndInputCard ?? 0);
 }

@@ -42,7 +42,7 @@ export type PointStatements = { sensor: readonly Statement[]; controller: readon
  * gave no measurement where it should.
  *
  * @param readings of one phase, analysed
- * @param span of the range, distance
+ * @param magnitude greatest distance from zero within the range
  * @param points statements of the test points; left out for simple acceptance
  * @returns a verdict a reading (none where it is left out), a part, and overall
  * Source: ILAC-G8:09/2019; ISO/IEC 17025:2017, 7.8.6, for a statement that names the results which it covers.
@@ -52,10 +52,10 @@ export type PointStatements = { sensor: readonly Statement[]; controller: readon
  */
 export function decidePhase(
   readings: readonly AnalysedReading[],
-  span: number,
+  magnitude: number,
   points?: PointStatements,
 ): PhaseVerdict {
-  const decided = readings.map((reading) => decideReading(reading, span));
+  const decided = readings.map((reading) => decideReading(reading, magnitude));
   const faults = readings.filter(({ isFaultInRange }) => isFaultInRange).map((): Statement => "fail");
   const sensor = points?.sensor ?? decided.flatMap((reading) => reading.sensor ?? []);
   const controller = points?.controller ?? decided.flatMap((reading) => reading.controller ?? []);
@@ -64,19 +64,19 @@ export function decidePhase(
     sensor: worstStatement([...sensor, ...faults]) ?? notDetermined("no usable reading"),
     controller: worstStatement(controller) ?? notDetermined("no controller value was read"),
     overall: worstStatement([...sensor, ...faults, ...controller]) ?? notDetermined("no usable reading"),
-    worst: worstReading(readings, span),
+    worst: worstReading(readings, magnitude),
   };
 }
 
 type DecidedReading = { sensor?: ReadingVerdict; controller?: ReadingVerdict };
 
-function decideReading(analysed: AnalysedReading, span: number): DecidedReading {
+function decideReading(analysed: AnalysedReading, magnitude: number): DecidedReading {
   const { leftOut, isFaultInRange, error, loopError, tolerance } = analysed;
   if (isFaultInRange) return { sensor: "fail" };
   if (leftOut !== undefined) return {};
   return {
-    ...(error && { sensor: simpleAcceptance(error.errorDistance, tolerance, span) }),
-    ...(loopError && { controller: simpleAcceptance(loopError.distance, tolerance, span) }),
+    ...(error && { sensor: simpleAcceptance(error.errorDistance, tolerance, magnitude) }),
+    ...(loopError && { controller: simpleAcceptance(loopError.distance, tolerance, magnitude) }),
   };
 }
 
@@ -84,10 +84,10 @@ function worstOf(left: ReadingVerdict | undefined, right: ReadingVerdict | undef
   return left === "fail" || right === "fail" ? "fail" : (left ?? right);
 }
 
-function worstReading(readings: readonly AnalysedReading[], span: number): Figure<WorstReading> {
+function worstReading(readings: readonly AnalysedReading[], magnitude: number): Figure<WorstReading> {
   let worst: WorstReading | undefined;
   for (const reading of readings) {
-    for (const candidate of candidatesOf(reading, span)) {
+    for (const candidate of candidatesOf(reading, magnitude)) {
       if (worst === undefined || beyond(candidate) > beyond(worst)) worst = candidate;
     }
   }
@@ -98,7 +98,7 @@ function beyond({ partOfTolerance }: WorstReading): number {
   return partOfTolerance ?? Number.POSITIVE_INFINITY;
 }
 
-function candidatesOf(reading: AnalysedReading, span: number): readonly WorstReading[] {
+function candidatesOf(reading: AnalysedReading, magnitude: number): readonly WorstReading[] {
   const { leftOut, error, loopError, tolerance } = reading;
   if (leftOut !== undefined) return [];
   const candidate = (of: JudgedPart, errorDistance: number, errorPercentSpan: number): WorstReading => ({
@@ -106,7 +106,7 @@ function candidatesOf(reading: AnalysedReading, span: number): readonly WorstRea
     reading,
     errorDistance,
     errorPercentSpan,
-    partOfTolerance: partOfTolerance(errorDistance, tolerance, span),
+    partOfTolerance: partOfTolerance(errorDistance, tolerance, magnitude),
   });
   return [
     ...(error ? [candidate("sensor", error.errorDistance, error.errorPercentSpan)] : []),
@@ -115,9 +115,9 @@ function candidatesOf(reading: AnalysedReading, span: number): readonly WorstRea
 }
 
 /** A tolerance in percent of reading is zero at a reference of zero: no part of it can be given there. */
-function partOfTolerance(errorDistance: number, tolerance: ToleranceLimits, span: number): number | null {
+function partOfTolerance(errorDistance: number, tolerance: ToleranceLimits, magnitude: number): number | null {
   if (errorDistance === 0) return 0;
   const limit = errorDistance > 0 ? tolerance.high : tolerance.low;
   if (limit !== 0) return errorDistance / limit;
-  return simpleAcceptance(errorDistance, tolerance, span) === "pass" ? 0 : null;
+  return simpleAcceptance(errorDistance, tolerance, magnitude) === "pass" ? 0 : null;
 }

@@ -25,8 +25,8 @@ export type PointToDecide = {
   /** U of the error, >= 0; not used by simple acceptance. */
   expandedUncertainty: number;
   rule: DecisionRule;
-  /** Of the range; 10⁻¹² of it is what storing a decimal number may change. */
-  span: number;
+  /** Greatest distance from zero that the error came of; 10⁻¹² of it is what storing a decimal number may change. */
+  magnitude: number;
 };
 
 /** The statement, the limits inside which an error passes (null where there are none), and the guard band, distance. */
@@ -45,13 +45,13 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  * more than w outside a tolerance limit is a fail, since it is as surely out as a passed error would be in. A zone of a
  * single point counts as none (own choice), because a pass there would hang on the last digit.
  *
- * @param point error, limits (low <= high), expanded uncertainty, rule, span > 0
+ * @param point error, limits (low <= high), expanded uncertainty, rule, magnitude > 0
  * @returns statement; acceptance limits, null where there is no acceptance zone; guard band w >= 0
  * Faults: `RangeError` for a value that is not finite, a negative uncertainty or guard factor, a lower limit above the
  * upper, or a managed guard band without uncertainty.
  * Source: ILAC-G8:09/2019, 4.2 (binary statements, w = 0 or r·U; non-binary statements); JCGM 106:2012, 8.2 and 8.3.
  * Boundaries and the case without an acceptance zone: own choice, as above.
- * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, span: 100,
+ * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, magnitude: 100,
  *   rule: { name: "four words", guardFactor: 1 } }) // pass, acceptance −1.5 to 1.5, guardBand 0.5
  */
 export function decidePoint(point: PointToDecide): PointDecision {
@@ -81,7 +81,9 @@ function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide): numb
 
 function leavesNoZone(guardBand: number, point: PointToDecide): boolean {
   const { low, high } = point.limits;
-  return guardBand > 0 && isInside({ error: (high - low) / 2, span: point.span }, { low: 0, high: guardBand });
+  return (
+    guardBand > 0 && isInside({ error: (high - low) / 2, magnitude: point.magnitude }, { low: 0, high: guardBand })
+  );
 }
 
 function otherWord(point: PointToDecide, guardBand: number): Statement {
@@ -94,15 +96,15 @@ function movedOutwards({ low, high }: ToleranceLimits, distance: number): Tolera
 }
 
 // By simple acceptance, so that every limit has the same allowance for the rounding of binary numbers.
-function isInside({ error, span }: Pick<PointToDecide, "error" | "span">, limits: ToleranceLimits): boolean {
-  return simpleAcceptance(error, limits, span) === "pass";
+function isInside({ error, magnitude }: Pick<PointToDecide, "error" | "magnitude">, limits: ToleranceLimits): boolean {
+  return simpleAcceptance(error, limits, magnitude) === "pass";
 }
 
-function requirePoint({ error, limits, expandedUncertainty, rule, span }: PointToDecide): void {
-  const values = [error, limits.low, limits.high, expandedUncertainty, rule.guardFactor, span];
+function requirePoint({ error, limits, expandedUncertainty, rule, magnitude }: PointToDecide): void {
+  const values = [error, limits.low, limits.high, expandedUncertainty, rule.guardFactor, magnitude];
   if (!values.every(Number.isFinite)) throw new RangeError("a value of the point is not finite");
   if (limits.low > limits.high) throw new RangeError(`a lower limit of ${limits.low} above ${limits.high}`);
   if (expandedUncertainty < 0) throw new RangeError(`an expanded uncertainty of ${expandedUncertainty}`);
   if (rule.guardFactor < 0) throw new RangeError(`a guard factor of ${rule.guardFactor}`);
-  if (span <= 0) throw new RangeError(`a span of ${span}`);
+  if (magnitude <= 0) throw new RangeError(`a magnitude of ${magnitude}`);
 }

@@ -1,6 +1,6 @@
 import type { Budget } from "../analysis/budget.ts";
 import type { CurvePoint, CurveReading } from "../analysis/error-curve.ts";
-import { spanOf } from "../analysis/ideal-characteristic.ts";
+import { greatestDistanceOf, spanOf } from "../analysis/ideal-characteristic.ts";
 import type { Loop } from "../analysis/loop.ts";
 import { type BudgetBasis, pointBudget } from "../analysis/point-budget.ts";
 import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
@@ -71,8 +71,8 @@ function judgeDirection(
 ): JudgedPoint {
   const { point, reference, up, down } = curvePoint;
   const characteristic = loop.characteristics.signal;
-  const span = spanOf(characteristic);
-  const errorDistance = (errorPercentSpan * span) / 100;
+  const magnitude = greatestDistanceOf(characteristic);
+  const errorDistance = (errorPercentSpan * spanOf(characteristic)) / 100;
   const tolerance = toleranceAt(loop.toleranceTerms, characteristic, reference);
   const count = readings.filter((reading) => reading.point === point && reading.direction === direction).length;
   const { budget, missing } = pointBudget(basis, {
@@ -89,7 +89,7 @@ function judgeDirection(
     tolerance,
     budget,
     missing,
-    decision: decidePoint({ error: errorDistance, limits: tolerance, expandedUncertainty, rule, span }),
+    decision: decidePoint({ error: errorDistance, limits: tolerance, expandedUncertainty, rule, magnitude }),
     specificRisk: specificRisk(errorDistance, tolerance, combinedUncertainty),
     testUncertaintyRatio: testUncertaintyRatio(tolerance, expandedUncertainty),
   };

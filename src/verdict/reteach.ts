@@ -1,5 +1,6 @@
 import type { Figure } from "../analysis/figure.ts";
 import { isDetermined, notDetermined } from "../analysis/figure.ts";
+import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
 import type { ToleranceLimits } from "../analysis/tolerance.ts";
 import {
   bestCorrection,
@@ -133,8 +134,7 @@ function judged(error: JudgedError, correction: Correction, context: ReteachCont
 }
 
 function decided({ tolerance, expandedUncertainty }: JudgedError, error: number, { rule, range }: ReteachContext) {
-  const span = range.rangeUpper - range.rangeLower;
-  return decidePoint({ error, limits: tolerance, expandedUncertainty, rule, span });
+  return decidePoint({ error, limits: tolerance, expandedUncertainty, rule, magnitude: greatestDistanceOf(range) });
 }
 
 function limitsOf(error: JudgedError, context: ReteachContext): ToleranceLimits {

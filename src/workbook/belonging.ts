@@ -1,4 +1,4 @@
-import type { TableName } from "../model/tables.ts";
+import type { AnyTableName } from "../model/tables.ts";
 import type { Belonging } from "../problems/problem.ts";
 
 /** The columns by which the rows of a table are told apart, or by which they say what they belong to; owner first. */
@@ -11,13 +11,14 @@ export const nameColumns = {
   trips: ["calibration"],
   loop_checks: ["calibration"],
   candidates: ["candidate"],
-} as const satisfies Record<TableName, readonly [string, ...string[]]>;
+  signers: ["name"],
+} as const satisfies Record<AnyTableName, readonly [string, ...string[]]>;
 
-/** What a row belongs to, by the name written in it; nothing for candidates, and where the name is missing. */
-export function belongingOf(table: TableName, cells: Readonly<Record<string, string>>): Belonging | undefined {
+/** What a row belongs to, by the name written in it; nothing for candidates and signers, and where the name is missing. */
+export function belongingOf(table: AnyTableName, cells: Readonly<Record<string, string>>): Belonging | undefined {
   const [column] = nameColumns[table];
   const name = cells[column];
-  if (name === undefined || column === "candidate") return undefined;
+  if (name === undefined || column === "candidate" || column === "name") return undefined;
   if (column === "tag") return { tag: name };
   return column === "standard" ? { standard: name } : { calibration: name };
 }

@@ -1,14 +1,15 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "../model/calibration.ts";
-import type { FileDescription, TableRow } from "../model/calibration-case.ts";
+import type { InputFile, TableRow } from "../model/calibration-case.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
-import { requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
+import { type RowOf, requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
 import { everyCheck } from "./checks/every-check.ts";
+import { groupedBy } from "./grouped-by.ts";
 import type { RawTable } from "./raw-table.ts";
 import { type ReadRows, readRows } from "./read-rows.ts";
-import type { DraftRow, DraftTables, RowOf } from "./table-row.ts";
+import type { DraftRow, DraftTables } from "./table-row.ts";
 import { UnitRows } from "./unit-rows.ts";
 
 export type { TableRow } from "../model/calibration-case.ts";
@@ -23,7 +24,7 @@ export type Workbook = {
   trips: readonly TableRow<Trip>[];
   loopChecks: readonly TableRow<LoopCheck>[];
   candidates: readonly TableRow<Candidate>[];
-  files: readonly FileDescription[];
+  files: readonly InputFile[];
 };
 
 /** `today` is an ISO date; a first look does without what only a whole workbook can hold. */
@@ -86,7 +87,10 @@ function reportMissingTables(tables: readonly RawTable[], problems: ProblemList)
 }
 
 /** Sheets of one file that were read alike are described once. */
-function descriptionsOf(tables: readonly RawTable[]): readonly FileDescription[] {
-  const byContent = new Map(tables.map(({ description }) => [JSON.stringify(description), description]));
-  return [...byContent.values()];
+function descriptionsOf(tables: readonly RawTable[]): readonly InputFile[] {
+  const alike = groupedBy(tables, ({ description }) => JSON.stringify(description));
+  return [...alike.values()].flatMap((group) => {
+    const [first] = group;
+    return first === undefined ? [] : [{ ...first.description, tables: group.map(({ table }) => table) }];
+  });
 }

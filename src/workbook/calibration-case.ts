@@ -48,8 +48,7 @@ function indexed(workbook: Workbook) {
     readingsByCalibration: groupedBy(workbook.readings, ({ row }) => row.calibration),
     tripsByCalibration: groupedBy(workbook.trips, ({ row }) => row.calibration),
     loopChecksByCalibration: groupedBy(workbook.loopChecks, ({ row }) => row.calibration),
-    candidates: workbook.candidates,
-    candidateFiles: new Set(workbook.candidates.map(({ file }) => file)),
+    candidatesOf: candidatesByTag(workbook.candidates),
     files: workbook.files,
   };
 }
@@ -63,8 +62,9 @@ function caseRows(calibration: TableRow<Calibration>, rows: ReturnType<typeof in
   const readings = rows.readingsByCalibration.get(id) ?? [];
   const trips = rows.tripsByCalibration.get(id) ?? [];
   const loopChecks = rows.loopChecksByCalibration.get(id) ?? [];
-  const used = new Set(rows.candidateFiles);
-  for (const { file } of [calibration, instrument, ...standards, ...outputs]) used.add(file);
+  const candidates = rows.candidatesOf(tag);
+  const used = new Set<string>();
+  for (const { file } of [calibration, instrument, ...standards, ...outputs, ...candidates]) used.add(file);
   for (const group of [readings, trips, loopChecks]) for (const { file } of group) used.add(file);
   const files = rows.files.filter(({ name }) => used.has(name));
   return {
@@ -75,7 +75,15 @@ function caseRows(calibration: TableRow<Calibration>, rows: ReturnType<typeof in
     readings,
     trips,
     loopChecks,
-    candidates: rows.candidates,
+    candidates,
     files,
   };
+}
+
+/** The candidates that are considered for a tag; those that name no tag are for all of them, in one list for all. */
+function candidatesByTag(candidates: Workbook["candidates"]): (tag: string) => Workbook["candidates"] {
+  const named = new Set(candidates.flatMap(({ row }) => row.tags ?? []));
+  const forAll = candidates.filter(({ row }) => row.tags === undefined);
+  const isFor = (tag: string, tags: readonly string[] | undefined) => tags === undefined || tags.includes(tag);
+  return (tag) => (named.has(tag) ? candidates.filter(({ row }) => isFor(tag, row.tags)) : forAll);
 }

@@ -1,12 +1,12 @@
 import type { Column } from "../model/column.ts";
-import { tableColumns } from "../model/tables.ts";
+import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { columnNamed, foldedColumnName, headerColumns } from "./header-columns.ts";
 import { nearestWord } from "./nearest-word.ts";
 import type { RawTable } from "./raw-table.ts";
 
 /** Reports columns that are missing, that stand there twice, or that the table does not have. */
-export function checkHeader(table: RawTable, firstLook: boolean, problems: ProblemList): void {
+export function checkHeader(table: RawTable<AnyTableName>, firstLook: boolean, problems: ProblemList): void {
   reportMissing(table, firstLook, problems);
   const firstPlaces = new Map<Column, number>();
   for (const [index, text] of table.header.entries()) {
@@ -23,7 +23,11 @@ export function checkHeader(table: RawTable, firstLook: boolean, problems: Probl
   }
 }
 
-function reportMissing({ table, file, header, headerLine }: RawTable, firstLook: boolean, problems: ProblemList): void {
+function reportMissing(
+  { table, file, header, headerLine }: RawTable<AnyTableName>,
+  firstLook: boolean,
+  problems: ProblemList,
+): void {
   const present = new Set(headerColumns(table, header));
   const needed = neededColumns(tableColumns(table), firstLook);
   const columns = needed.map(({ name }) => name).join(", ");
@@ -38,8 +42,9 @@ export function neededColumns(columns: readonly Column[], firstLook: boolean): r
   return columns.filter(({ required, missingAtFirstLook }) => required && !(firstLook && missingAtFirstLook));
 }
 
-function unknownValues({ table }: RawTable, text: string): { nearest: string; columns: string } {
+function unknownValues({ table }: RawTable<AnyTableName>, text: string): { nearest: string; columns: string } {
   const names = tableColumns(table).map(({ name }) => name);
   const nearest = nearestWord(foldedColumnName(text), names);
-  return { nearest: nearest === undefined ? "" : `; did you mean ${nearest}?`, columns: names.join(", ") };
+  if (nearest === undefined) return { nearest: "", columns: names.join(", ") };
+  return { nearest: `; did you mean ${nearest}?`, columns: "a column that the README of spanwright new explains" };
 }

@@ -1,7 +1,7 @@
 import type { Column } from "../model/column.ts";
-import { type TableName, tableColumns } from "../model/tables.ts";
+import { type AnyTableName, tableColumns } from "../model/tables.ts";
 
-const columnsByName = new Map<TableName, ReadonlyMap<string, Column>>();
+const columnsByName = new Map<AnyTableName, ReadonlyMap<string, Column>>();
 
 /** "Range lower" and "range-lower" are range_lower. */
 export function foldedColumnName(header: string): string {
@@ -12,7 +12,7 @@ export function foldedColumnName(header: string): string {
 }
 
 /** The column that a header names, if the table has one of that name. */
-export function columnNamed(table: TableName, header: string): Column | undefined {
+export function columnNamed(table: AnyTableName, header: string): Column | undefined {
   let known = columnsByName.get(table);
   if (known === undefined) {
     known = new Map(tableColumns(table).map((column) => [column.name, column]));
@@ -22,7 +22,7 @@ export function columnNamed(table: TableName, header: string): Column | undefine
 }
 
 /** The column of each place in the header; nothing where it names none, or one that stands further left already. */
-export function headerColumns(table: TableName, header: readonly string[]): readonly (Column | undefined)[] {
+export function headerColumns(table: AnyTableName, header: readonly string[]): readonly (Column | undefined)[] {
   const seen = new Set<Column>();
   return header.map((text) => {
     const column = columnNamed(table, text);

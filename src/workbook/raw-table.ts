@@ -1,5 +1,5 @@
 import type { FileDescription } from "../model/calibration-case.ts";
-import type { TableName } from "../model/tables.ts";
+import type { AnyTableName, TableName } from "../model/tables.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 
 /** A file as the user would name it, such as "data-demo/readings.csv", with its bytes. */
@@ -13,8 +13,8 @@ export type Delimiter = NonNullable<FileDescription["delimiter"]>;
 export type RawRow = { line: number; cells: readonly string[] };
 
 /** A table as text. `file` says where it stands; in a spreadsheet that includes the sheet. */
-export type RawTable = {
-  table: TableName;
+export type RawTable<Table extends AnyTableName = TableName> = {
+  table: Table;
   file: string;
   header: readonly string[];
   headerLine: number;

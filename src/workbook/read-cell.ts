@@ -28,6 +28,8 @@ export function readCell(
       return readNumberOrWords(text, mark, unitRow?.unit);
     case "choice":
       return readChoice(text, column.choices);
+    case "choices":
+      return readChoices(text, column.choices);
     case "wholeNumber":
       return readWholeNumber(text, mark);
     case "date":
@@ -47,6 +49,7 @@ export function readCell(
 export function acceptedWords(column: Column): string {
   switch (column.reads) {
     case "choice":
+    case "choices":
       return `${column.choices.join(", ")} (${column.about})`;
     case "number":
     case "wholeNumber":
@@ -73,6 +76,15 @@ function readYesNo(word: string): CellResult<boolean> {
 function listed(text: string): readonly string[] {
   const parts = text.split(listMark).map((part) => part.trim());
   return [...new Set(parts.filter((part) => part !== ""))];
+}
+
+/** Each of the listed words; the first that is none of the choices is the one to blame. */
+function readChoices(text: string, choices: readonly string[]): CellResult<readonly string[]> {
+  const read = listed(text).map((word) => readChoice(word, choices));
+  const wrong = read.find((one) => "code" in one);
+  if (wrong !== undefined) return wrong as CellResult<readonly string[]>;
+  if (read.length === 0) return { code: "tables/cell-not-choice", values: { choices: choices.join(", ") } };
+  return { value: [...new Set(read.flatMap((one) => ("value" in one ? [one.value] : [])))] };
 }
 
 function readUnit(text: string): CellResult<string> {

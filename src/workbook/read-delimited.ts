@@ -1,4 +1,4 @@
-import type { TableName } from "../model/tables.ts";
+import type { AnyTableName } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { decodeText } from "./decode-text.ts";
 import type { RawTable, SourceFile } from "./raw-table.ts";
@@ -6,7 +6,11 @@ import { splitText } from "./split-text.ts";
 import { tableOfRows, unreadableTable } from "./table-of-rows.ts";
 
 /** A .csv file as a table of texts. */
-export function readDelimited({ name, bytes }: SourceFile, table: TableName, problems: ProblemList): RawTable {
+export function readDelimited<Table extends AnyTableName>(
+  { name, bytes }: SourceFile,
+  table: Table,
+  problems: ProblemList,
+): RawTable<Table> {
   const decoded = decodeText(bytes);
   const encoding = decoded?.encoding ?? "utf-8";
   if (decoded === undefined) {

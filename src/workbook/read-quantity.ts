@@ -1,4 +1,4 @@
-import type { Column } from "../model/column.ts";
+import type { Column, NumberBounds } from "../model/column.ts";
 import { convert, convertDifference } from "../units/convert.ts";
 import { type DecimalMark, readNumber } from "../units/read-number.ts";
 import { unitOf } from "../units/unit-table.ts";
@@ -55,14 +55,12 @@ function unitNotNamed(value: number, unit: string, column: NumberColumn): CellRe
 }
 
 /** The number, where it has a size that this trade knows and lies inside the bounds of its column. */
-export function withinBounds(
-  value: number,
-  { above, atLeast, atMost }: Pick<NumberColumn, "above" | "atLeast" | "atMost">,
-): CellResult<number> {
+export function withinBounds(value: number, { above, atLeast, atMost, isWhole }: NumberBounds): CellResult<number> {
   const size = Math.abs(value);
   if (size > greatest || (size < least && size > 0)) {
     return { code: "tables/cell-out-of-bounds", values: { bounds: "0, or a size from 1e-12 to 1e12" } };
   }
+  if (isWhole && !Number.isInteger(value)) return { code: "tables/cell-not-whole", values: {} };
   const isInside =
     (above === undefined || value > above) &&
     (atLeast === undefined || value >= atLeast) &&

@@ -1,5 +1,5 @@
 import type { Column } from "../model/column.ts";
-import { type TableName, tableColumns } from "../model/tables.ts";
+import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import { catalogue, type ProblemCode } from "../problems/catalogue.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
@@ -25,11 +25,11 @@ type Finding = { code: ProblemCode; column?: string; read?: string; values?: Pro
 export type FindUnitRow = (row: RowValues) => UnitRow | undefined;
 
 /** The rows of a table as far as they can be read, and those among them that have a problem of severity stop. */
-export type ReadRows<Table extends TableName> = { rows: readonly DraftRow<Table>[]; stopped: ReadonlySet<DraftRow> };
+export type ReadRows<Table extends AnyTableName> = { rows: readonly DraftRow<Table>[]; stopped: ReadonlySet<DraftRow> };
 
 /** Reads every cell of a table; each problem is reported at its cell and the work goes on. */
-export function readRows<Table extends TableName>(
-  raw: RawTable & { table: Table },
+export function readRows<Table extends AnyTableName>(
+  raw: RawTable<Table>,
   findUnitRow: FindUnitRow,
   firstLook: boolean,
   problems: ProblemList,
@@ -44,10 +44,10 @@ export function readRows<Table extends TableName>(
   return { rows, stopped };
 }
 
-function rowReader(raw: RawTable, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
+function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
   const { table, file, decimalMark, description } = raw;
   const columns = headerColumns(table, raw.header);
-  const placed = numbersLast(columns);
+  const placed = numbersLast(table, columns);
   const needed = neededColumns(tableColumns(table), firstLook);
   const hasEveryNeeded = needed.every((column) => columns.includes(column));
 
@@ -108,9 +108,15 @@ function emptyCells(
     }));
 }
 
-/** Numbers are read last, because other cells of the row may name their unit. */
-function numbersLast(columns: readonly (Column | undefined)[]): readonly PlacedColumn[] {
-  const placed = [...columns.entries()].flatMap(([index, column]) => (column === undefined ? [] : [{ index, column }]));
+/**
+ * Numbers are read last, because other cells of the row may name their unit; otherwise in the order of the schema,
+ * whatever that of the header, so that the same cells always give the same row, to the order of its keys.
+ */
+function numbersLast(table: AnyTableName, columns: readonly (Column | undefined)[]): readonly PlacedColumn[] {
+  const placed = tableColumns(table).flatMap((column) => {
+    const index = columns.indexOf(column);
+    return index === -1 ? [] : [{ index, column }];
+  });
   const isNumber = ({ column }: PlacedColumn) => takesUnit(column);
   return [...placed.filter((one) => !isNumber(one)), ...placed.filter(isNumber)];
 }
@@ -120,7 +126,7 @@ function takesUnit({ reads }: Column): boolean {
 }
 
 /** The first text that stands where the header names no column. */
-function strayCells({ header }: RawTable, texts: readonly string[]): readonly Finding[] {
+function strayCells({ header }: RawTable<AnyTableName>, texts: readonly string[]): readonly Finding[] {
   for (const [index, cell] of texts.entries()) {
     if (header[index] !== undefined && header[index] !== "") continue;
     const read = visibleText(cell.trim());

@@ -6,13 +6,37 @@ import { readSpreadsheet, sheetPlace } from "./read-spreadsheet.ts";
 import { tableNamed } from "./table-named.ts";
 
 /** Kinds of file that hold tables and that nothing here reads. */
-const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|ods|tsv|numbers)$/iu;
+const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|ods|numbers)$/iu;
+
+/** Text with a row a line: commas, semicolons or tabs between the cells. */
+const delimitedFile = /\.(?:csv|tsv|txt)$/iu;
+
+/** Whether a file by its name alone is a table of readings or of something else, in the form of text. */
+export function isDelimited(name: string): boolean {
+  return delimitedFile.test(name);
+}
+
+/** A table's name without what says its kind. */
+export function withoutEnding(name: string): string {
+  return name.replace(delimitedFile, "");
+}
+
+/**
+ * Whether a file of a folder may hold a table, by its name: what is none need not be read from the disk. Text files are
+ * mostly notes, so that a .txt file counts only where it has the name of a table.
+ */
+export function mayHoldTable(name: string): boolean {
+  const baseName = name.split(/[\\/]/u).at(-1) ?? "";
+  if (/^[.~]/u.test(baseName)) return false;
+  if (/\.txt$/iu.test(baseName)) return tableNamed(withoutEnding(baseName)) !== undefined;
+  return isDelimited(baseName) || /\.xlsx$/iu.test(baseName) || otherTableFiles.test(baseName);
+}
 
 const acceptedTables = { tables: tableNames.join(", ") };
 
 /**
- * Reads every table among the files of a workbook as text: a .csv file is the table that its name says, an .xlsx
- * file holds sheets of those names. Hidden files and whatever is no table (notes, pictures) are passed over.
+ * Reads every table among the files of a workbook as text: a .csv, .tsv or .txt file is the table that its name says, an
+ * .xlsx file holds sheets of those names. Hidden files and whatever is no table (notes, pictures) are passed over.
  *
  * @returns at most one raw table a name, in the order of the files
  */
@@ -31,14 +55,14 @@ export async function readTables(files: readonly SourceFile[], problems: Problem
 
 async function tablesOf(file: SourceFile, problems: ProblemList): Promise<readonly RawTable[]> {
   const baseName = file.name.split(/[\\/]/u).at(-1) ?? "";
-  if (/^[.~]/u.test(baseName)) return [];
-  if (/\.csv$/iu.test(baseName)) return csvTable(file, tableNamed(baseName.slice(0, -".csv".length)), problems);
+  if (!mayHoldTable(baseName)) return [];
+  if (isDelimited(baseName)) return delimitedTable(file, tableNamed(withoutEnding(baseName)), problems);
   if (/\.xlsx$/iu.test(baseName)) return sheetTables(file, problems);
-  if (otherTableFiles.test(baseName)) problems.add("tables/file-kind", { file: file.name });
+  problems.add("tables/file-kind", { file: file.name });
   return [];
 }
 
-function csvTable(file: SourceFile, table: TableName | undefined, problems: ProblemList): readonly RawTable[] {
+function delimitedTable(file: SourceFile, table: TableName | undefined, problems: ProblemList): readonly RawTable[] {
   if (table !== undefined) return [readDelimited(file, table, problems)];
   problems.add("tables/file-unknown", { file: file.name }, { values: acceptedTables });
   return [];

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import type { TableName } from "../model/tables.ts";
+import type { AnyTableName } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { columnNamed } from "./header-columns.ts";
 import type { Delimiter, RawRow } from "./raw-table.ts";
@@ -16,7 +16,7 @@ const headerWithin = 65_536;
 export type SplitText = { rows: readonly RawRow[]; delimiter: Delimiter };
 
 /** Splits the text of a file into rows and cells; what is wrong with its quotation marks is a problem at its line. */
-export function splitText(text: string, table: TableName, file: string, problems: ProblemList): SplitText {
+export function splitText(text: string, table: AnyTableName, file: string, problems: ProblemList): SplitText {
   const lines = text.replace(/\r\n?/gu, "\n");
   const stated = delimiterLine.exec(lines);
   const body = stated === null ? lines : lines.slice(stated[0].length);
@@ -36,7 +36,7 @@ export function splitText(text: string, table: TableName, file: string, problems
 }
 
 /** The one with which the header gives most columns that the table has; else most cells; else the comma. */
-function bestDelimiter(text: string, table: TableName): Delimiter {
+function bestDelimiter(text: string, table: AnyTableName): Delimiter {
   const scored = delimiters.map((delimiter) => {
     const { data } = Papa.parse<string[]>(text.slice(0, headerWithin), { delimiter, newline: "\n" });
     const header = data.find((cells) => cells.some((cell) => cell.trim() !== "")) ?? [];

@@ -1,18 +1,25 @@
-import { requiredTables, type TableName } from "../model/tables.ts";
+import { type AnyTableName, requiredTables } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { headerColumns } from "./header-columns.ts";
 import type { Delimiter, FileDescription, RawRow, RawTable } from "./raw-table.ts";
 import { settleDecimalMark } from "./settle-decimal-mark.ts";
 
-type Origin = { table: TableName; file: string; name: string; encoding: FileDescription["encoding"] };
+type Origin<Table> = { table: Table; file: string; name: string; encoding: FileDescription["encoding"] };
 
 /** Takes the first of the rows that are not empty as the header, and settles the decimal mark. */
-export function tableOfRows(
-  { table, file, name, encoding, delimiter, rows }: Origin & { delimiter: Delimiter | null; rows: readonly RawRow[] },
+export function tableOfRows<Table extends AnyTableName>(
+  {
+    table,
+    file,
+    name,
+    encoding,
+    delimiter,
+    rows,
+  }: Origin<Table> & { delimiter: Delimiter | null; rows: readonly RawRow[] },
   problems: ProblemList,
-): RawTable {
+): RawTable<Table> {
   const [first, ...rest] = rows;
-  const isRequired = (requiredTables as readonly TableName[]).includes(table);
+  const isRequired = (requiredTables as readonly AnyTableName[]).includes(table);
   if (rest.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
     problems.add("tables/empty", { file });
   }
@@ -23,7 +30,12 @@ export function tableOfRows(
 }
 
 /** What stands for a table that could not be read, so that it is not called missing as well. */
-export function unreadableTable({ table, file, name, encoding }: Origin): RawTable {
+export function unreadableTable<Table extends AnyTableName>({
+  table,
+  file,
+  name,
+  encoding,
+}: Origin<Table>): RawTable<Table> {
   const decimalMark = "point";
   const description = { name, encoding, delimiter: null, decimalMark } as const;
   return { table, file, header: [], headerLine: 1, rows: [], decimalMark, description };

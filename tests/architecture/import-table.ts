@@ -43,6 +43,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "@stdlib": ["numeric"],
   "pure-rand": ["numeric"],
   "@fontsource": ["report"],
+  canonicalize: ["record"],
   zod: ["model", "record", "workbook"],
   commander: ["cli"],
   "node:crypto": ["record", "cli"],

@@ -1,37 +1,41 @@
 // The compiled specifications and the data of every chart that a report of a workbook draws, for the floor.
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
+import { bundleSettings } from "../../bundle-settings.mjs";
 
 /** Stands in for the drawing itself: keeps what is drawn and gives back an empty picture. */
 const recorder = `
-import { compileSpecification } from "./compile.ts";
 export function createDrawing(specification) {
   return async ({ size, signals, data }) => {
-    const kept = globalThis.captured;
-    let index = kept.sources.indexOf(specification);
-    if (index === -1) {
-      index = kept.sources.push(specification) - 1;
-      kept.specifications.push(compileSpecification(specification));
-    }
-    kept.drawings.push({ specification: index, size, signals, data });
+    const { specifications, drawings } = globalThis.captured;
+    if (!specifications.includes(specification)) specifications.push(specification);
+    drawings.push({ specification: specifications.indexOf(specification), size, signals, data });
     return "<svg/>";
   };
 }`;
+
+/** The floor parses vega's specifications itself. */
+const notParsed = 'export { compileSpecification as compiledChart } from "./compile.ts";';
 
 const recordInsteadOfDrawing = {
   name: "record-instead-of-drawing",
   setup({ onLoad }) {
     onLoad({ filter: /src\/charts\/draw\.ts$/ }, () => ({ contents: recorder, loader: "ts" }));
+    onLoad({ filter: /src\/charts\/compiled-chart\.ts$/ }, ({ path }) => ({
+      contents: notParsed,
+      loader: "ts",
+      resolveDir: dirname(path),
+    }));
   },
 };
 
-export async function captureDrawings(workbook, settings, folder) {
+export async function captureDrawings(workbook, folder) {
   const outfile = join(folder, "capture.mjs");
   const entryPoints = ["src/jobs/report-calibrations.ts"];
-  await build({ ...settings, entryPoints, outfile, plugins: [recordInsteadOfDrawing] });
-  globalThis.captured = { sources: [], specifications: [], drawings: [] };
+  await build({ ...bundleSettings, entryPoints, outfile, plugins: [recordInsteadOfDrawing] });
+  globalThis.captured = { specifications: [], drawings: [] };
   const { reportCalibrations } = await import(pathToFileURL(outfile).href);
   const disk = {
     read: async (path) => ({

@@ -6,6 +6,7 @@ import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { bundleSettings } from "../../bundle-settings.mjs";
 import { captureDrawings } from "./capture-drawings.mjs";
 import { manyCalibrations, oneCalibration, wholeDemo } from "./workbooks.mjs";
 
@@ -14,22 +15,6 @@ const warmUps = 2;
 const batchSize = 200;
 const batchRuns = 3;
 const command = "dist/cli.js";
-
-/** As build.mjs bundles the command. */
-const settings = {
-  bundle: true,
-  format: "esm",
-  platform: "node",
-  target: "node20",
-  keepNames: true,
-  jsx: "automatic",
-  jsxImportSource: "preact",
-  loader: { ".woff2": "base64" },
-  banner: {
-    js: "import{createRequire as createRequireForBundle}from'node:module';const require=createRequireForBundle(import.meta.url);",
-  },
-  logLevel: "warning",
-};
 
 if (!existsSync(command)) throw new Error("dist/cli.js is missing: run npm run build first");
 const folder = mkdtempSync(join(tmpdir(), "spanwright-bench-"));
@@ -42,8 +27,9 @@ try {
 async function run() {
   const one = oneCalibration(join(folder, "one"));
   const floor = join(folder, "floor.mjs");
-  await build({ ...settings, entryPoints: [fileURLToPath(import.meta.resolve("./floor.mjs"))], outfile: floor });
-  const drawings = await captureDrawings(one, settings, folder);
+  const floorSource = fileURLToPath(import.meta.resolve("./floor.mjs"));
+  await build({ ...bundleSettings, plugins: [], entryPoints: [floorSource], outfile: floor });
+  const drawings = await captureDrawings(one, folder);
   const out = join(folder, "out");
   const floorOut = join(folder, "floor.svg");
   console.log(`node ${process.version}, ${availableParallelism()} processors; milliseconds, whole process`);

@@ -69,7 +69,7 @@ export function verdictColours() {
     }
     return "rgb(255, 255, 255)";
   };
-  const verdicts = document.querySelectorAll(".answer-box .verdict, .sheet tbody td:last-child");
+  const verdicts = document.querySelectorAll(".answer-box:not(.what-to-do) .verdict, .sheet tbody td:last-child");
   return [...verdicts]
     .filter((element) => element.getBoundingClientRect().height > 0)
     .map((element) => ({

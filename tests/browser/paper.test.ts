@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { figureDefinition } from "../../src/record/figure-definitions.ts";
+import { sealOf } from "../../src/record/seal-record.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { openBrowser } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
@@ -101,6 +103,16 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
       },
     );
 
+    test.each(cases)("$label: what the figures are is printed, though a screen keeps it folded", async (one) => {
+      const { pages } = await printed(one);
+      const text = pages.map(({ words }) => textOf(words)).join(" ");
+      for (const key of ["linearity.terminal", "error", "expandedUncertainty", "specificRisk"] as const) {
+        const { source } = figureDefinition(key);
+        expect(text, key).toContain(source);
+      }
+      expect(text).toContain("What these figures are");
+    });
+
     test.each(cases)("$label: each page names the record and counts the pages", async (one) => {
       const { pages } = await printed(one);
       const { instrument, calibration } = one.demo.record;
@@ -110,6 +122,7 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
         const inFoot = textOf(words.filter(({ top }) => top > height - 50));
         expect(inHead).toBe(`${instrument.tag} · record ${calibration.calibration} · DRAFT, not signed`);
         expect(inFoot).toContain(`page ${index + 1} of ${pages.length}`);
+        expect(inFoot).toContain(`Fingerprint: ${sealOf(one.demo.record).fingerprint}`);
       }
     });
 

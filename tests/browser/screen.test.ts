@@ -4,7 +4,11 @@ import { join } from "node:path";
 import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
+import { renderPage } from "../../src/report/page.tsx";
 import { describeWithProgram } from "../outside/needs-program.ts";
+import { demoRecords } from "../report/demo-records.ts";
 import { openBrowser } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
 import { elementsBeyond, seenText, verdictColours } from "./in-page.mjs";
@@ -91,6 +95,20 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     }
   });
 
+  test("every part and every table of every demo page has a name of its own, the folded ones too", async () => {
+    const { page, context } = await opened("about:blank", { bypassCSP: true });
+    const names = new Set<string>();
+    for (const record of demoRecords) {
+      await page.setContent(renderPage(sealRecord(record), await drawPictures(record)));
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+      const { violations, passes } = await axeResults(page, ["landmark-unique"]);
+      expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 120)))).toEqual([]);
+      for (const { nodes } of passes) for (const { html } of nodes) names.add(html);
+    }
+    expect(names.size).toBeGreaterThan(10);
+    await context.close();
+  });
+
   test.each(demoPages)("in grey the verdicts of $label are words that can be read", async (demo) => {
     const { page, context } = await opened(onDisk(folder, demo));
     const verdicts = await page.evaluate(verdictColours);
@@ -104,12 +122,18 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
   });
 });
 
-async function seriousFindings(page: Page): Promise<readonly string[]> {
+/** What axe finds in a page, by all of its rules or by those named. */
+async function axeResults(page: Page, rules?: readonly string[]): Promise<axe.AxeResults> {
   await page.evaluate(axe.source);
-  const findings = (await page.evaluate("axe.run(document, { resultTypes: ['violations'] })")) as axe.AxeResults;
+  const options = rules === undefined ? { resultTypes: ["violations"] } : { runOnly: rules };
+  return (await page.evaluate(`axe.run(document, ${JSON.stringify(options)})`)) as axe.AxeResults;
+}
+
+async function seriousFindings(page: Page): Promise<readonly string[]> {
+  const findings = await axeResults(page);
   expect(findings.passes.length).toBeGreaterThan(10);
   return findings.violations
-    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .filter(({ id, impact }) => impact === "serious" || impact === "critical" || id === "landmark-unique")
     .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
 }
 

@@ -3,15 +3,12 @@ import { createHash } from "node:crypto";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
+import { build, type Plugin } from "esbuild";
 import { chromium } from "playwright-core";
 import { expect, test } from "vitest";
+import { bundleSettings } from "../../bundle-settings.mjs";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { awkwardCharts } from "./all-charts.ts";
-
-/** Some libraries below the record are CommonJS, which asks for `require`. */
-const requireForBundledCommonJs =
-  "import{createRequire}from'node:module';const require=createRequire(import.meta.url);";
 
 const digestOf = (charts: Iterable<readonly [string, string]>) =>
   createHash("sha256")
@@ -25,11 +22,14 @@ test("no chart prints a number that is none, or an inline style that a strict pa
   }
 });
 
-test("another process, another time zone and another language draw the same bytes", async () => {
+/** Draws all charts in a process of another time zone and language; whether vega-lite was in it, and the digest. */
+async function drawnElsewhere(plugins: readonly Plugin[]): Promise<{ hasVegaLite: boolean; digest: string }> {
   const folder = mkdtempSync(join(tmpdir(), "charts-"));
   try {
     const outfile = join(folder, "draw.mjs");
-    await build({
+    const { metafile } = await build({
+      ...bundleSettings,
+      plugins: [...plugins],
       stdin: {
         contents:
           'import { createHash } from "node:crypto"; import { awkwardCharts } from "./all-charts.ts";' +
@@ -37,20 +37,26 @@ test("another process, another time zone and another language draw the same byte
         resolveDir: new URL(".", import.meta.url).pathname,
         loader: "ts",
       },
-      bundle: true,
-      platform: "node",
-      format: "esm",
-      banner: { js: requireForBundledCommonJs },
       outfile,
-      logLevel: "silent",
+      metafile: true,
     });
     const env = { ...process.env, TZ: "Pacific/Auckland", LANG: "de_DE.UTF-8", LC_ALL: "de_DE.UTF-8" };
-    const elsewhere = execFileSync(process.execPath, [outfile], { encoding: "utf8", env });
-    expect(elsewhere).toBe(digestOf(await awkwardCharts()));
+    const digest = execFileSync(process.execPath, [outfile], { encoding: "utf8", env });
+    return { hasVegaLite: Object.keys(metafile.inputs).some((name) => name.includes("/vega-lite/")), digest };
   } finally {
     rmSync(folder, { recursive: true });
   }
-});
+}
+
+test.each([
+  { when: "as they are drawn", plugins: [], hasVegaLite: true },
+  { when: "as the command is built, without vega-lite", plugins: bundleSettings.plugins ?? [], hasVegaLite: false },
+])(
+  "charts compiled $when: another process, time zone and language draw the same bytes",
+  async ({ plugins, hasVegaLite }) => {
+    expect(await drawnElsewhere(plugins)).toEqual({ hasVegaLite, digest: digestOf(await awkwardCharts()) });
+  },
+);
 
 describeWithProgram("chromium", "charts as a browser draws them", (executablePath) => {
   test("no two texts overlap and none is cut, whatever the axes show", async () => {

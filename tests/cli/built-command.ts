@@ -13,8 +13,17 @@ export type Run = { exitCode: number | null; output: string; complaints: string 
 
 /** Runs the command that the build made, from the root of the project, as a user's shell would. */
 export function spanwright(...words: readonly string[]): Run {
+  return spanwrightGiven("", ...words);
+}
+
+/** The same with lines on its standard input. */
+export function spanwrightGiven(input: string, ...words: readonly string[]): Run {
   if (!existsSync(command)) throw new Error("dist/cli.js is missing: run npm run build first");
-  const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { encoding: "utf8", cwd: root });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...words], {
+    encoding: "utf8",
+    cwd: root,
+    input,
+  });
   return { exitCode: status, output: stdout, complaints: stderr };
 }
 

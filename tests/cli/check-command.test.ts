@@ -7,7 +7,7 @@ test("a workbook in which nothing is wrong is read, counted, and left as it is",
   const folder = written(temporaryFolder(), smallestWorkbook);
   expect(spanwright("check", folder)).toEqual({
     exitCode: 0,
-    output: "1 instruments, 1 calibrations, 5 readings: nothing wrong, no notes\n",
+    output: "1 instrument, 1 calibration, 5 readings: nothing wrong, no notes\n",
     complaints: "",
   });
   expect(filesBelow(folder)).toEqual(Object.keys(smallestWorkbook).sort());
@@ -17,7 +17,7 @@ test("a note alone is no fault", () => {
   const folder = written(temporaryFolder(), withText("calibrations.csv", "GB-1", ""));
   const { exitCode, output, complaints } = spanwright("check", folder);
   expect(exitCode).toBe(0);
-  expect(output).toContain("nothing wrong, 1 notes");
+  expect(output).toContain("nothing wrong, 1 note");
   expect(complaints).toBe(
     `note  ${folder}/calibrations.csv:2: the calibration names no standard, so nothing shows its traceability; accepted: the standards used, by name\n`,
   );
@@ -52,7 +52,7 @@ test("a lone table of readings is checked with the options that a report of it t
     path,
     ...["--range", "0:100mm", "--signal", "4:20mA", "--tolerance", "0.5%span"],
   );
-  expect(output).toBe("1 instruments, 1 calibrations, 5 readings: nothing wrong, no notes\n");
+  expect(output).toBe("1 instrument, 1 calibration, 5 readings: nothing wrong, no notes\n");
   expect(exitCode).toBe(0);
   expect(spanwright("check", path).exitCode).toBe(2);
 });

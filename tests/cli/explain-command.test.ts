@@ -16,4 +16,5 @@ test("explain without a name lists every figure, and refuses one that is none", 
   expect(unknown.exitCode).toBe(2);
   expect(unknown.output).toBe("");
   expect(unknown.complaints).toContain('no figure of a record is called so; read "beauty"');
+  expect(spanwright("explain", "guard bnad").complaints).toContain("is called so; did you mean Guard band?");
 });

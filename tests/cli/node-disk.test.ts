@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { nodeDisk } from "../../src/cli/node-disk.ts";
@@ -11,6 +11,28 @@ test("a folder is read as its files by name, without what lies in folders below"
   expect(found?.isFolder).toBe(true);
   expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
   expect(new TextDecoder().decode(found?.files[1]?.bytes)).toBe("2");
+});
+
+test("a symbolic link to a file is read as that file; one that leads nowhere, or to a folder, is passed over", async () => {
+  const elsewhere = written(temporaryFolder(), { "kept.csv": "2", "inner/x.csv": "3" });
+  const folder = written(temporaryFolder(), { "a.csv": "1" });
+  symlinkSync(join(elsewhere, "kept.csv"), join(folder, "b.csv"));
+  symlinkSync(join(elsewhere, "gone.csv"), join(folder, "c.csv"));
+  symlinkSync(join(elsewhere, "inner"), join(folder, "d.csv"));
+  const found = await nodeDisk.read(folder);
+  expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
+  expect(new TextDecoder().decode(found?.files[1]?.bytes)).toBe("2");
+});
+
+test("what is not wanted is not read: a file that may not be read does not stop the others", async () => {
+  const folder = written(temporaryFolder(), { "a.csv": "1", "photo.jpg": "2" });
+  const asked: string[] = [];
+  const found = await nodeDisk.read(folder, (name) => {
+    asked.push(name);
+    return name.endsWith(".csv");
+  });
+  expect(asked.sort()).toEqual(["a.csv", "photo.jpg"]);
+  expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv")]);
 });
 
 test("a file is read as itself, and nothing where there is none", async () => {

@@ -43,7 +43,7 @@ test("each calibration gives two files and a line of the summary", () => {
   expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: "" });
   expect(files).toEqual(["LT-1/C-1.html", "LT-1/C-1.json", "LT-2/C-2.html", "LT-2/C-2.json"]);
   const [head, , ...lines] = output.trimEnd().split("\n");
-  expect(head).toMatch(/^tag {3}calibration {2}as found {2}as left {2}worst error, % of span {2}page$/u);
+  expect(head).toMatch(/^tag {3}calibration {2}as found {2}as left {2}worst error, % of span {2}to do {2}page$/u);
   expect(lines).toHaveLength(2);
   expect(lines[1]).toMatch(/^LT-2 {2}C-2 +pass +– +\+0\.063/u);
   expect(lines[1]?.endsWith(`${out}/LT-2/C-2.html`)).toBe(true);
@@ -137,7 +137,7 @@ test("a broken row leaves out the calibration that it touches and no other", () 
   expect(output).toContain("LT-1");
   expect(output).not.toContain("LT-2");
   expect(complaints).toMatch(/^wrong {2}.*readings\.csv:9: /mu);
-  expect(complaints).toContain("1 records were written; those that a problem touches were not");
+  expect(complaints).toContain("1 record was written; those that a problem touches were not");
 });
 
 test("a path at which nothing is, is a fault", () => {

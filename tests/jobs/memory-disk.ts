@@ -9,21 +9,25 @@ export function memoryDisk(texts: Texts, refuses: (path: string) => boolean = ()
   const written = new Map<string, string>();
   return {
     written,
-    read: async (path) => {
+    read: async (path, isWanted = () => true) => {
       const file = files.get(path);
       if (file !== undefined) return { isFolder: false, files: [{ name: path, bytes: file }] };
       const inside = childrenOf(path, files.keys());
       if (inside.length === 0) return undefined;
-      return { isFolder: true, files: inside.map((name) => ({ name, bytes: files.get(name) ?? new Uint8Array() })) };
+      const wanted = inside.filter((name) => isWanted(name.slice(path.length + 1)));
+      return { isFolder: true, files: wanted.map((name) => ({ name, bytes: files.get(name) ?? new Uint8Array() })) };
     },
     namesIn: async (folder) => {
-      const inside = childrenOf(folder, [...files.keys(), ...written.keys()]);
+      const inside = childrenOf(folder, files.keys());
       return inside.length === 0 ? undefined : inside.map((name) => name.slice(folder.length + 1));
     },
     writeTogether: async (newFiles) => {
       const refused = newFiles.find(({ path }) => refuses(path));
       if (refused !== undefined) throw new CannotWrite(`no room for ${refused.path}`);
-      for (const { path, text } of newFiles) written.set(path, text);
+      for (const { path, text } of newFiles) {
+        written.set(path, text);
+        files.set(path, bytesOf(text));
+      }
     },
   };
 }

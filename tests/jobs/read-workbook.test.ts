@@ -49,6 +49,32 @@ test("a lone table of readings is read with what the options say", async () => {
   expect(cases[0]?.calibration.row).toEqual({ calibration: "C-1", tag: "rail" });
 });
 
+test("a lone table with tabs, .txt or .tsv, is a lone table of readings too", async () => {
+  const tabbed = smallestWorkbook["readings.csv"].replaceAll(",", "\t");
+  for (const name of ["rail.txt", "rail.TSV"]) {
+    const { cases, told } = await read({ [name]: tabbed }, name, look);
+    expect(told).toEqual([]);
+    expect(cases[0]?.instrument.row.tag).toBe("rail");
+    expect(cases[0]?.readings).toHaveLength(5);
+  }
+});
+
+test("pictures and certificates beside the tables are not read, and have no digest", async () => {
+  const { digests, told } = await read(
+    inFolder("book", { ...smallestWorkbook, "photo.jpg": "x", "notes.txt": "y" }),
+    "book",
+  );
+  expect(told).toEqual([]);
+  expect([...digests.keys()].filter((name) => /photo|notes/u.test(name))).toEqual([]);
+});
+
+test("every calibration is named, one that a problem stops too", async () => {
+  const texts = withText("calibrations.csv", "2026-03-04", "4.3.26");
+  const { named, cases } = await read(inFolder("book", texts), "book");
+  expect(cases).toEqual([]);
+  expect(named).toEqual([{ calibration: "C-1", tag: "LT-1" }]);
+});
+
 test("the options of a lone table have a digest too", async () => {
   const { digests } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", look);
   expect(digests.get("command line")?.sha256).toBe(sha256("--range 0:100mm\n--signal 4:20mA\n--tolerance 0.5%span"));

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type ReportOptions, reportCalibrations } from "../../src/jobs/report-calibrations.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { recordSchema } from "../../src/record/record-schema.ts";
+import { sealedRecordSchema } from "../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts, withText } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
 
@@ -42,8 +42,19 @@ test("a calibration gives a page for people and a file for machines that hold th
   )?.[1];
   expect(JSON.parse(embedded ?? "")).toEqual(JSON.parse(json));
   expect(JSON.parse(json)).toEqual(written[0]?.record);
-  expect(recordSchema.parse(JSON.parse(json)).phases.asFound?.verdict).toBe("pass");
+  expect(sealedRecordSchema.parse(JSON.parse(json)).phases.asFound?.verdict).toBe("pass");
   expect(json.endsWith("}\n")).toBe(true);
+});
+
+test("a draft is written over, a signed record never, and the others are written all the same", async () => {
+  const signed = '{"signOff":{"signatures":[{}]}}';
+  const disk = memoryDisk({ ...inFolder("book", twoLoops), "out/LT-1/C-1.json": "{}", "out/LT-2/C-2.json": signed });
+  const options = { out: "out", today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };
+  const { written, reading } = await reportCalibrations(disk, "book", options);
+  expect(pagesOf({ written })).toEqual(["out/LT-1/C-1.html", "out/LT-2/C-3.html"]);
+  expect(reading.problems.all.map(({ code, place }) => [code, place.file])).toEqual([
+    ["signing/would-overwrite", "out/LT-2/C-2.html"],
+  ]);
 });
 
 test("the same workbook gives the same bytes", async () => {
@@ -85,6 +96,24 @@ test("a problem of one calibration leaves the others alone", async () => {
   expect(told[0]).toBe(
     'book/readings.csv:9:reference: this is not a number; read "fifty"; accepted: a number such as 12.02',
   );
+});
+
+test("a name that the workbook does not have is told whatever else is wrong, a stopped one is not", async () => {
+  const readings = twoLoops["readings.csv"].replace("C-2,as_found,rising,50,12.01", "C-2,as_found,rising,fifty,12.01");
+  const broken = { ...twoLoops, "readings.csv": readings };
+  const unknown = await reported(broken, { tag: "LT-3" });
+  expect(unknown.told.filter((text) => text.includes("belongs to this tag"))).toHaveLength(1);
+  expect(unknown.told.some((text) => text.includes("fifty"))).toBe(true);
+  const stopped = await reported(broken, { tag: "LT-2", calibration: "C-2" });
+  expect(stopped.told.some((text) => text.startsWith("command line"))).toBe(false);
+  expect(stopped.disk.written.size).toBe(0);
+});
+
+test("of a workbook without the table of calibrations no name is called unknown", async () => {
+  const { "calibrations.csv": _, ...without } = twoLoops;
+  const { told } = await reported(without, { tag: "LT-3" });
+  expect(told.some((text) => text.includes("the table calibrations is not there"))).toBe(true);
+  expect(told.some((text) => text.startsWith("command line"))).toBe(false);
 });
 
 test("a problem that belongs to no calibration stops all of them", async () => {

@@ -3,6 +3,7 @@ import { summaryRows } from "../../src/jobs/summary-rows.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
 import { sealRecord } from "../../src/record/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
+import { demoRecord } from "../report/demo-records.ts";
 
 const worst = Object.freeze({
   of: "sensor",
@@ -21,16 +22,19 @@ function withPhase(name: "asFound" | "asLeft", change: Partial<PhaseRecord>, tag
 const rowOf = (record: CalibrationRecord) => summaryRows([{ record: sealRecord(record), page: "out/page.html" }])[1];
 
 test("the first row names the columns", () => {
-  expect(summaryRows([])).toEqual([["tag", "calibration", "as found", "as left", "worst error, % of span", "page"]]);
+  expect(summaryRows([])).toEqual([
+    ["tag", "calibration", "as found", "as left", "worst error, % of span", "to do", "page"],
+  ]);
 });
 
-test("a row says tag, number, verdicts, worst error with three digits of the limit, and page", () => {
+test("a row says tag, number, verdicts, worst error with the decimals of the page, and page", () => {
   expect(rowOf(withPhase("asFound", { verdict: "fail", worst }))).toEqual([
     "LT-204",
     "C-0001",
     "fail",
     "–",
     "+0.740",
+    "re-teach",
     "out/page.html",
   ]);
 });
@@ -42,6 +46,7 @@ test("a phase whose verdict or worst error was not determined says so", () => {
     "–",
     "not determined",
     "not determined",
+    "leave",
     "out/page.html",
   ]);
 });
@@ -52,9 +57,9 @@ test("both phases stand with an arrow between them", () => {
   expect(rowOf({ ...found, phases: { ...found.phases, ...left.phases } })?.[4]).toBe("+0.740 → −0.050");
 });
 
-test("an error of exactly zero has no share of the tolerance to count digits from", () => {
+test("an error of exactly zero has no sign", () => {
   const none = { ...worst, errorDistance: 0, errorPercentSpan: 0, partOfTolerance: 0 };
-  expect(rowOf(withPhase("asFound", { worst: none }))?.[4]).toBe("0.00");
+  expect(rowOf(withPhase("asFound", { worst: none }))?.[4]).toBe("0.000");
 });
 
 test("a long tag and one with a newline stay on one short line", () => {
@@ -62,4 +67,10 @@ test("a long tag and one with a newline stay on one short line", () => {
   expect([...tag]).toHaveLength(40);
   expect(tag.startsWith("first second xxx")).toBe(true);
   expect(tag.endsWith("…")).toBe(true);
+});
+
+test("what to do is that of the last phase, each kind of work once", () => {
+  expect(rowOf(demoRecord("LT-310"))?.[5]).toBe("leave");
+  expect(rowOf(demoRecord("LT-640"))?.[5]).toBe("repair, re-teach");
+  expect(rowOf(demoRecord("ZT-331"))?.[5]).toBe("repair, look again");
 });

@@ -46,3 +46,8 @@ test("the type of an instrument comes from its schema", () => {
   expectTypeOf<Instrument["toleranceBasis"]>().toEqualTypeOf<(typeof toleranceBases)[number]>();
   expectTypeOf<Instrument["serial"]>().toEqualTypeOf<string | undefined>();
 });
+
+test("an interval is a whole number of months: half a month would be due on the day of the work", () => {
+  expect(instrumentSchema.safeParse({ ...instrument, intervalMonths: 6 }).success).toBe(true);
+  expect(instrumentSchema.safeParse({ ...instrument, intervalMonths: 0.5 }).success).toBe(false);
+});

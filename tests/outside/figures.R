@@ -100,15 +100,21 @@ single_readings <- function(phase, judged, range) {
 
 shares_of <- function(first, prefix, reading, range) {
   at <- sapply(stages, function(stage) distance_of(reading[[stage]], line_ends(first, stage), range))
-  names(at) <- stages
+  card <- if (is.null(reading$signal_at_card)) NA else distance_of(reading$signal_at_card, line_ends(first, "signal"), range)
+  at <- c(at, card)
+  names(at) <- c(stages, "card")
   has <- !is.na(at)
   share <- function(figure, exists, value) say(first, paste0(prefix, figure), if (exists) unname(value) else NA)
+  before_counts <- if (has["card"]) at["card"] else at["signal"]
+  has_before <- has["card"] || has["signal"]
   share("sensor", has["signal"], at["signal"] - reading$reference)
-  share("inputCard", has["signal"] && has["counts"], at["counts"] - at["signal"])
+  share("wiring", has["signal"] && has["card"], at["card"] - at["signal"])
+  share("sensorAndWiring", !has["signal"] && has["card"], at["card"] - reading$reference)
+  share("inputCard", has_before && has["counts"], at["counts"] - before_counts)
   share("scaling", has["counts"] && has["value"], at["value"] - at["counts"])
-  share("sensorAndInputCard", !has["signal"] && has["counts"], at["counts"] - reading$reference)
-  share("inputCardAndScaling", has["signal"] && !has["counts"] && has["value"], at["value"] - at["signal"])
-  share("sensorToController", !has["signal"] && !has["counts"] && has["value"], at["value"] - reading$reference)
+  share("sensorAndInputCard", !has_before && has["counts"], at["counts"] - reading$reference)
+  share("inputCardAndScaling", has_before && !has["counts"] && has["value"], at["value"] - before_counts)
+  share("sensorToController", !has_before && !has["counts"] && has["value"], at["value"] - reading$reference)
 }
 
 fitted_lines <- function(first, used, judged, range) {

@@ -23,7 +23,17 @@ const instrumentColumns = {
 
 type Cells = Readonly<Record<string, string>>;
 
-const readingColumns = ["cycle", "direction", "point", "reference", "signal", "counts", "value", "rejected"] as const;
+const readingColumns = [
+  "cycle",
+  "direction",
+  "point",
+  "reference",
+  "signal",
+  "signal_at_card",
+  "counts",
+  "value",
+  "rejected",
+] as const;
 
 /**
  * The readings of records as one table for another program, each with what its instrument should do. They are what

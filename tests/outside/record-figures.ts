@@ -8,8 +8,10 @@ type Value = number | string | null | undefined;
 
 const shareNames = [
   "sensor",
+  "wiring",
   "inputCard",
   "scaling",
+  "sensorAndWiring",
   "sensorAndInputCard",
   "inputCardAndScaling",
   "sensorToController",

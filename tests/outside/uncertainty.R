@@ -125,7 +125,7 @@ guard_band <- function(condition, U, ratio) {
     or_else(condition$guard_factor, 1) * U)
 }
 
-# 10^-12 of span is how a decimal number is stored, and does not count.
+# 10^-12 of the greatest distance is how a decimal number is stored, and does not count.
 statement_of <- function(e, low, high, w, rule, slack) {
   within <- function(w) e >= low + w - slack && e <= high - w + slack
   if (w > 0 && (high - low) / 2 <= w + slack) return(if (within(-w)) "cannot be decided" else "fail")
@@ -153,7 +153,7 @@ judged_direction <- function(basis, row, direction) {
   limit <- tolerance_limits(basis$first, at$reference)
   ratio <- (limit$high - limit$low) / (2 * k * u)
   w <- guard_band(basis$condition, k * u, ratio)
-  slack <- 1e-12 * basis$span
+  slack <- 1e-12 * max(abs(basis$first$range_lower), abs(basis$first$range_upper))
   has_zone <- w == 0 || (limit$high - limit$low) / 2 > w + slack
   rule <- or_else(basis$condition$decision_rule, "simple acceptance")
   list(

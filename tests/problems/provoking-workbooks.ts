@@ -77,7 +77,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/column-unknown": {
     texts: withColumn("instruments.csv", "fault lo", "3.6"),
-    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: tag, description, location, principle, serial, range_lower, range_upper, distance_unit, signal_lower, signal_upper, signal_unit, tolerance, tolerance_basis, tolerance_minus, second_tolerance, second_tolerance_basis, second_tolerance_minus, adjust_at, counts_lower, counts_upper, value_lower, value_upper, value_unit, fault_low, fault_high, temperature_compensated, taught_at, air_min, air_max, blind_zone, beam_angle, supply_min, supply_max, load_max, load_min, supply_voltage, card_resistance, barrier_resistance, cable_length, cable_section, cable_awg, cable_conductor, cable_temperature, loop_powered, interval_months, interval_agreed_by, criticality, hazardous_area, decision_rule, guard_factor, rule_prescribed_by, rule_agreed_on, minimum_tur, in_tolerance_rate, figure_basis, tolerance_source, tolerance_set_by, in_service_since",
+    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: a column that the README of spanwright new explains",
   },
   "tables/column-unnamed": {
     texts: withColumn("readings.csv", "", "", "note"),

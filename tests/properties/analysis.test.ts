@@ -4,7 +4,6 @@ import { analysePhase, type PhaseAnalysis } from "../../src/analysis/analyse-pha
 import { analyseReadings } from "../../src/analysis/analyse-readings.ts";
 import { isDetermined } from "../../src/analysis/figure.ts";
 import { spanOf } from "../../src/analysis/ideal-characteristic.ts";
-import { stages } from "../../src/analysis/loop.ts";
 import { stageShares } from "../../src/analysis/stage-shares.ts";
 import { convert } from "../../src/units/convert.ts";
 import { decidePhase } from "../../src/verdict/decide-phase.ts";
@@ -163,20 +162,23 @@ test("the four linearities stand in their order: independent is least, zero-base
   expect(determined).toBeGreaterThan(settings.numRuns / 3);
 });
 
-test("the shares of a reading add up to the error of the last stage that was read", () => {
-  const stage = fc.option(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { nil: undefined });
+/** Distances of a binary grid of 2⁻¹⁶ up to 2¹⁴: their sums and differences are exact. */
+const gridDistance = fc.integer({ min: -(2 ** 30), max: 2 ** 30 }).map((steps) => steps / 2 ** 16);
+const gridStage = fc.option(gridDistance, { nil: undefined });
+
+test("the shares of a reading add up exactly to the error of the last quantity that was read, whatever was read", () => {
   fc.assert(
     fc.property(
-      fc.double({ min: -1e4, max: 1e4, noNaN: true }),
-      stage,
-      stage,
-      stage,
-      (reference, signal, counts, value) => {
-        const indicated = { signal, counts, value };
-        const last = stages.findLast((name) => indicated[name] !== undefined);
-        const sum = Object.values(stageShares(reference, indicated)).reduce((total, share) => total + share, 0);
-        // Three differences and two sums of numbers up to 4e4, each rounded at 4e-12.
-        expect(Math.abs(sum - (last === undefined ? 0 : indicated[last]! - reference))).toBeLessThan(2e-11);
+      gridDistance,
+      fc.record({ signal: gridStage, signalAtCard: gridStage, counts: gridStage, value: gridStage }),
+      (reference, indicated) => {
+        const order = ["signal", "signalAtCard", "counts", "value"] as const;
+        const last = order.findLast((name) => indicated[name] !== undefined);
+        const shares = Object.values(stageShares(reference, indicated));
+        expect(shares).toHaveLength(order.filter((name) => indicated[name] !== undefined).length);
+        expect(shares.reduce((total, share) => total + share, 0)).toBe(
+          last === undefined ? 0 : indicated[last]! - reference,
+        );
       },
     ),
     settings,
@@ -186,9 +188,13 @@ test("the shares of a reading add up to the error of the last stage that was rea
 test("so do those of analysed readings, whose sum is the loop error", () => {
   let withLoopError = 0;
   fc.assert(
-    fc.property(samplePhase, ({ loop, readings }) => {
+    fc.property(samplePhase, fc.double({ min: -0.05, max: 0.05, noNaN: true }), ({ loop, readings }, lost) => {
       const span = spanOf(loop.characteristics.signal);
-      for (const { shares, loopError } of analyseReadings(readings, loop, "signal")) {
+      const atCard = readings.map((reading, index) =>
+        reading.signal === undefined || index % 2 === 0 ? reading : { ...reading, signalAtCard: reading.signal + lost },
+      );
+      for (const { reading, shares, loopError } of analyseReadings(atCard, loop, "signal")) {
+        expect("wiring" in shares).toBe(reading.signalAtCard !== undefined);
         if (loopError === undefined) continue;
         withLoopError += 1;
         const sum = Object.values(shares).reduce((total, share) => total + share, 0);

@@ -163,7 +163,8 @@ test("a greater uncertainty never makes a pass of what was none", () => {
       tenths(60),
       (rule, error, high, one, other) => {
         const by = (expandedUncertainty: number) =>
-          decidePoint({ error: error / 10, limits: { low: -2, high }, expandedUncertainty, rule, span: 100 }).statement;
+          decidePoint({ error: error / 10, limits: { low: -2, high }, expandedUncertainty, rule, magnitude: 100 })
+            .statement;
         const [small, great] = [by(Math.min(one, other)), by(Math.max(one, other))];
         if (small !== "pass") expect(great).not.toBe("pass");
         else if (great !== "pass") lost += 1;

@@ -18,12 +18,12 @@ test.each(guardBands)("ILAC-G8, $rule: risk of a pass on its acceptance limit", 
   // Far from the lower limit, as the table means it: T is 50 U.
   const limits = { low: -50, high: 50 };
   const rule = { name: "guard band", guardFactor } as const;
-  const { acceptance } = decidePoint({ error: 0, limits, expandedUncertainty: 1, rule, span: 100 });
+  const { acceptance } = decidePoint({ error: 0, limits, expandedUncertainty: 1, rule, magnitude: 100 });
   const risk = specificRisk(acceptance!.high, limits, 0.5);
   // 50 − 0.83 and back again costs 7e-15 of the distance, which counts up to 40 times in the tail.
   expect(correctDigits(risk, exact)).toBeGreaterThan(12);
   expect(risk).toBeLessThanOrEqual(stated);
-  expect(decidePoint({ error: acceptance!.high, limits, expandedUncertainty: 1, rule, span: 100 }).statement).toBe(
+  expect(decidePoint({ error: acceptance!.high, limits, expandedUncertainty: 1, rule, magnitude: 100 }).statement).toBe(
     "pass",
   );
 });

@@ -307,3 +307,29 @@ describe("the uncertainty of a phase", () => {
     }
   });
 });
+
+test("references typed in inches count with half a step of an inch in the budget, and are shown as they are", () => {
+  const rows = tableRows([0, 1, 2, 3].map((inches) => reading(25.4 * inches, { signal: 4 + 0.16 * 25.4 * inches })));
+  const typed = rows.map((row, inches) => ({ ...row, cells: { ...row.cells, reference: `${inches} in` } }));
+  const phase = assemblePhase(typed, phaseContext());
+  if (!isDetermined(phase)) throw new Error(phase.notDetermined);
+  const line = phase.points[0]?.budget.lines.find(
+    ({ source }) => source === "reference distance: step of the readings",
+  );
+  expect(line?.value).toBe(12.7);
+  expect(phase.decimals.reference).toBe(1);
+});
+
+test("the shares tell the wiring from the input card where the signal was read at the card", () => {
+  const phase = assembled([reading(50, { signal: 12.16, signalAtCard: 12.08, counts: 13910, value: 5.1 })]);
+  expect(phase.readings[0]?.signalAtCard).toBe(12.08);
+  const shares = phase.loopError?.shares ?? {};
+  expect(Object.keys(shares)).toEqual(["sensor", "wiring", "inputCard", "scaling"]);
+  // 0.08 mA of 16 mA over 100 mm; a rounding or two of numbers near 50.
+  expectNear(shares.wiring, -0.5, rounding);
+  expectNear(
+    (shares.sensor ?? 0) + (shares.wiring ?? 0) + (shares.inputCard ?? 0) + (shares.scaling ?? 0),
+    1,
+    rounding,
+  );
+});

@@ -1,9 +1,8 @@
 import { expect, test } from "vitest";
 import { analyseReadings } from "../../src/analysis/analyse-readings.ts";
-import { assembleReading, typedDecimals } from "../../src/record/assemble-reading.ts";
+import { assembleReading } from "../../src/record/assemble-reading.ts";
 import { readingSchema } from "../../src/record/phase-schema.ts";
 import { loop, reading } from "../analysis/sample-loop.ts";
-import { tableRows } from "./phase-of.ts";
 
 test("a reading knows its line", () => {
   expect(
@@ -41,27 +40,4 @@ test("what there is not is absent, not null or empty", () => {
     ...["row", "cycle", "direction", "point", "reference", "toleranceLow", "toleranceHigh", "leftOut"],
   ]);
   expect(readingSchema.parse(none)).toEqual(none);
-});
-
-test("12.160 was typed with three decimals", () => {
-  const decimals = typedDecimals(
-    [
-      {
-        file: "readings.csv",
-        line: 2,
-        cells: { reference: "50.0", signal: "12.160" },
-        row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 },
-      },
-    ],
-    () => "point",
-  );
-  expect(decimals.signal).toBe(3);
-  expect(decimals).toEqual({ reference: 1, signal: 3, counts: 0, value: 0 });
-});
-
-test("the most decimals of a column count, by the decimal mark of the file; a cell that is no number has none", () => {
-  const rows = tableRows([reading(0.25, { signal: 4.1 }), reading(50, { signal: 12.125 })], "comma");
-  expect(typedDecimals(rows, () => "comma")).toMatchObject({ reference: 2, signal: 3 });
-  expect(typedDecimals(rows, () => "point")).toMatchObject({ reference: 0, signal: 0 });
-  expect(typedDecimals([], () => "point")).toEqual({ reference: 0, signal: 0, counts: 0, value: 0 });
 });

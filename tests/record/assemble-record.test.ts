@@ -129,7 +129,8 @@ test("a warning is carried with its code, its place and its sentence", () => {
 });
 
 test("the digest of each file stands beside how it was written; one that is missing is a bug", () => {
-  const file = { name: "readings.csv", encoding: "utf-8", delimiter: ",", decimalMark: "point" } as const;
+  const description = { name: "readings.csv", encoding: "utf-8", delimiter: ",", decimalMark: "point" } as const;
+  const file = { ...description, tables: ["readings" as const] };
   const rows = { ...rowsOf(), files: [file] };
   const digest = { sha256: "0".repeat(64), byteLength: 12 };
   const { inputs } = assembleRecord(rows, { ...context, digests: new Map([["readings.csv", digest]]) });
@@ -170,7 +171,15 @@ describe("the decision rule", () => {
       guardFactor: 0.83,
       minimumTestUncertaintyRatio: 4,
       prescribedBy: "an option of the command, for this run",
+      givenForThisRun: { name: "four words" },
     });
+  });
+
+  test("a factor of one run stands in the record even where the rule has no use for it", () => {
+    const { decisionRule } = assembleRecord(rowsOf(), { ...context, ruleOverride: { guardFactor: 0.5 } });
+    expect(decisionRule).toMatchObject({ name: "simple acceptance", guardFactor: 0 });
+    expect(decisionRule.givenForThisRun).toEqual({ guardFactor: 0.5 });
+    expect(assembleRecord(rowsOf(), context).decisionRule).not.toHaveProperty("givenForThisRun");
   });
 
   test("decides: 12.16 mA at 50 mm is on the limit of ±1 mm", () => {
@@ -198,7 +207,8 @@ test("the risk over all such loops stands where the owner states a rate", () => 
 });
 
 describe("drawing", () => {
-  const file = { name: "readings.csv", encoding: "utf-8", delimiter: ",", decimalMark: "point" } as const;
+  const description = { name: "readings.csv", encoding: "utf-8", delimiter: ",", decimalMark: "point" } as const;
+  const file = { ...description, tables: ["readings" as const] };
   const rows = { ...rowsOf(), files: [file] };
   const drawn = (sha256: string) =>
     assembleRecord(rows, {
@@ -211,6 +221,7 @@ describe("drawing", () => {
     const [first, again, other] = [drawn("0".repeat(64)), drawn("0".repeat(64)), drawn("1".repeat(64))];
     expect(again).toEqual(first);
     expect(first.monteCarloSeed).toMatch(/^[0-9a-f]{64}$/u);
+    expect(first.monteCarloDraws).toBe(250_000);
     expect(other.monteCarloSeed).not.toBe(first.monteCarloSeed);
     const halfWidth = (record: typeof first) => record.phases.asFound?.points[0]?.monteCarlo?.halfWidth;
     expect(halfWidth(first)).toBeGreaterThan(0);
@@ -221,6 +232,7 @@ describe("drawing", () => {
   test("is not done where nobody asked", () => {
     const record = assembleRecord(rowsOf(), context);
     expect(record).not.toHaveProperty("monteCarloSeed");
+    expect(record).not.toHaveProperty("monteCarloDraws");
     expect(record.phases.asFound?.points[0]).not.toHaveProperty("monteCarlo");
   });
 });

@@ -44,7 +44,8 @@ test("the trips stand in the record as they were typed, so that it can be rebuil
 
 test("decimals are those that were typed, by the decimal mark of the file", () => {
   const rows = switchingRows();
-  const file = { name: "table.csv", encoding: "utf-8", delimiter: ";", decimalMark: "comma" } as const;
+  const description = { name: "table.csv", encoding: "utf-8", delimiter: ";", decimalMark: "comma" } as const;
+  const file = { ...description, tables: ["trips" as const] };
   const trips = rows.trips.map((trip) => ({ ...trip, cells: { reference: "100,25" } }));
   const { switching } = assembleSwitching(switchingRecord(), { ...rows, trips, files: [file] });
   expect(switching?.[0]?.phases.asFound?.decimals).toBe(2);

@@ -30,8 +30,10 @@ test("the parts come in the order in which readers look", async () => {
     "Working",
     "Further pictures",
     "Loop check",
+    "What to do, and why",
     "What is most likely wrong",
     "What re-teaching could do",
+    "Found out of tolerance: what it may have touched",
     "Uncertainty and decision",
     "Set points and signals",
     "Basis of the result",
@@ -151,6 +153,6 @@ test("the same record gives the same page", async () => {
 
 test("the head printed on each sheet of paper names tag and record", async () => {
   expect(await pageOf(demoRecord("ZT-115"))).toContain(
-    '@page{@top-left{content:"ZT-115 \\b7  record C-2026-021 \\b7  DRAFT, not signed"}}',
+    '@page{@top-left{content:"ZT-115 \\b7  record C-2026-021" " \\b7  DRAFT, not signed"}@bottom-left{',
   );
 });

@@ -25,6 +25,29 @@ test("counts and controller values are told apart", () => {
   ]);
 });
 
+test("where the signal was read at the card, the wiring has its own share and the next one begins at the card", () => {
+  const record = demoRecord("LT-333");
+  const phase = record.phases.asFound!;
+  const columns = loopColumns(record, phase, numberStyleOf(record));
+  expect(columns.map(({ title }) => title)).toEqual([
+    "from card signal",
+    "from controller",
+    "wiring share",
+    "card and scaling share",
+    "loop error",
+  ]);
+  expect(columns[3]?.formula?.((key) => `[${key}]`)).toBe("[value distance] − [signalAtCard distance]");
+  const { instrument } = record;
+  const perOutput = (instrument.rangeUpper - instrument.rangeLower) / (instrument.signalUpper - instrument.signalLower);
+  for (const reading of phase.readings) {
+    if (reading.signalAtCard === undefined) continue;
+    const distance = instrument.rangeLower + (reading.signalAtCard - instrument.signalLower) * perOutput;
+    // Printed to the last decimal of the page.
+    const printed = Number(columns[0]?.cell(reading).replace("−", "-"));
+    expect(Math.abs(printed - distance)).toBeLessThanOrEqual(0.5000001 * 10 ** -numberStyleOf(record).distance);
+  }
+});
+
 test("without counts, card and scaling are one share", () => {
   const record = structuredClone(demoRecord("LT-702"));
   for (const reading of record.phases.asFound?.readings ?? []) delete reading.counts;

@@ -16,7 +16,7 @@ const point = (error: number, rule: DecisionRule, more: Partial<PointToDecide> =
     limits: Object.freeze({ low: -2, high: 2 }),
     expandedUncertainty: 0.5,
     rule,
-    span: 100,
+    magnitude: 100,
     ...more,
   });
 const statementOf = (error: number, rule: DecisionRule, more: Partial<PointToDecide> = {}) =>
@@ -141,7 +141,7 @@ test("farther out is never better, the mirror image is the same, and another uni
       const inInches = {
         limits: { low: -2 / 25.4, high: 2 / 25.4 },
         expandedUncertainty: U / 25.4,
-        span: 100 / 25.4,
+        magnitude: 100 / 25.4,
       };
       expect(statementOf(far / 25.4, rule, inInches)).toBe(statementOf(far, rule, more));
     }),
@@ -160,7 +160,7 @@ test.each<Partial<PointToDecide>>([
   { limits: { low: Number.NEGATIVE_INFINITY, high: 2 } },
   { expandedUncertainty: -0.1 },
   { expandedUncertainty: Number.NaN },
-  { span: 0 },
+  { magnitude: 0 },
   { rule: { name: "guard band", guardFactor: -1 } },
   { rule: rules.managed, expandedUncertainty: 0 },
 ])("%o is refused", (more) => {

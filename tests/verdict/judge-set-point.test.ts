@@ -15,7 +15,6 @@ const set: SetPointToJudge = frozen({
   tolerance: 1,
   budget,
   rule: { name: "simple acceptance", guardFactor: 0 },
-  span: 1000,
 });
 const by = (name: DecisionRule["name"], guardFactor = 1) => ({ ...set, rule: { name, guardFactor } });
 

@@ -97,6 +97,7 @@ test("files are described once, with how each of them was read", async () => {
     encoding: "utf-8",
     delimiter: ",",
     decimalMark: "point",
+    tables: ["readings"],
   });
   expect(workbook.files).toHaveLength(4);
 });

@@ -124,3 +124,17 @@ test("twice the calibrations take about twice the time, not four times", async (
   // Eight times the rows: a quadratic walk would take 64 times as long. 24 leaves room for a busy machine.
   expect(await time(8000)).toBeLessThan(24 * Math.max(few, 2));
 });
+
+test("a case holds the candidates that are considered for its tag, in the order of their table, and their file", async () => {
+  const candidates = "candidate,tags\nA,LT-2\nB,\nC,LT-1;LT-2\nD,LT-1\n";
+  const { cases } = await checked({ ...twoLoops, "candidates.csv": candidates });
+  expect(cases.map(({ candidates: considered }) => considered.map(({ row }) => row.candidate))).toEqual([
+    ["A", "B", "C"],
+    ["B", "C", "D"],
+  ]);
+  const onlyOne = await checked({ ...twoLoops, "candidates.csv": "candidate,tags\nA,LT-2\n" });
+  expect(onlyOne.cases.map(({ files }) => files.map(({ name }) => name).includes("candidates.csv"))).toEqual([
+    true,
+    false,
+  ]);
+});

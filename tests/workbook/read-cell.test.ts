@@ -66,3 +66,18 @@ test("what every column takes can be said in words", () => {
   );
   for (const table of tableNames) for (const one of tableColumns(table)) expect(acceptedWords(one)).not.toBe("");
 });
+
+test("several words of a choice come in the order in which they are written, each once", () => {
+  const needed = (text: string) => read(text, "instruments", "signatures_needed");
+  expect(needed("Performed; reviewed, AUTHORISED; performed")).toEqual({
+    value: ["performed", "reviewed", "authorised"],
+  });
+  expect(needed("authorised")).toEqual({ value: ["authorised"] });
+  for (const text of ["performed; approved", ";"]) {
+    expect(needed(text)).toEqual({
+      code: "tables/cell-not-choice",
+      values: { choices: "performed, reviewed, authorised" },
+    });
+  }
+  expect(acceptedWords(column("instruments", "signatures_needed"))).toMatch(/^performed, reviewed, authorised \(/u);
+});

@@ -99,3 +99,12 @@ test("the example of what is accepted is written with the mark of the file", () 
   expect(readQuantity("x", column("signal"), "comma", row)).toMatchObject({ values: { example: "12,02" } });
   expect(readQuantity("x", column("signal"), "point", row)).toMatchObject({ values: { example: "12.02" } });
 });
+
+test("an interval is whole months, one or more; a year is twelve of them", () => {
+  const months = (text: string) => readQuantity(text, column("months", { atLeast: 1, isWhole: true }), "point", row);
+  expect(months("6")).toEqual({ value: 6 });
+  expect(months("0.5 years")).toEqual({ value: 6 });
+  expect(months("0.5")).toEqual({ code: "tables/cell-not-whole", values: {} });
+  expect(months("1.5")).toMatchObject({ code: "tables/cell-not-whole" });
+  expect(months("0")).toEqual({ code: "tables/cell-out-of-bounds", values: { bounds: "1 or more" } });
+});

@@ -13,6 +13,18 @@ function read(text: string, firstLook = false) {
 const header =
   "tag,range_upper,range_lower,distance_unit,signal_lower,signal_upper,signal_unit,tolerance,tolerance_basis,serial";
 
+test("values and texts stand in the order of the table's columns, numbers last, whatever the order of the header", () => {
+  const names = header.split(",");
+  const cells = "LT-1,1 m,0,MM,4,20,mA,0.5,distance,7".split(",");
+  const turned = read(`${names.toReversed().join(",")}\n${cells.toReversed().join(",")}\n`);
+  const straight = read(`${header}\n${cells.join(",")}\n`);
+  expect(JSON.stringify(turned.rows)).toBe(JSON.stringify(straight.rows));
+  expect(Object.keys(turned.rows[0]?.row ?? {})).toEqual([
+    ...["tag", "serial", "distanceUnit", "signalUnit", "toleranceBasis"],
+    ...["rangeLower", "rangeUpper", "signalLower", "signalUpper", "tolerance"],
+  ]);
+});
+
 test("a row holds its values and, by column, its texts as typed", () => {
   const { rows, stopped, problems } = read(`${header}\nLT-1,1 m,0,MM,4,20,mA,±0.50,% of span,\n`);
   expect(problems).toEqual([]);

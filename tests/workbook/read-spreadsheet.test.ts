@@ -26,7 +26,13 @@ test("a workbook in one spreadsheet is the same workbook as in files", async () 
   expect(fromSheets.workbook.readings.map(({ row }) => row)).toEqual(fromFiles.workbook.readings.map(({ row }) => row));
   expect(fromSheets.workbook.readings[0]).toMatchObject({ file: "book.xlsx", line: 2 });
   expect(fromSheets.cases[0]?.files).toEqual([
-    { name: "book.xlsx", encoding: "xlsx", delimiter: null, decimalMark: "point" },
+    {
+      name: "book.xlsx",
+      encoding: "xlsx",
+      delimiter: null,
+      decimalMark: "point",
+      tables: ["instruments", "standards", "calibrations", "readings"],
+    },
   ]);
 });
 

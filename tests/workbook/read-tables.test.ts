@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { ProblemList } from "../../src/problems/problem-list.ts";
-import { readTables } from "../../src/workbook/read-tables.ts";
+import { mayHoldTable, readTables } from "../../src/workbook/read-tables.ts";
 import { filesOf, type Texts } from "./smallest-workbook.ts";
 
 async function read(texts: Texts) {
@@ -28,9 +28,10 @@ test("notes, pictures, hidden files and a spreadsheet's lock file are passed ove
     "README.md": "# hello",
     "notes.txt": "x",
     "photo.jpg": "x",
+    "scan.pdf": "x",
     ".readings.csv": "x",
     "~$book.xlsx": "x",
-    "in/.hidden/trips.txt": "x",
+    "in/.hidden/pumps.txt": "x",
     LICENSE: "x",
   });
   expect(tables).toEqual([]);
@@ -38,8 +39,41 @@ test("notes, pictures, hidden files and a spreadsheet's lock file are passed ove
 });
 
 test("tables that cannot be used are told", async () => {
-  const { codes } = await read({ "reading.csv": "x", "readings.ods": "x", "readings.XLS": "x", "trips.tsv": "x" });
+  const { codes } = await read({
+    "reading.csv": "x",
+    "readings.ods": "x",
+    "readings.XLS": "x",
+    "readings.numbers": "x",
+  });
   expect(codes).toEqual(["tables/file-unknown", ...Array(3).fill("tables/file-kind")]);
+});
+
+test("tables with tabs between the cells are read too, as .tsv and as .txt", async () => {
+  const { tables, codes } = await read({
+    "trips.tsv": "output\treference\nQ1\t12\n",
+    "Readings.TXT": "signal\n4\n",
+    "x.tsv": "1",
+  });
+  expect(tables).toEqual([
+    ["trips", "trips.tsv"],
+    ["readings", "Readings.TXT"],
+  ]);
+  expect(codes).toEqual(["tables/file-unknown"]);
+});
+
+test.each([
+  ["readings.csv", true],
+  ["anything.CSV", true],
+  ["book.xlsx", true],
+  ["old.xls", true],
+  ["loop checks.txt", true],
+  ["log.txt", false],
+  ["photo.jpg", false],
+  ["certificate.pdf", false],
+  ["~$book.xlsx", false],
+  [".readings.csv", false],
+])("%s may hold a table: %s", (name, may) => {
+  expect(mayHoldTable(name)).toBe(may);
 });
 
 test("of two files for one table the first is kept and the second is told", async () => {

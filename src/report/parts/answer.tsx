@@ -13,7 +13,9 @@ import {
 } from "../page-texts.ts";
 import { failedOutputs } from "../switching-texts.ts";
 import { CauseAnswer } from "./causes.tsx";
+import { ImpactAnswer } from "./impact.tsx";
 import { LoopCheckAnswer } from "./loop-checks.tsx";
+import { RecommendationAnswer } from "./recommendation.tsx";
 
 /** The answer: as found, as left, next due; in words first, colour second. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -24,6 +26,7 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
         {phasesOf(record).map(({ name, title, phase }) => (
           <PhaseAnswer key={title} name={name} title={title} record={record} phase={phase} style={style} />
         ))}
+        <RecommendationAnswer record={record} />
         <div class="answer-box">
           <h3>Work done and next due</h3>
           <p>
@@ -33,6 +36,7 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
           <p>
             Next due: <strong>{record.nextDue ?? "not stated"}</strong>. {dueNote(record)}
           </p>
+          <ImpactAnswer record={record} />
           <LoopCheckAnswer record={record} />
         </div>
       </div>

@@ -1,10 +1,10 @@
-import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
 import { Fact } from "./heading.tsx";
 import { StandardsTable } from "./standards-table.tsx";
 import { conditionFacts, decisionFacts, type Facts, itemFacts, workFacts } from "./stated-facts.ts";
 
 /** What the result rests on: standards, conditions, target, item, method; an empty field says 'not stated'. */
-export function Basis({ record }: { record: CalibrationRecord }) {
+export function Basis({ record }: { record: SealedRecord }) {
   return (
     <section aria-labelledby="basis-title">
       <h2 id="basis-title">Basis of the result</h2>

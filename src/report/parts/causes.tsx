@@ -2,6 +2,7 @@ import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { causesOf, evidenceWords } from "../cause-texts.ts";
 import type { PhaseName } from "../page-texts.ts";
+import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
 
 /** What the readings are consistent with, with the numbers behind it and what would tell it from its rivals. */
@@ -18,6 +19,9 @@ export function Causes({ record }: { record: CalibrationRecord }) {
       {phases.map(({ name, title, causes }) => (
         <PhaseFindings key={name} title={title} causes={causes} />
       ))}
+      {phases.some(({ causes }) => causes.stageLines.length > 0) && (
+        <Definitions keys={["stageLine", "stageLine.greatestResidual", "stageLine.zeroCrossing"]} />
+      )}
     </section>
   );
 }

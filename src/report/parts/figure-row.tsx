@@ -1,8 +1,10 @@
 import type { ComponentChildren } from "preact";
+import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { PhaseRecord } from "../../record/record-schema.ts";
 
 /** One figure: its name, its unit, what it is, and how it reads for a phase. */
 export type FigureRow = {
+  key: FigureKey;
   name: string;
   unit: string;
   meaning: string;

@@ -52,8 +52,7 @@ function lineCells({ instrument }: CalibrationRecord): Partial<Record<FigureKey,
 
 /** Errors with their sign, and where they are. */
 function errorCells({ instrument }: CalibrationRecord, style: NumberStyle): Partial<Record<FigureKey, Cell>> {
-  const percent = (value: number) =>
-    value === 0 ? writeFixed(0, style.percent + 1) : writeSigned(value, style.percent + 1);
+  const percent = (value: number) => (value === 0 ? writeFixed(0, style.percent) : writeSigned(value, style.percent));
   const at = (point: number) => placeOf(point, instrument.distanceUnit);
   return {
     inaccuracy: (phase) =>
@@ -78,7 +77,7 @@ function errorCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
 
 /** Sizes of the error curve: linearity, hysteresis, repeatability. */
 function curveCells({ instrument }: CalibrationRecord, style: NumberStyle): Partial<Record<FigureKey, Cell>> {
-  const size = (value: number) => writeFixed(value, style.percent + 1);
+  const size = (value: number) => writeFixed(value, style.percent);
   const at = (point: number) => placeOf(point, instrument.distanceUnit);
   const linearity =
     (kind: keyof PhaseRecord["linearity"]): Cell =>

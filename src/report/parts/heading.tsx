@@ -1,22 +1,29 @@
-import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import { signingState } from "../../record/signing-state.ts";
+import { amendmentWords, revisionWords } from "../revision-words.ts";
+import { stateWords } from "../signing-texts.ts";
 
-/** What it is: record number, tag, place, date; and that it is a draft until somebody has signed it. */
-export function Heading({ record }: { record: CalibrationRecord }) {
+/** What it is: record number, tag, place, date, fingerprint; and that it is a draft until everybody needed has signed. */
+export function Heading({ record }: { record: SealedRecord }) {
   const { calibration, instrument } = record;
   return (
     <header class="heading">
       <div>
         <p class="kind">
-          Calibration record <strong class="draft">Draft, not signed</strong>
+          Calibration record{amendmentWords(record)} <strong class="draft">{stateWords(signingState(record))}</strong>
         </p>
         <h1>{instrument.tag}</h1>
         <p class="subject">{instrument.description ?? "description not stated"}</p>
       </div>
       <dl class="facts">
-        <Fact name="Record" value={calibration.calibration} />
+        <Fact name="Record" value={`${calibration.calibration}${revisionWords(record)}`} />
         <Fact name="Performed on" value={calibration.performedOn} />
         <Fact name="Performed by" value={calibration.performedBy} />
         <Fact name="Location" value={instrument.location} />
+        <div class="fact across">
+          <dt>Fingerprint</dt>
+          <dd>{record.seal.fingerprint}</dd>
+        </div>
       </dl>
     </header>
   );

@@ -9,6 +9,7 @@ import {
   incompleteWords,
 } from "../loop-check-texts.ts";
 import { plainNumber } from "../number-style.ts";
+import { Definitions } from "./definitions.tsx";
 
 /** The loop around the sensor: what was looked at, what it gave, what it had to keep, what is still open. */
 export function LoopChecks({ record }: { record: CalibrationRecord }) {
@@ -27,6 +28,7 @@ export function LoopChecks({ record }: { record: CalibrationRecord }) {
       {loopChecks.items.length > 0 && <ItemsTable items={loopChecks.items} />}
       {burden && <p class="small">{burden}</p>}
       {loopChecks.items.length > 0 && <NotLookedAt loopChecks={loopChecks} />}
+      {burden && <Definitions keys={["burden", "burden.greatest", "burden.neededSupply"]} />}
     </section>
   );
 }

@@ -2,10 +2,11 @@ import type { Drawing } from "../../charts/draw.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../../record/reteach-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { writeSigned } from "../../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "../number-style.ts";
+import { decimalsForSignificant, writeSigned } from "../../units/write-number.ts";
+import { type NumberStyle, percentDecimals, plainNumber } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
 import { constantsWords, curableWords, insideWords, typedConstants } from "../reteach-texts.ts";
+import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 
 type ReteachProps = { record: CalibrationRecord; style: NumberStyle; drawing: Drawing | undefined };
@@ -39,7 +40,7 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
       )}
       {airNote(record)}
       <section class="wide" aria-label="Worst error left after corrections" tabIndex={0}>
-        <CorrectionTable record={record} style={style} phases={phases} />
+        <CorrectionTable record={record} phases={phases} />
       </section>
       <div class="beside">
         {drawing && <Picture drawing={drawing} kind="half" />}
@@ -49,12 +50,12 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
             {record.decisionRule.name === "simple acceptance"
               ? "Every reading is judged here."
               : "The mean of each direction at each test point is judged here, as the decision rule does."}{" "}
-            The best two constants are exact: no other zero and span bring the errors farther inside their limits. A
-            reading that reported a fault is not among them. U is that of the worst point, taken to stay as it is. This
-            is arithmetic on the readings above; a re-teach is proved by new readings.
+            A reading that reported a fault is not among them. U is that of the worst point, taken to stay as it is.
+            This is arithmetic on the readings above; a re-teach is proved by new readings.
           </p>
         </div>
       </div>
+      <Definitions keys={["bestCorrection", "endsCorrection", "halfSpread", "newConstants"]} />
     </section>
   );
 }
@@ -76,14 +77,11 @@ function curvesOf({ phase: { sensor, controller }, judged }: TitledPhase): reado
   ];
 }
 
-type TableProps = {
-  record: CalibrationRecord;
-  style: NumberStyle;
-  phases: readonly TitledPhase[];
-};
+type TableProps = { record: CalibrationRecord; phases: readonly TitledPhase[] };
 
-function CorrectionTable({ record, style, phases }: TableProps) {
-  const unit = record.instrument.distanceUnit;
+function CorrectionTable({ record, phases }: TableProps) {
+  const { distanceUnit: unit, rangeLower, rangeUpper } = record.instrument;
+  const span = rangeUpper - rangeLower;
   return (
     <table class="plain budget">
       <caption>Worst error left</caption>
@@ -102,9 +100,9 @@ function CorrectionTable({ record, style, phases }: TableProps) {
           return (
             <tbody key={titled.title + part}>
               <GroupRow title={`${titled.title}, ${part}`} />
-              <LeftRow name="as it is" worst={curve.now} reason="" style={style} />
-              <LeftRow name="best two constants" worst={curve.best?.worst} reason={why("best")} style={style} />
-              <LeftRow name="re-teach at the end points" worst={curve.ends?.worst} reason={why("ends")} style={style} />
+              <LeftRow name="as it is" worst={curve.now} reason="" span={span} />
+              <LeftRow name="best two constants" worst={curve.best?.worst} reason={why("best")} span={span} />
+              <LeftRow name="re-teach at the end points" worst={curve.ends?.worst} reason={why("ends")} span={span} />
             </tbody>
           );
         }),
@@ -116,7 +114,7 @@ function CorrectionTable({ record, style, phases }: TableProps) {
             name={fromWords(phase.newConstants)}
             worst={phase.newConstants?.worst}
             reason={phase.notDetermined.newConstants ?? "not in these data"}
-            style={style}
+            span={span}
           />
         </tbody>
       ))}
@@ -141,9 +139,9 @@ function fromWords(constants: NewConstants | null): string {
   return constants.kind === "values at counts" ? "from the counts" : "from what the controller showed";
 }
 
-type RowProps = { name: string; worst: ErrorLeftRecord | undefined; reason: string; style: NumberStyle };
+type RowProps = { name: string; worst: ErrorLeftRecord | undefined; reason: string; span: number };
 
-function LeftRow({ name, worst, reason, style }: RowProps) {
+function LeftRow({ name, worst, reason, span }: RowProps) {
   if (worst === undefined) {
     return (
       <tr>
@@ -155,6 +153,7 @@ function LeftRow({ name, worst, reason, style }: RowProps) {
     );
   }
   const { value, uncertainty } = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty);
+  const percent = percentDecimals(decimalsForSignificant(worst.expandedUncertainty, 2), span);
   return (
     <tr>
       <th scope="row">{name}</th>
@@ -162,7 +161,7 @@ function LeftRow({ name, worst, reason, style }: RowProps) {
         {worst.errorDistance > 0 ? "+" : ""}
         {value} ± {uncertainty}
       </td>
-      <td class="number">{writeSigned(worst.errorPercentSpan, style.percent)}</td>
+      <td class="number">{writeSigned(worst.errorPercentSpan, percent)}</td>
       <td class="number">
         {plainNumber(Number(worst.point.toPrecision(6)))}, {worst.direction}
       </td>

@@ -1,6 +1,7 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed } from "../../units/write-number.ts";
 import { plainNumber } from "../number-style.ts";
+import { Definitions } from "./definitions.tsx";
 
 /** What belongs together along the loop: distance, signal, counts, controller value, percent of span. */
 export function SetPointTable({ record }: { record: CalibrationRecord }) {
@@ -15,7 +16,7 @@ export function SetPointTable({ record }: { record: CalibrationRecord }) {
         What the loop is meant to give, from its range, its signal ends and the controller's scaling; nothing here was
         measured. A fault level is a signal alone.
       </p>
-      <section class="wide" aria-labelledby="set-points-title" tabIndex={0}>
+      <section class="wide" aria-label="Table of set points and signals" tabIndex={0}>
         <table class="plain set-points">
           <thead>
             <tr>
@@ -41,6 +42,14 @@ export function SetPointTable({ record }: { record: CalibrationRecord }) {
           </tbody>
         </table>
       </section>
+      <Definitions
+        keys={[
+          "idealSignal",
+          ...(hasCounts ? (["idealCounts"] as const) : []),
+          ...(hasValue ? (["idealValue"] as const) : []),
+          "percentOfSpan",
+        ]}
+      />
     </section>
   );
 }

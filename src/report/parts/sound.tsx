@@ -4,6 +4,7 @@ import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writeSigned } from "../../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "../number-style.ts";
 import { airWords, effectsWords, explainedWords, taughtWords } from "../sound-texts.ts";
+import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 
 type SoundProps = { record: CalibrationRecord; style: NumberStyle; drawing: Drawing | undefined };
@@ -38,15 +39,16 @@ export function Sound({ record, style, drawing }: SoundProps) {
       ))}
       <Expected record={record} sound={sound} style={style} />
       <p class="small">
-        Speed of sound after Cramer (J. Acoust. Soc. Am. 93, 2510, 1993). An uncorrected sensor indicates x · c(assumed)
-        / c(actual). The reference distances are taken as measured from the sensor's face; where another datum was used,
-        the error of the air is that of the face's distance. The air is taken as the same from sensor to target. Of air
-        in which the sensor was taught, and of the extremes, the temperature alone is known: 50 % and 1013.25 hPa are
-        assumed.
+        The reference distances are taken as measured from the sensor's face; where another datum was used, the error of
+        the air is that of the face's distance. The air is taken as the same from sensor to target. Of air in which the
+        sensor was taught, and of the extremes, the temperature alone is known.
       </p>
+      <Definitions keys={sound.explained.length > 0 ? [...airKeys, "leftWithoutAir"] : airKeys} />
     </section>
   );
 }
+
+const airKeys = ["speedOfSound", "speedOfSound.short", "airError"] as const;
 
 type TableProps = { record: CalibrationRecord; explained: SoundRecord["explained"][number]; style: NumberStyle };
 

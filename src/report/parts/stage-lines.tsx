@@ -7,10 +7,7 @@ export function StageLines({ title, lines }: { title: string; lines: PhaseCauses
   return (
     <section class="wide" aria-label={`${title}, the line of each stage`} tabIndex={0}>
       <table class="plain stage-lines">
-        <caption>
-          {title}, the line of each stage: error in percent of span on what the stage was given, ± one standard
-          uncertainty of the fit
-        </caption>
+        <caption>{title}, the line of each stage; errors and residuals in percent of span</caption>
         <thead>
           <tr>
             <th scope="col">Stage</th>

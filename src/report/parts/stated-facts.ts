@@ -1,6 +1,8 @@
-import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
+import { signingState } from "../../record/signing-state.ts";
 import { plainNumber } from "../number-style.ts";
 import { toleranceWords } from "../page-texts.ts";
+import { dayOf } from "../signing-texts.ts";
 
 /** Names and what the workbook states of them; what it leaves empty is undefined and printed as 'not stated'. */
 export type Facts = readonly (readonly [string, string | undefined])[];
@@ -22,7 +24,8 @@ export function itemFacts({ instrument, calibration }: CalibrationRecord): Facts
 }
 
 /** Who did what, where and why. */
-export function workFacts({ calibration }: CalibrationRecord): Facts {
+export function workFacts(record: SealedRecord): Facts {
+  const { calibration } = record;
   return [
     ["Laboratory", calibration.laboratory],
     ["Address", calibration.laboratoryAddress],
@@ -34,11 +37,17 @@ export function workFacts({ calibration }: CalibrationRecord): Facts {
     ["Work order", calibration.workOrder],
     ["Received on", calibration.receivedOn],
     ["Performed on", calibration.performedOn],
-    ["Issued on", calibration.issuedOn],
+    ["Issued on", issuedOn(record)],
     ["Bypass permit", calibration.bypassPermit],
     ["Returned to service", calibration.returnedToService],
     ["Remarks", calibration.remarks],
   ];
+}
+
+/** The day of the last needed signature; of a record that is not issued, what the tables say. */
+function issuedOn(record: SealedRecord): string | undefined {
+  const { issuedAt } = signingState(record);
+  return issuedAt === undefined ? record.calibration.issuedOn : dayOf(issuedAt);
 }
 
 /** Air and target. */

@@ -1,8 +1,10 @@
+import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { plainNumber } from "../number-style.ts";
 import { type PhaseName, phaseTitles } from "../page-texts.ts";
 import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../switching-texts.ts";
 import { BudgetTable } from "./budget-table.tsx";
+import { Definitions } from "./definitions.tsx";
 import { SwitchedFigures } from "./switched-figures.tsx";
 import { TripsTable } from "./trips-table.tsx";
 
@@ -16,18 +18,34 @@ export function Switching({ record }: { record: CalibrationRecord }) {
   return (
     <section aria-labelledby="switching-title">
       <h2 id="switching-title">Switched outputs</h2>
-      <p class="small">
-        The operating distance is the mean on approach, the release distance the mean on recede. The statement of an
-        output stands beside that of the loop and does not change it. Differential travel and repeat accuracy are
-        compared as measured; the limits of IEC 60947-5-2 are quoted from memory, and a tighter limit of the outputs
-        table wins.
-      </p>
+      <p class="small">The statement of an output stands beside that of the loop and does not change it.</p>
       {record.switching.map((switching, index) => (
         <OneOutput key={switching.output.output} record={record} number={index + 1} switching={switching} />
       ))}
+      <Definitions keys={keysOf(record.switching)} />
     </section>
   );
 }
+
+/** What the figures are, as far as the outputs have them. */
+function keysOf(outputs: readonly SwitchingRecord[]): readonly FigureKey[] {
+  const phases = outputs.flatMap((output) => phaseNames.flatMap((name) => output.phases[name] ?? []));
+  const hasVoltage = outputs.some(({ wiring }) => wiring.onVoltage !== null || wiring.offVoltage !== null);
+  return [
+    ...(phases.length > 0 ? trippedKeys : []),
+    ...(phases.some(({ shares }) => shares !== null) ? (["setPointShift", "setPointTeach"] as const) : []),
+    ...(hasVoltage ? (["inputVoltage"] as const) : []),
+  ];
+}
+
+const trippedKeys = [
+  "operatingDistance",
+  "releaseDistance",
+  "setPointError",
+  "differentialTravel",
+  "repeatAccuracy",
+  "chatter",
+] as const;
 
 type OutputProps = { record: CalibrationRecord; number: number; switching: SwitchingRecord };
 

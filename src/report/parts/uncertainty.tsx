@@ -1,10 +1,12 @@
-import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeFixed, writeSignificant } from "../../units/write-number.ts";
 import { riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
 import { plainNumber } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
+import { Definitions } from "./definitions.tsx";
 import { PointsTable } from "./points-table.tsx";
 import { UncertainLine } from "./uncertain-line.tsx";
 
@@ -18,18 +20,53 @@ export function Uncertainty({ record, style }: { record: CalibrationRecord; styl
         point{record.decisionRule.name === "simple acceptance" && " or reading"}.
       </p>
       <p class="small">
-        The expanded uncertainty U is the combined standard uncertainty times the coverage factor k, for a coverage
-        probability of about 95 %, evaluated after JCGM 100:2008 (GUM). It is printed to two significant digits, and the
-        error to the same place; nothing is rounded before it is decided.
+        {figureDefinition("expandedUncertainty").meaning} U is printed to two significant digits, and the error to the
+        same place; nothing is rounded before it is decided.
       </p>
       {ratioNote(record)}
       {falseAcceptNote(record)}
       {phasesOf(record).map(({ name, title, phase }) => (
         <PhaseUncertainty key={name} title={title} record={record} phase={phase} style={style} />
       ))}
+      <Definitions keys={keysOf(record)} said={["expandedUncertainty"]} />
     </section>
   );
 }
+
+/** What the figures of this part are, as far as they are there. */
+function keysOf(record: CalibrationRecord): readonly FigureKey[] {
+  const phases = phasesOf(record).map(({ phase }) => phase);
+  const points = phases.flatMap(({ points, controllerPoints = [] }) => [...points, ...controllerPoints]);
+  return [
+    ...(points.length > 0 ? [...budgetKeys, ...decisionKeys] : []),
+    ...(points.some(({ monteCarlo }) => monteCarlo !== undefined) ? (["monteCarlo"] as const) : []),
+    ...(record.falseAccept === undefined ? [] : (["globalFalseAccept", "globalFalseReject"] as const)),
+    ...(phases.some(({ uncertainLine }) => uncertainLine !== null)
+      ? (["chiSquared", "calibratedDistance"] as const)
+      : []),
+  ];
+}
+
+const budgetKeys = [
+  "divisor",
+  "sensitivity",
+  "standardUncertainty",
+  "degreesOfFreedom",
+  "shareOfVariance",
+  "combinedUncertainty",
+  "effectiveDegreesOfFreedom",
+  "coverageFactor",
+  "expandedUncertainty",
+] as const;
+
+const decisionKeys = [
+  "meanError",
+  "guardBand",
+  "acceptanceLimit",
+  "testUncertaintyRatio",
+  "specificRisk",
+  "statement",
+] as const;
 
 type PhaseProps = { title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
 
@@ -38,6 +75,8 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
   if (worst === undefined) return null;
   const { points, controllerPoints = [] } = phase;
   const others = [...points, ...controllerPoints].filter((point) => point !== worst);
+  const labelOf = (point: JudgedPointRecord) =>
+    `${budgetTitle(record, point)}, ${title.toLowerCase()}${points.includes(point) ? "" : ", controller"}`;
   return (
     <>
       <PointsTable title={`${title}, test points`} record={record} points={points} style={style} />
@@ -52,7 +91,7 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
       <h3>
         {title}, budget of the worst point: {budgetTitle(record, worst)}
       </h3>
-      <BudgetTable record={record} point={worst} label={budgetTitle(record, worst)} />
+      <BudgetTable record={record} point={worst} label={labelOf(worst)} />
       <div class="other-budgets">
         {others.map((point) => (
           <details key={`${points.includes(point)} ${point.point}`}>
@@ -60,7 +99,7 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
               {points.includes(point) ? "" : "Controller, "}
               {budgetTitle(record, point)}
             </summary>
-            <BudgetTable record={record} point={point} label={budgetTitle(record, point)} />
+            <BudgetTable record={record} point={point} label={labelOf(point)} />
           </details>
         ))}
       </div>
@@ -100,7 +139,7 @@ function falseAcceptNote({ falseAccept }: CalibrationRecord) {
     <p class="small">
       Over all such loops, if {plainNumber(inToleranceRate)} % of them are in tolerance as the owner states: a loop is
       passed though out of tolerance with {riskWords(falseAccept.falseAccept)}, failed though in tolerance with{" "}
-      {riskWords(falseAccept.falseReject)} (JCGM 106:2012, 9.5; errors normal about zero, test uncertainty ratio{" "}
+      {riskWords(falseAccept.falseReject)} (errors taken as normal about zero, test uncertainty ratio{" "}
       {writeFixed(testUncertaintyRatio, 1)}).
     </p>
   );

@@ -1,8 +1,10 @@
+import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
 import type { NumberStyle } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
 import type { SheetColumn } from "../sheet-column.ts";
 import { sheetColumns } from "../sheet-columns.ts";
+import { Definitions } from "./definitions.tsx";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */
 export function WorkingSheets({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -16,8 +18,27 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
       {phasesOf(record).map(({ name, title, phase }) => (
         <Sheet key={name} id={`working-${name}`} title={title} record={record} phase={phase} style={style} />
       ))}
+      <Definitions keys={keysOf(record)} />
     </section>
   );
+}
+
+/** What the columns of the sheets are, as far as they are there. */
+function keysOf(record: CalibrationRecord): readonly FigureKey[] {
+  const readings = phasesOf(record).flatMap(({ phase }) => phase.readings);
+  const shares = new Set(readings.flatMap((reading) => Object.keys(reading.shares ?? {})));
+  const hasSeveral = readings.some((reading) => Object.keys(reading.shares ?? {}).length > 1);
+  const single = (["sensor", "wiring", "inputCard", "scaling"] as const).filter((name) => shares.has(name));
+  return [
+    "indicatedDistance",
+    "error",
+    "tolerance",
+    "partOfTolerance",
+    ...(hasSeveral ? single.map((name) => `shares.${name}` as const) : []),
+    ...(hasSeveral && [...shares].some((name) => !single.some((known) => known === name))
+      ? (["shares.joined"] as const)
+      : []),
+  ];
 }
 
 type SheetProps = { id: string; title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };

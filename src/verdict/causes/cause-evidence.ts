@@ -3,8 +3,9 @@ import type { Loop } from "../../analysis/loop.ts";
 import { type StageEnds, type StageLine, stagesRead } from "../../analysis/stage-lines.ts";
 import { type Axis, inUnitOf, type StagedReading, stagedReadings } from "../../analysis/staged-readings.ts";
 import { toleranceAt } from "../../analysis/tolerance.ts";
-import type { Calibration, LoopCheck, Reading, Trip } from "../../model/calibration.ts";
-import type { Instrument, Output } from "../../model/instrument.ts";
+import type { Calibration, LoopCheck, Reading } from "../../model/calibration.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import type { SwitchedState } from "../switched-state.ts";
 import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import {
   hasGrowingSpread,
@@ -23,8 +24,8 @@ export type CauseInputs = {
   calibration: Calibration;
   loop: Loop;
   readings: readonly Reading[];
-  outputs: readonly Output[];
-  trips: readonly Trip[];
+  /** The switched outputs as they were judged in this phase. */
+  switching: readonly SwitchedState[];
   loopChecks: readonly LoopCheck[];
   decimals: TypedDecimals;
   /** Standard uncertainty that all readings share through the standards, percent of span. */
@@ -48,7 +49,7 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
  * Gathers what the readings of one phase show, in the order in which it can be told apart: no measurements first, then
  * outputs that stand still, then the line of the rest, then the shape about it.
  *
- * @param inputs instrument, calibration, readings of the phase, trips and loop checks
+ * @param inputs instrument, calibration, readings of the phase, switched outputs as judged, loop checks
  * @returns evidence by stage
  * Source: own choice of the order; each figure in its own file.
  * @example causeEvidence(inputs).stages.map(({ stage }) => stage) // ["sensor", "input card and scaling"]

@@ -7,6 +7,9 @@ import { isSignificant, type StageEvidence } from "./stage-evidence.ts";
 import { thresholds } from "./thresholds.ts";
 import { drifts } from "./time-causes.ts";
 
+/** Row 22 where the gap closes at both ends: the sensor itself, what guides the target, or the dwell. */
+export const hysteresisTitle = "hysteresis, or an output not settled when it was read";
+
 /**
  * Rows 22 and 23: rising readings that lie apart from falling ones, the same way in every cycle.
  *
@@ -73,7 +76,7 @@ function namedOf(stage: StageEvidence, gap: DirectionGap): Named {
   if (isLoop) {
     return {
       row: 22,
-      title: "hysteresis, or an output not settled when it was read",
+      title: hysteresisTitle,
       stage: placeOf(stage.stage),
       says: "It closes at both ends of the range. This is consistent with hysteresis of the sensor or of what guides the target, or with an output that had settled only at the ends.",
       rivals: [],

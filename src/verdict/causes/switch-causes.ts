@@ -1,101 +1,92 @@
-import { isDetermined } from "../../analysis/figure.ts";
-import { spanOf } from "../../analysis/ideal-characteristic.ts";
-import { switchedOutput, type TripMean } from "../../analysis/switched-output.ts";
-import type { Output } from "../../model/instrument.ts";
-import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
-import { inputMatch } from "../input-match.ts";
+import type { SetPointShares } from "../set-point-shares.ts";
+import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switched-state.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
-import { lineErrorAt } from "./stage-evidence.ts";
-import { thresholds } from "./thresholds.ts";
 
 /**
  * Rows 27 and 32: a switched output that trips in the wrong place, or that its input cannot read.
  *
- * A sensor that indicates too much by e switches too early by e. If the output trips off by about −e, what moved is what
- * both share: mount, datum, air. If the analog value is right there and the trip is not, the teach of the switch moved.
+ * What is off, by how much and by whose share was judged before, in the direction that matters: here it gets its name.
  *
  * @param evidence of a phase
  * @returns findings for each output of the tag
- * Source: own reckoning, as `setPointShares`; common practice of the trade for PNP and NPN.
+ * Source: `judgeSetPoint`, `setPointShares`, `inputMatch`.
  * @example switchCauses(evidence)[0].row // 27
  */
 export function switchCauses(evidence: CauseEvidence): readonly Finding[] {
-  return evidence.outputs.flatMap((output) => [...mismatch(evidence, output), ...switchPoint(evidence, output)]);
+  return evidence.switching.flatMap((state) => [...mismatch(state), ...switchPoint(evidence, state)]);
 }
 
-function mismatch({ trips }: CauseEvidence, output: Output): readonly Finding[] {
-  const match = inputMatch(output);
-  if (!isDetermined(match) || match.statement === "pass") return [];
-  const seen = trips.filter((trip) => trip.output === output.output).length;
+function mismatch({ output, wiring: { inputMatch }, found }: SwitchedState): readonly Finding[] {
+  if (inputMatch === null || inputMatch.statement === "pass") return [];
   return [
     {
       row: 32,
       title: causeTitles[32] as string,
       stage: "switched output",
-      says: `${output.output} is a ${output.polarity} output on a ${output.controllerInput} input, where it needs a ${match.needs} one. This is consistent with an input that never changes, or stands at 1 through a leakage.`,
-      evidence: [{ name: "changes of state that were recorded", value: seen, unit: "" }],
+      says: `${output.output} is a ${output.polarity} output on a ${output.controllerInput} input, where it needs a ${inputMatch.needs} one. This is consistent with an input that never changes, or stands at 1 through a leakage.`,
+      evidence: [{ name: "changes of state that were recorded", value: found?.trips.length ?? 0, unit: "" }],
       rivals: ["a wrong entry in the table outputs: labels of inputs differ from maker to maker"],
       separatedBy: "watch the sensor's indicator and the input bit together, and measure which way the current flows",
     },
   ];
 }
 
-function switchPoint(evidence: CauseEvidence, output: Output): readonly Finding[] {
-  const { operating } = switchedOutput(evidence.trips.filter((trip) => trip.output === output.output));
-  const sensor = evidence.stages.find(({ stage }) => stage === "sensor");
-  if (!isDetermined(operating) || sensor?.line === undefined) return [];
-  const span = spanOf(evidence.loop.characteristics.signal);
-  const off = operating.mean - output.setPoint;
-  const least =
-    output.setPointTolerance === undefined
-      ? (evidence.mattering / 100) * span
-      : thresholds.matteringPartOfTolerance * output.setPointTolerance;
-  if (Math.abs(off) <= least || Math.abs(off) <= tripFactor(operating) * tripUncertainty(operating)) return [];
-  const place = (100 * (output.setPoint - evidence.instrument.rangeLower)) / span;
-  const analog = lineErrorAt(sensor, place);
-  const shift = (-analog.percentSpan * span) / 100;
-  const unsure = Math.hypot((2 * analog.standardUncertainty * span) / 100, 2 * tripUncertainty(operating));
-  return [findingOf(evidence, output, { off, shift, unsure: Math.max(unsure, least / 2) })];
-}
-
-/** A few trips only: twice their uncertainty, as Student's t has it for so few. */
-function tripFactor({ count }: TripMean): number {
-  return studentTQuantile(0.97725, Math.max(1, count - 1));
-}
-
-/** With one trip nothing tells the scatter: the trip is taken as it is. */
-function tripUncertainty({ standardDeviation, count }: TripMean): number {
-  return isDetermined(standardDeviation) ? standardDeviation / Math.sqrt(count) : 0;
-}
-
-function findingOf(
-  { instrument }: CauseEvidence,
-  output: Output,
-  { off, shift, unsure }: { off: number; shift: number; unsure: number },
-): Finding {
-  const unit = instrument.distanceUnit;
-  const isShared = Math.abs(off - shift) <= Math.max(unsure, Math.abs(off) / 4);
-  const isTeach = Math.abs(shift) <= Math.max(unsure, Math.abs(off) / 4);
-  const numbers: Evidence[] = [
-    { name: "set point", value: output.setPoint, unit },
-    { name: "switches off it by", value: off, unit },
-    { name: "the analog value explains", value: shift, unit },
+function switchPoint({ instrument }: CauseEvidence, { output, found }: SwitchedState): readonly Finding[] {
+  if (found === null || !isSetPointOff(found)) return [];
+  const { title, says, rivals } = named(output.output, found.shares);
+  return [
+    {
+      row: 27,
+      title,
+      stage: "switched output",
+      says,
+      evidence: numbersOf(output.setPoint, found, instrument.distanceUnit),
+      rivals,
+      separatedBy:
+        found.shares === null
+          ? "read the analog value around the set point against the reference"
+          : "read the taught set point from the sensor, and compare it with the distance that the sensor shows at the trip",
+    },
   ];
-  const name = output.output;
-  const says = isShared
-    ? `${name} trips off its set point by what the analog value is off, too. This is consistent with a shift that both share: mount, datum or air.`
-    : isTeach
-      ? `The analog value is right near the set point of ${name}, and its trip is not. This is consistent with a switch point that drifted or was taught elsewhere.`
-      : `${name} trips off its set point by more than the analog value explains. This is consistent with a shift that both share and a switch point that was taught elsewhere.`;
-  return {
-    row: 27,
-    title: isShared ? "switch point and analog value shifted together" : (causeTitles[27] as string),
-    stage: "switched output",
-    says,
-    evidence: numbers,
-    rivals: isShared ? [rivalName(10), rivalName(20)] : isTeach ? [] : [rivalName(10)],
-    separatedBy:
-      "read the taught set point from the sensor, and compare it with the distance that the sensor shows at the trip",
-  };
+}
+
+function numbersOf(setPoint: number, { setPoint: found, shares }: SwitchedFound, unit: string): Evidence[] {
+  return [
+    { name: "set point", value: setPoint, unit },
+    ...(found === null ? [] : [{ name: "switches off it by", value: found.error, unit }]),
+    ...(shares === null ? [] : [{ name: "the analog value explains", value: shares.shift, unit }]),
+  ];
+}
+
+type Named = Pick<Finding, "title" | "says" | "rivals">;
+
+function named(name: string, shares: SetPointShares | null): Named {
+  const title = causeTitles[27] as string;
+  switch (shares?.consistentWith) {
+    case "shift":
+      return {
+        title: "switch point and analog value shifted together",
+        says: `${name} trips off its set point by what the analog value is off, too. This is consistent with a shift that both share: mount, datum or air.`,
+        rivals: [rivalName(10), rivalName(20)],
+      };
+    case "teach":
+      return {
+        title,
+        says: `The analog value explains little of what ${name} trips off its set point. This is consistent with a switch point that drifted or was taught elsewhere.`,
+        rivals: [],
+      };
+    case "teach and shift":
+      return {
+        title,
+        says: `${name} trips off its set point by more than the analog value explains. This is consistent with a shift that both share and a switch point that was taught elsewhere.`,
+        rivals: [rivalName(10)],
+      };
+    default:
+      return {
+        title,
+        says: `${name} trips off its set point. This is consistent with a switch point that drifted, and with a shift that it shares with the analog value: nothing tells them apart here.`,
+        rivals: [rivalName(10)],
+      };
+  }
 }

@@ -25,6 +25,13 @@ const candidateDependences: readonly Dependence[] = [
   ["accuracy", "accuracy_basis"],
 ];
 
+/** Columns without which an accuracy of each basis is no distance. */
+const accuracyNeeds: Readonly<Partial<Record<string, readonly string[]>>> = {
+  "percent of span": ["range_upper"],
+  distance: ["distance_unit"],
+  signal: ["range_upper", "signal_upper"],
+};
+
 const standardDependences: readonly Dependence[] = [
   ["expanded_uncertainty", "uncertainty_unit"],
   ["resolution", "uncertainty_unit"],
@@ -38,7 +45,16 @@ export const instrumentPairs: Check = (context) => {
     checkSecondTolerance(draft, context);
     checkScales(draft, context);
   }
-  for (const draft of context.drafts.candidates) checkDependences("candidates", draft, candidateDependences, context);
+  for (const draft of context.drafts.candidates) {
+    checkDependences("candidates", draft, candidateDependences, context);
+    const needed = draft.row.accuracy === undefined ? [] : (accuracyNeeds[draft.row.accuracyBasis ?? ""] ?? []);
+    checkDependences(
+      "candidates",
+      draft,
+      needed.map((column) => ["accuracy", column]),
+      context,
+    );
+  }
   for (const draft of context.drafts.standards) checkDependences("standards", draft, standardDependences, context);
 };
 

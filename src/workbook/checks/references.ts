@@ -23,6 +23,10 @@ function knownTags({ drafts, instrumentByTag, isKnown, report }: CheckContext): 
     if (!isMissing(draft.row.tag, instrumentByTag)) continue;
     report("outputs", draft, "model/tag-unknown", { column: "tag", belongsTo: "everything" });
   }
+  for (const draft of drafts.candidates) {
+    const unknown = draft.row.tags?.filter((tag) => !instrumentByTag.has(tag)) ?? [];
+    for (const read of unknown) report("candidates", draft, "model/tag-unknown", { column: "tags", read });
+  }
 }
 
 function knownStandards({ drafts, standardByName, isKnown, firstLook, report }: CheckContext): void {

@@ -85,6 +85,11 @@ export const calibrations = [
     remarks: "dosing reported too little granulate since the bracket was knocked",
     condition_received: "bracket found about 22 mm off its mark",
     issued_on: "2026-03-19",
+    affected: "dosing of granulate, lots EX-L-330 to EX-L-336",
+    impact_decision: "lots weighed again, none under its limit; nothing to be called back",
+    impact_decided_by: "Ada Specimen",
+    impact_decided_on: "2026-03-19",
+    owner_told_on: "2026-03-17",
   },
   {
     calibration: "C-2026-021",

@@ -7,6 +7,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { calibrations } from "./demo-calibrations.mjs";
+import { candidates } from "./demo-candidates.mjs";
 import { instruments, outputs } from "./demo-instruments.mjs";
 import { loopChecks } from "./demo-loop-checks.mjs";
 import { standards } from "./demo-standards.mjs";
@@ -29,6 +30,7 @@ const readings = [
 save("readings", delimited(readings.map(withDecimalComma), ";", "\r\n"), "utf8");
 save("trips", delimited(trips, "\t", "\r\n"), "utf8");
 save("loop_checks", delimited(loopChecks, "\t", "\n"), "utf8");
+save("candidates", delimited(candidates, ",", "\r\n"), "utf8");
 
 function save(table, text, encoding) {
   const bytes = Buffer.from(text, encoding);
@@ -37,7 +39,7 @@ function save(table, text, encoding) {
 }
 
 function delimited(rows, delimiter, lineEnd) {
-  const columns = Object.keys(rows[0]);
+  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const lines = rows.map((row) => columns.map((column) => quoted(row[column] ?? "", delimiter)).join(delimiter));
   return [columns.join(delimiter), ...lines, ""].join(lineEnd);
 }

@@ -1,11 +1,13 @@
 import { loopOf } from "../../../src/analysis/loop.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
+import { switchedStates } from "../../../src/record/switched-states.ts";
 import { type CauseInputs, causeEvidence } from "../../../src/verdict/causes/cause-evidence.ts";
 import { findCauses } from "../../../src/verdict/causes/find-causes.ts";
 import { rivalName } from "../../../src/verdict/causes/finding.ts";
 import { converterFaults, type DrawnFault, type FaultDraw } from "./converter-faults.ts";
 import { instrumentOf, takeReadings, valueDecimals } from "./faulty-loop.ts";
 import { healthy, otherFaults } from "./other-faults.ts";
+import { recordOfRows, rowsOfDraw } from "./record-of-draw.ts";
 import { seededDraws } from "./seeded-draws.ts";
 import { sensorFaults } from "./sensor-faults.ts";
 
@@ -17,15 +19,15 @@ export const faultDraws: Readonly<Record<number, FaultDraw>> = {
 };
 
 /** A drawn fault with the sheet that it leaves, as the search for causes takes it. */
-export function inputsOf({ setting, fault }: DrawnFault, seed: number): CauseInputs {
+export function inputsOf(drawn: DrawnFault, seed: number): CauseInputs {
+  const { setting, fault } = drawn;
   const instrument = instrumentOf(setting);
   return {
     instrument,
     calibration: { calibration: "C-1", tag: "LT-1", ...setting.calibration },
     loop: loopOf(instrument),
     readings: takeReadings(setting, fault, seededDraws(seed)),
-    outputs: setting.outputs,
-    trips: setting.trips,
+    switching: setting.outputs.length === 0 ? [] : switchedStates(recordOfRows(rowsOfDraw(drawn, seed)), "asFound"),
     loopChecks: setting.loopChecks,
     decimals: { reference: 1, signal: 3, signalAtCard: 3, counts: 0, value: valueDecimals(setting) },
     sharedUncertainty: 0,

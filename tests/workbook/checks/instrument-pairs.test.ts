@@ -48,3 +48,14 @@ test("an uncertainty without its unit is none", async () => {
     "model/pair-incomplete standards:2:expanded_uncertainty",
   ]);
 });
+
+test("an accuracy needs what its basis is a part of", async () => {
+  const header =
+    "candidate,range_lower,range_upper,distance_unit,signal_lower,signal_upper,signal_unit,accuracy,accuracy_basis\n";
+  const toldOf = (row: string) => told(withFile("candidates.csv", `${header}${row}\n`));
+  expect(await toldOf("A,,,,,,,0.5,distance")).toEqual(["model/pair-incomplete candidates:2:accuracy"]);
+  expect(await toldOf("A,,,,,,,0.5,percent of span")).toEqual(["model/pair-incomplete candidates:2:accuracy"]);
+  expect(await toldOf("A,0,9,mm,,,,0.1,signal")).toEqual(["model/pair-incomplete candidates:2:accuracy"]);
+  expect(await toldOf("A,,,,,,,0.5,percent of reading")).toEqual([]);
+  expect(await toldOf("A,0,9,mm,4,20,mA,0.1,signal")).toEqual([]);
+});

@@ -66,3 +66,11 @@ test("a row with a bad cell still lends its name", async () => {
     "tables/cell-not-date calibrations:2:performed_on",
   ]);
 });
+
+test("every unknown tag of a candidate is told by its name, and a candidate without tags is for every loop", async () => {
+  const { problems } = await checked(withFile("candidates.csv", "candidate,tags\nA,LT-1;LT-8;LT-9\nB,\n"));
+  expect(problems.map(({ code, place, read }) => [code, place.line, place.column, read])).toEqual([
+    ["model/tag-unknown", 2, "tags", "LT-8"],
+    ["model/tag-unknown", 2, "tags", "LT-9"],
+  ]);
+});

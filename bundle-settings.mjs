@@ -1,0 +1,64 @@
+import { dirname } from "node:path";
+import { build } from "esbuild";
+
+/** Some libraries are CommonJS, which asks for `require`. */
+const requireForBundledCommonJs =
+  "import{createRequire as createRequireForBundle}from'node:module';const require=createRequireForBundle(import.meta.url);";
+
+/** The bundle holds what a `-chart-spec.ts` module exports, as data: neither vega-lite nor the compiling is left in it. */
+const chartsCompiledAhead = {
+  name: "charts-compiled-ahead",
+  setup({ onLoad }) {
+    onLoad({ filter: /-chart-spec\.ts$/ }, async ({ path }) => ({ contents: asData(await exportsOf(path)) }));
+  },
+};
+
+async function exportsOf(path) {
+  const settings = { bundle: true, format: "esm", platform: "node", write: false };
+  const { outputFiles } = await build({ ...settings, entryPoints: [path] });
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`);
+}
+
+/** Text that is parsed as JSON is ready sooner than the same data as a program. */
+function asData(exported) {
+  return Object.entries(exported)
+    .map(([name, value]) => `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))});\n`)
+    .join("");
+}
+
+/** Of vega only what draws: no maps, trees or word clouds, and no parser, for the charts are parsed ahead. */
+const drawingPartOfVega = `
+  import { transforms } from "vega-dataflow";
+  import * as encoding from "vega-encode";
+  import * as ofData from "vega-transforms";
+  import * as ofView from "vega-view-transforms";
+  Object.assign(transforms, encoding, ofData, ofView);
+  export { resetSVGDefIds, textMetrics } from "vega-scenegraph";
+  export { View } from "vega-view";
+`;
+
+/** The other one looks at every start for a package named canvas, which would be whatever lies near the command. */
+const canvasOfBrowser = 'export * from "./vega-canvas.browser.js";';
+
+const vegaToDrawOnly = {
+  name: "vega-to-draw-only",
+  setup({ onLoad }) {
+    const replace = (filter, contents) => onLoad({ filter }, ({ path }) => ({ contents, resolveDir: dirname(path) }));
+    replace(/vega\.module\.js$/, drawingPartOfVega);
+    replace(/vega-canvas\.node\.js$/, canvasOfBrowser);
+  },
+};
+
+/** How the command is bundled. Not minified, so that the trace of a fault can be read. */
+export const bundleSettings = {
+  bundle: true,
+  format: "esm",
+  platform: "node",
+  target: "node20",
+  jsx: "automatic",
+  jsxImportSource: "preact",
+  loader: { ".woff2": "base64", ".client.js": "text" },
+  banner: { js: requireForBundledCommonJs },
+  plugins: [chartsCompiledAhead, vegaToDrawOnly],
+  logLevel: "warning",
+};

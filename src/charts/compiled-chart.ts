@@ -1,0 +1,17 @@
+import { parse, type Runtime } from "vega";
+import type { TopLevelSpec } from "vega-lite";
+import { compileSpecification } from "./compile.ts";
+
+/** A chart ready to be drawn, nothing but data: vega's dataflow, and the names of the series that a drawing brings. */
+export type CompiledChart = Readonly<{ runtime: Runtime; series: readonly string[] }>;
+
+/** Compiles and parses a specification; the build does it ahead, and the command holds what comes of it. */
+export function compiledChart(specification: TopLevelSpec): CompiledChart {
+  const compiled = compileSpecification(specification);
+  const data = compiled.data ?? [];
+  if (data.some((one) => "url" in one)) {
+    throw new Error("compiledChart: a chart loads nothing, and its data has an address");
+  }
+  const brought = data.filter((one) => !("source" in one) && !("values" in one));
+  return { runtime: parse(compiled), series: brought.map(({ name }) => name) };
+}

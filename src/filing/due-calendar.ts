@@ -1,0 +1,78 @@
+import { digestOf, toHex } from "../record/file-digest.ts";
+import { daysLater } from "./days.ts";
+import type { DueList, DueLoop } from "./due-list.ts";
+
+const longestLine = 75;
+
+/**
+ * What is due as an iCalendar file: one event of a whole day for each loop and each standard. An event keeps its name
+ * as long as the date stays, so that a calendar that reads the file again has each once.
+ *
+ * @param made date and time with offset at which the file is made
+ * Source: RFC 5545, 3.1 (folding), 3.3.11 (text), 3.6.1 (events); RFC 7986, 5.1 for the calendar's name.
+ */
+export function dueCalendar({ loops, standards }: DueList, made: string): string {
+  const stamp = `${new Date(made).toISOString().replace(/[-:]/gu, "").slice(0, 15)}Z`;
+  const lines = [
+    "BEGIN:VCALENDAR",
+    "VERSION:2.0",
+    "PRODID:-//spanwright//due//EN",
+    "NAME:Calibrations due",
+    ...loops.flatMap((loop) => event(stamp, `loop ${loop.tag}`, loop.due.on, `Calibrate ${loop.tag}`, loopWords(loop))),
+    ...standards.flatMap(({ standard, certificate, dueOn }) =>
+      event(stamp, `standard ${standard}`, dueOn, `Standard ${standard} due`, `Certificate ${certificate}`),
+    ),
+    "END:VCALENDAR",
+  ];
+  return lines.map((line) => `${folded(line)}\r\n`).join("");
+}
+
+function loopWords({ description, location, calibration, revision }: DueLoop): string {
+  const last = `last record ${calibration}, revision ${revision}`;
+  return [description, location, last].filter((part) => part !== null).join("; ");
+}
+
+function event(stamp: string, subject: string, day: string, summary: string, description: string): readonly string[] {
+  const name = toHex(digestOf(new TextEncoder().encode(`${subject} ${day}`))).slice(0, 32);
+  return [
+    "BEGIN:VEVENT",
+    `UID:${name}@spanwright`,
+    `DTSTAMP:${stamp}`,
+    `DTSTART;VALUE=DATE:${compact(day)}`,
+    `DTEND;VALUE=DATE:${compact(daysLater(day, 1))}`,
+    `SUMMARY:${escaped(summary)}`,
+    `DESCRIPTION:${escaped(description)}`,
+    "TRANSP:TRANSPARENT",
+    "END:VEVENT",
+  ];
+}
+
+function compact(day: string): string {
+  return day.replaceAll("-", "");
+}
+
+/** Text of a calendar; signs that do not show would end a line or hide in it. */
+function escaped(text: string): string {
+  return text
+    .replace(/[\\;,]/gu, (sign) => `\\${sign}`)
+    .replace(/\r\n|\r|\n/gu, "\\n")
+    .replace(/\p{Cc}/gu, " ");
+}
+
+/** Lines of at most 75 bytes, cut between characters; what goes on begins with a space. */
+function folded(line: string): string {
+  const parts: string[] = [];
+  let part = "";
+  let bytes = 0;
+  for (const character of line) {
+    const width = Buffer.byteLength(character);
+    if (bytes + width > longestLine) {
+      parts.push(part);
+      part = "";
+      bytes = 1;
+    }
+    part += character;
+    bytes += width;
+  }
+  return [...parts, part].join("\r\n ");
+}

@@ -1,0 +1,17 @@
+import type { RegisterRow } from "../record/register-form.ts";
+import { daysBetween } from "./days.ts";
+import type { IndexEntry } from "./index-entry.ts";
+
+/** How a loop stands on a day by its last record: a date counts only where somebody agreed to the interval. */
+export function dueState({ summary, intervalAgreedBy }: IndexEntry, on: string, soonDays: number): RegisterRow["due"] {
+  const { nextDue } = summary;
+  if (nextDue !== null) {
+    const days = daysBetween(on, nextDue);
+    return { state: days < 0 ? "overdue" : days <= soonDays ? "due soon" : "not due", on: nextDue, days, why: null };
+  }
+  const last = (summary.asLeft ?? summary.asFound)?.statement ?? null;
+  const isFit = last === "pass" || last === "conditional pass";
+  if (!isFit) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
+  const why = intervalAgreedBy === undefined ? "nobody agreed to an interval" : "no interval is stated";
+  return { state: "no date", on: null, days: null, why };
+}

@@ -1,0 +1,68 @@
+import type { SealedRecord } from "../record/record-schema.ts";
+import { recordSummary } from "../record/record-summary.ts";
+import type { PhaseSummary, RecordSummary } from "../record/record-summary-schema.ts";
+import type { FiledLine } from "./ledger-line.ts";
+
+/** A phase in short, without its test points. */
+export type PhaseInShort = Omit<PhaseSummary, "points">;
+/** A record in short, without its test points. */
+export type RecordInShort = Omit<RecordSummary, "asFound" | "asLeft"> & {
+  asFound: PhaseInShort | null;
+  asLeft: PhaseInShort | null;
+};
+
+/** What a register needs of one filed record; what the record does not state is left out. */
+export type IndexEntry = {
+  /** Number of the line by which it was filed, and what that line says of the page. */
+  number: number;
+  path: string;
+  fileSha256: string;
+  summary: RecordInShort;
+  description?: string;
+  location?: string;
+  criticality?: string;
+  intervalMonths?: number;
+  intervalAgreedBy?: string;
+  /** What the record recommends for the loop as it was left. */
+  recommendation?: string;
+  /** What the record itself says was decided about a loop found out of tolerance. */
+  impactDecision?: string;
+  standards: readonly StandardInShort[];
+};
+
+export type StandardInShort = { standard: string; certificate: string; dueOn: string };
+
+/** The entry of a record that was filed by a line. */
+export function indexEntry({ number, path, fileSha256 }: FiledLine, record: SealedRecord): IndexEntry {
+  const { instrument, calibration, standards, recommendation } = record;
+  const summary = recordSummary(record);
+  return {
+    number,
+    path,
+    fileSha256,
+    summary: { ...summary, asFound: inShort(summary.asFound), asLeft: inShort(summary.asLeft) },
+    ...stated({
+      description: instrument.description,
+      location: instrument.location,
+      criticality: instrument.criticality,
+      intervalMonths: instrument.intervalMonths,
+      intervalAgreedBy: instrument.intervalAgreedBy,
+      recommendation: (recommendation?.asLeft ?? recommendation?.asFound)?.action,
+      impactDecision: calibration.impactDecision,
+    }),
+    standards: standards.map(({ standard, certificate, dueOn }) => ({ standard, certificate, dueOn })),
+  };
+}
+
+function inShort(phase: PhaseSummary | null): PhaseInShort | null {
+  if (phase === null) return null;
+  const { points: _, ...rest } = phase;
+  return rest;
+}
+
+type Stated<Fields> = { [Name in keyof Fields]?: NonNullable<Fields[Name]> };
+
+/** The fields that hold anything. */
+function stated<Fields extends object>(fields: Fields): Stated<Fields> {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Stated<Fields>;
+}

@@ -1,0 +1,18 @@
+import { fileDigest } from "../record/file-digest.ts";
+import { readSealedRecord } from "../record/read-sealed-record.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
+import type { FilingDisk } from "./filing-disk.ts";
+import type { FiledLine } from "./ledger-line.ts";
+
+/** The record of a page that was filed, if the page is still the one that the ledger names; or why there is none. */
+export async function readFiledRecord(
+  disk: Pick<FilingDisk, "read">,
+  folder: string,
+  { path, fileSha256 }: Pick<FiledLine, "path" | "fileSha256">,
+): Promise<{ record: SealedRecord } | { says: string }> {
+  const bytes = await disk.read(`${folder}/${path}`);
+  if (bytes === undefined) return { says: "the page is missing" };
+  if (fileDigest(bytes).sha256 !== fileSha256) return { says: "the page is not the one that was filed" };
+  const found = readSealedRecord(new TextDecoder().decode(bytes), path);
+  return "record" in found ? found : { says: found.doubts.map(({ says }) => says).join("; ") };
+}

@@ -1,0 +1,109 @@
+import { CannotFile } from "../filing/cannot-file.ts";
+import { type FiledWith, filePage } from "../filing/file-page.ts";
+import type { FilingDisk } from "../filing/filing-disk.ts";
+import { type FilingFolder, filingFolder } from "../filing/filing-folder.ts";
+import { ProblemList } from "../problems/problem-list.ts";
+import { checkSeal } from "../record/check-seal.ts";
+import { readSealedRecord } from "../record/read-sealed-record.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
+import { signingState } from "../record/signing-state.ts";
+
+export type { FilingDisk } from "../filing/filing-disk.ts";
+
+export type FilingOptions = FiledWith & {
+  into: string;
+  /** Called after each page, for whoever shows progress. */
+  onFiled?: (done: number, all: number) => void;
+};
+
+/** A row a page: what happened to it, and where it lies now. */
+export type FiledRow = {
+  tag: string;
+  calibration: string;
+  revision: number;
+  outcome: "filed" | "filed already" | "put back";
+  path: string;
+};
+
+export type Filing = { rows: readonly FiledRow[]; problems: ProblemList };
+
+type Page = { path: string; bytes: Uint8Array; record: SealedRecord };
+
+/** Files pages of issued records into a folder; first revisions first, for a later one rests on the one before it. */
+export async function fileRecords(disk: FilingDisk, pages: readonly string[], options: FilingOptions): Promise<Filing> {
+  const problems = new ProblemList();
+  const { paper, by, into } = options;
+  for (const [option, text] of [["--signed-on-paper", paper] as const, ["--by", by] as const]) {
+    if (text?.trim() === "") problems.add("filing/words-missing", commandLine, wordsAfter(option));
+  }
+  if (problems.hasStop) return { rows: [], problems };
+  const folder = filingFolder(disk, into);
+  const rows: FiledRow[] = [];
+  const later: { path: string; revision: number }[] = [];
+  const file = async (page: Page) => {
+    const row = await fileOne(folder, page, options, problems);
+    if (row !== undefined) rows.push(row);
+    options.onFiled?.(rows.length + problems.all.length, pages.length);
+  };
+  for (const path of pages) {
+    const page = await readPage(disk, path, options, problems);
+    if (page === undefined) continue;
+    if (page.record.revision === 1) await file(page);
+    else later.push({ path, revision: page.record.revision });
+  }
+  for (const { path } of later.toSorted((one, other) => one.revision - other.revision)) {
+    const page = await readPage(disk, path, options, problems);
+    if (page !== undefined) await file(page);
+  }
+  return { rows, problems };
+}
+
+const commandLine = { file: "command line" };
+
+function wordsAfter(option: string) {
+  const accepted = option === "--by" ? "a name" : "where the signed paper lies";
+  return { values: { option, accepted } };
+}
+
+async function readPage(
+  disk: FilingDisk,
+  path: string,
+  { paper }: FilingOptions,
+  problems: ProblemList,
+): Promise<Page | undefined> {
+  const place = { file: path };
+  const bytes = await disk.read(path);
+  if (bytes === undefined) return void problems.add("options/not-found", place);
+  const text = new TextDecoder().decode(bytes);
+  if (text.trimStart().startsWith("{")) return void problems.add("filing/data-alone", place);
+  const found = readSealedRecord(text, path);
+  if ("doubts" in found) {
+    const says = found.doubts.map((doubt) => doubt.says).join("; ");
+    return void problems.add("filing/no-record", place, { values: { says } });
+  }
+  const { record } = found;
+  if (checkSeal(record).length > 0) return void problems.add("filing/seal-broken", place);
+  const { isIssued, missing } = signingState(record);
+  if (!isIssued && paper === undefined) {
+    const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };
+    return void problems.add("filing/not-issued", place, { values });
+  }
+  return { path, bytes, record };
+}
+
+async function fileOne(
+  folder: FilingFolder,
+  page: Page,
+  { by, paper }: FilingOptions,
+  problems: ProblemList,
+): Promise<FiledRow | undefined> {
+  try {
+    const { outcome, line } = await filePage(folder, page, { by, paper });
+    const { tag, calibration, revision, path } = line;
+    return { tag, calibration, revision, outcome, path: `${folder.path}/${path}` };
+  } catch (fault) {
+    if (fault instanceof CannotFile) problems.add(fault.code, { file: page.path }, { values: fault.values });
+    else throw fault;
+    return undefined;
+  }
+}

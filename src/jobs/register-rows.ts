@@ -1,0 +1,48 @@
+import type { Register, RegisterRow } from "../record/register-form.ts";
+
+const header = [
+  "tag",
+  "description",
+  "location",
+  "criticality",
+  "calibration",
+  "revision",
+  "performed_on",
+  "as_found",
+  "as_found_error_percent_span",
+  "as_left",
+  "as_left_error_percent_span",
+  "drift_percent_span_per_year",
+  "state",
+  "due_on",
+  "days_left",
+  "recommendation",
+  "page",
+] as const;
+
+/** A register as rows of a table, the first one naming the columns; what is not known is empty. */
+export function registerRows({ rows }: Register): readonly (readonly (string | number)[])[] {
+  return [header, ...rows.map(cellsOf)];
+}
+
+function cellsOf(row: RegisterRow): readonly (string | number)[] {
+  return [
+    row.tag,
+    row.description ?? "",
+    row.location ?? "",
+    row.criticality ?? "",
+    row.calibration,
+    row.revision,
+    row.performedOn ?? "",
+    row.asFound ?? "",
+    row.worstAsFound?.errorPercentSpan ?? "",
+    row.asLeft ?? "",
+    row.worstAsLeft?.errorPercentSpan ?? "",
+    "notDetermined" in row.drift ? "" : row.drift.percentSpanPerYear,
+    row.due.state,
+    row.due.on ?? "",
+    row.due.days ?? "",
+    row.recommendation ?? "",
+    row.path,
+  ];
+}

@@ -1,0 +1,19 @@
+import * as z from "zod";
+import { choices, date, requiredDate, requiredText } from "./column.ts";
+
+/** What a signature under a record can mean, in the order of the work. */
+export const signatureMeanings = ["performed", "reviewed", "authorised"] as const;
+
+export type SignatureMeaning = (typeof signatureMeanings)[number];
+
+/** One person's key: who may sign with it, what, and when. A new key, or a new role, is a new row. */
+export const signerSchema = z.strictObject({
+  name: requiredText("name of the person, as signatures print it"),
+  role: requiredText("what the person is there, as signatures print it"),
+  publicKey: requiredText("public key, as spanwright keys new prints it"),
+  validFrom: requiredDate("first day on which the key may sign"),
+  validTo: date("last day on which it may sign; empty where there is none yet"),
+  maySign: choices(signatureMeanings, "what it may sign, with ; between them; everything where empty"),
+});
+
+export type Signer = z.infer<typeof signerSchema>;

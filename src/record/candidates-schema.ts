@@ -1,0 +1,41 @@
+import * as z from "zod";
+import { fitResults } from "../verdict/replacement/fit-cell.ts";
+
+const finite = z.number();
+const result = z.enum(fitResults);
+
+const fitCell = z.strictObject({
+  demand: z.string(),
+  result,
+  needs: z.string().describe("what the loop needs; the same for every candidate"),
+  offers: z.string(),
+  reason: z.string(),
+});
+
+const candidateFit = z.strictObject({
+  row: z.int().describe("line of the file of candidates"),
+  candidate: z.string(),
+  overall: result.describe("the worst of its cells"),
+  cells: z.array(fitCell).describe("the same demands in the same order for every candidate"),
+  accuracy: z
+    .strictObject({
+      reference: finite.describe("the end of the range where accuracy and tolerance are closest"),
+      accuracy: finite.describe("greatest error that its data state there"),
+      tolerance: finite.describe("the lesser side of the tolerance there"),
+      ratio: finite.describe("tolerance over accuracy"),
+      standardsUncertainty: finite.nullable().describe("U of the standards alone, k = 2"),
+      together: finite.nullable().describe("root of the squares of accuracy and U"),
+    })
+    .nullable()
+    .describe("distances in the instrument's unit; null where the accuracy is not known"),
+});
+
+/** What could take the place of the sensor: a comparison of what the tables state, and no recommendation. */
+export const candidatesSchema = z.strictObject({
+  because: z.enum(["the loop does not pass", "replacing is recommended"]),
+  fits: z.array(candidateFit).describe("best first"),
+  notCompared: z.array(z.strictObject({ demand: z.string(), columns: z.string() })),
+});
+
+export type CandidatesRecord = z.infer<typeof candidatesSchema>;
+export type CandidateFitRecord = z.infer<typeof candidateFit>;

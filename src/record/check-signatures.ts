@@ -1,0 +1,76 @@
+import type { Signer } from "../model/signer.ts";
+import { ProblemList } from "../problems/problem-list.ts";
+import { whatIsWrong } from "../problems/sentence.ts";
+import { fromBase64Url } from "./base64-url.ts";
+import type { Doubt } from "./doubt.ts";
+import type { SealedRecord } from "./record-schema.ts";
+import type { RecordSignature } from "./seal-schema.ts";
+import { signingInput } from "./sign-record.ts";
+import { type GivenSignature, readSignatureHeader } from "./signature-header.ts";
+import { isSignatureOf } from "./signing-key.ts";
+import { type Refusal, refusalsOf, signerOf } from "./signing-refusals.ts";
+
+/**
+ * Every doubt about the signatures under a record: their form, whether they fit the record's content, and whether their
+ * signers might give them, in this order, on that day.
+ *
+ * @param record as it was read
+ * @param signers rows of the table of signers
+ * @returns empty where all of them hold, also where there is none
+ * @throws TypeError for a record that JSON cannot hold
+ * Source: RFC 7515, 5.2; RFC 8032, 5.1.7; `signing-refusals.ts` for who may sign.
+ * @example checkSignatures(sealRecord(record), []) // []
+ */
+export function checkSignatures(record: SealedRecord, signers: readonly Signer[]): readonly Doubt[] {
+  const given: GivenSignature[] = [];
+  return record.signOff.signatures.flatMap((signature, index) => {
+    const read = readSignatureHeader(signature.protected);
+    const doubt = doubtsAt(index);
+    if ("says" in read) return doubt([read.says]);
+    const before = [...given];
+    given.push(read.given);
+    return doubt(faultsOf(record, signature, { ...read, before }, signers));
+  });
+}
+
+function doubtsAt(index: number): (sayings: readonly string[]) => readonly Doubt[] {
+  const place = `signOff.signatures[${index}]`;
+  return (sayings) =>
+    sayings.map((says) => ({ about: "signatures", place, says: `the signature ${index + 1}: ${says}` }));
+}
+
+function faultsOf(
+  record: SealedRecord,
+  signature: RecordSignature,
+  { given, before }: { given: GivenSignature; before: readonly GivenSignature[] },
+  signers: readonly Signer[],
+): readonly string[] {
+  const found = signerOf(signers, given.keyId, given.signedAt);
+  if ("code" in found) return [inWords(found)];
+  const { signer } = found;
+  return [
+    ...fitFaults(record, signature, signer),
+    ...nameFaults(given, signer),
+    ...refusalsOf(record, before, given, signer).map(inWords),
+  ];
+}
+
+function fitFaults(record: SealedRecord, signature: RecordSignature, { name, publicKey }: Signer): readonly string[] {
+  const bytes = fromBase64Url(signature.signature);
+  if (bytes === undefined) return ["it is not in the one form of base64url"];
+  if (isSignatureOf(publicKey, signingInput(signature.protected, record), bytes)) return [];
+  return [
+    `it does not fit: ${name} did not sign this content with this header; the record or the signature was changed, or the signature comes from another record`,
+  ];
+}
+
+function nameFaults(given: GivenSignature, { name, role }: Signer): readonly string[] {
+  if (given.name === name && given.role === role) return [];
+  return [`it says ${given.name}, ${given.role}; the table of signers has ${name}, ${role} for this key`];
+}
+
+function inWords({ code, values }: Refusal): string {
+  const problems = new ProblemList();
+  problems.add(code, { file: "" }, { values });
+  return problems.all.map(whatIsWrong).join("");
+}

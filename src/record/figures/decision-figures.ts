@@ -1,0 +1,90 @@
+import type { FigureDefinition } from "./figure-definition.ts";
+
+/** How a measured error is decided, and with what risk. */
+export const decisionFigures = Object.freeze([
+  {
+    key: "meanError",
+    name: "Mean error of a test point",
+    symbol: "a(j)",
+    unit: "% of span",
+    meaning: "Mean error of the rising, of the falling readings of one test point; the worse direction is judged.",
+    formula: "a(j, up) and a(j, down), means over the cycles; a(j) their mean",
+    source: "IEC 61298-2:2008 terms, from memory",
+    fields: [
+      "points[].up",
+      "points[].down",
+      "points[].mean",
+      "controllerPoints[].up",
+      "controllerPoints[].down",
+      "controllerPoints[].mean",
+    ],
+  },
+  {
+    key: "guardBand",
+    name: "Guard band",
+    symbol: "w",
+    unit: "distance",
+    meaning: "How far the acceptance limit lies inside the tolerance limit.",
+    formula:
+      "w = r · U, r the guard factor, 0 for simple acceptance; managed: w = U · max(0, 1.04 − e^(0.38 · ln(T/U) − 0.54))",
+    source: "ILAC-G8:09/2019, 4.2; the managed form after Dobbert (NCSLI 2008), its constants from memory",
+    fields: ["guardBand", "guardFactor"],
+  },
+  {
+    key: "acceptanceLimit",
+    name: "Acceptance limit",
+    symbol: "A",
+    unit: "distance",
+    meaning: "An error on it or inside passes. Where the guard bands leave no room, nothing can be decided.",
+    formula: "A = T − w on each side",
+    source: "JCGM 106:2012, 8.2 and 8.3; ILAC-G8:09/2019, 4.2",
+    fields: ["acceptanceLow", "acceptanceHigh"],
+  },
+  {
+    key: "testUncertaintyRatio",
+    name: "Test uncertainty ratio",
+    unit: "none",
+    meaning: "How many times the expanded uncertainty goes into the tolerance.",
+    formula: "T/U; where the sides differ (T2 − T1)/(2U)",
+    source: "ANSI/NCSL Z540.3-2006, 3.11; JCGM 106:2012, 7.6.3",
+    fields: ["testUncertaintyRatio", "minimumTestUncertaintyRatio"],
+  },
+  {
+    key: "specificRisk",
+    name: "Specific risk",
+    unit: "%",
+    meaning: "The probability that the true error lies outside the tolerance, given the error that was measured.",
+    formula: "1 − [Φ((T2 − e)/u_c) − Φ((T1 − e)/u_c)], Φ the normal distribution",
+    source: "JCGM 106:2012, 7.4 and 9.3.2",
+    fields: ["specificRisk"],
+  },
+  {
+    key: "globalFalseAccept",
+    name: "Global false accept",
+    unit: "%",
+    meaning: "Of all such loops, before any is measured: the part that would pass though it is out of tolerance.",
+    formula: "2 ∫ φ(x) · P(|measured| ≤ A given x) dx over x > T, true errors normal about 0",
+    source: "JCGM 106:2012, 9.5.2; ANSI/NCSL Z540.3-2006, 5.3",
+    fields: ["falseAccept.falseAccept", "inToleranceRate", "guardMultiplier"],
+  },
+  {
+    key: "globalFalseReject",
+    name: "Global false reject",
+    unit: "%",
+    meaning: "Of all such loops, before any is measured: the part that would fail though it is in tolerance.",
+    formula: "2 ∫ φ(x) · P(|measured| > A given x) dx over 0 ≤ x ≤ T",
+    source: "JCGM 106:2012, 9.5.2",
+    fields: ["falseAccept.falseReject"],
+  },
+  {
+    key: "statement",
+    name: "Statement",
+    unit: "a word",
+    meaning:
+      "Pass: on the acceptance limit or inside. With four words: conditional pass up to the tolerance limit, " +
+      "conditional fail up to the guard band beyond it, fail from there. A phase has the statement of its worst point.",
+    formula: "|e| ≤ T − w; ≤ T; ≤ T + w; beyond. 'Cannot be decided' where 2w leaves no room in the tolerance",
+    source: "ILAC-G8:09/2019, 4.2; ISO/IEC 17025:2017, 7.8.6",
+    fields: ["points[].statement", "controllerPoints[].statement", "decision.statement"],
+  },
+] as const satisfies readonly FigureDefinition[]);

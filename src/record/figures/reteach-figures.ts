@@ -1,0 +1,53 @@
+import type { FigureDefinition } from "./figure-definition.ts";
+
+/** What re-teaching the sensor, or new constants in the controller, would leave. */
+export const reteachFigures = Object.freeze([
+  {
+    key: "bestCorrection",
+    name: "Best two constants",
+    unit: "distance",
+    meaning:
+      "The new zero and span that bring the judged errors farthest inside their limits; no other two constants do " +
+      "better. If an error stays outside, no re-teach can cure the loop.",
+    formula: "min over lines x = A + B · d of max over errors of the distance beyond the limits, computed exactly",
+    source: "own choice: the minimax line between limits",
+    fields: ["best.lower", "best.upper"],
+  },
+  {
+    key: "endsCorrection",
+    name: "Re-teach at the end points",
+    unit: "distance",
+    meaning: "The zero and span after a re-teach at the first and the last test point: no mean error there.",
+    formula: "line of the reference on the indicated distance through the two end points",
+    source: "ANSI/ISA-51.1-1979 (R1993), terminal-based line",
+    fields: ["ends.lower", "ends.upper"],
+  },
+  {
+    key: "halfSpread",
+    name: "Half spread",
+    unit: "distance",
+    meaning:
+      "The least error that any two constants leave: half of how far errors of one point lie apart, or the bend.",
+    formula: "(greatest − least error)/2 at one test point; else the greatest error after the best two constants",
+    source: "identity",
+    fields: ["halfSpread"],
+  },
+  {
+    key: "newConstants",
+    name: "New constants",
+    unit: "the controller's unit, counts or signal",
+    meaning: "What to type into the controller for the best two constants, instead of teaching the sensor anew.",
+    formula: "the controller value, counts or signal that belongs to the corrected distance at each range end",
+    source: "the ideal line of the stage, read both ways",
+    fields: [
+      "countsLower",
+      "countsUpper",
+      "newConstants.valueLower",
+      "newConstants.valueUpper",
+      "offset",
+      "newConstants.gain",
+      "atLower",
+      "atUpper",
+    ],
+  },
+] as const satisfies readonly FigureDefinition[]);

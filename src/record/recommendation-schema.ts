@@ -1,0 +1,52 @@
+import * as z from "zod";
+import { usualThresholds } from "../verdict/recommendation/recommendation-thresholds.ts";
+import { recommendedActions, stepPlaces } from "../verdict/recommendation/step.ts";
+import { agreements } from "../verdict/recommendation/work-done.ts";
+
+const finite = z.number();
+
+const step = {
+  action: z.enum(recommendedActions),
+  of: z.enum(stepPlaces).describe("what is to be worked on"),
+  does: z.string().describe("for whoever does it"),
+  rule: z.string().describe("the rule that led here"),
+  reasons: z.array(z.string()).describe("the weightiest first"),
+  before: z.string().nullable().describe("what to make sure of before"),
+  constants: z.enum(["of the forecast", "of the instrument's row"]).nullable().describe("what to type in"),
+};
+
+const phaseRecommendationSchema = z.strictObject({
+  ...step,
+  also: z.array(z.strictObject(step)).describe("what comes after it, in this order"),
+});
+
+const thresholdNames = Object.keys(usualThresholds) as [keyof typeof usualThresholds];
+
+/** What to do with the loop: an opinion, with what led there. */
+export const recommendationSchema = z.strictObject({
+  asFound: phaseRecommendationSchema.optional(),
+  asLeft: phaseRecommendationSchema.optional(),
+  workDone: z
+    .strictObject({
+      asked: z.array(z.enum(recommendedActions)),
+      done: z.string().nullable(),
+      agreement: z.enum(agreements),
+    })
+    .optional()
+    .describe("what the loop as found asked for, beside what was done"),
+  thresholds: z.array(
+    z.strictObject({
+      name: z.enum(thresholdNames),
+      column: z.string().describe("of the table instruments, that sets it"),
+      about: z.string(),
+      value: finite,
+      unit: z.enum(["% of tolerance", "times"]),
+      from: z.enum(["instruments table", "default, own choice"]),
+    }),
+  ),
+  history: z.array(z.string()).describe("what the filed history says of the drift, in sentences"),
+});
+
+export type RecommendationRecord = z.infer<typeof recommendationSchema>;
+export type PhaseRecommendationRecord = z.infer<typeof phaseRecommendationSchema>;
+export type RecommendedStepRecord = PhaseRecommendationRecord["also"][number];

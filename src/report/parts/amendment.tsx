@@ -1,0 +1,71 @@
+import { fingerprintOf } from "../../record/fingerprint-words.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import { type ChangeRow, otherRows, resultRows, typedRows } from "../amendment-texts.ts";
+import { timeWords } from "../signing-texts.ts";
+import { Fact } from "./heading.tsx";
+
+/** Which record a later revision replaces, why, by whom, when, and everything that changed. */
+export function AmendmentPart({ record }: { record: SealedRecord }) {
+  const { amendment, revision } = record;
+  if (amendment === undefined) return null;
+  const { replaces, reason, by, at } = amendment;
+  const others = otherRows(amendment);
+  return (
+    <section class="amendment" aria-labelledby="amendment-title">
+      <h2 id="amendment-title">
+        Amendment {revision - 1} to record {replaces.calibration}
+      </h2>
+      <p>
+        This is revision {revision}, a record of its own. It replaces revision {replaces.revision} (fingerprint{" "}
+        <strong class="fingerprint">{fingerprintOf(replaces.sha256)}</strong>), which stays on file as it was issued.
+      </p>
+      <dl class="typed">
+        <Fact name="Reason" value={reason} />
+        <Fact name="Amended by" value={by} />
+        <Fact name="Amended at" value={timeWords(at)} />
+      </dl>
+      <ChangeTable title="What was changed in the tables" rows={typedRows(record, amendment)} />
+      <ChangeTable title="What that changed in the results" rows={resultRows(amendment)} />
+      {others.length > 0 && (
+        <details>
+          <summary>
+            {others.length} further{" "}
+            {others.length === 1 ? "field of the record differs" : "fields of the record differ"}
+          </summary>
+          <p class="small">
+            By their paths in the record’s data, which holds every digit; [] stands for a list, the places in it count
+            from 1.
+          </p>
+          <ChangeTable title="Further fields" rows={others} isLong />
+        </details>
+      )}
+    </section>
+  );
+}
+
+function ChangeTable({ title, rows, isLong }: { title: string; rows: readonly ChangeRow[]; isLong?: boolean }) {
+  if (rows.length === 0) return <p>{title}: nothing.</p>;
+  return (
+    <section class="wide" aria-label={title} tabIndex={0}>
+      <table class={isLong ? "plain changes all-changes" : "plain changes"}>
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Before</th>
+            <th scope="col">Now</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ place, what, before, after }) => (
+            <tr key={place}>
+              <th scope="row">{what}</th>
+              <td>{before}</td>
+              <td>{after}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,188 @@
+import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { PhaseName } from "../page-texts.ts";
+import {
+  actionWords,
+  constantsWords,
+  headlineParts,
+  laterWords,
+  recommendationNow,
+  recommendedPhases,
+  thresholdOrigin,
+  thresholdWords,
+  workDoneWords,
+} from "../recommendation-texts.ts";
+
+/** What to do, on the first page: in words, with the first reason, as an opinion. */
+export function RecommendationAnswer({ record }: { record: CalibrationRecord }) {
+  const now = recommendationNow(record);
+  if (now === undefined) return null;
+  const isMany = now.steps.length > 1;
+  return (
+    <div class="answer-box what-to-do">
+      <h3>{now.phase === "asLeft" ? "What to do now" : "What to do"}</h3>
+      <p class="verdict">
+        {headlineParts(now.steps).map((words, index, all) => (
+          <>
+            <span class="kept-together">{index < all.length - 1 ? `${words},` : words}</span>{" "}
+          </>
+        ))}
+      </p>
+      {now.steps.map((step, index) => (
+        <StepAnswer key={step.does} record={record} phase={now.phase} step={step} number={isMany ? index + 1 : null} />
+      ))}
+      <p class="opinion">
+        An opinion, for an authorised person to agree to. Its rule and further reasons: “What to do, and why”.
+      </p>
+    </div>
+  );
+}
+
+/** Reasons on the first page, where there is one step and where there are several. */
+const reasonsOfOne = 2;
+const reasonsOfMany = 1;
+
+type StepAnswerProps = {
+  record: CalibrationRecord;
+  phase: PhaseName;
+  step: RecommendedStepRecord;
+  /** Null where there is one step only. */
+  number: number | null;
+};
+
+function StepAnswer({ record, phase, step, number }: StepAnswerProps) {
+  return (
+    <>
+      {step.action !== "leave" && (
+        <p class="step">
+          {number !== null && <strong>{number}. </strong>}
+          {step.does}
+        </p>
+      )}
+      <Constants record={record} phase={phase} step={step} />
+      <p>
+        <strong>Why:</strong> {step.reasons.slice(0, number === null ? reasonsOfOne : reasonsOfMany).join(" ")}
+      </p>
+      {step.before && (
+        <p>
+          <strong>Before that:</strong> {step.before}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** What to do, why, by which rule and limits, and what the opinion rests on. */
+export function Recommendation({ record }: { record: CalibrationRecord }) {
+  const { recommendation, software } = record;
+  if (recommendation === undefined) return null;
+  const phases = recommendedPhases(record);
+  const work = workDoneWords(recommendation);
+  return (
+    <section class="recommendation" aria-labelledby="recommendation-title">
+      <h2 id="recommendation-title">What to do, and why</h2>
+      <p>
+        An opinion of {software.name} {software.version}. It rests on the statements, causes, forecasts, switched
+        outputs and loop checks of this record, on the rules named below and on nothing else: it has not seen the plant.
+        It authorises no work; an authorised person has to agree to it, and site procedures say how it is done.
+      </p>
+      {phases.map(({ name, title, steps }) => (
+        <PhaseSteps
+          key={name}
+          record={record}
+          name={name}
+          title={`${title}: ${aboutPhase(name, phases.length)}`}
+          steps={steps}
+        />
+      ))}
+      {work && <p class="after-findings">{work}</p>}
+      <p>
+        <strong>History.</strong> {recommendation.history.join(" ")}
+      </p>
+      <Thresholds thresholds={recommendation.thresholds} />
+    </section>
+  );
+}
+
+function aboutPhase(name: PhaseName, phases: number): string {
+  if (name === "asLeft") return "what to do now";
+  return phases > 1 ? "what was asked for" : "what to do";
+}
+
+type StepsProps = {
+  record: CalibrationRecord;
+  name: PhaseName;
+  title: string;
+  steps: readonly RecommendedStepRecord[];
+};
+
+function PhaseSteps({ record, name, title, steps }: StepsProps) {
+  return (
+    <>
+      <h3>{title}</h3>
+      {steps.map((step, index) => (
+        <article key={step.does} class="finding">
+          <h4>
+            {steps.length > 1 && `${index + 1}. `}
+            {index === 0 ? actionWords(step) : laterWords(step)}
+          </h4>
+          {step.action !== "leave" && <p>{step.does}</p>}
+          <Constants record={record} phase={name} step={step} />
+          <ul class="notes">
+            {step.reasons.map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
+          {step.before && (
+            <p>
+              <strong>Before that:</strong> {step.before}
+            </p>
+          )}
+          <p class="rule">Rule: {step.rule}.</p>
+        </article>
+      ))}
+    </>
+  );
+}
+
+/** What to type in, where the step is a re-scale by constants. */
+function Constants({
+  record,
+  phase,
+  step,
+}: {
+  record: CalibrationRecord;
+  phase: PhaseName;
+  step: RecommendedStepRecord;
+}) {
+  const words = constantsWords(record, phase, step);
+  return words === undefined ? null : (
+    <p>
+      <strong>Constants:</strong> {words}
+    </p>
+  );
+}
+
+function Thresholds({ thresholds }: Pick<RecommendationRecord, "thresholds">) {
+  return (
+    <table class="plain thresholds">
+      <caption>Limits of these rules</caption>
+      <thead>
+        <tr>
+          <th scope="col">What is limited</th>
+          <th scope="col">Limit</th>
+          <th scope="col">From</th>
+        </tr>
+      </thead>
+      <tbody>
+        {thresholds.map((threshold) => (
+          <tr key={threshold.name}>
+            <th scope="row">{threshold.about}</th>
+            <td>{thresholdWords(threshold)}</td>
+            <td>{thresholdOrigin(threshold)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

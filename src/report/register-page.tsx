@@ -1,0 +1,82 @@
+import { renderToString } from "preact-render-to-string";
+import type { Drawing } from "../charts/draw.ts";
+import { digestOf } from "../record/file-digest.ts";
+import type { Register } from "../record/register-form.ts";
+import { fontFaces } from "./font-faces.ts";
+import { pageStyle } from "./page-style.ts";
+import { Picture } from "./parts/pictures.tsx";
+import { OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
+import { RegisterTable } from "./parts/register-table.tsx";
+import script from "./register.client.js";
+
+/** What a folder of records says, as one page that reads without its script and is searched and sorted with it. */
+export function renderRegister(register: Register, rates: Drawing | undefined): string {
+  return [
+    "<!doctype html>",
+    '<html lang="en"><head><meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy()}">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>Register of calibrations, ${register.on}</title>`,
+    `<style>${fontFaces()}${pageStyle}${registerStyle}</style>`,
+    "</head><body>",
+    renderToString(<RegisterPage register={register} rates={rates} />),
+    `<script>${script}</script>`,
+    "</body></html>\n",
+  ].join("\n");
+}
+
+/** The page's own script and no other. */
+function contentSecurityPolicy(): string {
+  const hash = Buffer.from(digestOf(new TextEncoder().encode(script))).toString("base64");
+  return `default-src 'none'; script-src 'sha256-${hash}'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'`;
+}
+
+function RegisterPage({ register, rates }: { register: Register; rates: Drawing | undefined }) {
+  return (
+    <main>
+      <header class="heading">
+        <div>
+          <p class="kind">Register of calibrations</p>
+          <h1>On {register.on}</h1>
+          <p class="subject">every loop by its last filed record</p>
+        </div>
+      </header>
+      <RegisterAnswer register={register} />
+      <OpenFindings openFindings={register.openFindings} />
+      <RegisterTable rows={register.rows} />
+      <RegisterStandards standards={register.standards} on={register.on} />
+      {rates && (
+        <section aria-labelledby="rates-title">
+          <h2 id="rates-title">Found in tolerance, year by year</h2>
+          <Picture drawing={rates} kind="half" />
+        </section>
+      )}
+      <section aria-labelledby="reading-title">
+        <h2 id="reading-title">How to read it</h2>
+        <p class="small">
+          As found and as left: the statement, and the worst reading in percent of span. Drift: how far the fitted line
+          of the error moved since the record before, at the end of the range that moved more, a year. A date is given
+          only where a record left the loop in tolerance and somebody agreed to its interval. The page is made from the
+          folder's index; whether the records may be believed is checked by spanwright verify.
+        </p>
+      </section>
+    </main>
+  );
+}
+
+const registerStyle = `
+.counts{list-style:none;padding:0;display:grid;grid-template-columns:repeat(auto-fit,minmax(170px,1fr));gap:12px}
+.counts li{border:1px solid var(--rule);border-top:6px solid var(--rule);padding:10px 14px;font-size:14px}
+.counts strong{display:block;font-size:28px;line-height:1.2}
+.counts .is-fail{border-top-color:var(--fail);border-top-style:double;border-top-width:8px}
+.counts .is-fail strong{color:var(--fail)}
+.register .where{display:block;font-size:12.5px;color:var(--quiet)}
+.register th button{font:inherit;color:inherit;background:none;border:0;padding:0;cursor:pointer;text-align:left;text-decoration:underline dotted}
+.register th[aria-sort=ascending] button::after{content:" ↑"}
+.register th[aria-sort=descending] button::after{content:" ↓"}
+#find{margin:0 0 10px}
+#find input,#find select{font:inherit;padding:4px 8px;border:1px solid var(--quiet);border-radius:2px}
+#find output{color:var(--quiet)}
+a{color:inherit}
+@media print{#find{display:none}}
+`;

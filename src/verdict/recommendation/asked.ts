@@ -1,0 +1,74 @@
+import type { Statement } from "../decision-rule.ts";
+import { remedyOf } from "./cause-remedy.ts";
+import type { PartState, PhaseState } from "./phase-state.ts";
+
+/** Which part of the loop is to be worked on: it does not pass, or lies so near its limit that adjusting is asked for. */
+export type Asked = { sensor: boolean; controller: boolean; isPassing: boolean };
+
+/**
+ * Which parts of the loop ask for work.
+ *
+ * @param state of the phase
+ * @returns the parts, and whether the phase passes all the same
+ * Source: own choice: a conditional pass is accepted, a conditional fail counts as out of tolerance; `adjust_at` for the
+ *   rest.
+ * @example askedOf({ ...state, sensor: { statement: "pass", worst: 0.82, forecast: null }, thresholds: { ...,
+ *   adjustAt: 80 } }) // { sensor: true, controller: false, isPassing: true }
+ */
+export function askedOf({
+  statement,
+  sensor,
+  controller,
+  thresholds,
+}: Pick<PhaseState, "statement" | "sensor" | "controller" | "thresholds">): Asked {
+  const isAsked = (part: PartState | null) =>
+    part !== null && (isFailed(part.statement) || (isPassed(part.statement) && isNearLimit(part, thresholds.adjustAt)));
+  return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing: isPassed(statement) };
+}
+
+/** At 100 % of the tolerance the decision rule speaks, and nothing else. */
+function isNearLimit({ worst }: PartState, adjustAt: number): boolean {
+  return adjustAt < 100 && 100 * worst >= adjustAt;
+}
+
+function isFailed(statement: Statement | null): boolean {
+  return statement === "fail" || statement === "conditional fail";
+}
+
+function isPassed(statement: Statement | null): boolean {
+  return statement === "pass" || statement === "conditional pass";
+}
+
+/** Causes in the wiring that the signal at the sensor shows already. */
+const seenAtSensor = [12, 13, 14, 29, 30];
+
+/**
+ * The findings that a recommendation rests on: those of the parts that ask for work.
+ *
+ * @param state of the phase
+ * @param asked of `askedOf`
+ * @returns findings in their order; those of a switched output are left to its own judgement
+ * Source: own choice: what matters less than the tolerance needs no cure.
+ * @example countedFindings(state, { sensor: false, controller: false, isPassing: true }) // []
+ */
+export function countedFindings({ findings, judged }: PhaseState, asked: Asked): PhaseState["findings"] {
+  const isAny = asked.sensor || asked.controller;
+  return findings.filter(({ row, stage }) => {
+    if (stage === "switched output") return false;
+    if (stage === "readings" || judged !== "signal") return isAny;
+    if (stage === "wiring") return seenAtSensor.includes(row) ? asked.sensor : isAny;
+    return stage === "sensor" || stage === "rig" ? asked.sensor : asked.controller;
+  });
+}
+
+/**
+ * Whether a finding is one that the readings themselves have to settle.
+ *
+ * @param finding row, title, stage
+ * @returns true for typing, warm-up, play, dwell
+ * Source: `remedyOf`.
+ * @example isOfReadings({ row: 33, title: "typing error", stage: "readings" }) // true
+ */
+export function isOfReadings(finding: PhaseState["findings"][number]): boolean {
+  return remedyOf(finding).cures === "readings";
+}

@@ -1,0 +1,78 @@
+import type { StageName } from "../../analysis/stage-lines.ts";
+import { remedyOf } from "./cause-remedy.ts";
+import type { PhaseState } from "./phase-state.ts";
+import { partWords, sentence } from "./state-words.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+
+const controllerStages: readonly StageName[] = ["input card", "scaling", "input card and scaling"];
+
+/**
+ * Greatest error of what lies between the signal and the value that the controller shows, over the tolerance.
+ *
+ * @param state of the phase
+ * @returns part of the tolerance; 0 where that stage was not read
+ * Source: the lines of the stages.
+ * @example controllerPart({ stageParts: [{ stage: "scaling", part: 6.7 }] }) // 6.7
+ */
+export function controllerPart({ stageParts }: Pick<PhaseState, "stageParts">): number {
+  return Math.max(0, ...stageParts.filter(({ stage }) => controllerStages.includes(stage)).map(({ part }) => part));
+}
+
+/**
+ * New constants in the controller, where it is the controller that is off.
+ *
+ * @param state of the phase, of which the controller's part is off
+ * @param findings that count in it
+ * @param isAlone whether nothing in front of the controller is to be changed as well
+ * @returns the step; nothing where the controller is right, or where its error is one of wiring or of another channel
+ * Source: own choice; the shares of the stages are exact, so that an error of the scaling cannot be taken for one of the
+ *   sensor.
+ * @example controllerStep(state, findings, true)?.action // "re-scale"
+ */
+export function controllerStep(
+  state: PhaseState,
+  findings: PhaseState["findings"],
+  isAlone: boolean,
+): RecommendedStep | undefined {
+  const ofScaling = findings.filter((finding) => finding.stage !== "sensor" && remedyOf(finding).cures === "scaling");
+  const part = controllerPart(state);
+  const isElsewhere = findings.some(({ row, stage }) => stage === "input card" && [9, 11, 31].includes(row));
+  if (ofScaling.length === 0 && (100 * part < state.thresholds.stageShareFrom || isElsewhere)) return undefined;
+  const doings = new Set(
+    ofScaling.map((finding) => remedyOf(finding).does ?? "put the scaling constants in the controller right"),
+  );
+  const isTruncated = ofScaling.length > 0 && ofScaling.every(({ row }) => row === 28);
+  const constants = isTruncated
+    ? null
+    : isAlone && state.newConstants === "pass"
+      ? "of the forecast"
+      : "of the instrument's row";
+  return stepOf({
+    action: "re-scale",
+    of: "controller",
+    does:
+      doings.size === 0 ? "Put the scaling constants in the controller right." : [...doings].map(sentence).join(" "),
+    rule: "the controller makes something wrong of a signal, whatever the sensor gives: that is for the controller to put right",
+    reasons: [
+      ...ofScaling.map(({ says }) => says),
+      ...(part > 0 ? [`What the controller makes of the signal is off by ${partWords(part)}.`] : []),
+      ...sensorReason(state),
+      ...(constants === "of the instrument's row" && !isAlone ? [onceOnly] : []),
+    ],
+    before: beforeScaling(ofScaling),
+    constants,
+  });
+}
+
+function beforeScaling(findings: PhaseState["findings"]): string | null {
+  const open = findings.find(({ rivals }) => rivals.length > 0);
+  return open === undefined ? null : `To be sure of the cause: ${open.separatedBy}.`;
+}
+
+const onceOnly =
+  "Type in the constants that the loop is designed with: new constants from these readings would also make up for what the first step cures, and count it twice.";
+
+function sensorReason({ sensor, judged }: PhaseState): string[] {
+  if (judged !== "signal" || sensor?.statement !== "pass") return [];
+  return [`The sensor itself passes: its worst reading is ${partWords(sensor.worst)}.`];
+}

@@ -1,0 +1,36 @@
+import { numberWords } from "../limit-words.ts";
+import type { PartState, PhaseState } from "./phase-state.ts";
+import { partWords } from "./state-words.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+
+/**
+ * Leaving a loop as it is.
+ *
+ * @param state of a phase that passes and asks for nothing
+ * @returns the step
+ * Source: own choice; adjusting what passes spoils the history of its drift.
+ * @example leaveStep(state).rule // "it passes, and its worst error is below 80 % of the tolerance"
+ */
+export function leaveStep(state: PhaseState): RecommendedStep {
+  const { thresholds, statement, findings, switching } = state;
+  const limit = thresholds.adjustAt;
+  const parts = [state.sensor, state.controller].filter((part): part is PartState => part !== null);
+  const worst = Math.max(0, ...parts.map((part) => part.worst));
+  const named = findings.filter(({ stage }) => stage !== "switched output");
+  const tripped = switching.filter(({ found }) => found?.statement === "pass").map(({ output }) => output.output);
+  return stepOf({
+    action: "leave",
+    of: "loop",
+    does: "Leave it as it is.",
+    rule:
+      limit < 100
+        ? `it passes, and its worst error is below ${numberWords(limit, "%")} of the tolerance`
+        : "it passes, and nothing is adjusted that passes",
+    reasons: [
+      `It passes: the worst reading is ${partWords(worst)}${limit < 100 ? `, adjusting is asked for from ${numberWords(limit, "%")}` : ""}.`,
+      ...(tripped.length > 0 ? [`${tripped.join(", ")} ${tripped.length === 1 ? "passes" : "pass"} too.`] : []),
+      ...(statement === "conditional pass" ? ["It is only just accepted: shorten the interval."] : []),
+      ...named.map(({ says }) => `Too small to be worked on, but to be watched: ${says}`),
+    ],
+  });
+}

@@ -1,0 +1,72 @@
+import type { Stage } from "../../analysis/loop.ts";
+import type { StageName } from "../../analysis/stage-lines.ts";
+import type { Finding } from "../causes/finding.ts";
+import type { DecisionRule, Statement } from "../decision-rule.ts";
+import type { SwitchedState } from "../switched-state.ts";
+import type { DriftFindings } from "./drift-history.ts";
+import type { RecommendationThresholds } from "./recommendation-thresholds.ts";
+
+/** The error that a correction leaves; part: of the tolerance on its side, 1 for the whole of it. */
+export type ForecastLeft = { statement: Statement; errorDistance: number; part: number };
+
+/** What re-teaching could do for one part of the loop, as `reteach` found it; null where it found none. */
+export type Forecast = {
+  now: ForecastLeft;
+  best: ForecastLeft | null;
+  ends: ForecastLeft | null;
+  isCurable: boolean | null;
+  whyNot: { because: "spread at one point" | "curvature"; point: number; halfSpread: number } | null;
+};
+
+/** One part of the loop as it was judged; worst: greatest error of a reading over its tolerance. */
+export type PartState = { statement: Statement | null; worst: number; forecast: Forecast | null };
+
+/** The judged point that stands for the phase. */
+export type WorstPoint = {
+  point: number;
+  errorDistance: number;
+  expandedUncertainty: number;
+  /** The lesser side of the tolerance. */
+  tolerance: number;
+  /** Greatest contribution of its budget, in words. */
+  greatestSource: string | null;
+};
+
+/** An item of the loop check that does not pass, or says one thing and shows another. */
+export type FailedCheck = { item: string; number: number | null; says: string; isContradiction: boolean };
+
+/** What one phase of a record shows, as far as a recommendation rests on it; distances in one unit. */
+export type PhaseState = {
+  unit: string;
+  rangeLower: number;
+  rangeUpper: number;
+  rule: DecisionRule;
+  minimumTestUncertaintyRatio: number;
+  statement: Statement | null;
+  /** The quantity that the sensor's part stands for. */
+  judged: Stage;
+  sensor: PartState | null;
+  controller: PartState | null;
+  /** Greatest error of each stage's line over the tolerance. */
+  stageParts: readonly { stage: StageName; part: number }[];
+  findings: readonly Pick<Finding, "row" | "title" | "stage" | "says" | "rivals" | "separatedBy">[];
+  /** Readings inside the range that reported a fault instead of a distance. */
+  faultReadings: number;
+  /** Half of the greatest spread of repeated readings over the tolerance; or why there is none. */
+  scatter: number | { notDetermined: string };
+  /** Half of the greatest gap between rising and falling over the tolerance. */
+  gap: number | null;
+  /** Whether the loop check looked at the target. */
+  isTargetProved: boolean;
+  /** New constants for the controller from the forecast, and what they would leave. */
+  newConstants: Statement | null;
+  worstPoint: WorstPoint | null;
+  switching: readonly SwitchedState[];
+  failedChecks: readonly FailedCheck[];
+  /** What would be left without the error of the day's air, over the tolerance. */
+  leftWithoutAir: number | null;
+  /** Whether it had been taught anew when these readings were taken. */
+  isJustTaught: boolean;
+  drift: DriftFindings;
+  thresholds: RecommendationThresholds;
+};

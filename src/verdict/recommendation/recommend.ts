@@ -1,0 +1,138 @@
+import { type Asked, askedOf, countedFindings, isOfReadings } from "./asked.ts";
+import { remedyOf } from "./cause-remedy.ts";
+import { controllerPart, controllerStep } from "./controller-step.ts";
+import { leaveStep } from "./leave-step.ts";
+import { openStep, readingSteps, standardSteps } from "./open-steps.ts";
+import type { PhaseState } from "./phase-state.ts";
+import { repairSteps } from "./repair-steps.ts";
+import { sensorStep } from "./sensor-step.ts";
+import { partWords } from "./state-words.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+import { switchSteps, taughtOutputs } from "./switch-steps.ts";
+
+/** What to do with a loop: the first step, and what to do after it. */
+export type PhaseRecommendation = RecommendedStep & { also: RecommendedStep[] };
+
+/**
+ * What to do with a loop as one phase shows it: an opinion, that rests on what was judged and found before.
+ *
+ * The steps stand in the order of the signal, for each is to be proved before the next: set-up and wiring, the sensor,
+ * the controller, its switched outputs; last what has to be read again. A loop that passes, and asks for nothing, is left
+ * as it is.
+ *
+ * @param state of the phase
+ * @returns first step with its reasons, and the further ones in their order
+ * Source: own choice of rules and limits (`usualThresholds`), after the trade's order: measure, mend what is around the
+ *   sensor, re-teach or re-scale, replace last.
+ * @example recommend(state).action // "re-teach"
+ */
+export function recommend(state: PhaseState): PhaseRecommendation {
+  const [first, ...also] = stepsOf(state);
+  if (first === undefined) throw new TypeError("recommend: there is always a step");
+  return { ...first, also };
+}
+
+function stepsOf(state: PhaseState): readonly RecommendedStep[] {
+  const asked = askedOf(state);
+  const findings = countedFindings(state, asked);
+  const outputs = switchSteps(state);
+  const repairs = repairSteps(
+    state,
+    findings,
+    outputs.filter(({ of }) => of === "set-up" || of === "wiring"),
+  );
+  const sensor = asked.sensor ? sensorSteps(state, findings, repairs) : [];
+  const isAlone = repairs.length + sensor.length === 0;
+  const controller = isControllerAsked(state, asked) ? controllerStep(state, findings, isAlone) : undefined;
+  const steps = [
+    ...repairs,
+    ...sensor,
+    ...(controller === undefined ? [] : [controller]),
+    ...taughtOutputs(outputs),
+    ...standardSteps(state),
+    ...readingSteps(state, findings),
+  ];
+  if (steps.length > 0) return asked.isPassing && isAnyAsked(asked) ? withWhyAsked(steps, state) : steps;
+  if (state.statement !== null && asked.isPassing && !isAnyAsked(asked)) return [leaveStep(state)];
+  return asked.controller && !asked.sensor ? [sumStep(state)] : [openStep(state)];
+}
+
+function isAnyAsked({ sensor, controller }: Asked): boolean {
+  return sensor || controller;
+}
+
+/** Where only values were read, the sensor's part stands for the whole loop. */
+function isControllerAsked({ judged }: PhaseState, asked: Asked): boolean {
+  return asked.controller || (judged === "value" && asked.sensor);
+}
+
+/** A sensor is taught or replaced only for what nothing around it explains. */
+function sensorSteps(
+  state: PhaseState,
+  findings: PhaseState["findings"],
+  repairs: readonly RecommendedStep[],
+): RecommendedStep[] {
+  const cures = findings.map((finding) => remedyOf(finding).cures);
+  const isExplained = cures.some((place) => place === "set-up" || place === "wiring") || findings.some(isOfReadings);
+  const isInSensor = cures.includes("sensor");
+  const isUnsteady = findings.some(({ row }) => row === 34);
+  if (isUnsteady || (isExplained && !isInSensor)) return [];
+  if (state.judged === "value" && cures.includes("scaling")) return [];
+  if (isFaultAlone(state)) return repairs.length > 0 ? [] : [faultStep(state)];
+  const step = sensorStep(controllerIsOff(state) ? withoutMixedDrift(state) : state);
+  const isFirst = repairs.length === 0 && !isExplained;
+  if (isFirst) return [step];
+  if (step.action !== "re-teach") return [];
+  const isSetUpFirst = repairs.some(({ of }) => of === "set-up");
+  return [{ ...step, reasons: [...step.reasons, teachWhatIsLeft], before: isSetUpFirst ? null : step.before }];
+}
+
+const teachWhatIsLeft = "Read again after what comes before it, and teach only what is still off.";
+
+function controllerIsOff(state: PhaseState): boolean {
+  return 100 * controllerPart(state) >= state.thresholds.stageShareFrom;
+}
+
+/** A history of what the controller showed says nothing of the sensor where the controller is off as well. */
+function withoutMixedDrift(state: PhaseState): PhaseState {
+  if (!state.drift.isOfWholeLoop) return state;
+  return { ...state, drift: { ...state.drift, isTaughtTwice: false, growth: null } };
+}
+
+/** The distances that were measured are right; it is the fault signals between them that fail. */
+function isFaultAlone({ faultReadings, sensor, thresholds }: PhaseState): boolean {
+  const isErrorRight = sensor?.forecast?.now.statement === "pass" && 100 * (sensor?.worst ?? 0) < thresholds.adjustAt;
+  return faultReadings > 0 && isErrorRight;
+}
+
+function faultStep({ faultReadings }: PhaseState): RecommendedStep {
+  const count = faultReadings === 1 ? "One reading" : `${faultReadings} readings`;
+  return stepOf({
+    action: "repair wiring or set-up",
+    of: "set-up",
+    does: "Find why the sensor reported a fault: target lost, face dirty, a wire that comes and goes.",
+    rule: "a fault signal inside the range fails the loop, though what it measured is right",
+    reasons: [
+      `${count} inside the range reported a fault instead of a distance; every distance that was measured is inside.`,
+    ],
+  });
+}
+
+/** Each stage passes by itself, and what they add up to does not. */
+function sumStep(state: PhaseState): RecommendedStep {
+  const step = sensorStep(state);
+  const reason =
+    "Sensor and controller pass each by itself, but not what they add up to; the sensor has the greater share.";
+  return { ...step, reasons: [reason, ...step.reasons] };
+}
+
+function withWhyAsked(
+  [first, ...others]: readonly RecommendedStep[],
+  { thresholds, sensor, controller }: PhaseState,
+): readonly RecommendedStep[] {
+  if (first === undefined) return [];
+  const worst = Math.max(sensor?.worst ?? 0, controller?.worst ?? 0);
+  const why = `It passes, but its worst reading is ${partWords(worst)}, and adjusting is asked for from ${thresholds.adjustAt} % on.`;
+  const isFor = ({ of }: RecommendedStep) => of === "sensor" || of === "controller";
+  return [first, ...others].map((step) => (isFor(step) ? { ...step, reasons: [why, ...step.reasons] } : step));
+}

@@ -1,0 +1,93 @@
+import { remedyOf } from "./cause-remedy.ts";
+import type { FailedCheck, PhaseState } from "./phase-state.ts";
+import { partWords, sentence } from "./state-words.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+import type { SwitchStep } from "./switch-steps.ts";
+
+type RepairPlace = "set-up" | "wiring";
+type Repair = { of: RepairPlace; does: string; reason: string; before: string | null };
+
+/**
+ * What is to be put right around the sensor before anything is taught: set-up first, then wiring.
+ *
+ * @param state of the phase
+ * @param findings that count in it
+ * @param shifts of switched outputs that go back to the set-up or the wiring
+ * @returns no step, one, or one for each of the two
+ * Source: own choice of remedies (`remedyOf`), in the order of the signal.
+ * @example repairSteps(state, [], []) // []
+ */
+export function repairSteps(
+  state: PhaseState,
+  findings: PhaseState["findings"],
+  shifts: readonly SwitchStep[],
+): RecommendedStep[] {
+  const repairs = [
+    ...findings.flatMap((finding) => repairOf(finding, state)),
+    ...wiringShare(state, findings),
+    ...state.failedChecks.flatMap(checkRepair),
+    ...shifts.map(({ of, does, reason }) => ({ of: of as RepairPlace, does, reason, before: null })),
+  ];
+  return (["set-up", "wiring"] as const).flatMap((place) => {
+    const here = repairs.filter(({ of }) => of === place);
+    return here.length === 0 ? [] : [repairStep(place, here)];
+  });
+}
+
+function repairStep(of: RepairPlace, repairs: readonly Repair[]): RecommendedStep {
+  return stepOf({
+    action: "repair wiring or set-up",
+    of,
+    does: [...new Set(repairs.map(({ does }) => sentence(does)))].join(" "),
+    rule:
+      of === "wiring"
+        ? "wiring before sensor and scaling: what is wrong between them is mended there, and not taught away"
+        : "set-up before sensor: what is wrong around it is put right there, and not taught away",
+    reasons: [...new Set(repairs.map(({ reason }) => reason))],
+    before: repairs.find(({ before }) => before !== null)?.before ?? null,
+  });
+}
+
+function repairOf(finding: PhaseState["findings"][number], { leftWithoutAir }: PhaseState): Repair[] {
+  const remedy = remedyOf(finding);
+  if (remedy.cures !== "set-up" && remedy.cures !== "wiring") return [];
+  const air =
+    finding.row === 20 && leftWithoutAir !== null && leftWithoutAir <= 1
+      ? ` Without the error of the day's air the worst reading would be ${partWords(leftWithoutAir)}.`
+      : "";
+  const before = finding.rivals.length === 0 ? null : `To be sure of the cause: ${finding.separatedBy}.`;
+  return [{ of: remedy.cures, does: remedy.does, reason: finding.says + air, before }];
+}
+
+/** A wire that changes the signal needs no name to be mended. */
+function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseState["findings"]): Repair[] {
+  const part = stageParts.find(({ stage }) => stage === "wiring")?.part ?? 0;
+  if (100 * part < thresholds.stageShareFrom || findings.some(({ stage }) => stage === "wiring")) return [];
+  return [
+    {
+      of: "wiring",
+      does: "find what changes the signal between sensor and input card",
+      reason: `Between the terminals of the sensor and those of the card the signal changes by ${partWords(part)}.`,
+      before: null,
+    },
+  ];
+}
+
+/** Items that the readings, the trips or the outputs table speak of themselves; and the one that comes last. */
+const judgedElsewhere = ["scaling", "end to end", "restored"];
+const controllerSettings = [14, 15, 16, 17];
+const wiringUpTo = 13;
+
+function checkRepair({ item, number, says, isContradiction }: FailedCheck): Repair[] {
+  if (isContradiction || item === "identity" || judgedElsewhere.includes(item) || number === 16) return [];
+  const isWiring = number === null || (number <= wiringUpTo && !controllerSettings.includes(number));
+  const reason = `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.`;
+  return [
+    {
+      of: isWiring ? "wiring" : "set-up",
+      does: `put right what the loop check found at “${item}”`,
+      reason,
+      before: null,
+    },
+  ];
+}

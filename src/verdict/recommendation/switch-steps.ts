@@ -1,0 +1,129 @@
+import { numberWords } from "../limit-words.ts";
+import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switched-state.ts";
+import type { PhaseState } from "./phase-state.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+
+/** What a switched output asks for, at which place. */
+export type SwitchStep = {
+  action: RecommendedStep["action"];
+  of: "set-up" | "wiring" | "switched output" | "readings" | "standard";
+  does: string;
+  reason: string;
+};
+
+/**
+ * What the switched outputs of a phase ask for.
+ *
+ * A teach of its own that drifted is taught anew; what the analog value is off by, too, is a shift in front of both, and
+ * teaching the output would hide it.
+ *
+ * @param state of the phase, with its switched outputs as they were judged
+ * @returns one entry a thing to do; none where every output passes
+ * Source: `setPointShares`, `judgeSetPoint`; own choice of what each asks for.
+ * @example switchSteps({ switching: [], unit: "mm" }) // []
+ */
+export function switchSteps({ switching, unit }: Pick<PhaseState, "switching" | "unit">): readonly SwitchStep[] {
+  return switching.flatMap((state) => [...wiringOf(state), ...setPointOf(state, unit), ...travelOf(state)]);
+}
+
+/**
+ * The same as one step a place, for those that are not repairs.
+ *
+ * @param asked of `switchSteps`
+ * @returns steps to teach an output, or to look again
+ * Source: own choice.
+ * @example taughtOutputs([]) // []
+ */
+export function taughtOutputs(asked: readonly SwitchStep[]): RecommendedStep[] {
+  return asked
+    .filter(({ of }) => of !== "set-up" && of !== "wiring")
+    .map(({ action, of, does, reason }) => stepOf({ action, of, does, rule: ruleOf(of), reasons: [reason] }));
+}
+
+function ruleOf(of: SwitchStep["of"]): string {
+  if (of === "switched output") return "the switch point is off, and the analog value does not explain it";
+  return of === "standard"
+    ? "the uncertainty is too large for the tolerance of the set point"
+    : "nothing tells a drifted teach from a shift";
+}
+
+function wiringOf({ output, wiring }: SwitchedState): SwitchStep[] {
+  if (wiring.statement !== "fail") return [];
+  const { inputMatch } = wiring;
+  const reason =
+    inputMatch?.statement === "fail"
+      ? `${output.output} is a ${output.polarity} output and needs a ${inputMatch.needs} input; this one is ${output.controllerInput}.`
+      : `The voltage across the input of ${output.output} is not one that it surely reads.`;
+  return [{ action: "repair wiring or set-up", of: "wiring", does: `make ${output.output} and its input fit`, reason }];
+}
+
+function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit: string): SwitchStep[] {
+  if (found?.setPoint?.decision?.statement === "cannot be decided") {
+    return [
+      {
+        action: "cannot be decided",
+        of: "standard",
+        does: `Find the switch point of ${output} with a standard of smaller uncertainty.`,
+        reason: `U of the set point of ${output} leaves no error that could be accepted.`,
+      },
+    ];
+  }
+  if (found === null || !isSetPointOff(found)) return [];
+  const off = `${output} trips ${offWords(found, unit)} its set point of ${numberWords(setPoint, unit)}`;
+  const teach: SwitchStep = {
+    action: "re-teach",
+    of: "switched output",
+    does: `Teach the switch point of ${output} anew, at ${numberWords(setPoint, unit)}.`,
+    reason: `${off}, and the analog value explains little of it.`,
+  };
+  const shift: SwitchStep = {
+    action: "repair wiring or set-up",
+    of: "set-up",
+    does: "look for what has moved, mount, datum or target, and put it back where it belongs",
+    reason: `${off}, and the analog value is off by about the same: what both share has moved.`,
+  };
+  switch (found.shares?.consistentWith) {
+    case "teach":
+      return [teach];
+    case "shift":
+      return [shift];
+    case "teach and shift":
+      return [
+        { ...shift, reason: `${off}; the analog value explains a part of it.` },
+        { ...teach, reason: `${off}; the analog value explains a part of it only.` },
+      ];
+    default:
+      return [
+        {
+          action: "cannot be decided",
+          of: "readings",
+          does: `Read the analog value around ${numberWords(setPoint, unit)} before ${output} is taught anew.`,
+          reason: `${off}, and nothing tells a teach that drifted from a shift of mount or datum.`,
+        },
+      ];
+  }
+}
+
+function offWords({ setPoint }: SwitchedFound, unit: string): string {
+  const error = setPoint?.error ?? 0;
+  return `${numberWords(Math.abs(error), unit, 3)} ${error < 0 ? "nearer than" : "farther than"}`;
+}
+
+function travelOf({ output: { output }, found }: SwitchedState): SwitchStep[] {
+  if (found === null) return [];
+  const { differential, repeat, chatter } = found;
+  const failed = [
+    ...(differential?.statement === "fail" ? ["differential travel"] : []),
+    ...(repeat?.statement === "fail" ? ["repeat accuracy"] : []),
+    ...(chatter?.statement === "fail" ? ["chatter"] : []),
+  ];
+  if (failed.length === 0) return [];
+  return [
+    {
+      action: "repair wiring or set-up",
+      of: "set-up",
+      does: `look at target, mount and hysteresis setting of ${output}`,
+      reason: `${output} does not pass in ${failed.join(", ")}.`,
+    },
+  ];
+}

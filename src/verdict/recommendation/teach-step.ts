@@ -1,0 +1,110 @@
+import { numberWords } from "../limit-words.ts";
+import { acceptedBelow } from "./accepted-below.ts";
+import { remedyOf } from "./cause-remedy.ts";
+import { driftReasons } from "./drift-words.ts";
+import type { Forecast, ForecastLeft, PhaseState } from "./phase-state.ts";
+import { leftWords, partWords } from "./state-words.ts";
+import { type RecommendedStep, stepOf } from "./step.ts";
+
+/** A forecast that has two constants. */
+export type KnownForecast = Forecast & { best: ForecastLeft };
+
+/**
+ * Teaching zero and span anew, where that brings the sensor inside.
+ *
+ * @param forecast what a re-teach would leave
+ * @param state of the phase
+ * @returns the step; its rule says where there is little in hand
+ * Source: `reteach`; own choice of what is little, `usualThresholds`.
+ * @example teachStep(forecast, state).does // "Teach both ends of the range anew, at 300 mm and 3000 mm."
+ */
+export function teachStep(forecast: KnownForecast, state: PhaseState): RecommendedStep {
+  const { thresholds, scatter, findings } = state;
+  const doubts = doubtsOf(forecast.best, state);
+  return stepOf({
+    action: "re-teach",
+    of: "sensor",
+    does: teachWords(forecast, state),
+    rule:
+      doubts.length === 0
+        ? `a zero and span error alone: a re-teach leaves ${thresholds.reteachResidualMax} % of the tolerance or less, and half the spread is ${thresholds.reteachScatterMax} % or less`
+        : "a new zero and span bring it inside, but with little in hand",
+    reasons: [
+      ...(state.isJustTaught ? ["It was taught anew just now, and is off all the same."] : []),
+      ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map(({ says }) => says),
+      `A new zero and span can cure it: the best two leave ${leftWords(forecast.best, state)}.`,
+      typeof scatter === "number"
+        ? `Half the spread of repeated readings is ${partWords(scatter)}.`
+        : `How far readings repeat is not determined: ${scatter.notDetermined}.`,
+      ...driftReasons(state.drift, state.unit),
+      ...doubts,
+    ],
+    before: refusedInside(state) ?? beforeTeaching(findings, scatter),
+  });
+}
+
+/** Inside the tolerance, and yet refused: whoever reads this may ask for a better standard instead. */
+function refusedInside({ sensor, rule, worstPoint, unit }: PhaseState): string | undefined {
+  if (sensor?.statement !== "fail" || sensor.worst > 1 || worstPoint === null) return undefined;
+  if (rule.name === "simple acceptance") return undefined;
+  const { expandedUncertainty, tolerance } = worstPoint;
+  const room = acceptedBelow(worstPoint, rule);
+  return (
+    "Weigh a better standard against it: every reading is inside the tolerance, and the decision rule does not accept " +
+    `it, for U is ${numberWords(expandedUncertainty, unit, 2)} and the tolerance ${numberWords(tolerance, unit, 3)}.` +
+    (room === undefined ? "" : ` With a U of ${numberWords(room, unit, 2)} or less it would be accepted as it is.`)
+  );
+}
+
+function doubtsOf(best: ForecastLeft, { thresholds, scatter }: PhaseState): string[] {
+  const { reteachResidualMax, reteachScatterMax } = thresholds;
+  return [
+    ...(100 * best.part > reteachResidualMax
+      ? [`It would leave more than ${reteachResidualMax} % of the tolerance: plan to replace the sensor.`]
+      : []),
+    ...(typeof scatter === "number" && 100 * scatter > reteachScatterMax
+      ? [`It scatters by more than ${reteachScatterMax} % of the tolerance: look at target and mount as well.`]
+      : []),
+  ];
+}
+
+function teachWords({ ends, best }: KnownForecast, { unit, rangeLower, rangeUpper, rule }: PhaseState): string {
+  const [from, to] = [numberWords(rangeLower, unit), numberWords(rangeUpper, unit)];
+  const isEndsEnough = ends?.statement === "pass" || (rule.name === "four words" && ends?.statement === best.statement);
+  if (isEndsEnough) return `Teach both ends of the range anew, at ${from} and ${to}.`;
+  return `Teach zero and span anew, for the best line over the range: a teach at its ends, ${from} and ${to}, would not do.`;
+}
+
+function beforeTeaching(findings: PhaseState["findings"], scatter: PhaseState["scatter"]): string | null {
+  if (findings.some(({ row }) => row === 10)) {
+    return "See first that mount, datum and target sit where they belong: a teach would hide a bracket that slipped.";
+  }
+  return typeof scatter === "number" ? null : "Read a second cycle first, to see that it repeats.";
+}
+
+/**
+ * Neither taught nor replaced yet: what a re-teach would leave lies inside the tolerance, and the rule does not accept it.
+ *
+ * @param forecast what a re-teach would leave
+ * @param state of the phase
+ * @returns the step
+ * Source: own choice: what speaks of the standard is not held against the sensor.
+ * @example betterStandard(forecast, state).of // "standard"
+ */
+export function betterStandard({ best }: KnownForecast, state: PhaseState): RecommendedStep {
+  const { worstPoint, unit } = state;
+  return stepOf({
+    action: "cannot be decided",
+    of: "standard",
+    does: "Measure again with a standard of smaller uncertainty before anything is adjusted.",
+    rule: "no zero and span would be accepted, and what the best two leave does not condemn the sensor",
+    reasons: [
+      `The best zero and span would leave ${leftWords(best, state)}; the decision rule does not accept that.`,
+      ...(worstPoint === null
+        ? []
+        : [
+            `At the worst point U is ${numberWords(worstPoint.expandedUncertainty, unit, 2)}, the tolerance ${numberWords(worstPoint.tolerance, unit, 3)}.`,
+          ]),
+    ],
+  });
+}

@@ -1,0 +1,17 @@
+import { columnNamed } from "./header-columns.ts";
+import type { RawTable } from "./raw-table.ts";
+
+/** A calibration and the tag that it belongs to, as they are written. */
+export type NamedCalibration = { calibration: string; tag: string };
+
+/** Every calibration that a workbook names, whatever is wrong with the rest of its row. */
+export function namedCalibrations(tables: readonly RawTable[]): readonly NamedCalibration[] {
+  const raw = tables.find(({ table }) => table === "calibrations");
+  if (raw === undefined) return [];
+  const index = (name: string) => raw.header.findIndex((text) => columnNamed("calibrations", text)?.name === name);
+  const [calibration, tag] = [index("calibration"), index("tag")];
+  return raw.rows.map(({ cells }) => ({
+    calibration: cells[calibration]?.trim() ?? "",
+    tag: cells[tag]?.trim() ?? "",
+  }));
+}

@@ -1,0 +1,17 @@
+import Papa from "papaparse";
+
+/**
+ * Rows as the text of a .csv file that a spreadsheet opens: numbers stay numbers, and a text that a spreadsheet would
+ * take for a formula is marked as text with an apostrophe.
+ */
+export function writeDelimited(rows: readonly (readonly (string | number)[])[]): string {
+  const safe = rows.map((row) => row.map((cell) => (typeof cell === "string" ? withoutFormula(cell) : cell)));
+  return `${Papa.unparse(safe, { newline: "\r\n" })}\r\n`;
+}
+
+/** What begins a formula in spreadsheets, also behind signs that they pass over. */
+const formulaStart = /^[\s\p{Cc}\p{Cf}]*[=+\-@\t\r]/u;
+
+function withoutFormula(text: string): string {
+  return formulaStart.test(text) ? `'${text}` : text;
+}

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { checkAmendment } from "../../src/filing/check-amendment.ts";
+import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { amended, samplePage } from "./sample-pages.ts";
+
+const replaced = samplePage().record;
+const { record } = amended(replaced, "put right");
+const told = (one: SealedRecord, other: SealedRecord) => checkAmendment(one, other, "x.html").map(({ says }) => says);
+
+test("a revision that says what it replaces and all that differs gives no doubt", () => {
+  expect(told(replaced, record)).toEqual([]);
+});
+
+test("a revision that says nothing, or names another record, is told", () => {
+  const { amendment, ...bare } = record;
+  expect(told(replaced, bare)).toEqual(["it is revision 2 and does not say what it amends"]);
+  expect(amendment).toBeDefined();
+  const says = "it says that it replaces another record than the filed revision 1";
+  expect(told(samplePage({ calibration: "C-2" }).record, record)).toEqual([says]);
+  expect(told(replaced, { ...record, revision: 3 })).toEqual([
+    "it says that it replaces another record than the filed revision 2",
+  ]);
+});
+
+test("a change that is not listed, and one that is listed and was none, are told", () => {
+  const silent = { ...record, figureBasis: "another" };
+  expect(told(replaced, silent)).toEqual([
+    "its list of changes is not what differs from revision 1: 1 are listed, 2 were found, the first that differs is figureBasis",
+  ]);
+  const { amendment } = record;
+  if (amendment === undefined) throw new TypeError("the second revision amends the first");
+  const boastful = {
+    ...record,
+    amendment: {
+      ...amendment,
+      changes: [...amendment.changes, { place: "nextDue", before: null, after: '"2027-01-01"' }],
+    },
+  };
+  expect(told(replaced, boastful)).toEqual([
+    "its list of changes is not what differs from revision 1: 2 are listed, 1 were found, the first that differs is nextDue",
+  ]);
+});

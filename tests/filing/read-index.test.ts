@@ -1,0 +1,111 @@
+import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { decideFinding } from "../../src/filing/decide-finding.ts";
+import { filePage } from "../../src/filing/file-page.ts";
+import type { FilingDisk } from "../../src/filing/filing-disk.ts";
+import { filingFolder } from "../../src/filing/filing-folder.ts";
+import { readIndex } from "../../src/filing/read-index.ts";
+import { amended, diskWith, samplePage, temporaryFolder } from "./sample-pages.ts";
+
+/** A disk that counts the pages that are read. */
+function countingDisk(changes: Partial<FilingDisk> = {}) {
+  const pages: string[] = [];
+  const { read } = diskWith();
+  const disk = diskWith({
+    read: (path) => {
+      if (path.endsWith(".html")) pages.push(path);
+      return read(path);
+    },
+    ...changes,
+  });
+  return { disk, pages };
+}
+
+/** Two loops, one of them amended, the other found out of tolerance and decided about. */
+async function filedFolder(): Promise<string> {
+  const path = temporaryFolder();
+  const folder = filingFolder(diskWith(), path);
+  const first = samplePage();
+  for (const page of [
+    first,
+    samplePage({ tag: "LT-2", calibration: "C-2", isOutOfTolerance: true }),
+    amended(first.record, "put right"),
+  ]) {
+    await filePage(folder, page, {});
+  }
+  await decideFinding(folder, { tag: "LT-2", calibration: "C-2", decision: "no impact", by: "A. Example" });
+  return path;
+}
+
+test("an index that was kept at filing is enough: no page is read", async () => {
+  const folder = await filedFolder();
+  const { disk, pages } = countingDisk();
+  const { entries, decisions, doubts } = await readIndex(disk, folder);
+  expect(entries.map(({ number, summary }) => [number, summary.tag, summary.revision])).toEqual([
+    [1, "LT-1", 1],
+    [2, "LT-2", 1],
+    [3, "LT-1", 2],
+  ]);
+  expect(decisions.map(({ tag, decision }) => [tag, decision])).toEqual([["LT-2", "no impact"]]);
+  expect([doubts, pages]).toEqual([[], []]);
+});
+
+const damaged: readonly (readonly [string, (text: string) => string | undefined, number])[] = [
+  ["is gone", () => undefined, 3],
+  ["is empty", () => "", 3],
+  ["belongs to another ledger", (text) => text.replace(/"page":"..../u, '"page":"0000'), 3],
+  ["lacks a line", (text) => text.split("\n").toSpliced(2, 1).join("\n"), 1],
+  ["has a last line that was not finished", (text) => text.slice(0, -50), 1],
+  ["has a line of another page", (text) => text.replace('"path":"LT-2/', '"path":"LT-3/'), 1],
+  ["has a line that is nonsense", (text) => text.split("\n").with(2, "nonsense").join("\n"), 1],
+];
+
+test.each(damaged)("an index that %s is made whole from the pages, once", async (_, change, read) => {
+  const folder = await filedFolder();
+  const file = join(folder, "index.jsonl");
+  const whole = readFileSync(file, "utf8");
+  const expected = await readIndex(diskWith(), folder);
+  const text = change(whole);
+  if (text === undefined) rmSync(file);
+  else writeFileSync(file, text);
+  const { disk, pages } = countingDisk();
+  expect(await readIndex(disk, folder)).toEqual(expected);
+  expect(pages).toHaveLength(read);
+  expect(readFileSync(file, "utf8")).toBe(whole);
+  expect((await readIndex(disk, folder)).entries).toHaveLength(3);
+  expect(pages).toHaveLength(read);
+});
+
+test("a page that was filed after the index was lost is added to one that is made anew", async () => {
+  const folder = await filedFolder();
+  rmSync(join(folder, "index.jsonl"));
+  await filePage(filingFolder(diskWith(), folder), samplePage({ calibration: "C-3" }), {});
+  expect((await readIndex(diskWith(), folder)).entries.map(({ number }) => number)).toEqual([1, 2, 3, 5]);
+});
+
+test("a page that is missing or was changed gives no entry, and is told", async () => {
+  const folder = await filedFolder();
+  rmSync(join(folder, "index.jsonl"));
+  rmSync(join(folder, "LT-2/2026-03-04_C-2_r1.html"));
+  writeFileSync(join(folder, "LT-1/2026-03-04_C-1_r1.html"), samplePage({}, "another").bytes);
+  const { entries, doubts } = await readIndex(diskWith(), folder);
+  expect(entries.map(({ number }) => number)).toEqual([3]);
+  expect(doubts.map(({ place, says }) => `${place}: ${says}`)).toEqual([
+    "LT-1/2026-03-04_C-1_r1.html: the page is not the one that was filed",
+    "LT-2/2026-03-04_C-2_r1.html: the page is missing",
+  ]);
+});
+
+test("a folder that cannot be written to is read all the same", async () => {
+  const folder = await filedFolder();
+  rmSync(join(folder, "index.jsonl"));
+  const refused = () => Promise.reject(Object.assign(new Error("read-only"), { code: "EROFS" }));
+  const { entries } = await readIndex(diskWith({ createOnce: refused, replace: refused }), folder);
+  expect(entries).toHaveLength(3);
+  expect(existsSync(join(folder, "index.jsonl"))).toBe(false);
+});
+
+test("a folder without a ledger holds nothing", async () => {
+  expect(await readIndex(diskWith(), temporaryFolder())).toEqual({ entries: [], decisions: [], doubts: [] });
+});

@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { type ReportOptions, reportCalibrations } from "../../src/jobs/report-calibrations.ts";
+import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
+import { inFolder, memoryDisk } from "./memory-disk.ts";
+
+/** The version that wrote every record of these tests. */
+export const softwareVersion = "0.1.0";
+
+/** The tables of the demonstration, as they lie in the repository. */
+export const demoTexts: Texts = Object.fromEntries(
+  readdirSync("data-demo").map((name) => [name, new Uint8Array(readFileSync(`data-demo/${name}`))]),
+);
+
+/** The files that a workbook gives, page and JSON by their paths, and their records. */
+export async function reportedFrom(texts: Texts, path: string, options: Partial<ReportOptions> = {}) {
+  const disk = memoryDisk(texts);
+  const { written } = await reportCalibrations(disk, path, {
+    out: "out",
+    today: "2026-11-25",
+    firstLook: {},
+    softwareVersion,
+    ...options,
+  });
+  return { files: disk.written, records: written.map(({ record }) => record) };
+}
+
+/** The one record of a workbook, by default of the smallest, with its page and its JSON. */
+export async function reportedRecord(texts: Texts = smallestWorkbook, options: Partial<ReportOptions> = {}) {
+  const { files, records } = await reportedFrom(inFolder("book", texts), "book", options);
+  const [page = "", json = ""] = [...files.values()];
+  return { record: records[0] as SealedRecord, page, json };
+}

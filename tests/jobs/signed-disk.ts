@@ -1,0 +1,60 @@
+import { type SignOptions, signRecords } from "../../src/jobs/sign-records.ts";
+import { recordFiles } from "../../src/jobs/write-record.ts";
+import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
+import { sentence } from "../../src/problems/sentence.ts";
+import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { keyFileText } from "../../src/record/signing-key.ts";
+import { ada, ines, signers, tom } from "../record/sample-signing.ts";
+import type { Texts } from "../workbook/smallest-workbook.ts";
+import { type MemoryDisk, memoryDisk } from "./memory-disk.ts";
+
+export const passphrase = "twelve characters";
+
+const people = { ines, tom, ada };
+export type Who = keyof typeof people;
+
+/** The key files of the invented people; making one takes a fifth of a second, so that they are made once. */
+const keyFiles = Object.fromEntries(
+  Object.entries(people).map(([name, { key }]) => [`${name}.pem`, keyFileText(key, passphrase)]),
+);
+
+export function signersTable(rows: readonly Signer[] = signers): string {
+  const lines = rows.map(({ name, role, publicKey, validFrom, validTo = "", maySign = [] }) =>
+    [name, role, publicKey, validFrom, validTo, maySign.join("; ")].join(","),
+  );
+  return `name,role,public_key,valid_from,valid_to,may_sign\n${lines.join("\n")}\n`;
+}
+
+/** A record in records/LT-204/C-0001, the table of signers in the folder above it, and the keys of everybody. */
+export async function signingDisk(
+  record: SealedRecord,
+  more: Texts = {},
+  refuses?: (path: string) => boolean,
+): Promise<MemoryDisk> {
+  const files = await recordFiles(record, "records/LT-204/C-0001");
+  const texts = Object.fromEntries(files.map(({ path, text }) => [path, text]));
+  return memoryDisk({ ...texts, ...keyFiles, "records/signers.csv": signersTable(), ...more }, refuses);
+}
+
+export const page = "records/LT-204/C-0001.html";
+export const json = "records/LT-204/C-0001.json";
+
+/** Signs on 2026-11-25 a minute past four. */
+export async function sign(
+  disk: MemoryDisk,
+  who: Who,
+  as: SignatureMeaning | string,
+  options: Partial<SignOptions> & { paths?: readonly string[] } = {},
+) {
+  const { paths = [page], ...rest } = options;
+  const { signed, problems } = await signRecords(disk, paths, {
+    as,
+    key: `${who}.pem`,
+    now: "2026-11-25T16:01:00+01:00",
+    ask: async () => passphrase,
+    // The rows of the invented record do not hold what was computed from; those of a workbook do: tests/cli.
+    doubtsOf: () => [],
+    ...rest,
+  });
+  return { signed, told: problems.all.map(sentence), codes: problems.all.map(({ code }) => code) };
+}

@@ -1,0 +1,82 @@
+import { expect, test } from "vitest";
+import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { figureDefinitions } from "../../src/record/figure-definitions.ts";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
+import { renderPage } from "../../src/report/page.tsx";
+import { demoRecord, demoRecords } from "./demo-records.ts";
+
+const records = [...demoRecords, withDraws("ZT-201")];
+
+const pages = new Map(
+  await Promise.all(
+    records.map(
+      async (record) =>
+        [record.instrument.tag, textsOf(renderPage(sealRecord(record), await drawPictures(record)))] as const,
+    ),
+  ),
+);
+
+/** A record whose budgets were checked by drawing, as `--monte-carlo` makes it. */
+function withDraws(tag: string): CalibrationRecord {
+  const record = structuredClone(demoRecord(tag));
+  record.instrument.tag = `${tag} with draws`;
+  const monteCarlo = { draws: 1e6, standardUncertainty: 1, halfWidth: 2, low: -2, high: 2, agrees: true, reason: null };
+  Object.assign(record.phases.asFound?.points[0] ?? {}, { monteCarlo });
+  return record;
+}
+
+type PageTexts = { whole: string; lists: readonly string[] };
+
+/** What is read of a page and of each list of definitions in it. */
+function textsOf(page: string): PageTexts {
+  const lists = [...page.matchAll(/<details class="definitions">.*?<\/details>/gsu)].map(([html]) => readable(html));
+  return { whole: readable(/<main>.*<\/main>/su.exec(page)?.[0] ?? ""), lists };
+}
+
+function readable(html: string): string {
+  return html
+    .replace(/<\/?(?:sub|strong)>/gu, "")
+    .replace(/<[^>]+>/gu, " ")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&amp;", "&")
+    .replace(/\s+/gu, " ");
+}
+
+function timesIn(text: string, part: string): number {
+  return text.split(part).length - 1;
+}
+
+test.each(figureDefinitions.map(({ key, ...definition }) => ({ key, definition })))(
+  "$key stands on a page of the demo with its formula and its source",
+  ({ definition: { name, meaning, formula, source } }) => {
+    const found = [...pages.values()].filter(({ whole, lists }) =>
+      lists.some(
+        (list) =>
+          [name, formula.replaceAll("_", ""), source].every((part) => list.includes(part)) && whole.includes(meaning),
+      ),
+    );
+    expect(found.length).toBeGreaterThan(0);
+  },
+);
+
+test("no page says the meaning or the formula of a figure twice", () => {
+  for (const [tag, { whole }] of pages) {
+    for (const { key, meaning, formula } of figureDefinitions) {
+      expect(timesIn(whole, meaning), `${tag} ${key}`).toBeLessThanOrEqual(1);
+      if (formula.length > 30) expect(timesIn(whole, formula), `${tag} ${key}`).toBeLessThanOrEqual(1);
+    }
+  }
+});
+
+test("a page explains only what it shows", () => {
+  const { lists = [] } = pages.get("ZT-201") ?? {};
+  const words = lists.join(" ");
+  for (const absent of ["Wiring share", "Input card share", "Speed of sound", "Burden", "Budget by drawing"]) {
+    expect(words).not.toContain(absent);
+  }
+  for (const present of ["Operating distance", "Global false accept", "Expanded uncertainty"]) {
+    expect(words).toContain(present);
+  }
+});

@@ -1,0 +1,105 @@
+import { expect, test } from "vitest";
+import type { PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
+import { recommend } from "../../../src/verdict/recommendation/recommend.ts";
+import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
+import { curable, finding, notCurable, part, passing, stateOf } from "./sample-state.ts";
+import { switchedState } from "./sample-switching.ts";
+
+const stepsOf = (changes: Partial<PhaseState>) => {
+  const { also, ...first } = recommend(stateOf(changes));
+  return [first, ...also].map(({ action, of }) => `${action}: ${of}`);
+};
+const scalingOff: Partial<PhaseState> = {
+  controller: part("fail", 6),
+  stageParts: [{ stage: "scaling", part: 5 }],
+  newConstants: "pass",
+};
+
+test("a loop that passes and asks for nothing is left", () => {
+  expect(stepsOf(passing)).toEqual(["leave: loop"]);
+});
+
+test("only the sensor off: re-teach; only the controller off: re-scale; both: along the signal", () => {
+  expect(stepsOf({ findings: [finding(10, "sensor")] })).toEqual(["re-teach: sensor"]);
+  expect(stepsOf({ ...passing, statement: "fail", ...scalingOff })).toEqual(["re-scale: controller"]);
+  expect(stepsOf(scalingOff)).toEqual(["re-teach: sensor", "re-scale: controller"]);
+});
+
+test("what is wrong around the sensor is put right before it is taught, and alone where it explains the error", () => {
+  expect(stepsOf({ findings: [finding(13, "sensor")] })).toEqual(["repair wiring or set-up: wiring"]);
+  expect(stepsOf({ findings: [finding(13, "sensor"), finding(21, "sensor")] })).toEqual([
+    "repair wiring or set-up: wiring",
+    "re-teach: sensor",
+  ]);
+});
+
+test("a sensor is not replaced while something around it is still to be put right", () => {
+  const failedChecks = [{ item: "mounting", number: 22, says: "loose", isContradiction: false }];
+  expect(stepsOf({ sensor: part("fail", 2, notCurable), failedChecks })).toEqual(["repair wiring or set-up: set-up"]);
+});
+
+test("a typing error alone is read again; with a wrong constant both stand, the certain one first", () => {
+  expect(stepsOf({ findings: [finding(33, "readings")] })).toEqual(["cannot be decided: readings"]);
+  const both = {
+    ...passing,
+    statement: "fail",
+    ...scalingOff,
+    findings: [finding(33, "readings"), finding(4, "scaling")],
+  } as const;
+  expect(stepsOf(both)).toEqual(["re-scale: controller", "cannot be decided: readings"]);
+});
+
+test("a sensor that was not warm is not taught, whatever else was found of it", () => {
+  expect(stepsOf({ findings: [finding(34, "sensor"), finding(10, "sensor")] })).toEqual([
+    "cannot be decided: readings",
+  ]);
+});
+
+test("from adjust_at on a passing loop is adjusted by its stage, and says that it passes", () => {
+  const near = {
+    statement: "pass",
+    sensor: part("pass", 0.85, curable),
+    thresholds: { ...usualThresholds, adjustAt: 80 },
+  } as const;
+  expect(stepsOf(near)).toEqual(["re-teach: sensor"]);
+  expect(recommend(stateOf(near)).reasons[0]).toBe(
+    "It passes, but its worst reading is 85 % of the tolerance, and adjusting is asked for from 80 % on.",
+  );
+});
+
+test("a switched output that fails is worked on though the analog value passes", () => {
+  expect(stepsOf({ ...passing, switching: [switchedState("teach")] })).toEqual(["re-teach: switched output"]);
+  expect(stepsOf({ ...passing, switching: [switchedState("shift")] })).toEqual(["repair wiring or set-up: set-up"]);
+});
+
+test("a failed loop check keeps a passing loop from being left", () => {
+  const failedChecks = [{ item: "shield", number: 5, says: "", isContradiction: false }];
+  expect(stepsOf({ ...passing, failedChecks })).toEqual(["repair wiring or set-up: wiring"]);
+});
+
+test("a U that is too large is decided by another standard", () => {
+  const open = { statement: "cannot be decided", sensor: part("cannot be decided", 0.9, curable) } as const;
+  expect(stepsOf(open)).toEqual(["cannot be decided: standard"]);
+});
+
+test("fault signals among distances that are right are not taught away", () => {
+  const sensor = part("fail", 0.3, { ...curable, now: { statement: "pass", errorDistance: 3, part: 0.3 } });
+  expect(stepsOf({ sensor, faultReadings: 2 })).toEqual(["repair wiring or set-up: set-up"]);
+});
+
+test("two stages that pass each, but not together, are cured at the sensor", () => {
+  const sensor = part("pass", 0.8, { ...curable, now: { statement: "pass", errorDistance: 8, part: 0.8 } });
+  const sum = { sensor, controller: part("fail", 1.1), stageParts: [{ stage: "scaling", part: 0.3 } as const] };
+  expect(stepsOf(sum)).toEqual(["re-teach: sensor"]);
+  expect(recommend(stateOf(sum)).reasons[0]).toContain("not what they add up to");
+});
+
+test("nothing judged and nothing found asks for readings", () => {
+  expect(stepsOf({ statement: null, sensor: null })).toEqual(["cannot be decided: readings"]);
+});
+
+test("a history of the whole loop does not condemn the sensor where the controller is off too", () => {
+  const drift = { earlier: 2, intervals: [], isTaughtTwice: true, growth: null, isOfWholeLoop: true };
+  expect(stepsOf({ drift })).toEqual(["replace: sensor"]);
+  expect(stepsOf({ drift, ...scalingOff })[0]).toBe("re-teach: sensor");
+});

@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import { repairSteps } from "../../../src/verdict/recommendation/repair-steps.ts";
+import { finding, stateOf } from "./sample-state.ts";
+
+const check = (item: string, number: number | null, isContradiction = false) => ({
+  item,
+  number,
+  says: "11 V",
+  isContradiction,
+});
+
+test("set-up comes before wiring, each with what it is consistent with", () => {
+  const steps = repairSteps(stateOf(), [finding(13, "sensor"), finding(15, "sensor"), finding(10, "sensor")], []);
+  expect(steps.map(({ of, reasons }) => [of, reasons])).toEqual([
+    ["set-up", ["Row 15 says so."]],
+    ["wiring", ["Row 13 says so."]],
+  ]);
+});
+
+test("what has rivals is to be made sure of", () => {
+  const open = finding(13, "sensor", { rivals: ["fixed obstruction in the beam (16)"], separatedBy: "simulate 20 mA" });
+  expect(repairSteps(stateOf(), [open], [])[0]?.before).toBe("To be sure of the cause: simulate 20 mA.");
+});
+
+test("a loop check that fails is a repair of its place; what readings judge better, and contradictions, are not", () => {
+  const places = (...failedChecks: ReturnType<typeof check>[]) =>
+    repairSteps(stateOf({ failedChecks }), [], []).map(({ of }) => of);
+  expect(places(check("supply at full output", 2))).toEqual(["wiring"]);
+  expect(places(check("mounting", 22))).toEqual(["set-up"]);
+  expect(places(check("an item of our own", null))).toEqual(["wiring"]);
+  expect(places(check("scaling", 12), check("end to end", 13), check("restored", 27), check("identity", 1))).toEqual(
+    [],
+  );
+  expect(places(check("burden", 6, true))).toEqual([]);
+});
+
+test("a signal that changes on its way is mended though no cause has a name", () => {
+  const stageParts = [{ stage: "wiring", part: 0.6 } as const];
+  expect(repairSteps(stateOf({ stageParts }), [], [])[0]).toMatchObject({ of: "wiring" });
+  expect(repairSteps(stateOf({ stageParts }), [finding(11, "wiring")], [])[0]?.reasons).toEqual(["Row 11 says so."]);
+  expect(repairSteps(stateOf({ stageParts: [{ stage: "wiring", part: 0.4 }] }), [], [])).toEqual([]);
+});
+
+test("what is left without the day's air is said where it is inside the tolerance", () => {
+  const reason = (leftWithoutAir: number) =>
+    repairSteps(stateOf({ leftWithoutAir }), [finding(20, "sensor")], [])[0]?.reasons[0];
+  expect(reason(0.2)).toContain("the worst reading would be 20 % of the tolerance");
+  expect(reason(1.2)).toBe("Row 20 says so.");
+});

@@ -1,0 +1,41 @@
+import { expect, test } from "vitest";
+import { switchSteps, taughtOutputs } from "../../../src/verdict/recommendation/switch-steps.ts";
+import { switchedState } from "./sample-switching.ts";
+
+const asked = (...states: ReturnType<typeof switchedState>[]) => switchSteps({ switching: states, unit: "mm" });
+
+test("an output that passes asks for nothing", () => {
+  expect(asked(switchedState())).toEqual([]);
+});
+
+test("a teach that drifted is taught anew; a shift that the analog value shares is put right in front of both", () => {
+  expect(asked(switchedState("teach"))).toMatchObject([{ action: "re-teach", of: "switched output" }]);
+  const [shift] = asked(switchedState("shift"));
+  expect(shift).toMatchObject({ action: "repair wiring or set-up", of: "set-up" });
+  expect(shift?.reason).toContain("Q1 trips 21 mm nearer than its set point of 700 mm");
+});
+
+test("both at once are put right in that order; neither for certain asks for the analog value", () => {
+  expect(asked(switchedState("teach and shift")).map(({ of }) => of)).toEqual(["set-up", "switched output"]);
+  expect(asked(switchedState("neither for certain"))).toMatchObject([{ of: "readings" }]);
+  expect(asked(switchedState(null))).toMatchObject([{ action: "cannot be decided", of: "readings" }]);
+});
+
+test("a set point that cannot be decided asks for a better standard", () => {
+  const setPoint = { error: 1, expandedUncertainty: 30, decision: { statement: "cannot be decided" } as const };
+  expect(asked(switchedState(undefined, { setPoint }))).toMatchObject([{ of: "standard" }]);
+});
+
+test("an input that does not fit, and travel or chatter that fails, are repairs", () => {
+  const inputMatch = { needs: "sinking", statement: "fail" } as const;
+  const [wiring] = asked({ ...switchedState(), wiring: { inputMatch, statement: "fail" } });
+  expect(wiring).toMatchObject({ of: "wiring" });
+  expect(wiring?.reason).toContain("needs a sinking input");
+  const [travel] = asked(switchedState(undefined, { chatter: { statement: "fail" } }));
+  expect(travel).toMatchObject({ of: "set-up", reason: "Q1 does not pass in chatter." });
+});
+
+test("what is no repair becomes a step of its own", () => {
+  const steps = taughtOutputs(asked(switchedState("teach and shift")));
+  expect(steps.map(({ of }) => of)).toEqual(["switched output"]);
+});
