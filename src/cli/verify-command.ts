@@ -8,12 +8,12 @@ import { nodeFilingDisk } from "./node-filing-disk.ts";
 import { progressOn } from "./progress.ts";
 
 /** The options of `spanwright verify` as the command line gives them. */
-export type VerifyOptions = { signers?: string };
+export type VerifyOptions = { signers?: string; ledgerHead?: string };
 
 /** `spanwright verify`: whether records are what was read, computed, sealed and signed; writes nothing. */
 export async function verifyCommand(
   paths: readonly string[],
-  { signers }: VerifyOptions,
+  { signers, ledgerHead }: VerifyOptions,
   console: Console,
 ): Promise<ExitCode> {
   const { verifyFiles } = await import("../jobs/verify-files.ts");
@@ -23,6 +23,7 @@ export async function verifyCommand(
   const problems = await verifyFiles(disks, paths, {
     softwareVersion: version,
     signers,
+    notedHead: ledgerHead,
     onVerified: (verified, done, all) => {
       outcomes.push(verified.outcome);
       tellProgress(all, all);
@@ -60,6 +61,7 @@ export const addVerifyCommand: AddCommand = (program, console, settle) => {
     .description("check seal, signatures, figures and page of records; ends with 1 where there is any doubt")
     .argument("<files...>", "pages of records, their .json files, or folders of them")
     .option("--signers <table>", "table of signers; without it, signers.csv beside the record or in the folder above")
+    .option("--ledger-head <digits>", "head of the folder's ledger as it was noted elsewhere, at least 16 digits")
     .action(async (files: string[], options: VerifyOptions) => {
       settle(await verifyCommand(files, options, console));
     });

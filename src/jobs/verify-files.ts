@@ -1,6 +1,7 @@
 import { checkFolder } from "../filing/check-folder.ts";
 import type { FilingDisk } from "../filing/filing-disk.ts";
 import { ledgerName } from "../filing/ledger.ts";
+import { checkLedgerHead, ledgerHead } from "../filing/ledger-head.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { looksLikeRecord } from "../record/looks-like-record.ts";
@@ -24,6 +25,8 @@ export type VerifyFilesOptions = {
   softwareVersion: string;
   /** Path of the table of signers, where it does not lie beside the records or in the folder above. */
   signers?: string | undefined;
+  /** Head of the ledger as somebody noted it elsewhere. */
+  notedHead?: string | undefined;
   /** Called for each file and ledger as soon as it is verified. */
   onVerified: (verified: Verified, done: number, all: number) => void;
 };
@@ -31,7 +34,13 @@ export type VerifyFilesOptions = {
 /** What a command needs of the disk to verify: folders are listed and ledgers read as filing does. */
 export type VerifyDisks = { disk: Pick<Disk, "read">; filing: FilingDisk };
 
-type Work = { disks: VerifyDisks; verify: RecordVerifier; findSigners: FindSigners; softwareVersion: string };
+type Work = {
+  disks: VerifyDisks;
+  verify: RecordVerifier;
+  findSigners: FindSigners;
+  softwareVersion: string;
+  notedHead: string | undefined;
+};
 
 /**
  * Verifies records, one after the other; a folder stands for every page and every record's JSON below it, and for the
@@ -46,8 +55,12 @@ export async function verifyFiles(
   const problems = new ProblemList();
   const targets = await findTargets(disks, paths, problems);
   const findSigners = await signersFor(disks.disk, options.signers, problems);
+  const { softwareVersion, notedHead } = options;
+  if (notedHead !== undefined && targets.filter(({ kind }) => kind === "ledger").length !== 1) {
+    problems.add("options/one-ledger", { file: "command line" }, { values: { option: "--ledger-head" } });
+  }
   if (problems.hasStop) return problems;
-  const work = { disks, verify: recordVerifier(), findSigners, softwareVersion: options.softwareVersion };
+  const work = { disks, verify: recordVerifier(), findSigners, softwareVersion, notedHead };
   let isAllPassedOver = true;
   for (const [index, target] of targets.entries()) {
     const verified = await verifyTarget(target, work);
@@ -59,7 +72,7 @@ export async function verifyFiles(
 }
 
 async function verifyTarget(target: Target, work: Work): Promise<Verified> {
-  if (target.kind === "ledger") return verifyLedger(target.path, work.disks.filing);
+  if (target.kind === "ledger") return verifyLedger(target.path, work);
   const { path } = target;
   const bytes = await bytesOf(path, work.disks.disk);
   if ("why" in bytes) return doubtful(path, "unread", `it cannot be read: ${bytes.why}`);
@@ -83,9 +96,12 @@ async function verifyText(text: string, path: string, work: Work): Promise<Verif
 }
 
 /** Its pages are verified as files of their own; here it is about the ledger, and that it and the files belong together. */
-async function verifyLedger(folder: string, filing: FilingDisk): Promise<Verified> {
-  const doubts = await checkFolder(filing, folder);
-  return { path: `${folder}/${ledgerName}`, outcome: doubts.length === 0 ? "ok" : "doubt", what: "ledger", doubts };
+async function verifyLedger(folder: string, { disks, notedHead }: Work): Promise<Verified> {
+  const doubts = [...(await checkFolder(disks.filing, folder))];
+  if (notedHead !== undefined) doubts.push(...(await checkLedgerHead(disks.filing, folder, notedHead)));
+  const { lines, fingerprint } = await ledgerHead(disks.filing, folder);
+  const what = `ledger of ${lines === 1 ? "1 line" : `${lines} lines`}, head ${fingerprint}`;
+  return { path: `${folder}/${ledgerName}`, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts };
 }
 
 function wordsOf(record: Parameters<typeof signingState>[0]): string {

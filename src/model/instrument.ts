@@ -25,6 +25,8 @@ export const principles = [
 ] as const;
 /** Copper cores of IEC 60228: classes 5 and 6 plain, the same tinned, classes 1 and 2 plain. */
 export const conductors = ["flexible", "flexible tinned", "solid or stranded"] as const;
+/** What a due date means: the day itself, or the last day of its month. */
+export const dueRules = ["day", "month end"] as const;
 export const distanceUnits = ["mm", "cm", "m", "in", "ft"] as const;
 export const signalUnits = ["mA", "V"] as const;
 export const toleranceBases = ["percent of span", "percent of reading", "distance", "signal"] as const;
@@ -114,6 +116,7 @@ export const instrumentSchema = z.strictObject({
   connector: text("kind of connector at the sensor"),
   pins: text("what each pin carries, such as 1 L+; 2 signal; 3 0 V"),
   intervalMonths: number("months", "whole months between calibrations", { atLeast: 1, isWhole: true }),
+  dueRule: choice(dueRules, "whether it is due on the day itself (the default) or by the end of that month"),
   intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
   criticality: choice(["safety", "quality", "general"], "what depends on the loop"),
   hazardousArea: yesNo("whether it stands in a hazardous area"),

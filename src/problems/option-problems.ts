@@ -20,6 +20,7 @@ export const optionProblems = {
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
   "options/not-a-filing-folder": stop("there is no {ledger} in it", "a folder into which spanwright file put records"),
   "options/filed-page": warn("{says}", "what spanwright verify tells of the folder"),
+  "options/one-ledger": stop("{option} is about one ledger", "one folder into which records were filed"),
   "options/not-a-record": stop("this is no record", "a page or a .json file that spanwright report wrote"),
   "options/no-records": stop(
     "there is no record to verify",

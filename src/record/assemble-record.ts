@@ -12,7 +12,7 @@ import { assemblePhase } from "./assemble-phase.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
 import { withFurtherParts } from "./further-parts.ts";
-import { monthsLater } from "./next-due.ts";
+import { nextDueDate } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
 import { type RecordSummary, recordSummarySchema } from "./record-summary-schema.ts";
 
@@ -130,11 +130,11 @@ function decisionRuleOf(
 }
 
 function nextDueOf({ instrument, calibration }: CalibrationRows, last: PhaseRecord | undefined): string | undefined {
-  const { intervalMonths, intervalAgreedBy } = instrument.row;
+  const { intervalMonths, intervalAgreedBy, dueRule = "day" } = instrument.row;
   const { performedOn } = calibration.row;
   const isFit = last?.verdict === "pass" || last?.verdict === "conditional pass";
   if (!isFit || performedOn === undefined || intervalMonths === undefined || intervalAgreedBy === undefined) return;
-  return monthsLater(performedOn, intervalMonths);
+  return nextDueDate(performedOn, intervalMonths, dueRule);
 }
 
 function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {

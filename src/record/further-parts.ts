@@ -1,6 +1,7 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
+import { assembleHistory } from "./assemble-history.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
 import { assembleRecommendation } from "./assemble-recommendation.ts";
@@ -20,6 +21,7 @@ const furtherParts: readonly FurtherPart[] = [
   assembleCauses,
   assembleSetPoints,
   assembleImpact,
+  assembleHistory,
   assembleReteach,
   assembleSound,
   assembleRecommendation,

@@ -5,6 +5,7 @@ import { tableNames } from "../model/tables.ts";
 import { amendmentSchema } from "./amendment-schema.ts";
 import { candidatesSchema } from "./candidates-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
+import { driftSchema } from "./drift-schema.ts";
 import { impactSchema } from "./impact-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
@@ -59,6 +60,10 @@ export const recordSchema = z.strictObject({
     .array(recordSummarySchema)
     .optional()
     .describe("filed records of the tag before this one, oldest first, where a folder of them was given"),
+  filedRate: z
+    .strictObject({ inTolerance: z.int().min(0), of: z.int().min(0) })
+    .optional()
+    .describe("as-found results of all loops in that folder before this one: how many were in tolerance"),
   figureBasis: z.string(),
   decisionRule: z.strictObject({
     name: z.enum(decisionRules),
@@ -73,7 +78,7 @@ export const recordSchema = z.strictObject({
   }),
   falseAccept: z
     .strictObject({
-      inToleranceRate: finite.describe("percent of such loops that are in tolerance, as the owner states it"),
+      inToleranceRate: finite.describe("percent of such loops that are in tolerance: as the owner states it, or else by filedRate"),
       testUncertaintyRatio: finite,
       guardMultiplier: finite,
       falseAccept: finite,
@@ -93,6 +98,7 @@ export const recordSchema = z.strictObject({
   setPointTable: z.array(setPointRowSchema).optional().describe("what belongs together along the loop"),
   causes: causesSchema.optional().describe("what the readings are consistent with: opinions"),
   sound: soundSchema.optional().describe("sound in air, for an ultrasonic sensor"),
+  drift: driftSchema.optional().describe("over the filed records of the tag and this one, where history is there"),
   reteach: reteachSchema.optional().describe("what re-teaching or new constants could do"),
   impact: impactSchema.optional().describe("where the loop was not found in tolerance"),
   candidates: candidatesSchema.optional().describe("what could take the place of the sensor: a comparison"),

@@ -1,4 +1,4 @@
-import type { PhaseRecord, SealedRecord } from "./record-schema.ts";
+import type { CalibrationRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
 import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
 
 /**
@@ -10,12 +10,24 @@ import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
  * @example recordSummary(record).tag // "LT-310"
  */
 export function recordSummary(record: SealedRecord): RecordSummary {
+  const { tag, calibration, revision, ...rest } = unsealedSummary(record);
+  return { tag, calibration, revision, sha256: record.seal.sha256, ...rest };
+}
+
+/**
+ * The same of a record that has no seal yet.
+ *
+ * @param record sealed or not
+ * @returns figures at full precision; null where the record has none
+ * Source: as `recordSummary`.
+ * @example unsealedSummary(record).tag // "LT-310"
+ */
+export function unsealedSummary(record: CalibrationRecord): Omit<RecordSummary, "sha256"> {
   const { instrument, calibration, phases } = record;
   return {
     tag: instrument.tag,
     calibration: calibration.calibration,
     revision: record.revision,
-    sha256: record.seal.sha256,
     performedOn: calibration.performedOn ?? null,
     distanceUnit: instrument.distanceUnit,
     rangeLower: instrument.rangeLower,

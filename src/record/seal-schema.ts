@@ -24,4 +24,3 @@ export type RecordSignature = z.infer<typeof signatureSchema>;
 
 export const signOffSchema = z.strictObject({ signatures: z.array(signatureSchema) });
 
-export type SignOff = z.infer<typeof signOffSchema>;

@@ -38,10 +38,11 @@ export async function captureDrawings(workbook, folder) {
   globalThis.captured = { specifications: [], drawings: [] };
   const { reportCalibrations } = await import(pathToFileURL(outfile).href);
   const disk = {
-    read: async (path) => ({
-      isFolder: true,
-      files: readdirSync(path).map((name) => ({ name: join(path, name), bytes: readFileSync(join(path, name)) })),
-    }),
+    read: async (path) => {
+      if (path !== workbook) return undefined;
+      const names = readdirSync(path).map((name) => join(path, name));
+      return { isFolder: true, files: names.map((name) => ({ name, bytes: readFileSync(name) })) };
+    },
     writeTogether: async () => {},
   };
   const options = { out: "out", today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };

@@ -27,7 +27,7 @@ function folderWith(texts: Texts): string {
   return folder;
 }
 
-async function verified(folder: string, paths: readonly string[] = [""], signers?: string) {
+async function verified(folder: string, paths: readonly string[] = [""], signers?: string, notedHead?: string) {
   const seen: Verified[] = [];
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(() => undefined) };
   const problems = await verifyFiles(
@@ -35,6 +35,7 @@ async function verified(folder: string, paths: readonly string[] = [""], signers
     paths.map((path) => join(folder, path)),
     {
       softwareVersion,
+      notedHead,
       ...(signers !== undefined && { signers: join(folder, signers) }),
       onVerified: (one, done) => {
         seen.push(one);
@@ -43,7 +44,11 @@ async function verified(folder: string, paths: readonly string[] = [""], signers
     },
   );
   return {
-    lines: seen.map(({ outcome, path, what }) => `${outcome} ${path.slice(folder.length + 1)}: ${what}`),
+    lines: seen.map(({ outcome, path, what }) => {
+      const [short] = what.split(", head ");
+      return `${outcome} ${path.slice(folder.length + 1)}: ${short}`;
+    }),
+    heads: seen.flatMap(({ what }) => what.split(", head ")[1] ?? []),
     doubts: seen.flatMap(({ doubts }) => doubts),
     codes: problems.all.map(({ code }) => code),
   };
@@ -52,7 +57,7 @@ async function verified(folder: string, paths: readonly string[] = [""], signers
 describe("a folder", () => {
   test("of records is verified in order; what is no record is passed over and said", async () => {
     const folder = folderWith({ "LT-1/C-1.html": page, "LT-1/C-1.json": json, "register.html": register, "a.csv": "" });
-    expect(await verified(folder)).toEqual({
+    expect(await verified(folder)).toMatchObject({
       lines: [
         "ok LT-1/C-1.html: LT-1, C-1, revision 1, not signed",
         "ok LT-1/C-1.json: LT-1, C-1, revision 1, not signed",
@@ -100,7 +105,7 @@ describe("a file that was named", () => {
 
   test("and is not there stops before anything is verified", async () => {
     const folder = folderWith({ "a.html": page });
-    expect(await verified(folder, ["a.html", "gone.html"])).toEqual({
+    expect(await verified(folder, ["a.html", "gone.html"])).toMatchObject({
       lines: [],
       doubts: [],
       codes: ["options/no-records"],
@@ -174,16 +179,33 @@ describe("a folder of filed records", () => {
   test("is verified with its ledger, page by page", async () => {
     const { folder, path } = await filed();
     expect((await verified(folder, ["filed"], "signers.csv")).lines).toEqual([
-      "ok filed/ledger.jsonl: ledger",
+      "ok filed/ledger.jsonl: ledger of 1 line",
       `ok ${path}: LT-1, C-1, revision 1, signed`,
     ]);
+  });
+
+  test("is verified against the head of its ledger that was noted before", async () => {
+    const { folder } = await filed();
+    const { heads } = await verified(folder, ["filed"], "signers.csv");
+    expect(heads).toHaveLength(1);
+    expect((await verified(folder, ["filed"], "signers.csv", heads[0])).doubts).toEqual([]);
+    const { doubts } = await verified(folder, ["filed"], "signers.csv", "0123456789abcdef");
+    expect(doubts.map(({ says }) => says)).toEqual([
+      "no line has the noted head: lines that were there when it was noted are gone, or were altered",
+    ]);
+  });
+
+  test("a noted head is of one ledger: without one nothing is verified", async () => {
+    const folder = folderWith({ "a.html": signedPage, "signers.csv": signersTable() });
+    const { lines, codes } = await verified(folder, [""], undefined, "0123456789abcdef");
+    expect([lines, codes]).toEqual([[], ["options/one-ledger"]]);
   });
 
   test("of which a page was moved away is doubtful", async () => {
     const { folder, path } = await filed();
     renameSync(join(folder, path), join(folder, "taken.html"));
     const { lines, doubts } = await verified(folder, ["filed"], "signers.csv");
-    expect(lines).toEqual(["doubt filed/ledger.jsonl: ledger"]);
+    expect(lines).toEqual(["doubt filed/ledger.jsonl: ledger of 1 line"]);
     expect(doubts[0]?.says).toContain("missing");
   });
 
@@ -191,7 +213,10 @@ describe("a folder of filed records", () => {
     const { folder, path } = await filed();
     writeFileSync(join(folder, path), page);
     const { lines, doubts } = await verified(folder, ["filed"], "signers.csv");
-    expect(lines).toEqual(["doubt filed/ledger.jsonl: ledger", `ok ${path}: LT-1, C-1, revision 1, not signed`]);
+    expect(lines).toEqual([
+      "doubt filed/ledger.jsonl: ledger of 1 line",
+      `ok ${path}: LT-1, C-1, revision 1, not signed`,
+    ]);
     expect(doubts[0]?.says).toContain("changed after it was filed");
     expect(readFileSync(join(folder, path), "utf8")).toBe(page);
   });

@@ -1,5 +1,12 @@
 import { expect, test } from "vitest";
-import { monthsLater } from "../../src/record/next-due.ts";
+import { monthsLater, nextDueDate } from "../../src/record/next-due.ts";
+
+test("a date runs to the last day of its month where that was agreed", () => {
+  expect(nextDueDate("2026-03-17", 6, "month end")).toBe("2026-09-30");
+  expect(nextDueDate("2026-03-17", 6, "day")).toBe("2026-09-17");
+  expect(nextDueDate("2027-02-28", 12, "month end")).toBe("2028-02-29");
+  expect(nextDueDate("2026-12-31", 12, "month end")).toBe("2027-12-31");
+});
 
 test("six months after 31 August 2026 is the last day of February 2027", () => {
   expect(monthsLater("2026-08-31", 6)).toBe("2027-02-28");

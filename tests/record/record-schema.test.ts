@@ -5,7 +5,12 @@ import * as z from "zod";
 import { nodeDisk } from "../../src/cli/node-disk.ts";
 import { readWorkbook } from "../../src/jobs/read-workbook.ts";
 import { assembleRecord } from "../../src/record/assemble-record.ts";
-import { type CalibrationRecord, recordFormat, recordSchema, sealedRecordSchema } from "../../src/record/record-schema.ts";
+import {
+  type CalibrationRecord,
+  recordFormat,
+  recordSchema,
+  sealedRecordSchema,
+} from "../../src/record/record-schema.ts";
 import { isRequired } from "../outside/needs-program.ts";
 
 const published = new URL("../../src/record/record.schema.json", import.meta.url);

@@ -120,7 +120,8 @@ const answerClass: Record<Statement, string> = {
 
 function dueNote({ nextDue, instrument }: CalibrationRecord): string {
   if (nextDue !== undefined) {
-    return `The interval of ${instrument.intervalMonths} months was agreed by ${instrument.intervalAgreedBy}.`;
+    const counts = instrument.dueRule === "month end" ? "it runs to the end of that month" : "the day itself counts";
+    return `The interval of ${instrument.intervalMonths} months was agreed by ${instrument.intervalAgreedBy}; ${counts}.`;
   }
   if (instrument.intervalMonths === undefined) return "No interval is stated.";
   if (instrument.intervalAgreedBy === undefined) return "Nobody is named who agreed to the interval.";

@@ -1,0 +1,45 @@
+import type { LineFit } from "./fit-line.ts";
+import { lineStandardUncertainty, lineValue } from "./line-value.ts";
+import { studentTQuantile } from "./student-t-quantile.ts";
+
+/** A value with the two ends of its interval. */
+export type ValueInterval = { value: number; low: number; high: number };
+
+/**
+ * Where one further reading at an abscissa is expected, as the fitted line and the scatter about it tell.
+ *
+ * @param fit a line of `fitLine`, n >= 3
+ * @param abscissa finite number, unit of the abscissas of the fit; taken as exact
+ * @param confidence two-sided, 0 < c < 1, no unit
+ * @returns value of the line and both ends, unit of the ordinates; both ends are the value where all points lie on the line
+ * Faults: `RangeError` where the fit has no degrees of freedom (two points), or for a confidence outside its range.
+ * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.1.2: ŷ ± t(n − 2) · √(s² + s_line²).
+ * @example predictionInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8]), 4) // 9.5, from 3.0472 to 15.9528
+ */
+export function predictionInterval(fit: LineFit, abscissa: number, confidence = 0.95): ValueInterval {
+  const uncertainty = lineStandardUncertainty(fit, abscissa);
+  if (uncertainty === null || fit.residualStdDev === null) throw new RangeError("two points predict no interval");
+  const reach = coverage(fit, confidence) * Math.hypot(fit.residualStdDev, uncertainty);
+  const value = lineValue(fit, abscissa);
+  return { value, low: value - reach, high: value + reach };
+}
+
+/**
+ * The slope of a fitted line with its confidence interval.
+ *
+ * @param fit a line of `fitLine`, n >= 3
+ * @param confidence two-sided, 0 < c < 1, no unit
+ * @returns slope and both ends, ordinate unit per abscissa unit
+ * Faults: `RangeError` where the fit has no degrees of freedom (two points), or for a confidence outside its range.
+ * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 4.4.3.1; Student's t with n − 2 degrees of freedom.
+ * @example slopeInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8])) // 2.2, from 0.3746 to 4.0254
+ */
+export function slopeInterval(fit: LineFit, confidence = 0.95): ValueInterval {
+  if (fit.slopeStdError === null) throw new RangeError("two points give a slope no interval");
+  const reach = coverage(fit, confidence) * fit.slopeStdError;
+  return { value: fit.slope, low: fit.slope - reach, high: fit.slope + reach };
+}
+
+function coverage({ degreesOfFreedom }: LineFit, confidence: number): number {
+  return studentTQuantile((1 + confidence) / 2, degreesOfFreedom);
+}

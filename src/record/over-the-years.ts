@@ -1,0 +1,129 @@
+import type { DatedRecord } from "../analysis/dated-states.ts";
+import { isAdjusted, leftState } from "../analysis/dated-states.ts";
+import { dayNumber, daysPerYear } from "../analysis/day-number.ts";
+import { pointAt } from "../analysis/place-in-range.ts";
+import { type IntervalSettings, usualIntervalSettings } from "../verdict/intervals/interval-settings.ts";
+import type { OverTheYears, RecordOverTheYears } from "./over-the-years-schema.ts";
+import { bandOf, leadingPlace, type PlaceFigures, placesOf } from "./places-over-the-years.ts";
+import { proposedIntervals } from "./proposed-intervals.ts";
+import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
+
+/** What is known of one filed record of the tag. */
+export type YearRecord = Omit<RecordSummary, "tag" | "sha256" | "nextDue">;
+
+/** The same with its day, for whoever counts days. */
+export type DatedSummary = YearRecord & DatedRecord<PhaseSummary> & { performedOn: string };
+
+export type OverTheYearsOptions = {
+  /** Whole months between calibrations, as stated for the loop now. */
+  intervalMonths?: number | undefined;
+  settings?: IntervalSettings | undefined;
+};
+
+/**
+ * A loop over its filed records: how its error moved between adjustments, when it is expected to meet a limit, which
+ * intervals follow by ILAC-G24, how often it was found in tolerance.
+ *
+ * A record of another range or unit is another loop, and one without a day has no place in time: neither is taken, and
+ * both are told.
+ *
+ * @param all records of one tag, the last revision of each, any order; distances in the unit of the last one
+ * @param options stated interval, other settings for the proposals
+ * @returns figures at full precision; undefined where no record has a day
+ * Source: ILAC-G24:2022 / OIML D 10; that the test point whose forecast meets a limit first speaks for the loop is own
+ *   choice.
+ * @example overTheYears([record]).places[0].notDetermined.drift // "not enough: one record"
+ */
+export function overTheYears(
+  all: readonly YearRecord[],
+  { intervalMonths, settings = usualIntervalSettings }: OverTheYearsOptions = {},
+): OverTheYears | undefined {
+  const { records, leftOut } = ofOneLoop(all);
+  const last = records.at(-1);
+  if (last === undefined) return undefined;
+  const places = placesOf(records);
+  const leading = leadingPlace(places);
+  const { line } = (leading === null ? undefined : places[leading]) ?? {};
+  return {
+    records: rowsOf(records, leading === null ? undefined : places[leading]),
+    leftOut: [...leftOut],
+    leading,
+    places: places.map(({ line: _, crossing: __, partNow: ___, ...place }) => place),
+    band: line === undefined ? [] : bandOf(line, places[leading ?? 0]?.crossing, last.day),
+    ...proposedIntervals(records, leading === null ? undefined : places[leading], { intervalMonths, settings }),
+    settings,
+  };
+}
+
+function ofOneLoop(all: readonly YearRecord[]): { records: readonly DatedSummary[]; leftOut: readonly string[] } {
+  const dated = all
+    .flatMap((record) => {
+      const { performedOn } = record;
+      return performedOn === null ? [] : [{ ...record, performedOn, day: dayNumber(performedOn) }];
+    })
+    .sort((one, other) => one.day - other.day);
+  const last = dated.at(-1);
+  const isOther = (record: DatedSummary) =>
+    (["distanceUnit", "rangeLower", "rangeUpper"] as const).some((name) => record[name] !== last?.[name]);
+  const first = dated.findLastIndex(isOther) + 1;
+  return {
+    records: dated.slice(first),
+    leftOut: [
+      ...all
+        .filter(({ performedOn }) => performedOn === null)
+        .map(({ calibration }) => `${calibration}: its day is not stated`),
+      ...dated
+        .slice(0, first)
+        .map((record) => `${record.calibration}: ${isOther(record) ? "of another range or unit" : "from before the range changed"}`),
+    ],
+  };
+}
+
+function rowsOf(records: readonly DatedSummary[], place: PlaceFigures | undefined): RecordOverTheYears[] {
+  return records.map((record, index) => ({
+    calibration: record.calibration,
+    revision: record.revision,
+    performedOn: record.performedOn,
+    adjustment: record.adjustment,
+    isAdjusted: isAdjusted(record),
+    asFound: stateOf(record, record.asFound, place),
+    asLeft: stateOf(record, record.asLeft, place),
+    change: changeOf(records[index - 1], record, place),
+  }));
+}
+
+function stateOf(
+  record: DatedSummary,
+  phase: PhaseSummary | null,
+  place: PlaceFigures | undefined,
+): RecordOverTheYears["asFound"] {
+  if (phase === null) return null;
+  const point = pointOf(record, phase, place);
+  if (point === undefined) return { statement: phase.statement, point: null };
+  const { errorDistance, expandedUncertainty, toleranceLow, toleranceHigh } = point;
+  return { statement: phase.statement, point: { errorDistance, expandedUncertainty, toleranceLow, toleranceHigh } };
+}
+
+function pointOf({ rangeLower, rangeUpper }: DatedSummary, phase: PhaseSummary | null, place?: PlaceFigures) {
+  return phase === null || place === undefined
+    ? undefined
+    : pointAt(phase.points, place.distance, rangeUpper - rangeLower);
+}
+
+/** As found now minus as left before; U of a difference of two results, each with its own. */
+function changeOf(
+  before: DatedSummary | undefined,
+  now: DatedSummary,
+  place: PlaceFigures | undefined,
+): RecordOverTheYears["change"] {
+  const left = before && pointOf(before, leftState(before), place);
+  const found = pointOf(now, now.asFound, place);
+  if (before === undefined || left === undefined || found === undefined) return null;
+  const errorDistance = found.errorDistance - left.errorDistance;
+  const years = (now.day - before.day) / daysPerYear;
+  return {
+    errorDistance,
+    expandedUncertainty: Math.hypot(left.expandedUncertainty, found.expandedUncertainty),
+    perYear: years > 0 ? errorDistance / years : null,
+  };
+}
