@@ -6,6 +6,7 @@ import { type Console, complainOf } from "./console.ts";
 import { counted } from "./counted.ts";
 import { withFirstLook, workbookForms } from "./first-look-options.ts";
 import { nodeDisk } from "./node-disk.ts";
+import { nodeFilingDisk } from "./node-filing-disk.ts";
 import { alignedTable } from "./print-table.ts";
 import { progressOn } from "./progress.ts";
 
@@ -20,12 +21,13 @@ export type ReportOptions = {
   rule?: string;
   guardFactor?: string;
   monteCarlo?: string;
+  filed?: string;
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
 export async function reportCommand(workbook: string, options: ReportOptions, console: Console): Promise<0 | 2> {
   const { reportCalibrations } = await import("../jobs/report-calibrations.ts");
-  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo } = options;
+  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed } = options;
   const reports = await reportCalibrations(nodeDisk, workbook, {
     out,
     tag,
@@ -33,6 +35,7 @@ export async function reportCommand(workbook: string, options: ReportOptions, co
     today: console.today(),
     firstLook: { range, signal, tolerance, tag, calibration },
     decision: { rule, guardFactor, monteCarlo },
+    filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
     softwareVersion: version,
     onWritten: progressOn(console),
   });
@@ -65,6 +68,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
       "decision rule for this run: simple acceptance, guard band, four words, managed guard band",
     )
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
+    .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
     settle(await reportCommand(workbook, options, console));

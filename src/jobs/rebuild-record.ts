@@ -25,6 +25,7 @@ export function rebuildRecord(record: SealedRecord): { record: SealedRecord } | 
     ruleOverride: record.decisionRule.givenForThisRun,
     amendment: record.amendment,
     history: record.history,
+    filedRate: record.filedRate,
     monteCarloDraws: record.monteCarloDraws,
   });
   const recorded = record.warnings.map(({ code, place, says }) => ({ code, place, says }));

@@ -6,6 +6,7 @@ import type { CalibrationCase } from "../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../workbook/named-calibrations.ts";
 import { type DecisionOptions, readDecision } from "./decision-options.ts";
 import type { Disk } from "./disk.ts";
+import { type FiledFolder, filedBefore } from "./filed-before.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
 import { isSignedThere, recordPlace, writeRecord } from "./write-record.ts";
 
@@ -16,6 +17,8 @@ export type ReportOptions = ReadingOptions & {
   softwareVersion: string;
   /** Decision rule, guard factor and draws as they were typed; what they lack comes from the workbook. */
   decision?: DecisionOptions | undefined;
+  /** Folder of filed records whose earlier ones each record takes as its history. */
+  filed?: FiledFolder | undefined;
   /** Called after each calibration, for whoever shows progress. */
   onWritten?: (done: number, all: number) => void;
 };
@@ -29,7 +32,8 @@ export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookRead
 export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
   const reading = await readWorkbook(disk, workbook, options);
   const decision = readDecision(options.decision ?? {}, reading.problems);
-  if (decision === undefined) return { written: [], reading };
+  const before = options.filed && (await filedBefore(options.filed, reading.problems));
+  if (decision === undefined || (options.filed && !before)) return { written: [], reading };
   const chosen = chosenCases(reading, options);
   const written: WrittenRecord[] = [];
   let done = 0;
@@ -40,6 +44,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
         digests: reading.digests,
         warnings: calibrationCase.warnings,
         ...decision,
+        ...(await before?.(calibrationCase.calibration.row)),
       }),
     );
     const page = await writeUnsigned(disk, record, options.out, reading.problems);

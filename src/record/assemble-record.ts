@@ -29,6 +29,8 @@ export type RecordContext = {
   amendment?: Amendment | undefined;
   /** Filed records of the tag before this one, oldest first. */
   history?: readonly RecordSummary[] | undefined;
+  /** As-found results of all loops filed before this one. */
+  filedRate?: CalibrationRecord["filedRate"];
   /** How many draws check each budget; none where it is left out. */
   monteCarloDraws?: number | undefined;
 };
@@ -53,7 +55,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   const instrument = rows.instrument.row;
   const asFound = phaseOf(rows, "as_found", context);
   const asLeft = phaseOf(rows, "as_left", context);
-  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound);
+  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, context.filedRate);
   const nextDue = nextDueOf(rows, asLeft ?? asFound);
   const measured: CalibrationRecord = {
     schema: recordFormat,
@@ -62,6 +64,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     revision: (context.amendment?.replaces.revision ?? 0) + 1,
     ...(context.amendment && { amendment: amendmentSchema.parse(context.amendment) }),
     ...(context.history && { history: context.history.map((summary) => recordSummarySchema.parse(summary)) }),
+    ...(context.filedRate && { filedRate: { inTolerance: context.filedRate.inTolerance, of: context.filedRate.of } }),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
     decisionRule: decisionRuleOf(instrument, context),
     instrument,

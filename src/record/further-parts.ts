@@ -1,9 +1,9 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
-import { assembleHistory } from "./assemble-history.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
+import { assembleOverTheYears } from "./assemble-over-the-years.ts";
 import { assembleRecommendation } from "./assemble-recommendation.ts";
 import { assembleReteach } from "./assemble-reteach.ts";
 import { assembleSetPoints } from "./assemble-set-points.ts";
@@ -21,7 +21,7 @@ const furtherParts: readonly FurtherPart[] = [
   assembleCauses,
   assembleSetPoints,
   assembleImpact,
-  assembleHistory,
+  assembleOverTheYears,
   assembleReteach,
   assembleSound,
   assembleRecommendation,

@@ -5,9 +5,9 @@ import { tableNames } from "../model/tables.ts";
 import { amendmentSchema } from "./amendment-schema.ts";
 import { candidatesSchema } from "./candidates-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
-import { driftSchema } from "./drift-schema.ts";
 import { impactSchema } from "./impact-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
+import { overTheYearsSchema } from "./over-the-years-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
 import { recommendationSchema } from "./recommendation-schema.ts";
 import { recordSummarySchema } from "./record-summary-schema.ts";
@@ -98,7 +98,9 @@ export const recordSchema = z.strictObject({
   setPointTable: z.array(setPointRowSchema).optional().describe("what belongs together along the loop"),
   causes: causesSchema.optional().describe("what the readings are consistent with: opinions"),
   sound: soundSchema.optional().describe("sound in air, for an ultrasonic sensor"),
-  drift: driftSchema.optional().describe("over the filed records of the tag and this one, where history is there"),
+  overTheYears: overTheYearsSchema
+    .optional()
+    .describe("over the filed records of the tag and this one, where history is there"),
   reteach: reteachSchema.optional().describe("what re-teaching or new constants could do"),
   impact: impactSchema.optional().describe("where the loop was not found in tolerance"),
   candidates: candidatesSchema.optional().describe("what could take the place of the sensor: a comparison"),

@@ -4,6 +4,7 @@ import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
 import { writeFixed, writeSigned } from "../units/write-number.ts";
 import { plainNumber } from "./number-style.ts";
 import { type PhaseName, phasesOf } from "./page-texts.ts";
+import { firstReasons, recommendationNow } from "./recommendation-texts.ts";
 
 /** The causes of each phase that was looked at, in the order of the work. */
 export function causesOf(
@@ -13,6 +14,27 @@ export function causesOf(
     const causes = record.causes?.[name];
     return causes === undefined ? [] : [{ name, title, causes }];
   });
+}
+
+/**
+ * The first finding of a phase that does not pass, where the first page does not say it elsewhere: a reason of what to
+ * do repeats it, and as found and as left may have the same.
+ */
+export function causeOnFirstPage(
+  record: CalibrationRecord,
+  phase: PhaseName,
+): { says: string; others: number } | undefined {
+  const says = firstCause(record, phase);
+  if (says === undefined) return undefined;
+  const steps = recommendationNow(record)?.steps ?? [];
+  const isReason = steps.some((step) => firstReasons(step, steps.length).some((reason) => reason.includes(says)));
+  const isSaidLater = phase === "asFound" && firstCause(record, "asLeft") === says;
+  const others = (record.causes?.[phase]?.findings.length ?? 0) - 1;
+  return isReason || isSaidLater ? undefined : { says, others };
+}
+
+function firstCause({ phases, causes }: CalibrationRecord, phase: PhaseName): string | undefined {
+  return phases[phase]?.verdict === "pass" ? undefined : causes?.[phase]?.findings[0]?.says;
 }
 
 /** A number of a finding as it reads: "+0.79 ± 0.02 % of span", "16.03 mA". */

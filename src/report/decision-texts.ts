@@ -31,6 +31,17 @@ export function ruleWords({ decisionRule }: CalibrationRecord): string {
   }
 }
 
+/** The decision rule in one line, for the first page. */
+export function ruleInShort({ decisionRule }: CalibrationRecord): string {
+  const band = `guard band of ${plainNumber(decisionRule.guardFactor)} · U`;
+  return {
+    "simple acceptance": "simple acceptance: inside the tolerance passes, whatever the uncertainty",
+    "guard band": `${band} inside the tolerance`,
+    "four words": `four words, ${band}`,
+    "managed guard band": "managed guard band: false acceptance under 2 %",
+  }[decisionRule.name];
+}
+
 /** The point that stands for a phase: the one with the worst statement, then the greatest risk. */
 export function worstPointOf(phase: PhaseRecord): JudgedPointRecord | undefined {
   const { worstPoint, points, controllerPoints = [] } = phase;

@@ -1,4 +1,5 @@
 import { palette } from "../charts/palette.ts";
+import { paperStyle } from "./paper-style.ts";
 
 /** The style of a page: on a desk, at phone width, printed on A4 or Letter, and in grey. */
 export const pageStyle = `
@@ -25,10 +26,20 @@ section p+p{margin-top:6px}
 .facts .across{grid-column:1/-1}
 .facts .fact{border-left:2px solid var(--rule);padding-left:10px}
 .not-stated,.not-determined{color:var(--quiet);font-style:italic}
-.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(250px,1fr));gap:16px}
+.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,280px),1fr));gap:16px}
 .answer-box{border:1px solid var(--rule);border-top:6px solid var(--rule);padding:12px 16px 14px}
-.answer-box p{font-size:14px}
+.answer-box p{font-size:15px}
 .answer-box .verdict{font-size:28px;line-height:1.25;margin:2px 0 6px}
+.answer-box .detail{margin-top:8px}
+.answer-box .detail,.answer-box p.detail,.answer-box .opinion,.answer-box .failed-output{font-size:13.5px;line-height:1.45}
+.answer-box .detail dt{color:var(--quiet);font-size:12.5px}
+.answer-box .detail dd{margin-bottom:4px}
+.answer-facts{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:10px 16px;margin-top:16px;font-size:14px;line-height:1.45}
+.answer-fact{overflow-wrap:anywhere}
+.answer-facts dt{color:var(--quiet);font-size:12.5px}
+.answer-facts .answer-fact{border-left:2px solid var(--rule);padding-left:10px}
+.failed-output{margin-top:8px}
+.paper-only{display:none}
 .verdict .meaning{font-size:15px;font-weight:400;color:var(--ink)}
 .is-pass{border-top-color:var(--pass)}
 .is-pass .verdict{color:var(--pass)}
@@ -112,6 +123,8 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .what-to-do .verdict{font-size:24px}
 .kept-together{white-space:nowrap}
 .what-to-do .step{margin-top:10px;font-weight:600}
+.what-to-do .detail{margin-top:4px}
+.what-to-do .opinion{color:var(--quiet)}
 .recommendation .finding p{margin-top:4px}
 .recommendation .finding .notes{margin-top:4px}
 .recommendation .after-findings{margin-top:14px}
@@ -153,7 +166,7 @@ section>h3{margin-top:18px}
 .fingerprint{overflow-wrap:anywhere}
 .when{display:inline-block}
 .end{margin-top:22px;text-align:center;color:var(--quiet)}
-@media (max-width:700px){
+@media screen and (max-width:700px){
  body{font-size:14px}
  main{margin:0;padding:18px 16px 28px;box-shadow:none}
  .heading{display:block}
@@ -165,6 +178,7 @@ section>h3{margin-top:18px}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
  .figures td.meaning{min-width:240px}
+ .answer-facts{grid-template-columns:1fr}
  .finding-parts{grid-template-columns:1fr}
  .loop-checks th[scope=row]{width:37%}
  .loop-checks td:last-child{width:25%}
@@ -175,50 +189,4 @@ section>h3{margin-top:18px}
  .set-points th,.set-points td{padding:4px}
  .definitions dl{columns:1}
 }
-@page{size:auto;margin:17mm 14mm 16mm;
- @top-left{font:8pt Inter,sans-serif;color:#525d6a}
- @bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt Inter,sans-serif;color:#525d6a}
- @bottom-left{font:8pt/1.35 Inter,sans-serif;color:#525d6a;white-space:pre}}
-@media print{
- html{background:#fff}
- body{font-size:9.5pt;line-height:1.4}
- main{max-width:none;margin:0;padding:0;box-shadow:none}
- h1{font-size:22pt}
- h2{font-size:13pt;margin:18pt 0 7pt;break-after:avoid}
- h3,caption,h2+p{break-after:avoid}
- table{font-size:8.5pt}
- .sheet{font-size:7pt}
- .sheet .formulas td{font-size:6.5pt;min-width:0}
- .sheet th,.sheet td{padding:1.5pt 3pt}
- .sheet.many{font-size:6.2pt}
- .sheet.many .formulas td{font-size:5.8pt}
- .sheet.many th,.sheet.many td{padding:1.5pt 2pt}
- .figures .meaning{font-size:8pt}
- .recommendation .finding{break-inside:avoid}
- .finding{padding:6pt 9pt 7pt}
- .finding h4{font-size:10pt}
- .finding h4,.finding caption{break-after:avoid}
- .open-questions{font-size:9pt}
- .wide{overflow:visible}
- tr,figure,.answer-box,.fact,.notes li,.heading,.sign-off{break-inside:avoid}
- p{break-inside:avoid}
- thead{display:table-header-group}
- .wide-only{display:block}
- .narrow-only{display:none}
- .pictures,.beside{grid-template-columns:1fr 1fr;gap:12pt 16pt}
- .answers{grid-template-columns:repeat(auto-fit,minmax(150pt,1fr))}
- .answer-box p,.rule,.small,.fact-group .fact{font-size:9pt}
- .answer-box .verdict{font-size:17pt}
- .fact-groups{columns:2;column-gap:18pt;margin:10pt 0}
- .fact-group{margin-bottom:8pt}
- .fact-group .fact{padding:1pt 0}
- .changes tbody tr:first-child{break-before:avoid}
- .definitions::details-content{display:block;content-visibility:visible;block-size:auto}
- .definitions summary{break-after:avoid;list-style:none}
- .definitions{font-size:8pt;margin-top:8pt}
- .definitions dl{column-gap:18pt}
- .definitions dl>div{padding:2pt 0}
- .definitions .where{font-size:7pt}
- *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
-}
-`;
+${paperStyle}`;

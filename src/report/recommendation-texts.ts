@@ -37,6 +37,15 @@ export function headlineParts(steps: readonly RecommendedStepRecord[]): readonly
   return firstOfEach.map((step, index) => (index === 0 ? actionWords(step) : `then ${lowerFirst(laterWords(step))}`));
 }
 
+/** Reasons on the first page, where there is one step and where there are several. */
+const reasonsOfOne = 2;
+const reasonsOfMany = 1;
+
+/** The reasons of a step that the first page has room for. */
+export function firstReasons({ reasons }: Pick<RecommendedStepRecord, "reasons">, steps: number): readonly string[] {
+  return reasons.slice(0, steps === 1 ? reasonsOfOne : reasonsOfMany);
+}
+
 /** What cannot be decided at first is, after other work, something to look at again. */
 export function laterWords(step: Pick<RecommendedStepRecord, "action" | "of">): string {
   return step.action === "cannot be decided" ? "Look again" : actionWords(step);

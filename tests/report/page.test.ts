@@ -53,7 +53,7 @@ test("the answer says as found, as left and next due in words", async () => {
   );
   expect(text).toMatch(/As left Pass in tolerance/u);
   expect(text).toContain("Adjustment: re-scale");
-  expect(text).toContain("Next due: 2027-10-06 . The interval of 12 months was agreed by Ada Specimen.");
+  expect(text).toContain("Next due: 2027-10-06 . The interval of 12 months was agreed by Ada Specimen; the day itself counts.");
 });
 
 test("no due date without an agreed interval, nor where the loop is left out of tolerance", async () => {

@@ -1,5 +1,5 @@
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
-import { pointWords, riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
+import { pointWords, riskWords, ruleInShort, worstPointOf } from "../decision-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
 import {
   meaningOf,
@@ -12,13 +12,15 @@ import {
   worstWords,
 } from "../page-texts.ts";
 import { failedOutputs } from "../switching-texts.ts";
+import { AnswerFact } from "./answer-fact.tsx";
 import { CauseAnswer } from "./causes.tsx";
 import { ImpactAnswer } from "./impact.tsx";
 import { LoopCheckAnswer } from "./loop-checks.tsx";
 import { RecommendationAnswer } from "./recommendation.tsx";
 
-/** The answer: as found, as left, next due; in words first, colour second. */
+/** The answer: as found, as left, what to do; below it what was done, what is open, and by which rule. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
+  const { adjustment, adjustmentNote } = record.calibration;
   return (
     <section class="answer" aria-labelledby="answer-title">
       <h2 id="answer-title">Result</h2>
@@ -27,23 +29,22 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
           <PhaseAnswer key={title} name={name} title={title} record={record} phase={phase} style={style} />
         ))}
         <RecommendationAnswer record={record} />
-        <div class="answer-box">
-          <h3>Work done and next due</h3>
-          <p>
-            Adjustment: <strong>{record.calibration.adjustment ?? "not stated"}</strong>
-            {record.calibration.adjustmentNote && <>. {record.calibration.adjustmentNote}</>}
-          </p>
-          <p>
-            Next due: <strong>{record.nextDue ?? "not stated"}</strong>. {dueNote(record)}
-          </p>
-          <ImpactAnswer record={record} />
-          <LoopCheckAnswer record={record} />
-        </div>
       </div>
       <FailedOutputs record={record} />
-      <p class="rule">
-        Tolerance {toleranceWords(record)}. Decision rule: {ruleWords(record)}.
-      </p>
+      <dl class="answer-facts">
+        <AnswerFact name="Adjustment">
+          <strong>{adjustment ?? "not stated"}</strong>
+          {adjustmentNote && `: ${adjustmentNote}`}
+        </AnswerFact>
+        <AnswerFact name="Next due">
+          <strong>{record.nextDue ?? "not stated"}</strong>
+          {`: ${dueNote(record)}`}
+        </AnswerFact>
+        <ImpactAnswer record={record} />
+        <LoopCheckAnswer record={record} />
+        <AnswerFact name="Tolerance">{toleranceWords(record)}</AnswerFact>
+        <AnswerFact name="Decision rule">{ruleInShort(record)}</AnswerFact>
+      </dl>
     </section>
   );
 }
@@ -57,7 +58,6 @@ type PhaseAnswerProps = {
 };
 
 function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
-  const worst = worstWords(record, phase, style);
   if (phase.verdict === null) {
     return (
       <div class="answer-box">
@@ -68,7 +68,6 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
       </div>
     );
   }
-  const point = worstPointOf(phase);
   return (
     <div class={`answer-box ${answerClass[phase.verdict]}`}>
       <h3>{title}</h3>
@@ -76,20 +75,29 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
         {verdictWords[phase.verdict].word} <span class="meaning">{meaningOf(record, phase.verdict)}</span>
       </p>
       <p>{outsideWords(record, phase)}</p>
-      {worst && (
-        <p>
-          Worst reading{phase.worst?.of === "controller" ? " (controller)" : ""}: {worst}
-        </p>
-      )}
-      {point && (
-        <p>
-          Worst test point{phase.worstPoint?.of === "controller" ? " (controller)" : ""}: {pointWords(record, point)}.
-          Risk that the true error lies outside the tolerance: {riskWords(point.specificRisk)}.
-        </p>
-      )}
+      <WorstOf record={record} phase={phase} style={style} />
       <FailedOutputs record={record} phase={name} />
       <CauseAnswer record={record} phase={name} />
     </div>
+  );
+}
+
+/** The worst reading, and the worst mean with its uncertainty and the risk that is left. */
+function WorstOf({ record, phase, style }: Pick<PhaseAnswerProps, "record" | "phase" | "style">) {
+  const reading = worstWords(record, phase, style);
+  const point = worstPointOf(phase);
+  const ofController = (of: string | undefined) => (of === "controller" ? ", controller" : "");
+  if (reading === undefined && point === undefined) return null;
+  return (
+    <dl class="detail">
+      {reading && <AnswerFact name={`Worst reading${ofController(phase.worst?.of)}`}>{reading}</AnswerFact>}
+      {point && (
+        <AnswerFact name={`Worst test point${ofController(phase.worstPoint?.of)}`}>
+          {pointWords(record, point)}. Risk that the true error lies outside the tolerance:{" "}
+          {riskWords(point.specificRisk)}
+        </AnswerFact>
+      )}
+    </dl>
   );
 }
 
@@ -123,7 +131,7 @@ function dueNote({ nextDue, instrument }: CalibrationRecord): string {
     const counts = instrument.dueRule === "month end" ? "it runs to the end of that month" : "the day itself counts";
     return `The interval of ${instrument.intervalMonths} months was agreed by ${instrument.intervalAgreedBy}; ${counts}.`;
   }
-  if (instrument.intervalMonths === undefined) return "No interval is stated.";
-  if (instrument.intervalAgreedBy === undefined) return "Nobody is named who agreed to the interval.";
-  return "A due date is given only where the loop is left in tolerance.";
+  if (instrument.intervalMonths === undefined) return "no interval is stated";
+  if (instrument.intervalAgreedBy === undefined) return "nobody is named who agreed to the interval";
+  return "a due date is given only where the loop is left in tolerance";
 }

@@ -1,6 +1,6 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { causesOf, evidenceWords } from "../cause-texts.ts";
+import { causeOnFirstPage, causesOf, evidenceWords } from "../cause-texts.ts";
 import type { PhaseName } from "../page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
@@ -26,15 +26,14 @@ export function Causes({ record }: { record: CalibrationRecord }) {
   );
 }
 
-/** The first finding of a phase that does not pass in one line, for the first page. */
+/** The likely cause in one line, for the first page, where it is not said there already. */
 export function CauseAnswer({ record, phase }: { record: CalibrationRecord; phase: PhaseName }) {
-  const findings = record.phases[phase]?.verdict === "pass" ? [] : (record.causes?.[phase]?.findings ?? []);
-  const [first, ...others] = findings;
-  if (first === undefined) return null;
+  const cause = causeOnFirstPage(record, phase);
+  if (cause === undefined) return null;
   return (
     <p class="opinion">
-      <strong>Opinion:</strong> {first.says}
-      {others.length > 0 && ` ${others.length} more under “What is most likely wrong”.`}
+      <strong>Likely cause (opinion):</strong> {cause.says}
+      {cause.others > 0 && ` ${cause.others} more under “What is most likely wrong”.`}
     </p>
   );
 }

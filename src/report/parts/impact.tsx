@@ -4,6 +4,7 @@ import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writeSigned } from "../../units/write-number.ts";
 import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "../impact-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
+import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 import { Fact } from "./heading.tsx";
 
@@ -30,11 +31,10 @@ export function Impact({ record, style }: ImpactProps) {
 export function ImpactAnswer({ record: { impact } }: { record: CalibrationRecord }) {
   if (impact === undefined) return null;
   return (
-    <p>
-      What it may have touched:{" "}
+    <AnswerFact name="What it may have touched">
       <strong>{impact.decision === null ? "not decided yet" : `decided by ${impact.decidedBy ?? "not stated"}`}</strong>
-      {impact.since === null ? "" : `; in question since ${impact.since.performedOn}`}.
-    </p>
+      {impact.since === null ? "" : `; in question since ${impact.since.performedOn}`}
+    </AnswerFact>
   );
 }
 

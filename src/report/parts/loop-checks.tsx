@@ -9,6 +9,7 @@ import {
   incompleteWords,
 } from "../loop-check-texts.ts";
 import { plainNumber } from "../number-style.ts";
+import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 
 /** The loop around the sensor: what was looked at, what it gave, what it had to keep, what is still open. */
@@ -39,22 +40,15 @@ export function LoopCheckAnswer({ record }: { record: CalibrationRecord }) {
   if (loopChecks === undefined) return null;
   const incomplete = incompleteWords(record);
   const contradictions = contradictionsOf(record).map(({ item }) => item);
-  const count = `Loop check: ${lowerFirst(countWords(loopChecks))}`;
+  if (loopChecks.items.length === 0 && contradictions.length === 0 && !incomplete) return null;
+  const count = loopChecks.items.length === 0 ? "" : countWords(loopChecks);
   const hasFailed = loopChecks.items.some(({ result }) => result === "fail");
   return (
-    <>
-      {loopChecks.items.length > 0 && <p>{hasFailed ? <strong>{count}</strong> : count}</p>}
-      {contradictions.length > 0 && (
-        <p>
-          <strong>Contradiction in the loop check: {contradictions.join(", ")}.</strong>
-        </p>
-      )}
-      {incomplete && (
-        <p>
-          <strong>{incomplete}</strong>
-        </p>
-      )}
-    </>
+    <AnswerFact name="Loop check">
+      {hasFailed ? <strong>{count}</strong> : count}
+      {contradictions.length > 0 && <strong> Contradiction: {contradictions.join(", ")}.</strong>}
+      {incomplete && <strong> {incomplete}</strong>}
+    </AnswerFact>
   );
 }
 
@@ -143,8 +137,4 @@ function NotLookedAt({ loopChecks: { notLookedAt } }: { loopChecks: LoopChecksRe
         : `Not looked at, of the items that apply to this loop: ${notLookedAt.join(", ")}.`}
     </p>
   );
-}
-
-function lowerFirst(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }

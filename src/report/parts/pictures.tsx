@@ -1,12 +1,19 @@
 import type { Drawing } from "../../charts/draw.ts";
 
+type PictureProps = {
+  drawing: Drawing;
+  kind: "wide-only" | "narrow-only" | "half";
+  /** Left out where a picture before it has the same caption. */
+  isExplained?: boolean;
+};
+
 /** A chart with its title and caption; the drawing carries its own text for screen readers. */
-export function Picture({ drawing, kind }: { drawing: Drawing; kind: "wide-only" | "narrow-only" | "half" }) {
+export function Picture({ drawing, kind, isExplained = true }: PictureProps) {
   return (
     <figure class={`picture ${kind}`}>
       <h3>{drawing.title}</h3>
       <div class="drawing" dangerouslySetInnerHTML={{ __html: drawing.svg }} />
-      <figcaption>{drawing.caption}</figcaption>
+      {isExplained && <figcaption>{drawing.caption}</figcaption>}
     </figure>
   );
 }
@@ -18,7 +25,12 @@ export function OtherPictures({ drawings, absent }: { drawings: readonly Drawing
       <h2 id="pictures-title">Further pictures</h2>
       <div class="pictures">
         {drawings.map((drawing) => (
-          <Picture key={drawing.title} drawing={drawing} kind="half" />
+          <Picture
+            key={drawing.title}
+            drawing={drawing}
+            kind="half"
+            isExplained={isFirstOfItsKind(drawing, drawings)}
+          />
         ))}
       </div>
       {absent.map((reason) => (
@@ -28,4 +40,8 @@ export function OtherPictures({ drawings, absent }: { drawings: readonly Drawing
       ))}
     </section>
   );
+}
+
+function isFirstOfItsKind(drawing: Drawing, drawings: readonly Drawing[]): boolean {
+  return drawings.find(({ caption }) => caption === drawing.caption) === drawing;
 }

@@ -4,6 +4,7 @@ import type { PhaseName } from "../page-texts.ts";
 import {
   actionWords,
   constantsWords,
+  firstReasons,
   headlineParts,
   laterWords,
   recommendationNow,
@@ -29,18 +30,19 @@ export function RecommendationAnswer({ record }: { record: CalibrationRecord }) 
         ))}
       </p>
       {now.steps.map((step, index) => (
-        <StepAnswer key={step.does} record={record} phase={now.phase} step={step} number={isMany ? index + 1 : null} />
+        <StepAnswer
+          key={step.does}
+          record={record}
+          phase={now.phase}
+          step={step}
+          number={isMany ? index + 1 : null}
+          of={now.steps.length}
+        />
       ))}
-      <p class="opinion">
-        An opinion, for an authorised person to agree to. Its rule and further reasons: “What to do, and why”.
-      </p>
+      <p class="opinion">An opinion, for an authorised person to agree to. More under “What to do, and why”.</p>
     </div>
   );
 }
-
-/** Reasons on the first page, where there is one step and where there are several. */
-const reasonsOfOne = 2;
-const reasonsOfMany = 1;
 
 type StepAnswerProps = {
   record: CalibrationRecord;
@@ -48,9 +50,10 @@ type StepAnswerProps = {
   step: RecommendedStepRecord;
   /** Null where there is one step only. */
   number: number | null;
+  of: number;
 };
 
-function StepAnswer({ record, phase, step, number }: StepAnswerProps) {
+function StepAnswer({ record, phase, step, number, of }: StepAnswerProps) {
   return (
     <>
       {step.action !== "leave" && (
@@ -60,11 +63,11 @@ function StepAnswer({ record, phase, step, number }: StepAnswerProps) {
         </p>
       )}
       <Constants record={record} phase={phase} step={step} />
-      <p>
-        <strong>Why:</strong> {step.reasons.slice(0, number === null ? reasonsOfOne : reasonsOfMany).join(" ")}
+      <p class="detail">
+        <strong>Why:</strong> {firstReasons(step, of).join(" ")}
       </p>
       {step.before && (
-        <p>
+        <p class="detail">
           <strong>Before that:</strong> {step.before}
         </p>
       )}

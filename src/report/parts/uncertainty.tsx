@@ -92,6 +92,12 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
         {title}, budget of the worst point: {budgetTitle(record, worst)}
       </h3>
       <BudgetTable record={record} point={worst} label={labelOf(worst)} />
+      {others.length > 0 && (
+        <p class="small paper-only">
+          The budgets of the other test points: one click away in this page on a screen, and in the record inside it.
+          Their U is in the table above.
+        </p>
+      )}
       <div class="other-budgets">
         {others.map((point) => (
           <details key={`${points.includes(point)} ${point.point}`}>
