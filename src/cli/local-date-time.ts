@@ -6,3 +6,13 @@ export function localDateTime(now: Date): string {
   const twoDigits = (value: number) => String(value).padStart(2, "0");
   return `${local}${offset < 0 ? "-" : "+"}${twoDigits(hours)}:${twoDigits(minutes)}`;
 }
+
+/** The calendar day there. */
+export function localDate(now: Date): string {
+  return localDateTime(now).slice(0, "2026-11-25".length);
+}
+
+/** Date and time of day there, to the second. */
+export function localTime(now: Date): string {
+  return localDateTime(now).replace(/\.\d+/u, "");
+}

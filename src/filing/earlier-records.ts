@@ -1,6 +1,5 @@
 import { isFinding } from "./finding.ts";
 import type { IndexEntry } from "./index-entry.ts";
-import { currentRecordsByTag } from "./latest-records.ts";
 
 /** A calibration that is about to be recorded. */
 export type CalibrationAtHand = { tag: string; calibration: string; performedOn?: string | undefined };
@@ -12,12 +11,13 @@ export type FiledRate = { inTolerance: number; of: number };
  * What a folder held before a calibration: the current records of its tag, oldest first, and how the loops of all tags
  * were found. A record of the same day or without a day is not known to be earlier; before a calibration without a day
  * is every other record that has one.
+ *
+ * @param byTag current records, as `currentRecordsByTag` gives them
  */
 export function earlierRecords(
-  entries: readonly IndexEntry[],
+  byTag: ReadonlyMap<string, readonly IndexEntry[]>,
   atHand: CalibrationAtHand,
 ): { ofTag: readonly IndexEntry[]; rate: FiledRate } {
-  const byTag = currentRecordsByTag(entries);
   const isBefore = (entry: IndexEntry) => isEarlier(entry, atHand);
   return {
     ofTag: (byTag.get(atHand.tag) ?? []).filter(isBefore),

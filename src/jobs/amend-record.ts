@@ -117,6 +117,7 @@ function nextRevision(
     warnings: rows.warnings,
     ruleOverride: replaced.decisionRule.givenForThisRun,
     history: replaced.history,
+    filedRate: replaced.filedRate,
     monteCarloDraws: replaced.monteCarloDraws,
   };
   const changes = recordChanges(replaced, assembleRecord(rows, context));

@@ -1,5 +1,6 @@
 import { type CalibrationAtHand, earlierRecords, type FiledRate } from "../filing/earlier-records.ts";
 import type { FilingDisk } from "../filing/filing-disk.ts";
+import { currentRecordsByTag } from "../filing/latest-records.ts";
 import { readFiledRecord } from "../filing/read-filed-record.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { recordSummary } from "../record/record-summary.ts";
@@ -19,9 +20,10 @@ export async function filedBefore(
 ): Promise<((atHand: CalibrationAtHand) => Promise<FiledBefore>) | undefined> {
   const index = await openFolder(disk, path, problems);
   if (index === undefined) return undefined;
+  const byTag = currentRecordsByTag(index.entries);
   const summaryByPath = new Map<string, RecordSummary | undefined>();
   return async (atHand) => {
-    const { ofTag, rate } = earlierRecords(index.entries, atHand);
+    const { ofTag, rate } = earlierRecords(byTag, atHand);
     for (const entry of ofTag) {
       if (summaryByPath.has(entry.path)) continue;
       const found = await readFiledRecord(disk, path, entry);

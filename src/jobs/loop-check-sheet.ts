@@ -8,6 +8,7 @@ import { buildWorkbook, type Workbook } from "../workbook/build-workbook.ts";
 import { namedCalibrations } from "../workbook/named-calibrations.ts";
 import type { RawTable } from "../workbook/raw-table.ts";
 import { mayHoldTable, readTables } from "../workbook/read-tables.ts";
+import { writeDelimited } from "../workbook/write-delimited.ts";
 import type { Disk } from "./disk.ts";
 
 export type LoopCheckSheetOptions = { today: string; tag?: string | undefined; asGuide: boolean };
@@ -64,14 +65,10 @@ function rows(planned: readonly PlannedCheck[]): string {
   const lines = planned.flatMap(({ calibration, instrument, outputs }) =>
     applicableItems(instrument, outputs).map(({ key, unit = "" }) => {
       const cells: Readonly<Record<string, string>> = { calibration, item: key, unit };
-      return columns.map((name) => quoted(cells[name] ?? "")).join(",");
+      return columns.map((name) => cells[name] ?? "");
     }),
   );
-  return [columns.join(","), ...lines].join("\n");
-}
-
-function quoted(text: string): string {
-  return /[",\n\r]/u.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return writeDelimited([columns, ...lines], "\n").trimEnd();
 }
 
 function guide(planned: readonly PlannedCheck[]): string {

@@ -78,7 +78,9 @@ export const recordSchema = z.strictObject({
   }),
   falseAccept: z
     .strictObject({
-      inToleranceRate: finite.describe("percent of such loops that are in tolerance: as the owner states it, or else by filedRate"),
+      inToleranceRate: finite.describe(
+        "percent of such loops that are in tolerance: as the owner states it, or else by filedRate",
+      ),
       testUncertaintyRatio: finite,
       guardMultiplier: finite,
       falseAccept: finite,

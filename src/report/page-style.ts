@@ -26,7 +26,9 @@ section p+p{margin-top:6px}
 .facts .across{grid-column:1/-1}
 .facts .fact{border-left:2px solid var(--rule);padding-left:10px}
 .not-stated,.not-determined{color:var(--quiet);font-style:italic}
-.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,280px),1fr));gap:16px}
+.answers{display:grid;grid-template-columns:minmax(0,2fr) minmax(0,3fr);gap:16px}
+.answers:has(>:nth-child(3)){grid-template-columns:repeat(3,minmax(0,1fr))}
+.answers>:only-child{grid-column:1/-1}
 .answer-box{border:1px solid var(--rule);border-top:6px solid var(--rule);padding:12px 16px 14px}
 .answer-box p{font-size:15px}
 .answer-box .verdict{font-size:28px;line-height:1.25;margin:2px 0 6px}
@@ -60,6 +62,7 @@ caption{text-align:left;font-weight:600;padding:4px 0 6px}
 th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
 thead th{background:var(--faint)}
 .number{text-align:right;font-variant-numeric:tabular-nums}
+.plain td.number{white-space:nowrap}
 .figures td.number{white-space:nowrap}
 .figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
 .where,.meaning{color:var(--quiet)}
@@ -129,7 +132,7 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .recommendation .finding .notes{margin-top:4px}
 .recommendation .after-findings{margin-top:14px}
 .thresholds{margin-top:14px}
-.thresholds th[scope=row]{font-weight:400;width:50%}
+.thresholds th[scope=row]{font-weight:400}
 .open-questions{font-size:14px}
 .open-questions dt{color:var(--quiet);font-size:13px}
 .open-questions dd{margin:0 0 8px}
@@ -161,7 +164,8 @@ section>h3{margin-top:18px}
 .changes th:first-child{width:40%}
 .all-changes{table-layout:fixed;font-size:12.5px}
 .all-changes th:first-child{width:30%}
-.impact-facts{max-width:none;margin:10px 0 14px}
+.beside>:only-child{grid-column:1/-1}
+.impact-facts{max-width:none;grid-template-columns:repeat(auto-fit,minmax(min(100%,11em),1fr));margin:10px 0 14px}
 .sign-off .where{display:block;font-size:12px;font-weight:400}
 .fingerprint{overflow-wrap:anywhere}
 .when{display:inline-block}
@@ -178,7 +182,7 @@ section>h3{margin-top:18px}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
  .figures td.meaning{min-width:240px}
- .answer-facts{grid-template-columns:1fr}
+ .answers,.answers:has(>:nth-child(3)),.answer-facts{grid-template-columns:minmax(0,1fr)}
  .finding-parts{grid-template-columns:1fr}
  .loop-checks th[scope=row]{width:37%}
  .loop-checks td:last-child{width:25%}

@@ -73,7 +73,7 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
   const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
   const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
   const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
-  const count = outside === 0 ? `All ${judged} readings lie inside` : `${outside} of ${judged} readings lie outside`;
+  const count = outside === 0 ? `All ${judged} readings lie inside` : `${outside === judged && judged > 1 ? `All ${judged}` : `${outside} of ${judged}`} readings lie outside`;
   const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
   return `${pointsWords(record, phase)}${count} the tolerance${faultNote}.${partsWords(phase)}`;
 }

@@ -11,7 +11,7 @@ export const paperStyle = `
  p,.notes,.picture figcaption{max-width:none}
  section p+p{margin-top:3pt}
  h1{font-size:20pt}
- h2{font-size:11.5pt;margin:12pt 0 4pt;padding-top:4pt;border-top-width:1pt;break-after:avoid}
+ h2{font-size:11pt;margin:9pt 0 3pt;padding-top:3pt;border-top-width:1pt;break-after:avoid}
  h3,h4{font-size:9pt}
  section>h3{margin-top:7pt}
  h3,h4,caption,h2+p{break-after:avoid}
@@ -26,7 +26,7 @@ export const paperStyle = `
  .facts{gap:1pt 16pt}
  .facts .fact{border-left-width:1pt;padding-left:6pt}
  .fact dt{font-size:7.5pt}
- .answers{grid-template-columns:repeat(auto-fit,minmax(150pt,1fr));gap:8pt}
+ .answers{gap:8pt}
  .answer-box{padding:4pt 8pt 6pt;border-top-width:4pt}
  .is-fail{border-top-width:5pt}
  .answer-box p{font-size:8.5pt}
@@ -48,25 +48,29 @@ export const paperStyle = `
  .narrow-only{display:none}
  .pictures,.beside{grid-template-columns:1fr 1fr;gap:8pt 14pt;margin-top:6pt}
  .picture+.pictures{margin-top:8pt}
- .pictures svg,.beside svg{max-height:52mm}
+ .pictures svg,.beside svg{max-height:44mm}
+ .pictures .picture:last-child:nth-child(odd){grid-column:1/-1;display:grid;grid-template-columns:subgrid;grid-template-rows:auto 1fr}
+ .pictures .picture:last-child:nth-child(odd) .drawing{grid-column:2;grid-row:1/3}
  .wide{overflow:visible;margin-top:6pt}
  .wide+p,.loop-checks+p{margin-top:5pt}
  table{font-size:7.5pt;line-height:1.3}
  thead{display:table-header-group}
  .plain{font-size:7.5pt}
  caption{padding:2pt 0}
- th,td{padding:1.5pt 5pt}
+ th,td{padding:1.2pt 4pt}
  .figures .meaning,.figures .not-determined{font-size:7pt}
- .figures .where{display:inline;font-size:7pt}
+ .figures .where{font-size:7pt}
+ .figures th[scope=row]{width:24%}
  .figures th .unit{display:inline;font-size:7pt}
- .figures td.meaning{width:50%}
- .sheet{font-size:7pt;line-height:1.25}
+ .figures td.meaning{width:42%}
+ .sheet{font-size:7pt;line-height:1.15}
  .sheet .formulas td{font-size:6.5pt;min-width:0}
- .sheet th,.sheet td{padding:1pt 3pt}
+ .sheet th,.sheet td{padding:.8pt 3pt}
  .sheet.many{font-size:6.2pt}
  .sheet.many .formulas td{font-size:5.8pt}
- .sheet.many th,.sheet.many td{padding:1pt 2pt}
+ .sheet.many th,.sheet.many td{padding:.8pt 2pt}
  .loop-checks,.thresholds,.evidence{margin-top:4pt}
+ .thresholds td{white-space:nowrap}
  .recommendation .finding{break-inside:avoid}
  .finding{margin-top:5pt;padding:4pt 8pt 5pt;border-left-width:2pt}
  .finding h4{font-size:9pt}
@@ -90,8 +94,9 @@ export const paperStyle = `
  .definitions summary{break-after:avoid;list-style:none;font-weight:600}
  .definitions dl{columns:3;column-gap:12pt;margin:2pt 0 0;line-height:1.3}
  .definitions dl>div{padding:1.5pt 0;border-top-width:.5pt}
- .definitions .formula{display:inline}
- .definitions .where{font-size:6.5pt}
+ .definitions .formula,.definitions .where{display:inline;font-size:inherit}
+ .definitions .said+.formula::before{content:"\\a";white-space:pre}
+ .definitions .formula+.where::before{content:" · "}
  .end{margin-top:10pt}
  *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }

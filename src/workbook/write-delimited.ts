@@ -4,9 +4,9 @@ import Papa from "papaparse";
  * Rows as the text of a .csv file that a spreadsheet opens: numbers stay numbers, and a text that a spreadsheet would
  * take for a formula is marked as text with an apostrophe.
  */
-export function writeDelimited(rows: readonly (readonly (string | number)[])[]): string {
+export function writeDelimited(rows: readonly (readonly (string | number)[])[], newline = "\r\n"): string {
   const safe = rows.map((row) => row.map((cell) => (typeof cell === "string" ? withoutFormula(cell) : cell)));
-  return `${Papa.unparse(safe, { newline: "\r\n" })}\r\n`;
+  return `${Papa.unparse(safe, { newline })}${newline}`;
 }
 
 /** What begins a formula in spreadsheets, also behind signs that they pass over. */

@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from "vitest";
-import { localDateTime } from "../../src/cli/local-date-time.ts";
+import { localDate, localDateTime, localTime } from "../../src/cli/local-date-time.ts";
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -15,4 +15,11 @@ test.each([
   vi.spyOn(moment, "getTimezoneOffset").mockReturnValue(-minutes);
   expect(localDateTime(moment)).toBe(text);
   expect(new Date(text).getTime()).toBe(moment.getTime());
+});
+
+test("the day and the time to the second are those of the place, not of Greenwich", () => {
+  const moment = new Date(Date.UTC(2026, 10, 25, 23, 5, 59, 999));
+  vi.spyOn(moment, "getTimezoneOffset").mockReturnValue(-120);
+  expect(localDate(moment)).toBe("2026-11-26");
+  expect(localTime(moment)).toBe("2026-11-26T01:05:59+02:00");
 });

@@ -9,7 +9,9 @@ export const softwareVersion = "0.1.0";
 
 /** The tables of the demonstration, as they lie in the repository. */
 export const demoTexts: Texts = Object.fromEntries(
-  readdirSync("data-demo").map((name) => [name, new Uint8Array(readFileSync(`data-demo/${name}`))]),
+  readdirSync("data-demo", { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ name }) => [name, new Uint8Array(readFileSync(`data-demo/${name}`))]),
 );
 
 /** The files that a workbook gives, page and JSON by their paths, and their records. */

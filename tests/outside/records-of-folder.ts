@@ -13,7 +13,9 @@ import { readTables } from "../../src/workbook/read-tables.ts";
 export async function recordsOfFolder(
   folder: string,
 ): Promise<{ records: readonly CalibrationRecord[]; problems: readonly string[] }> {
-  const files = readdirSync(folder).map((name) => ({ name, bytes: new Uint8Array(readFileSync(join(folder, name))) }));
+  const files = readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ name }) => ({ name, bytes: new Uint8Array(readFileSync(join(folder, name))) }));
   const problems = new ProblemList();
   const workbook = buildWorkbook(await readTables(files, problems), { today: "2026-11-01" }, problems);
   const digests = new Map(files.map(({ name, bytes }) => [name, fileDigest(bytes)]));

@@ -83,3 +83,20 @@ test("a point without tolerance is passed over, under every rule; alone it says 
     expect(falseAcceptOf(instrument, phaseOf(rejected, changes))).toBeUndefined();
   }
 });
+
+test("where nobody states a rate, ten filed results or more give it: (k + 1)/(n + 2), which is never 0 or 1", () => {
+  const { inToleranceRate: _, ...unstated } = instrument;
+  const points = { points: [point] };
+  const rateFrom = (inTolerance: number, of: number) =>
+    falseAcceptOf(unstated, points, { inTolerance, of })?.inToleranceRate;
+  expect(rateFrom(18, 18)).toBe(95);
+  expect(rateFrom(0, 18)).toBe(5);
+  expect(falseAcceptOf(unstated, points, { inTolerance: 18, of: 18 })).toEqual(falseAcceptOf(instrument, points));
+  expect(rateFrom(9, 9)).toBeUndefined();
+  expect(rateFrom(9, 10)).toBe((100 * 10) / 12);
+  expect(falseAcceptOf(unstated, points)).toBeUndefined();
+});
+
+test("what the owner states comes before what was filed", () => {
+  expect(falseAcceptOf(instrument, { points: [point] }, { inTolerance: 5, of: 20 })?.inToleranceRate).toBe(95);
+});

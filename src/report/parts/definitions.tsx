@@ -35,7 +35,7 @@ function Definition({ figure, isSaid }: { figure: FigureKey; isSaid: boolean }) 
         {!isSaid && unit !== "none" && <span class="unit"> {unit}</span>}
       </dt>
       <dd>
-        {!isSaid && `${meaning} `}
+        {!isSaid && <span class="said">{meaning}</span>}{" "}
         <span class="formula">
           <WithIndexes text={formula} />
         </span>{" "}

@@ -21,8 +21,8 @@ export function Impact({ record, style }: ImpactProps) {
         <strong>{windowWords(impact)}</strong> {outsideStretchWords(record, impact, style)}
       </p>
       <ErrorsTable record={record} style={style} impact={impact} />
-      <Definitions keys={["impact.error", "impact.outside"]} />
       <Decision record={record} impact={impact} />
+      <Definitions keys={["impact.error", "impact.outside"]} />
     </section>
   );
 }

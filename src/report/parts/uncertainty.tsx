@@ -138,15 +138,25 @@ function ratioNote(record: CalibrationRecord) {
   );
 }
 
-function falseAcceptNote({ falseAccept }: CalibrationRecord) {
+function falseAcceptNote(record: CalibrationRecord) {
+  const { falseAccept } = record;
   if (falseAccept === undefined) return null;
-  const { inToleranceRate, testUncertaintyRatio } = falseAccept;
+  const { testUncertaintyRatio } = falseAccept;
   return (
     <p class="small">
-      Over all such loops, if {plainNumber(inToleranceRate)} % of them are in tolerance as the owner states: a loop is
-      passed though out of tolerance with {riskWords(falseAccept.falseAccept)}, failed though in tolerance with{" "}
-      {riskWords(falseAccept.falseReject)} (errors taken as normal about zero, test uncertainty ratio{" "}
-      {writeFixed(testUncertaintyRatio, 1)}).
+      Over all such loops, if {rateWords(record, falseAccept.inToleranceRate)}: a loop is passed though out of tolerance
+      with {riskWords(falseAccept.falseAccept)}, failed though in tolerance with {riskWords(falseAccept.falseReject)}{" "}
+      (errors taken as normal about zero, test uncertainty ratio {writeFixed(testUncertaintyRatio, 1)}).
     </p>
   );
+}
+
+/** What the rate rests on: the owner's word, or counts in the filing folder. */
+function rateWords({ instrument, filedRate }: CalibrationRecord, inToleranceRate: number): string {
+  if (instrument.inToleranceRate !== undefined || filedRate === undefined) {
+    return `${plainNumber(inToleranceRate)} % of them are in tolerance as the owner states`;
+  }
+  const { inTolerance, of } = filedRate;
+  const percent = writeFixed(inToleranceRate, 1);
+  return `${percent} % of them are in tolerance, as ${inTolerance} of ${of} filed records found theirs (that count and one more on either side)`;
 }

@@ -1,5 +1,5 @@
 /** What was done to each invented loop, by whom and with what, as texts by column; numbers with a decimal comma. */
-const everyCalibration = {
+export const everyCalibration = {
   calibration: "",
   tag: "",
   performed_on: "",

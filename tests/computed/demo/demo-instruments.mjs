@@ -1,5 +1,5 @@
 /** The loops of the invented plant and their switched outputs, as texts by column. */
-const everyLoop = {
+export const everyLoop = {
   description: "",
   location: "",
   principle: "",

@@ -11,7 +11,7 @@ export const standards = [
   standard("AIR-1", "thermometer, −20 to 60 °C", "EX-S-09", "temperature", "°C", ["0.3", "0.1", "0.1"]),
 ];
 
-function standard(name, description, serial, quantity, unit, [uncertainty, resolution, drift]) {
+export function standard(name, description, serial, quantity, unit, [uncertainty, resolution, drift]) {
   return {
     standard: name,
     description,

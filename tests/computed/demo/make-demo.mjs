@@ -1,13 +1,15 @@
 /**
- * Writes the tables of data-demo, each as another spreadsheet would save it. Plain Node, seeded: the same bytes each run.
+ * Writes the tables of data-demo, each as another spreadsheet would save it, and those of data-demo/history, all in one
+ * way. Plain Node, seeded: the same bytes each run.
  *
  *   node tests/computed/demo/make-demo.mjs [folder, by default data-demo]
  */
-import { writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { calibrations } from "./demo-calibrations.mjs";
 import { candidates } from "./demo-candidates.mjs";
+import { historyWorkbooks } from "./demo-history.mjs";
 import { instruments, outputs } from "./demo-instruments.mjs";
 import { loopChecks } from "./demo-loop-checks.mjs";
 import { standards } from "./demo-standards.mjs";
@@ -31,11 +33,16 @@ save("readings", delimited(readings.map(withDecimalComma), ";", "\r\n"), "utf8")
 save("trips", delimited(trips, "\t", "\r\n"), "utf8");
 save("loop_checks", delimited(loopChecks, "\t", "\n"), "utf8");
 save("candidates", delimited(candidates, ",", "\r\n"), "utf8");
+for (const { folder: below, tables } of historyWorkbooks) {
+  for (const [table, rows] of Object.entries(tables)) save(`${below}/${table}`, delimited(rows, ",", "\n"), "utf8");
+}
 
 function save(table, text, encoding) {
   const bytes = Buffer.from(text, encoding);
   if (bytes.toString(encoding) !== text) throw new Error(`${table}: a character has no place in ${encoding}`);
-  writeFileSync(join(folder, `${table}.csv`), bytes);
+  const path = join(folder, `${table}.csv`);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, bytes);
 }
 
 function delimited(rows, delimiter, lineEnd) {
