@@ -19,6 +19,9 @@ export type DriftLine = {
 /** Two points lie on a line whatever they are. */
 export const fewestRecords = 3;
 
+/** Over fewer days a drift a year says more about the noise than about the loop. */
+const fewestDays = 30;
+
 const counts = ["no record", "one record", "two records"] as const;
 
 /**
@@ -26,16 +29,18 @@ const counts = ["no record", "one record", "two records"] as const;
  *
  * @param errors of one place of the range, since the last adjustment, one for each record; distance
  * @returns line, drift per year with its 95 % confidence interval (Student's t, n − 2); or why there is none
- * Source: ILAC-G24:2022 / OIML D 10, 6.3 (drift and dispersion); least squares JCGM 100:2008, H.3; that three are the
- *   fewest is own choice: two leave no scatter to judge by.
+ * Source: ILAC-G24:2022 / OIML D 10, 6.3 (drift and dispersion); least squares JCGM 100:2008, H.3; that three and
+ *   30 days are the fewest is own choice: two leave no scatter to judge by, days are no years.
  * @example driftLine([{ day: 0, error: 1 }, { day: 365.25, error: 3 }, { day: 730.5, error: 4 }, { day: 1095.75,
- *   error: 8 }]).perYear // 2.2, from 0.3746 to 4.0254
+ *   error: 8 }]).perYear // 2.2, from 0.3745 to 4.0255
  */
 export function driftLine(errors: readonly DatedError[]): Figure<DriftLine> {
   if (errors.length < fewestRecords) return notDetermined(`not enough: ${counts[errors.length]}`);
   const days = errors.map(({ day }) => day);
   const [firstDay, lastDay] = [Math.min(...days), Math.max(...days)];
-  if (firstDay === lastDay) return notDetermined("not enough: all records are of one day");
+  if (lastDay - firstDay < fewestDays) {
+    return notDetermined(`not enough: all records lie within less than ${fewestDays} days`);
+  }
   const fit = fitLine(
     days.map((day) => (day - firstDay) / daysPerYear),
     errors.map(({ error }) => error),
@@ -50,7 +55,7 @@ export function driftLine(errors: readonly DatedError[]): Figure<DriftLine> {
  * @param day as in `dayNumber`
  * @returns error and both ends of the band, distance
  * Source: `predictionInterval`.
- * @example predictedError(line, 1461) // for the line above: 9.5, from 3.0472 to 15.9528
+ * @example predictedError(line, 1461) // for the line above: 9.5, from 3.0460 to 15.9540
  */
 export function predictedError({ fit, firstDay }: DriftLine, day: number): ValueInterval {
   return predictionInterval(fit, (day - firstDay) / daysPerYear);

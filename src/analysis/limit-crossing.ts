@@ -28,11 +28,7 @@ export const horizonYears = 20;
  * Source: own choice of the band's edge as the criterion; the band `predictionInterval`.
  * @example limitCrossing(lineOfOneMillimetreAYear, { low: -10, high: 10 }, 0) // { day: 3653, limit: "upper", … }
  */
-export function limitCrossing(
-  line: DriftLine,
-  { low, high }: ErrorLimits,
-  fromDay: number,
-): LimitCrossing | undefined {
+export function limitCrossing(line: DriftLine, { low, high }: ErrorLimits, fromDay: number): LimitCrossing | undefined {
   const limitAt = (day: number): LimitCrossing["limit"] | undefined => {
     const band = predictedError(line, day);
     if (band.high >= high) return "upper";

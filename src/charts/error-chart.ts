@@ -8,6 +8,7 @@ import { directionLegend, type LegendItem, legendRows } from "./legend.ts";
 import {
   type DrawnReading,
   drawnReadings,
+  farthestFromZero,
   isOutside,
   meanRows,
   type PhaseName,
@@ -54,8 +55,18 @@ function legendOf(record: CalibrationRecord, { acceptance }: Rows): readonly Leg
     ...directionLegend(drawnPhases(record).map(([name]) => name)),
     { kind: "area", text: "tolerance" },
     { kind: "bar", text: "± U" },
-    ...(acceptance.length === 0 ? [] : [{ kind: "limit", text: "acceptance limit" } as const]),
+    ...limitItems(acceptance),
   ];
+}
+
+/** An acceptance limit for each phase that has some; named where both have. */
+function limitItems(acceptance: readonly Row[]): readonly LegendItem[] {
+  const series = (["asFound", "asLeft"] as const).filter((name) => acceptance.some((row) => row.series === name));
+  return series.map((name) => ({
+    kind: "limit",
+    text: series.length === 1 ? "acceptance limit" : `acceptance limit, ${phaseWords[name]}`,
+    series: name,
+  }));
 }
 
 function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
@@ -110,9 +121,8 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
   return {
     title: titleOf(record, drawn),
     caption:
-      "Each mark is one reading: triangles that point up were read with the distance rising, those that point down " +
-      "with it falling. The lines join the means of each direction. As found: open marks, dashed lines; as left: " +
-      `filled marks, solid lines. The shaded band is the tolerance.${uncertaintyText(phases)}${leftOutText(phases, count)}`,
+      "Each mark is one reading; the lines join the means of each direction." +
+      `${uncertaintyText(phases)}${leftOutText(phases, count)}`,
     description:
       `Error of ${record.instrument.tag} against the reference distance, range ${rangeText(record)}. ` +
       `${spreads.join(" ")} ${toleranceText(record)} ` +
@@ -123,12 +133,14 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
 /** What the caption says of the bars, of the acceptance limits where there are any, and of those that are not there. */
 function uncertaintyText(phases: readonly PhaseRecord[]): string {
   const hasLimits = phases.some(hasAcceptanceLimits);
-  const limits = hasLimits ? " Dotted lines are the acceptance limits: a mean error between them passes." : "";
+  const limits = hasLimits
+    ? " Lines without marks, dotted as found and dashed as left, are the acceptance limits: a mean error between them passes."
+    : "";
   const where = hasLimits ? "Where none are drawn," : "No acceptance limits are drawn:";
   const absence = phases.some(hasNoZone) ? ` ${where} U is so large that no error could pass.` : "";
   const sides = phases.length > 1 ? ": as found to the left, as left to the right" : "";
   return (
-    " The bar beside the marks is ± U, the expanded uncertainty, about the mean error of the worse direction" +
+    " The bar beside the marks is ± U, the expanded uncertainty, about the mean of the worse direction" +
     `${sides}.${limits}${absence}`
   );
 }
@@ -144,7 +156,7 @@ function titleOf(record: CalibrationRecord, drawn: readonly Drawn[]): string {
   const subject = isSensorAlone ? "The sensor alone: " : "";
   const first = isSensorAlone ? (words: string) => words : sentenceCase;
   const clauses = drawn.map(({ name, readings }, index) => {
-    const outside = readings.filter((reading) => isOutside(reading, spanOf(record))).length;
+    const outside = readings.filter((reading) => isOutside(reading, farthestFromZero(record))).length;
     const verb = outside < 2 ? ["lies", "does"] : ["lie", "do"];
     if (index > 0) return `${phaseWords[name]}, ${amount(outside, readings.length, totals.size > 1)} ${verb[1]}`;
     const words = `${subject}${first(phaseWords[name])}, ${amount(outside, readings.length, true)}`;

@@ -1,5 +1,5 @@
 import { palette } from "./palette.ts";
-import { bandOpacity, barOpacity, dotted, type Layer } from "./plot-layers.ts";
+import { bandOpacity, barOpacity, type Layer, limitStyle } from "./plot-layers.ts";
 import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, strokeChannel } from "./series-scales.ts";
 
 const pixel = (field: string) => ({ field, type: "quantitative", scale: null, axis: null }) as const;
@@ -41,7 +41,7 @@ export const legendUncertaintyLayers: readonly Layer[] = [
   },
   {
     data: { name: "legendLimits" },
-    mark: { type: "rule", color: palette.quiet, ...dotted },
-    encoding: { ...start, x2: { field: "x2" } },
+    mark: { type: "rule", ...limitStyle },
+    encoding: { ...start, x2: { field: "x2" }, color: colorChannel },
   },
 ];

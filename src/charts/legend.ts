@@ -8,8 +8,9 @@ import { textWidth } from "./text-width.ts";
 /** One entry: a series with its line and marks, the meaning of one mark, an area, a bar of uncertainty, a limit. */
 export type LegendItem =
   | { kind: "series"; text: string; series: Series; shapes: readonly Shape[] }
-  | { kind: "shape"; text: string; shape: Shape }
-  | { kind: "area" | "bar" | "limit"; text: string };
+  | { kind: "shape"; text: string; shape: Shape; series?: Series }
+  | { kind: "limit"; text: string; series?: Series }
+  | { kind: "area" | "bar"; text: string };
 
 /** Phases, and what their two marks mean. */
 export function directionLegend(series: readonly PhaseName[]): readonly LegendItem[] {
@@ -77,7 +78,7 @@ function addSample(drawn: AlwaysDrawn & SometimesDrawn, item: LegendItem, x: num
       });
       break;
     case "shape":
-      drawn.legendMarks.push({ x: x + width / 2, y, series: "neutral", shape: item.shape });
+      drawn.legendMarks.push({ x: x + width / 2, y, series: item.series ?? "neutral", shape: item.shape });
       break;
     case "area":
       drawn.legendAreas.push({ x, x2: x + width, y: y - 6, y2: y + 6 });
@@ -86,7 +87,7 @@ function addSample(drawn: AlwaysDrawn & SometimesDrawn, item: LegendItem, x: num
       drawn.legendBars.push(...barStrokes(x, y));
       break;
     case "limit":
-      drawn.legendLimits.push({ x, x2: x + width, y });
+      drawn.legendLimits.push({ x, x2: x + width, y, series: item.series ?? "neutral" });
   }
 }
 

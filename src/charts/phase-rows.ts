@@ -55,11 +55,16 @@ export function toleranceRows(phases: readonly PhaseRecord[], factor: number): r
   return [...rowByReference.values()].sort((left, right) => left.x - right.x);
 }
 
-/** Part of the span below which a difference is the rounding of binary numbers: the same as in the verdict. */
+/** Part of the greatest distance below which a difference is the rounding of binary numbers: as in the verdict. */
 const roundingShare = 1e-12;
 
+/** The farther end of the range from zero: no distance is stored better than to a part of it. */
+export function farthestFromZero({ instrument: { rangeLower, rangeUpper } }: CalibrationRecord): number {
+  return Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
+}
+
 /** Whether a mark lies outside the band. A reading's verdict may speak of its controller value, the mark does not. */
-export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading, span: number): boolean {
-  const slack = roundingShare * span;
+export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading, magnitude: number): boolean {
+  const slack = roundingShare * magnitude;
   return errorDistance < toleranceLow - slack || errorDistance > toleranceHigh + slack;
 }

@@ -4,14 +4,22 @@ import { colorChannel, dashChannel, fillChannel, shapeChannel, sizeChannel, stro
 
 export type Layer = Extract<TopLevelSpec, { layer: unknown }>["layer"][number];
 
-type MarkStyle = { strokeWidth: number; strokeDash: number[]; strokeCap: "round" };
-
 /** The grid shows through. */
 export const bandOpacity = 0.22;
 
 export const barWidth = 6;
 export const barOpacity = 0.75;
+
+type MarkStyle = { strokeWidth: number; strokeDash: number[]; strokeCap: "round" };
+
 export const dotted: MarkStyle = { strokeWidth: 1.75, strokeDash: [0, 5], strokeCap: "round" };
+
+/** A limit: short dashes as left, dots otherwise, to be told apart without colour. */
+export const limitStyle = {
+  strokeWidth: 1.75,
+  strokeDash: { expr: "datum.series === 'asLeft' ? [5, 5] : [0, 5]" },
+  strokeCap: { expr: "datum.series === 'asLeft' ? 'butt' : 'round'" },
+} as const;
 
 const signedLabel = "datum.value === 0 ? '0' : datum.label";
 
@@ -92,13 +100,13 @@ export const uncertaintyBars: readonly Layer[] = [
   barEnd("high"),
 ];
 
-/** The dots of one phase fall between those of the other, for limits of both often lie on each other. */
-const betweenDots = { expr: "datum.series === 'asFound' ? 2.5 : 0" };
+/** Every other dot falls between two dashes, for limits of both phases often lie on each other. */
+const betweenDashes = { expr: "datum.series === 'asFound' ? 2.5 : 0" };
 
 /** The limits inside which an error passes. */
 export const acceptanceLines: Layer = {
   data: { name: "acceptance" },
-  mark: { type: "line", ...dotted, strokeDashOffset: betweenDots },
+  mark: { type: "line", ...limitStyle, strokeDashOffset: betweenDashes },
   encoding: { x: xChannel, y: yChannel, color: colorChannel, detail: { field: "line", type: "nominal" } },
 };
 

@@ -6,6 +6,8 @@ import type { Layer } from "./plot-layers.ts";
 const yearChannel = {
   field: "year",
   type: "ordinal",
+  // Room at the right for the words beside the last year.
+  scale: { type: "point", padding: 0.8 },
   axis: { title: "year", labelAngle: 0, grid: false, domain: false, ticks: false },
 } as const;
 

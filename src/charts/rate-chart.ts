@@ -3,6 +3,8 @@ import { createDrawing, type Drawing } from "./draw.ts";
 import { rateChartSpec } from "./rate-chart-spec.ts";
 
 const draw = createDrawing(rateChartSpec);
+/** A dot with the words beside it. */
+const widthOfYear = 72;
 
 /** How many loops were found in tolerance, year by year; nothing where no record says. */
 export async function rateChart(years: readonly YearRate[]): Promise<Drawing | undefined> {
@@ -22,7 +24,7 @@ export async function rateChart(years: readonly YearRate[]): Promise<Drawing | u
     className: "chart rate-chart",
     title: words.title,
     description: words.description,
-    size: { width: 470, height: 280 },
+    size: { width: Math.max(470, widthOfYear * years.length), height: 280 },
     signals: {},
     data: {
       rates: years.map(({ year, inTolerance, of, interval }) => ({

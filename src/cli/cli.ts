@@ -4,7 +4,18 @@ import { secretAsker } from "./ask-secret.ts";
 import { runCommandLine } from "./command-line.ts";
 import { localDate, localTime } from "./local-date-time.ts";
 
-process.exitCode = await runCommandLine(process.argv.slice(2), {
+let isUnprinted = false;
+
+/** Who reads no further, as `head` does, wants no more of it: what was begun is done all the same. */
+process.stdout.on("error", ({ code, message }: NodeJS.ErrnoException) => {
+  if (code === "EPIPE" || isUnprinted) return;
+  isUnprinted = true;
+  process.exitCode = 2;
+  process.stderr.write(`the output could not be written: ${message}\n`);
+});
+process.stderr.on("error", () => undefined);
+
+const exitCode = await runCommandLine(process.argv.slice(2), {
   print: (text) => process.stdout.write(`${visibleText(text)}\n`),
   complain: (text) => process.stderr.write(`${visibleText(text)}\n`),
   isTerminal: process.stderr.isTTY === true,
@@ -12,3 +23,4 @@ process.exitCode = await runCommandLine(process.argv.slice(2), {
   now: () => localTime(new Date()),
   askSecret: secretAsker(process.stdin, process.stderr),
 });
+process.exitCode = isUnprinted ? 2 : exitCode;

@@ -8,6 +8,7 @@ import { addDecideCommand } from "./decide-command.ts";
 import { addDueCommand } from "./due-command.ts";
 import { addExplainCommand } from "./explain-command.ts";
 import { addFileCommand } from "./file-command.ts";
+import { addHistoryCommand } from "./history-command.ts";
 import { addKeysCommand } from "./keys-command.ts";
 import { addLabelCommand } from "./label-command.ts";
 import { addLoopChecksCommand } from "./loop-checks-command.ts";
@@ -29,6 +30,7 @@ const commands: readonly AddCommand[] = [
   addDecideCommand,
   addRegisterCommand,
   addDueCommand,
+  addHistoryCommand,
   addExplainCommand,
   addKeysCommand,
   addSignCommand,

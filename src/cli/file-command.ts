@@ -5,14 +5,14 @@ import { alignedTable } from "./print-table.ts";
 import { progressOn } from "./progress.ts";
 
 /** The options of `spanwright file`. */
-export type FileOptions = { into: string; signedOnPaper?: string; by?: string };
+export type FileOptions = { into: string; signedOnPaper?: string; by?: string; signers?: string };
 
 /** `spanwright file`: pages of issued records into a folder that keeps them, and a row for each. */
 export async function fileCommand(pages: readonly string[], options: FileOptions, console: Console): Promise<0 | 2> {
   const { fileRecords } = await import("../jobs/file-records.ts");
-  const { into, signedOnPaper, by } = options;
+  const { into, signedOnPaper, by, signers } = options;
   const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), pages, {
-    ...{ into, by, paper: signedOnPaper },
+    ...{ into, by, paper: signedOnPaper, signers },
     onFiled: progressOn(console),
   });
   complainOf(problems, console);
@@ -34,6 +34,10 @@ export const addFileCommand: AddCommand = (program, console, settle) => {
     .argument("<pages...>", "pages of records (.html)")
     .requiredOption("--into <folder>", "the folder that keeps them")
     .option("--signed-on-paper <where>", "for records signed in ink: where the signed paper lies")
+    .option(
+      "--signers <table>",
+      "table of signers; without it, signers.csv in that folder, or beside the page, or above it",
+    )
     .option("--by <name>", "who files them; kept in the ledger")
     .action(async (pages: string[], options: FileOptions) => {
       settle(await fileCommand(pages, options, console));

@@ -1,13 +1,14 @@
-import { mkdir, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
+import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { CannotWrite, type Disk, type NewFile } from "../jobs/disk.ts";
+import { readRegularFile } from "./read-regular-file.ts";
 
 /** The real disk. */
 export const nodeDisk: Disk = {
   read: async (path, isWanted = () => true) => {
     const found = await stat(path).catch(() => undefined);
     if (found === undefined) return undefined;
-    if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readFile(path) }] };
+    if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readRegularFile(path) }] };
     const names = (await readdir(path)).filter(isWanted).sort();
     const files = await Promise.all(names.map((name) => fileIn(path, name)));
     return { isFolder: true, files: files.filter((file) => file !== undefined) };
@@ -20,7 +21,7 @@ export const nodeDisk: Disk = {
 async function fileIn(folder: string, name: string) {
   const path = join(folder, name);
   const found = await stat(path).catch(() => undefined);
-  return found?.isFile() ? { name: path, bytes: await readFile(path) } : undefined;
+  return found?.isFile() ? { name: path, bytes: await readRegularFile(path) } : undefined;
 }
 
 /** Each file is written beside its place and moved there when all of them are whole on the disk. */

@@ -1,8 +1,10 @@
-import { appendFile, link, mkdir, open, readdir, readFile, rename, rm, stat, truncate } from "node:fs/promises";
+import type { Dirent } from "node:fs";
+import { appendFile, link, mkdir, open, readdir, rename, rm, stat, truncate } from "node:fs/promises";
 import { hostname } from "node:os";
 import { dirname, join, sep } from "node:path";
 import type { FilingDisk } from "../jobs/file-records.ts";
 import { localDateTime } from "./local-date-time.ts";
+import { readRegularFile } from "./read-regular-file.ts";
 
 const unfinished = /^\.[0-9a-f-]{36}\.tmp$/u;
 const pauseMilliseconds = { least: 2, most: 20 } as const;
@@ -10,10 +12,12 @@ const pauseMilliseconds = { least: 2, most: 20 } as const;
 /** The real disk, clock and processes; `tell` is given the sentence for whoever has to wait. */
 export function nodeFilingDisk(tell: (text: string) => void): FilingDisk {
   return {
-    read: (path) => readFile(path).catch(nothingThere),
+    read: (path) => readRegularFile(path).catch(nothingThere),
     readFrom,
     namesIn: (folder) => readdir(folder).catch(nothingThere),
-    filesBelow,
+    filesBelow: (folder) => namesBelow(folder, (entry) => !entry.isDirectory()),
+    notFilesBelow: async (folder) =>
+      (await namesBelow(folder, (entry) => !entry.isDirectory() && !entry.isFile())) ?? [],
     createOnce,
     append,
     cut,
@@ -50,10 +54,13 @@ async function readFrom(path: string, start: number): Promise<Uint8Array | undef
   }
 }
 
-async function filesBelow(folder: string): Promise<readonly string[] | undefined> {
+async function namesBelow(
+  folder: string,
+  isWanted: (entry: Dirent) => boolean,
+): Promise<readonly string[] | undefined> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(nothingThere);
   return entries
-    ?.filter((entry) => !entry.isDirectory())
+    ?.filter(isWanted)
     .map(({ parentPath, name }) => join(parentPath, name).slice(join(folder, sep).length).replaceAll(sep, "/"))
     .sort();
 }

@@ -1,5 +1,11 @@
+/** A wider cell would push the others out of sight. */
+const widestColumn = 100;
+
 /** Rows as aligned columns with a line under the first; the last column is not padded. */
-export function alignedTable(rows: readonly (readonly string[])[]): string {
+export function alignedTable(texts: readonly (readonly string[])[]): string {
+  const rows = texts.map((row) =>
+    row.map((cell, column) => (column === row.length - 1 ? inOneLine(cell) : shortened(inOneLine(cell)))),
+  );
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => [...(row[column] ?? "")].length)));
   const line = (row: readonly string[]) =>
     row
@@ -9,4 +15,14 @@ export function alignedTable(rows: readonly (readonly string[])[]): string {
   const [head, ...body] = rows.map(line);
   const rule = widths.map((width) => "─".repeat(width)).join("  ");
   return [head, rule, ...body].join("\n");
+}
+
+/** A cell with a line break in it cannot pretend to be a row of its own. */
+function inOneLine(text: string): string {
+  return text.replace(/[\r\n\u0085\u2028\u2029]+/gu, " ");
+}
+
+function shortened(text: string): string {
+  const characters = [...text];
+  return characters.length > widestColumn ? `${characters.slice(0, widestColumn - 1).join("")}…` : text;
 }

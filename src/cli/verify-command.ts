@@ -22,6 +22,7 @@ export async function verifyCommand(
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(console.complain) };
   const problems = await verifyFiles(disks, paths, {
     softwareVersion: version,
+    now: console.now(),
     signers,
     notedHead: ledgerHead,
     onVerified: (verified, done, all) => {

@@ -13,6 +13,7 @@ export function checkAmendment(replaced: SealedRecord, record: SealedRecord, pla
     return [doubt(`it says that it replaces another record than the filed revision ${revision - 1}`)];
   }
   const found = recordChanges(replaced, record);
+  if (!isCanonical(found) || !isCanonical(changes)) return [doubt("it holds what JSON cannot: half of a character")];
   if (canonicalText(found) === canonicalText(changes)) return [];
   return [
     doubt(`its list of changes is not what differs from revision ${revision - 1}: ${differences(found, changes)}`),
@@ -26,4 +27,12 @@ function differences(found: Changes, listed: Changes): string {
   const index = found.findIndex((change, at) => canonicalText(change) !== canonicalText(listed[at] ?? null));
   const first = found[index] ?? listed[found.length];
   return `${listed.length} are listed, ${found.length} were found, the first that differs is ${first?.place ?? "none"}`;
+}
+
+function isCanonical(changes: Changes): boolean {
+  try {
+    return canonicalText(changes) !== "";
+  } catch {
+    return false;
+  }
 }

@@ -2,6 +2,7 @@ import { canonicalText } from "../record/canonical-text.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
+import { bytesOrWhy } from "./bytes-or-why.ts";
 import { checkAmendment } from "./check-amendment.ts";
 import { checkLedger } from "./check-ledger.ts";
 import { filedPath } from "./filed-path.ts";
@@ -16,9 +17,10 @@ import { textOf } from "./text-of.ts";
 import { whatHappened } from "./what-happened.ts";
 
 /** What lies beside the pages by right: kept by filing, or made from the pages at any time; signers speak for themselves. */
-const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "register.csv", "signers.csv"];
+const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "register.csv", "due.ics", "signers.csv"];
 /** What a process leaves that was ended while it made a file: no record, and swept by a later filing. */
 const unfinished = /(?:^|\/)\.[0-9a-f-]{36}\.tmp$/u;
+const lockOrMarker = new RegExp(`^${lockName.replace(".", "\\.")}(?:\\.[0-9a-f]{16})*$`, "u");
 
 type Folder = { disk: FilingDisk; path: string; files: readonly string[]; filed: readonly FiledLine[] };
 
@@ -79,12 +81,14 @@ function checkDecisions(lines: readonly LedgerLine[]): readonly Doubt[] {
 async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise<readonly Doubt[]> {
   const { disk, path, files, filed } = folder;
   const known = new Set(filed.map((line) => line.path));
+  const odd = await disk.notFilesBelow(path);
+  const doubts = odd.map(oddDoubt);
   const strange = await digests(
     folder,
-    files.filter((file) => !known.has(file) && !isOwn(file)),
+    files.filter((file) => !known.has(file) && !isOwn(file) && !odd.includes(file)),
+    doubts,
   );
   const index = await indexOf(folder, lines);
-  const doubts: Doubt[] = [];
   for (const line of filed) {
     const found = await readFiledRecord(disk, path, line);
     if ("record" in found) doubts.push(...(await checkRecord(folder, line, found.record, index)));
@@ -94,13 +98,22 @@ async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise
   return [...doubts, ...strangeDoubts(strange, filed, lost)];
 }
 
-async function digests({ disk, path }: Folder, files: readonly string[]): Promise<ReadonlyMap<string, string>> {
+function oddDoubt(place: string): Doubt {
+  const says = "this is a link, a pipe or a device: what it shows lies elsewhere, and may change there";
+  return { about: "folder", place, says };
+}
+
+async function digests({ disk, path }: Folder, files: readonly string[], doubts: Doubt[]) {
   const found = new Map<string, string>();
   for (const file of files) {
-    const bytes = await disk.read(`${path}/${file}`);
-    if (bytes !== undefined) found.set(file, fileDigest(bytes).sha256);
+    const bytes = await bytesOrWhy(disk, `${path}/${file}`);
+    if (bytes === undefined) continue;
+    if ("why" in bytes) {
+      const says = `the ledger does not name this file, and it cannot be read: ${bytes.why}`;
+      doubts.push({ about: "folder", place: file, says });
+    } else found.set(file, fileDigest(bytes).sha256);
   }
-  return found;
+  return found as ReadonlyMap<string, string>;
 }
 
 /** A file that the ledger does not name; one that was moved is told where it is missing. */
@@ -121,7 +134,7 @@ function strangeDoubts(
 }
 
 function isOwn(file: string): boolean {
-  return ownNames.includes(file) || file.startsWith(lockName) || unfinished.test(file);
+  return ownNames.includes(file) || lockOrMarker.test(file) || unfinished.test(file);
 }
 
 async function indexOf({ disk, path }: Folder, [first]: readonly LedgerLine[]) {
@@ -139,7 +152,7 @@ async function checkRecord(
   const doubts: Doubt[] = [];
   if (!isOf(line, record)) doubts.push(doubt(`line ${line.number} of the ledger says of it what its record does not`));
   const entry = index.get(line.number);
-  if (entry !== undefined && canonicalText(entry) !== canonicalText(indexEntry(line, record))) {
+  if (entry !== undefined && !isSame(entry, indexEntry(line, record))) {
     doubts.push(doubt(`${indexName} says otherwise than the page; delete ${indexName}, it is made anew`));
   }
   if (line.revision === 1) return doubts;
@@ -160,4 +173,13 @@ function isOf(line: FiledLine | DecidedLine, record: SealedRecord): boolean {
     line.revision === record.revision &&
     line.sealSha256 === record.seal.sha256
   );
+}
+
+/** What was read from a file may be what JSON cannot hold in canonical form: half of a character, a bottomless list. */
+function isSame(found: unknown, made: unknown): boolean {
+  try {
+    return canonicalText(found) === canonicalText(made);
+  } catch {
+    return false;
+  }
 }

@@ -58,22 +58,19 @@ function checkNumbers(standing: readonly Standing[], places: number, doubt: Note
     highest = Math.max(highest, line.number);
   }
   const readable = new Set(standing.map(({ place }) => place));
-  const isThere = (number: number) => firstPlace.has(number) || (number <= places && !readable.has(number));
-  for (const [from, to] of stretches(highest, (number) => !isThere(number))) {
+  const unreadable = Array.from({ length: places }, (_, index) => index + 1).filter((place) => !readable.has(place));
+  for (const [from, to] of gapsIn([...firstPlace.keys(), ...unreadable.filter((place) => place <= highest)])) {
     doubt(from, from === to ? `line ${from} is missing` : `lines ${from} to ${to} are missing`);
   }
 }
 
-/** Runs of numbers from 1 to the highest for which something holds. */
-function stretches(highest: number, holds: (number: number) => boolean): readonly (readonly [number, number])[] {
-  const found: [number, number][] = [];
-  for (let number = 1; number <= highest; number += 1) {
-    const last = found.at(-1);
-    if (!holds(number)) continue;
-    if (last !== undefined && last[1] === number - 1) last[1] = number;
-    else found.push([number, number]);
-  }
-  return found;
+/** What is left out from 1 to the highest of some numbers, however high an altered line makes that. */
+function gapsIn(numbers: readonly number[]): readonly (readonly [number, number])[] {
+  const inOrder = [0, ...numbers].toSorted((one, other) => one - other);
+  return inOrder.flatMap((number, index) => {
+    const next = inOrder[index + 1] ?? number;
+    return next - number > 1 ? [[number + 1, next - 1] as const] : [];
+  });
 }
 
 /** A line that the next one does not hold the hash of was altered, unless it is the next one that was. */

@@ -1,3 +1,4 @@
+import { phaseStatement } from "../record/phase-statement.ts";
 import { CannotFile } from "./cannot-file.ts";
 import { changeFolder, type FilingFolder } from "./filing-folder.ts";
 import { isFinding } from "./finding.ts";
@@ -32,5 +33,5 @@ function lastRevision({ ledger }: FilingFolder, { tag, calibration }: FindingDec
 async function isOutOfTolerance({ disk, path: root }: FilingFolder, filed: FiledLine): Promise<boolean> {
   const found = await readFiledRecord(disk, root, filed);
   if ("says" in found) throw new CannotFile("filing/page-unreadable", { path: filed.path, says: found.says });
-  return isFinding(found.record.phases.asFound?.verdict);
+  return isFinding(phaseStatement(found.record, "asFound"));
 }

@@ -8,6 +8,8 @@ export type FilingDisk = {
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
   /** Paths of everything below a folder that is no folder, from there on, in order; nothing where there is no folder. */
   filesBelow: (folder: string) => Promise<readonly string[] | undefined>;
+  /** Of those, the ones that are no files of their own: links, pipes, devices. */
+  notFilesBelow: (folder: string) => Promise<readonly string[]>;
   /** Makes a file in one step, whole; false where something is there already. Its folders are made too. */
   createOnce: (path: string, content: Uint8Array | string, keeping: Keeping) => Promise<boolean>;
   /** Adds text to the end of a file, which is made where there is none. */

@@ -1,6 +1,6 @@
 import type { SealedRecord } from "../record/record-schema.ts";
 import type { FilingFolder } from "./filing-folder.ts";
-import { type IndexEntry, indexEntry } from "./index-entry.ts";
+import { type IndexEntry, indexEntry, isIndexEntry } from "./index-entry.ts";
 import type { FiledLine, LedgerLine } from "./ledger-line.ts";
 
 /** The name of the index inside a folder: derived from the pages and never the truth, so that it may be deleted. */
@@ -37,11 +37,11 @@ export function readIndexText(text: string, first: LedgerLine): ReadonlyMap<numb
   return new Map(entries);
 }
 
-/** Whoever wrote a line wrote all of it, unless it was ended meanwhile: then the line is no JSON. */
+/** A line that was not finished is no JSON; one that others wrote may be anything, and then the page is read instead. */
 function parsed(line: string): IndexEntry | undefined {
   try {
     const found: unknown = JSON.parse(line);
-    return typeof found === "object" && found !== null && "number" in found ? (found as IndexEntry) : undefined;
+    return isIndexEntry(found) ? found : undefined;
   } catch {
     return undefined;
   }

@@ -45,12 +45,15 @@ function claimText(disk: FilingDisk): string {
 }
 
 async function acquire(disk: FilingDisk, path: string, claim: string): Promise<void> {
-  let watched = { text: "", since: 0, isTold: false };
+  let watched: { text?: string | undefined; since: number; isTold: boolean } = { text: "", since: 0, isTold: false };
   while (!(await disk.createOnce(path, claim, "derived"))) {
     const text = await textOf(disk, path);
-    if (text === undefined) continue;
     if (text !== watched.text) watched = { text, since: disk.elapsedMilliseconds(), isTold: false };
     const waited = disk.elapsedMilliseconds() - watched.since;
+    if (text === undefined) {
+      await waitUnread(disk, path, waited);
+      continue;
+    }
     if (isLeftBehind(disk, text, waited)) {
       await breakLock(disk, path, text, waited);
       continue;
@@ -64,6 +67,12 @@ async function acquire(disk: FilingDisk, path: string, claim: string): Promise<v
     }
     await disk.pause();
   }
+}
+
+/** A lock that is gone when it is read was just given back; a link that leads nowhere is there, and never read. */
+async function waitUnread(disk: FilingDisk, path: string, waited: number): Promise<void> {
+  if (waited > patience.thisMachine) throw new CannotFile("filing/locked", { holder: "something unreadable", path });
+  await disk.pause();
 }
 
 function isOfThisMachine(disk: FilingDisk, text: string): boolean {
@@ -125,5 +134,7 @@ function claimOf(text: string): Claim | undefined {
 
 function holderText(text: string): string {
   const claim = claimOf(text);
-  return claim === undefined ? "an unknown process" : `process ${claim.process} on ${claim.host}, since ${claim.at}`;
+  return claim === undefined
+    ? "an unknown process"
+    : `process ${claim.process} on ${claim.host}, since ${claim.at}`.replace(/\s+/gu, " ");
 }

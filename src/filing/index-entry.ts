@@ -1,6 +1,6 @@
 import type { SealedRecord } from "../record/record-schema.ts";
 import { recordSummary } from "../record/record-summary.ts";
-import type { PhaseSummary, RecordSummary } from "../record/record-summary-schema.ts";
+import { type PhaseSummary, type RecordSummary, recordInShortSchema } from "../record/record-summary-schema.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
 /** A phase in short, without its test points. */
@@ -65,4 +65,36 @@ type Stated<Fields> = { [Name in keyof Fields]?: NonNullable<Fields[Name]> };
 /** The fields that hold anything. */
 function stated<Fields extends object>(fields: Fields): Stated<Fields> {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Stated<Fields>;
+}
+
+const certain = { number: Number.isInteger, path: isText, fileSha256: isText, standards: isListOfStandards } as const;
+const stateable = {
+  ...{ description: isText, location: isText, criticality: isText, intervalAgreedBy: isText },
+  ...{ recommendation: isText, impactDecision: isText, intervalMonths: Number.isFinite },
+} as const;
+const certainChecks = Object.entries(certain);
+const checks: ReadonlyMap<string, (value: unknown) => boolean> = new Map([
+  ...certainChecks,
+  ...Object.entries(stateable),
+  ["summary", (value: unknown) => recordInShortSchema.safeParse(value).success],
+]);
+
+/** Whether what was read from an index has the form of an entry; whether it says what the page says, `verify` tells. */
+export function isIndexEntry(found: unknown): found is IndexEntry {
+  if (!isObject(found) || !Object.hasOwn(found, "summary")) return false;
+  if (!certainChecks.every(([name]) => Object.hasOwn(found, name))) return false;
+  return Object.entries(found).every(([name, value]) => checks.get(name)?.(value) === true);
+}
+
+function isListOfStandards(value: unknown): boolean {
+  const names = ["standard", "certificate", "dueOn"];
+  return Array.isArray(value) && value.every((one) => isObject(one) && names.every((name) => isText(one[name])));
+}
+
+function isText(value: unknown): boolean {
+  return typeof value === "string";
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null;
 }

@@ -1,6 +1,7 @@
 import { fileDigest } from "../record/file-digest.ts";
 import { readSealedRecord } from "../record/read-sealed-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
+import { bytesOrWhy } from "./bytes-or-why.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
@@ -10,8 +11,9 @@ export async function readFiledRecord(
   folder: string,
   { path, fileSha256 }: Pick<FiledLine, "path" | "fileSha256">,
 ): Promise<{ record: SealedRecord } | { says: string }> {
-  const bytes = await disk.read(`${folder}/${path}`);
+  const bytes = await bytesOrWhy(disk, `${folder}/${path}`);
   if (bytes === undefined) return { says: "the page is missing" };
+  if ("why" in bytes) return { says: `the page cannot be read: ${bytes.why}` };
   if (fileDigest(bytes).sha256 !== fileSha256) return { says: "the page is not the one that was filed" };
   const found = readSealedRecord(new TextDecoder().decode(bytes), path);
   return "record" in found ? found : { says: found.doubts.map(({ says }) => says).join("; ") };

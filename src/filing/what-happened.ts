@@ -1,5 +1,6 @@
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
+import { bytesOrWhy } from "./bytes-or-why.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
@@ -14,8 +15,9 @@ type Folder = {
 /** What happened to a page that is not where, or not what, the ledger says. */
 export async function whatHappened(folder: Folder, line: FiledLine, otherwise: string): Promise<Doubt> {
   const doubt = (says: string): Doubt => ({ about: "folder", place: line.path, says });
-  const bytes = await folder.disk.read(`${folder.path}/${line.path}`);
+  const bytes = await bytesOrWhy(folder.disk, `${folder.path}/${line.path}`);
   if (bytes === undefined) return doubt(missing(folder, line));
+  if ("why" in bytes) return doubt(otherwise);
   const { sha256 } = fileDigest(bytes);
   if (sha256 === line.fileSha256) return doubt(otherwise);
   const other = folder.filed.find(({ fileSha256 }) => fileSha256 === sha256);

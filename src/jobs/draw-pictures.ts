@@ -1,6 +1,7 @@
 import { directionChart } from "../charts/direction-chart.ts";
 import type { Drawing } from "../charts/draw.ts";
 import { errorChart } from "../charts/error-chart.ts";
+import { historyChart } from "../charts/history-chart.ts";
 import { residualChart } from "../charts/residual-chart.ts";
 import { reteachChart } from "../charts/reteach-chart.ts";
 import { soundChart } from "../charts/sound-chart.ts";
@@ -38,7 +39,15 @@ export async function drawPictures(record: CalibrationRecord): Promise<PageDrawi
     stages,
     reteach: await reteachChart(record),
     sound: await soundChart(record),
+    history: await historyDrawings(record),
     others,
     absent,
   };
+}
+
+async function historyDrawings(record: CalibrationRecord): Promise<PageDrawings["history"]> {
+  const { overTheYears, instrument } = record;
+  if (overTheYears === undefined) return undefined;
+  const history = { tag: instrument.tag, distanceUnit: instrument.distanceUnit, overTheYears };
+  return { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
 }

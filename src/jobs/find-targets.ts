@@ -1,4 +1,5 @@
 import type { FilingDisk } from "../filing/filing-disk.ts";
+import { indexName } from "../filing/filing-index.ts";
 import { ledgerName } from "../filing/ledger.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import type { Disk } from "./disk.ts";
@@ -31,12 +32,20 @@ export async function findTargets(
 }
 
 function targetsBelow(folder: string, files: readonly string[]): readonly Target[] {
-  const ledgers = files.filter((file) => `/${file}`.endsWith(`/${ledgerName}`));
+  const folders = [ledgerName, indexName].flatMap((name) => foldersOf(name, files));
   const pages = files.filter((file) => mayBeRecord.test(file));
   return [
-    ...ledgers.map((file): Target => ({ kind: "ledger", path: `${folder}/${file}`.slice(0, -ledgerName.length - 1) })),
+    ...[...new Set(folders)].map((below): Target => ({ kind: "ledger", path: `${folder}${below}` })),
     ...pages.map((file): Target => ({ kind: "found", path: `${folder}/${file}` })),
   ];
+}
+
+/** Where records are filed there is a ledger; an index of one without it shows that it was taken away. */
+function foldersOf(name: string, files: readonly string[]): readonly string[] {
+  return files
+    .map((file) => `/${file}`)
+    .filter((file) => file.endsWith(`/${name}`))
+    .map((file) => file.slice(0, -name.length - 1));
 }
 
 function withoutSlash(path: string): string {

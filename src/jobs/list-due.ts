@@ -3,8 +3,9 @@ import { type DueList, dueList } from "../filing/due-list.ts";
 import type { FilingDisk } from "../filing/filing-disk.ts";
 import { makeRegister } from "../filing/make-register.ts";
 import { ProblemList } from "../problems/problem-list.ts";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
 import { openFolder } from "./open-folder.ts";
+import { writeDerived } from "./write-derived.ts";
 
 /** `now` is a date and time with offset; a calendar is written where a file is named for it. */
 export type DueOptions = { today: string; now: string; within: string; calendar?: string | undefined };
@@ -15,7 +16,7 @@ const daysOf = { d: 1, w: 7 } as const;
 
 /** What is due within some time in a filing folder, as rows for a terminal and as a calendar. */
 export async function listDue(
-  disks: { filing: FilingDisk; plain: Pick<Disk, "writeTogether"> },
+  disks: { filing: FilingDisk; plain: Pick<Disk, "read" | "writeTogether"> },
   folder: string,
   { today, now, within, calendar }: DueOptions,
 ): Promise<Due> {
@@ -24,7 +25,7 @@ export async function listDue(
   const index = withinDays === undefined ? undefined : await openFolder(disks.filing, folder, problems);
   if (withinDays === undefined || index === undefined) return { rows: [], withinDays: 0, problems };
   const list = dueList(makeRegister(index, today, withinDays), withinDays);
-  if (calendar !== undefined) await writeCalendar(disks.plain, calendar, dueCalendar(list, now), problems);
+  if (calendar !== undefined) await writeDerived(disks.plain, calendar, dueCalendar(list, now), problems);
   return { rows: rowsOf(list), withinDays, problems };
 }
 
@@ -38,20 +39,6 @@ function readDays(within: string, problems: ProblemList): number | undefined {
     { read: within, values: { option: "--within", accepted } },
   );
   return undefined;
-}
-
-async function writeCalendar(
-  disk: Pick<Disk, "writeTogether">,
-  path: string,
-  text: string,
-  problems: ProblemList,
-): Promise<void> {
-  try {
-    await disk.writeTogether([{ path, text }]);
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: path }, { values: { why: fault.message } });
-  }
 }
 
 function rowsOf({ loops, standards }: DueList): readonly (readonly string[])[] {

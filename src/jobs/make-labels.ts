@@ -1,8 +1,9 @@
 import type { ProblemList } from "../problems/problem-list.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { type LabelForm, renderLabels } from "../report/label-sheet.tsx";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
 import { readRecordFiles } from "./read-record-files.ts";
+import { writeDerived } from "./write-derived.ts";
 
 export type LabelOptions = LabelForm & { out: string };
 
@@ -16,12 +17,6 @@ export async function makeLabels(
   const files = await readRecordFiles(disk, paths, problems);
   const bySeal = new Map<string, SealedRecord>(files.map(({ record }) => [record.seal.sha256, record]));
   if (bySeal.size === 0 || problems.hasStop) return 0;
-  try {
-    await disk.writeTogether([{ path: out, text: renderLabels([...bySeal.values()], form) }]);
-    return bySeal.size;
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: out }, { values: { why: fault.message } });
-    return 0;
-  }
+  const isWritten = await writeDerived(disk, out, renderLabels([...bySeal.values()], form), problems);
+  return isWritten ? bySeal.size : 0;
 }

@@ -23,6 +23,8 @@ export type Verified = {
 
 export type VerifyFilesOptions = {
   softwareVersion: string;
+  /** Date and time with offset. */
+  now?: string | undefined;
   /** Path of the table of signers, where it does not lie beside the records or in the folder above. */
   signers?: string | undefined;
   /** Head of the ledger as somebody noted it elsewhere. */
@@ -39,6 +41,7 @@ type Work = {
   verify: RecordVerifier;
   findSigners: FindSigners;
   softwareVersion: string;
+  now: string | undefined;
   notedHead: string | undefined;
 };
 
@@ -55,12 +58,12 @@ export async function verifyFiles(
   const problems = new ProblemList();
   const targets = await findTargets(disks, paths, problems);
   const findSigners = await signersFor(disks.disk, options.signers, problems);
-  const { softwareVersion, notedHead } = options;
+  const { softwareVersion, now, notedHead } = options;
   if (notedHead !== undefined && targets.filter(({ kind }) => kind === "ledger").length !== 1) {
     problems.add("options/one-ledger", { file: "command line" }, { values: { option: "--ledger-head" } });
   }
   if (problems.hasStop) return problems;
-  const work = { disks, verify: recordVerifier(), findSigners, softwareVersion, notedHead };
+  const work = { disks, verify: recordVerifier(), findSigners, softwareVersion, now, notedHead };
   let isAllPassedOver = true;
   for (const [index, target] of targets.entries()) {
     const verified = await verifyTarget(target, work);
@@ -89,8 +92,8 @@ async function verifyText(text: string, path: string, work: Work): Promise<Verif
   const isSigned = "record" in read && read.record.signOff.signatures.length > 0;
   const signers = isSigned ? await work.findSigners(path) : undefined;
   const doubts: Doubt[] = [];
-  const { softwareVersion } = work;
-  for await (const doubt of work.verify(text, path, { softwareVersion, signers })) doubts.push(doubt);
+  const { softwareVersion, now } = work;
+  for await (const doubt of work.verify(text, path, { softwareVersion, signers, now })) doubts.push(doubt);
   const what = "record" in read ? wordsOf(read.record) : "no record that can be read";
   return { path, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts };
 }

@@ -15,6 +15,8 @@ export type VerifyOptions = {
   softwareVersion: string;
   /** Rows of the table of signers; nothing where there is none to check signatures by. */
   signers: readonly Signer[] | undefined;
+  /** Date and time with offset; nothing where no clock is asked. */
+  now?: string | undefined;
 };
 
 /** Gives the doubts about the text of one file, one after the other as they are found. */
@@ -44,7 +46,7 @@ export function recordVerifier(): RecordVerifier {
     if ("doubts" in read) return yield* read.doubts;
     const { record } = read;
     yield* checkSeal(record);
-    yield* signatureDoubts(record, options.signers);
+    yield* signatureDoubts(record, options);
     const json = JSON.stringify(record);
     if (last?.json !== json) last = { json, figures: figureDoubts(record) };
     yield* last.figures;
@@ -65,9 +67,9 @@ export function figureDoubts(record: SealedRecord): readonly Doubt[] {
   }
 }
 
-function signatureDoubts(record: SealedRecord, signers: readonly Signer[] | undefined): readonly Doubt[] {
+function signatureDoubts(record: SealedRecord, { signers, now }: VerifyOptions): readonly Doubt[] {
   if (record.signOff.signatures.length === 0) return [];
-  if (signers !== undefined) return checkSignatures(record, signers);
+  if (signers !== undefined) return checkSignatures(record, signers, now);
   const says = "the record is signed, and there is no table of signers to check the signatures by";
   return [{ about: "signatures", place: "signOff", says }];
 }

@@ -12,6 +12,7 @@ export const filingProblems = {
     "the record is a draft: {missing}",
     "a record with every signature that it needs, or --signed-on-paper with the place where the signed paper lies",
   ),
+  "filing/signature-doubtful": stop("{says}", "a page of which spanwright verify doubts no signature"),
   "filing/issued-already": stop(
     "{path} is issued already, with other content",
     "the very same bytes, or a new revision made by spanwright amend",

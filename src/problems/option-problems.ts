@@ -10,6 +10,12 @@ export const optionProblems = {
     "one of the names that spanwright explain lists without a name",
   ),
   "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
+  "options/tag-not-filed": stop("no record of this tag is filed there", "{choices}"),
+  "options/no-history": stop(
+    "no record of the tag says on which day the work was done",
+    "records with the column performed_on",
+  ),
+  "options/record-there": stop("a record lies there", "another name for the page"),
   "options/loop-unknown": stop("no instrument of the workbook has this tag", "{choices}"),
   "options/calibration-of-another-tag": stop(
     "the calibration does not belong to the tag {tag}",

@@ -4,6 +4,7 @@ import { loopOf } from "../analysis/loop.ts";
 import { joined, outsideStretches } from "../analysis/outside-stretches.ts";
 import { toleranceAt } from "../analysis/tolerance.ts";
 import type { ImpactRecord } from "./impact-schema.ts";
+import { phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, Statement } from "./record-schema.ts";
 import type { RecordSummary } from "./record-summary-schema.ts";
 
@@ -19,12 +20,13 @@ import type { RecordSummary } from "./record-summary-schema.ts";
  */
 export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecord, "impact"> {
   const { asFound } = record.phases;
-  if (asFound === undefined || asFound.verdict === null || isInTolerance(asFound.verdict)) return {};
+  const statement = phaseStatement(record, "asFound");
+  if (asFound === undefined || statement === null || isInTolerance(statement)) return {};
   const { calibration } = record;
   const since = lastInTolerance(record.history ?? []);
   return {
     impact: {
-      statement: asFound.verdict,
+      statement,
       since: since ?? null,
       until: calibration.performedOn ?? null,
       of: asFound.controllerPoints === undefined ? "sensor" : "controller",

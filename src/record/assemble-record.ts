@@ -12,7 +12,6 @@ import { assemblePhase } from "./assemble-phase.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { digestOf, type FileDigest, toHex } from "./file-digest.ts";
 import { withFurtherParts } from "./further-parts.ts";
-import { nextDueDate } from "./next-due.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "./record-schema.ts";
 import { type RecordSummary, recordSummarySchema } from "./record-summary-schema.ts";
 
@@ -56,7 +55,6 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   const asFound = phaseOf(rows, "as_found", context);
   const asLeft = phaseOf(rows, "as_left", context);
   const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, context.filedRate);
-  const nextDue = nextDueOf(rows, asLeft ?? asFound);
   const measured: CalibrationRecord = {
     schema: recordFormat,
     software: { name: "spanwright", version: context.softwareVersion },
@@ -74,7 +72,6 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
     ...(falseAccept && { falseAccept }),
     ...drawingOf(rows, context),
-    ...(nextDue !== undefined && { nextDue }),
     warnings: context.warnings.map((problem) => ({
       code: problem.code,
       place: placeText(problem.place),
@@ -130,14 +127,6 @@ function decisionRuleOf(
       givenForThisRun: { ...(name !== undefined && { name }), ...(guardFactor !== undefined && { guardFactor }) },
     }),
   };
-}
-
-function nextDueOf({ instrument, calibration }: CalibrationRows, last: PhaseRecord | undefined): string | undefined {
-  const { intervalMonths, intervalAgreedBy, dueRule = "day" } = instrument.row;
-  const { performedOn } = calibration.row;
-  const isFit = last?.verdict === "pass" || last?.verdict === "conditional pass";
-  if (!isFit || performedOn === undefined || intervalMonths === undefined || intervalAgreedBy === undefined) return;
-  return nextDueDate(performedOn, intervalMonths, dueRule);
 }
 
 function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {

@@ -3,6 +3,7 @@ import { curveFigures } from "./figures/curve-figures.ts";
 import { decisionFigures } from "./figures/decision-figures.ts";
 import { errorFigures } from "./figures/error-figures.ts";
 import type { FigureDefinition } from "./figures/figure-definition.ts";
+import { historyFigures } from "./figures/history-figures.ts";
 import { impactFigures } from "./figures/impact-figures.ts";
 import { lineFigures } from "./figures/line-figures.ts";
 import { loopFigures } from "./figures/loop-figures.ts";
@@ -24,6 +25,7 @@ export const figureSubjects = Object.freeze([
   { subject: "Stages of the loop", figures: stageFigures },
   { subject: "Re-teach and re-scale", figures: reteachFigures },
   { subject: "Found out of tolerance", figures: impactFigures },
+  { subject: "Over the years", figures: historyFigures },
   { subject: "Replacement fit", figures: candidateFigures },
   { subject: "Sound in air", figures: soundFigures },
   { subject: "Switched outputs", figures: switchingFigures },

@@ -3,6 +3,7 @@ import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
+import { assembleNextDue } from "./assemble-next-due.ts";
 import { assembleOverTheYears } from "./assemble-over-the-years.ts";
 import { assembleRecommendation } from "./assemble-recommendation.ts";
 import { assembleReteach } from "./assemble-reteach.ts";
@@ -17,6 +18,7 @@ type FurtherPart = (record: CalibrationRecord, rows: CalibrationRows) => Partial
 /** In the order in which later parts may rest on earlier ones. */
 const furtherParts: readonly FurtherPart[] = [
   assembleSwitching,
+  assembleNextDue,
   assembleLoopChecks,
   assembleCauses,
   assembleSetPoints,

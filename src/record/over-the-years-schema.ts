@@ -16,6 +16,10 @@ const pointSchema = z.strictObject({
 const stateSchema = z.strictObject({
   statement: statementSchema.nullable(),
   point: pointSchema.nullable().describe("null where nothing was measured at the place"),
+  worst: z
+    .strictObject({ point: finite, ...pointSchema.shape, partOfTolerance: finite.nullable() })
+    .nullable()
+    .describe("the test point that took up the most of its tolerance; null where none was judged"),
 });
 
 const recordRowSchema = z.strictObject({

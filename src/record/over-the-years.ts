@@ -1,7 +1,7 @@
 import type { DatedRecord } from "../analysis/dated-states.ts";
 import { isAdjusted, leftState } from "../analysis/dated-states.ts";
 import { dayNumber, daysPerYear } from "../analysis/day-number.ts";
-import { pointAt } from "../analysis/place-in-range.ts";
+import { partOfTolerance, pointAt } from "../analysis/place-in-range.ts";
 import { type IntervalSettings, usualIntervalSettings } from "../verdict/intervals/interval-settings.ts";
 import type { OverTheYears, RecordOverTheYears } from "./over-the-years-schema.ts";
 import { bandOf, leadingPlace, type PlaceFigures, placesOf } from "./places-over-the-years.ts";
@@ -74,7 +74,10 @@ function ofOneLoop(all: readonly YearRecord[]): { records: readonly DatedSummary
         .map(({ calibration }) => `${calibration}: its day is not stated`),
       ...dated
         .slice(0, first)
-        .map((record) => `${record.calibration}: ${isOther(record) ? "of another range or unit" : "from before the range changed"}`),
+        .map(
+          (record) =>
+            `${record.calibration}: ${isOther(record) ? "of another range or unit" : "from before the range changed"}`,
+        ),
     ],
   };
 }
@@ -99,9 +102,31 @@ function stateOf(
 ): RecordOverTheYears["asFound"] {
   if (phase === null) return null;
   const point = pointOf(record, phase, place);
-  if (point === undefined) return { statement: phase.statement, point: null };
+  return {
+    statement: phase.statement,
+    point: point === undefined ? null : figuresOf(point),
+    worst: worstOf(phase),
+  };
+}
+
+type State = NonNullable<RecordOverTheYears["asFound"]>;
+
+function figuresOf(point: NonNullable<State["point"]>): NonNullable<State["point"]> {
   const { errorDistance, expandedUncertainty, toleranceLow, toleranceHigh } = point;
-  return { statement: phase.statement, point: { errorDistance, expandedUncertainty, toleranceLow, toleranceHigh } };
+  return { errorDistance, expandedUncertainty, toleranceLow, toleranceHigh };
+}
+
+/** Infinity, where a side of the tolerance allows nothing, cannot be written. */
+function worstOf({ points }: PhaseSummary): State["worst"] {
+  const [worst] = points
+    .map((point) => ({
+      point,
+      part: partOfTolerance(point.errorDistance, point.toleranceLow, point.toleranceHigh),
+    }))
+    .toSorted((one, other) => (one.part === other.part ? 0 : other.part - one.part));
+  if (worst === undefined) return null;
+  const { point, part } = worst;
+  return { point: point.point, ...figuresOf(point), partOfTolerance: Number.isFinite(part) ? part : null };
 }
 
 function pointOf({ rangeLower, rangeUpper }: DatedSummary, phase: PhaseSummary | null, place?: PlaceFigures) {

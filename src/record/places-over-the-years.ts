@@ -1,4 +1,4 @@
-import { type DatedState, statesSinceAdjustment } from "../analysis/dated-states.ts";
+import { type DatedState, isAdjusted, statesSinceAdjustment } from "../analysis/dated-states.ts";
 import { dateOf, daysPerYear } from "../analysis/day-number.ts";
 import { type DriftLine, driftLine, predictedError } from "../analysis/drift-line.ts";
 import { isDetermined } from "../analysis/figure.ts";
@@ -37,18 +37,25 @@ export function placesOf(records: readonly DatedSummary[]): readonly PlaceFigure
   const last = records.at(-1);
   const newest = states.findLast(({ phase }) => phase.points.length > 0)?.phase ?? last?.asFound ?? last?.asLeft;
   if (last === undefined || newest === undefined || newest === null || newest.points.length === 0) return [];
-  return placesToFollow(newest, last).map((place) => figuresAt(place, states, last));
+  const isSinceAdjustment = records.some(isAdjusted);
+  return placesToFollow(newest, last).map((place) => figuresAt(place, { states, last, isSinceAdjustment }));
 }
 
 function placesToFollow({ points }: PhaseSummary, { rangeLower, rangeUpper }: DatedSummary): readonly Place[] {
   const span = rangeUpper - rangeLower;
-  const testPoints = points.map(({ point, toleranceLow, toleranceHigh }): Place => ({
-    kind: "test point",
-    distance: point,
-    errorIn: (phase) => pointAt(phase.points, point, span)?.errorDistance,
-    limits: { low: toleranceLow, high: toleranceHigh },
-  }));
-  const lineEnd = (kind: Place["kind"], distance: number, percentAt: (phase: PhaseSummary) => number | null): Place => ({
+  const testPoints = points.map(
+    ({ point, toleranceLow, toleranceHigh }): Place => ({
+      kind: "test point",
+      distance: point,
+      errorIn: (phase) => pointAt(phase.points, point, span)?.errorDistance,
+      limits: { low: toleranceLow, high: toleranceHigh },
+    }),
+  );
+  const lineEnd = (
+    kind: Place["kind"],
+    distance: number,
+    percentAt: (phase: PhaseSummary) => number | null,
+  ): Place => ({
     kind,
     distance,
     errorIn: (phase) => {
@@ -66,7 +73,9 @@ function placesToFollow({ points }: PhaseSummary, { rangeLower, rangeUpper }: Da
   ];
 }
 
-function figuresAt(place: Place, states: readonly DatedState<PhaseSummary>[], last: DatedSummary): PlaceFigures {
+type Since = { states: readonly DatedState<PhaseSummary>[]; last: DatedSummary; isSinceAdjustment: boolean };
+
+function figuresAt(place: Place, { states, last, isSinceAdjustment }: Since): PlaceFigures {
   const { kind, distance, limits } = place;
   const errors = states.flatMap(({ day, phase }) => {
     const error = place.errorIn(phase);
@@ -76,11 +85,20 @@ function figuresAt(place: Place, states: readonly DatedState<PhaseSummary>[], la
   const described = { kind, distance, toleranceLow: limits.low, toleranceHigh: limits.high, records: errors.length };
   const partNow = partOfTolerance(errors.at(-1)?.error ?? 0, limits.low, limits.high);
   if (!isDetermined(line)) {
-    const notDetermined = { drift: line.notDetermined };
+    const notDetermined = { drift: `${line.notDetermined}${isSinceAdjustment ? " since the last adjustment" : ""}` };
     return { ...described, drift: null, meets: null, notDetermined, line: undefined, crossing: undefined, partNow };
+  }
+  if (!hasTolerance(described)) {
+    const notDetermined = { meets: "there is no tolerance there" };
+    return { ...described, ...driftAt(line), meets: null, notDetermined, line, crossing: undefined, partNow };
   }
   const crossing = limitCrossing(line, limits, last.day);
   return { ...described, ...driftAt(line), ...meetsAt(crossing), line, crossing, partNow };
+}
+
+/** A tolerance in percent of reading is none at a distance of 0, and nothing can be asked of an error there. */
+function hasTolerance({ toleranceLow, toleranceHigh }: Pick<PlaceOverTheYears, "toleranceLow" | "toleranceHigh">) {
+  return toleranceHigh > toleranceLow;
 }
 
 function driftAt({ perYear, fit }: DriftLine): Pick<PlaceOverTheYears, "drift"> {
@@ -100,17 +118,19 @@ function meetsAt(crossing: LimitCrossing | undefined): Pick<PlaceOverTheYears, "
  *
  * @param places of `placesOf`
  * @returns its place in the list; where no forecast meets a limit, or none is determined, that of the test point that
- *   takes up the most of its tolerance now; null where there is no test point
+ *   takes up the most of its tolerance now; null where there is no test point with a tolerance
  * Source: own choice: a loop is as good as its worst test point.
  * @example leadingPlace([]) // null
  */
 export function leadingPlace(places: readonly PlaceFigures[]): number | null {
   const ranked = places
     .map((place, index) => ({ index, ...place }))
-    .filter(({ kind }) => kind === "test point")
+    .filter((place) => place.kind === "test point" && hasTolerance(place))
     .sort(
       (one, other) =>
-        dayOf(one) - dayOf(other) || Number(other.line !== undefined) - Number(one.line !== undefined) || other.partNow - one.partNow,
+        dayOf(one) - dayOf(other) ||
+        Number(other.line !== undefined) - Number(one.line !== undefined) ||
+        other.partNow - one.partNow,
     );
   return ranked[0]?.index ?? null;
 }

@@ -56,36 +56,53 @@ type Ended = { before: DatedSummary; now: DatedSummary };
 
 function endedIntervals(records: readonly DatedSummary[]): readonly Ended[] {
   const replaced = records.findLastIndex(({ adjustment }) => adjustment === "replace");
-  return records
-    .slice(Math.max(replaced, 0))
-    .flatMap((before, index, kept) => {
-      const now = kept[index + 1];
-      return now !== undefined && hasEnded(before, now) ? [{ before, now }] : [];
-    });
+  return records.slice(Math.max(replaced, 0)).flatMap((before, index, kept) => {
+    const now = kept[index + 1];
+    return now !== undefined && hasEnded(before, now) ? [{ before, now }] : [];
+  });
 }
 
 function hasEnded(before: DatedSummary, now: DatedSummary): boolean {
   const found = now.asFound?.statement ?? null;
-  return isInTolerance(leftState(before)?.statement ?? null) && found !== null && now.day > before.day;
+  return isLeftInTolerance(before) && found !== null && now.day > before.day;
 }
 
-function staircaseOf(records: readonly DatedSummary[], { intervalMonths, settings }: Basis): Proposals["staircase"] | string {
+function isLeftInTolerance(record: DatedSummary): boolean {
+  return isInTolerance(leftState(record)?.statement ?? null);
+}
+
+/** No interval makes a loop fit that is not. */
+const notLeftInTolerance = "the last record did not leave the loop in tolerance";
+
+function staircaseOf(
+  records: readonly DatedSummary[],
+  { intervalMonths, settings }: Basis,
+): Proposals["staircase"] | string {
   const [before, now] = [records.at(-2), records.at(-1)];
   if (before === undefined || now === undefined) return "not enough: one record";
   const asFound = now.asFound?.statement ?? null;
   if (asFound === null) return "the last record does not say how the loop was found";
   if (!hasEnded(before, now)) return "the record before did not leave the loop in tolerance";
   if (asFound === "cannot be decided") return "how the loop was found cannot be decided";
+  if (!isLeftInTolerance(now)) return notLeftInTolerance;
   const days = now.day - before.day;
   const months = intervalMonths ?? Math.max(1, Math.round((12 * days) / daysPerYear));
   const part = greatestPart(now.asFound);
   const step = staircaseInterval({ asFound, partOfTolerance: part, months, days }, settings);
-  return { ...step, on: dueOn(now, step.months), isAgreed: intervalMonths !== undefined, days, asFound, partOfTolerance: part };
+  return {
+    ...step,
+    on: dueOn(now, step.months),
+    isAgreed: intervalMonths !== undefined,
+    days,
+    asFound,
+    partOfTolerance: part,
+  };
 }
 
-/** Infinity, where a side of the tolerance allows nothing, cannot be written; far outside says the same. */
+/** Of test points that have a tolerance; Infinity, where one side of it allows nothing, cannot be written. */
 function greatestPart(phase: PhaseSummary | null): number | null {
-  const parts = (phase?.points ?? []).map(({ errorDistance, toleranceLow, toleranceHigh }) =>
+  const points = (phase?.points ?? []).filter(({ toleranceLow, toleranceHigh }) => toleranceHigh > toleranceLow);
+  const parts = points.map(({ errorDistance, toleranceLow, toleranceHigh }) =>
     partOfTolerance(errorDistance, toleranceLow, toleranceHigh),
   );
   const greatest = Math.max(...parts);
@@ -100,6 +117,7 @@ function controlChartOf(
   const now = records.at(-1);
   if (now === undefined || place === undefined) return "no test point was judged";
   const { line, crossing } = place;
+  if (!isLeftInTolerance(now)) return notLeftInTolerance;
   if (line === undefined) return place.notDetermined.drift ?? "no drift";
   const proposed = controlChartInterval(
     crossing,
@@ -113,4 +131,3 @@ function controlChartOf(
 function dueOn({ performedOn }: Pick<RecordSummary, "performedOn"> & { performedOn: string }, months: number): string {
   return monthsLater(performedOn, months);
 }
-

@@ -6,8 +6,8 @@ type Rows = readonly { cells: Readonly<Record<string, string>> }[];
 type Tables = Readonly<Record<string, Rows | undefined>>;
 type Leaf = { pattern: string; indices: string; value: unknown };
 
-/** What a revision always changes, and what is compared as rows of cells. */
-const leftOut = new Set(["seal", "signOff", "revision", "amendment", "inputs.rows"]);
+/** What a revision always changes, its own number among the records of the loop too, and what is compared as rows of cells. */
+const leftOut = new Set(["seal", "signOff", "revision", "overTheYears.records[].revision", "amendment", "inputs.rows"]);
 
 /**
  * What differs between a record and the one that it replaces: first what was typed, cell by cell, then every other field.
@@ -127,7 +127,7 @@ function valuesAt(paths: readonly string[], leaves: ReadonlyMap<string, Leaf>): 
 function leavesByPath(record: CalibrationRecord): ReadonlyMap<string, Leaf> {
   const leaves = new Map<string, Leaf>();
   const visit = (value: unknown, path: string, pattern: string, indices: readonly number[]): void => {
-    if (leftOut.has(path) || value === undefined) return;
+    if (leftOut.has(pattern) || value === undefined) return;
     const children = childrenOf(value);
     if (children.length === 0) leaves.set(path, { pattern, indices: indices.join("."), value });
     for (const [name, child] of children) {

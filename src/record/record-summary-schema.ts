@@ -16,7 +16,8 @@ const summaryPointSchema = z.strictObject({
 
 /** One phase of an earlier record, as much as drift, history and impact need; distances in the record's unit. */
 export const phaseSummarySchema = z.strictObject({
-  statement: statementSchema.nullable(),
+  statement: statementSchema.nullable().describe("the worst of the loop's own and of its switched outputs"),
+  outputs: statementSchema.nullable().describe("the worst of the switched outputs; null where none was judged"),
   worst: z
     .strictObject({
       of: z.enum(["sensor", "controller"]),
@@ -46,6 +47,14 @@ export const recordSummarySchema = z.strictObject({
   asFound: phaseSummarySchema.nullable(),
   asLeft: phaseSummarySchema.nullable(),
   nextDue: z.iso.date().nullable(),
+});
+
+const phaseInShortSchema = phaseSummarySchema.omit({ points: true }).nullable();
+
+/** The same without the test points, as an index of records keeps it. */
+export const recordInShortSchema = recordSummarySchema.extend({
+  asFound: phaseInShortSchema,
+  asLeft: phaseInShortSchema,
 });
 
 export type PhaseSummary = z.infer<typeof phaseSummarySchema>;

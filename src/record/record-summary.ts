@@ -1,3 +1,4 @@
+import { outputsStatement, phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
 import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
 
@@ -33,13 +34,13 @@ export function unsealedSummary(record: CalibrationRecord): Omit<RecordSummary, 
     rangeLower: instrument.rangeLower,
     rangeUpper: instrument.rangeUpper,
     adjustment: calibration.adjustment ?? null,
-    asFound: phases.asFound === undefined ? null : phaseSummary(phases.asFound),
-    asLeft: phases.asLeft === undefined ? null : phaseSummary(phases.asLeft),
+    asFound: phases.asFound === undefined ? null : phaseSummary(record, "asFound", phases.asFound),
+    asLeft: phases.asLeft === undefined ? null : phaseSummary(record, "asLeft", phases.asLeft),
     nextDue: record.nextDue ?? null,
   };
 }
 
-function phaseSummary(phase: PhaseRecord): PhaseSummary {
+function phaseSummary(record: CalibrationRecord, name: "asFound" | "asLeft", phase: PhaseRecord): PhaseSummary {
   const { worst, worstPoint } = phase;
   const points = phase.controllerPoints ?? phase.points;
   const worstJudged =
@@ -47,7 +48,8 @@ function phaseSummary(phase: PhaseRecord): PhaseSummary {
       ? undefined
       : (worstPoint.of === "controller" ? phase.controllerPoints : phase.points)?.[worstPoint.index];
   return {
-    statement: phase.verdict,
+    statement: phaseStatement(record, name),
+    outputs: outputsStatement(record, name),
     worst:
       worst === null
         ? null

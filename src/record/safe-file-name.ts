@@ -19,7 +19,7 @@ export function safeFileName(text: string): string {
     .normalize("NFKD")
     .replace(/\p{Mark}/gu, "")
     .replace(/[^A-Za-z0-9._-]+/gu, "-")
-    .replace(/^[.-]+|[.-]+$/gu, "")
+    .replace(/^[.-]+/u, "")
     .slice(0, longestName)
     .replace(/[.-]+$/u, "");
   const isName = plain !== "" && !reservedName.test(plain);

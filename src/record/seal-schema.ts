@@ -23,4 +23,3 @@ const signatureSchema = z.strictObject({
 export type RecordSignature = z.infer<typeof signatureSchema>;
 
 export const signOffSchema = z.strictObject({ signatures: z.array(signatureSchema) });
-

@@ -1,13 +1,27 @@
 import { createPrivateKey, createPublicKey, generateKeyPairSync, type KeyObject, sign, verify } from "node:crypto";
 import { fromBase64Url, toBase64Url } from "./base64-url.ts";
 import { canonicalText } from "./canonical-text.ts";
-import { digestOf } from "./file-digest.ts";
+import { digestOf, toHex } from "./file-digest.ts";
 import { encryptedKeyText } from "./key-file.ts";
 
 /** A key that one person signs with; public key and key id may be known to everybody. */
 export type SigningKey = { publicKey: string; keyId: string; privateKey: KeyObject };
 
 const publicKeyBytes = 32;
+
+/**
+ * Points of a small order, without the bit of their sign, in every encoding: with such a public key somebody who has no
+ * private key finds signatures that fit. Source: https://eprint.iacr.org/2020/1244, table 1.
+ */
+const smallOrderKeys: ReadonlySet<string> = new Set([
+  `00${"00".repeat(31)}`,
+  `01${"00".repeat(31)}`,
+  "26e8958fc2b227b045c3f489f2ef98f0d5dfac05d3c63339b13802886d53fc05",
+  "c7176a703d4dd84fba3c0b760d10670f2a2053fa2c39ccc64ec7fd7792ac037a",
+  `ec${"ff".repeat(30)}7f`,
+  `ed${"ff".repeat(30)}7f`,
+  `ee${"ff".repeat(30)}7f`,
+]);
 
 /**
  * A new key of its own kind.
@@ -84,12 +98,15 @@ export function isSignatureOf(publicKey: string, bytes: Uint8Array, signature: U
  * Whether a text has the form of a public key.
  *
  * @param text as in the table of signers
- * @returns true for 32 bytes in base64url
- * Source: RFC 8037, 2.
+ * @returns true for 32 bytes in base64url that are no point of a small order
+ * Source: RFC 8037, 2; https://eprint.iacr.org/2020/1244 for the points of a small order.
  * @example isPublicKey("11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo") // true
  */
 export function isPublicKey(text: string): boolean {
-  return fromBase64Url(text)?.length === publicKeyBytes;
+  const bytes = fromBase64Url(text);
+  if (bytes?.length !== publicKeyBytes) return false;
+  const unsigned = bytes.with(publicKeyBytes - 1, (bytes[publicKeyBytes - 1] ?? 0) & 0x7f);
+  return !smallOrderKeys.has(toHex(unsigned));
 }
 
 /**

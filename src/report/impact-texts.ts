@@ -1,7 +1,8 @@
 import type { ImpactRecord } from "../record/impact-schema.ts";
-import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
 import { writeFixed } from "../units/write-number.ts";
 import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { failedOutputs } from "./switching-texts.ts";
 
 /** From when to when the loop may have been out of tolerance. */
 export function windowWords({ since, until, notDetermined }: ImpactRecord): string {
@@ -22,7 +23,14 @@ export function outsideStretchWords(record: CalibrationRecord, impact: ImpactRec
       ? "No mean error of a test point lay outside the tolerance"
       : `The mean error lay outside the tolerance from ${stretches.join(", and from ")}`;
   const faults = impact.faults === 0 ? "" : `; ${readings(impact.faults)} a fault instead of a distance`;
-  return `${errors}${faults}. ${reasonWords(record, impact)}`.trim();
+  return [`${errors}${faults}.`, reasonWords(record, impact), ...outputWords(record)].filter(Boolean).join(" ");
+}
+
+/** A switched output acts by itself, so that it counts beside the analog value. */
+function outputWords(record: CalibrationRecord): readonly string[] {
+  return failedOutputs(record)
+    .filter(({ phase }) => phase === "asFound")
+    .map(({ output, statement, why }) => `Switched output ${output}: ${statement}; ${why}.`);
 }
 
 function readings(count: number): string {
@@ -33,10 +41,15 @@ function reasonWords(
   { decisionRule, phases }: CalibrationRecord,
   { outside, faults, statement }: ImpactRecord,
 ): string {
-  if (outside.length > 0 || faults > 0) return "";
+  if (outside.length > 0 || faults > 0 || isFit(phases.asFound?.verdict)) return "";
   if (statement === "cannot be decided") return "The uncertainty is too large to tell.";
   if (phases.asFound?.readings.some(({ verdict }) => verdict === "fail")) return "Single readings did.";
   return `Under the rule ${decisionRule.name} it is not accepted all the same.`;
+}
+
+/** Then it is a switched output that was found outside. */
+function isFit(statement: Statement | null | undefined): boolean {
+  return statement === "pass" || statement === "conditional pass";
 }
 
 /** The sign in words, for people who do not think in signs. */

@@ -1,7 +1,10 @@
+import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
 import type { SealedRecord } from "../record/record-schema.ts";
+import { signingState } from "../record/signing-state.ts";
 import { fontFaces } from "./font-faces.ts";
-import { phasesOf } from "./page-texts.ts";
+import { type PhaseName, phasesOf } from "./page-texts.ts";
+import { failedOutputs } from "./switching-texts.ts";
 
 /** An A4 sheet in three columns of eight, or one label a page for a printer that takes a roll. */
 export type LabelForm = { isSheet: boolean /** Places of the first sheet that are used up. */; skipped: number };
@@ -46,33 +49,58 @@ function Place({ record }: { record: SealedRecord | undefined }) {
   const { instrument, calibration, nextDue, seal, revision } = record;
   return (
     <article class="place">
-      <h2>{instrument.tag}</h2>
-      <p>
-        Calibrated <strong>{calibration.performedOn ?? "on a day not stated"}</strong>
-      </p>
-      <p>by {calibration.performedBy ?? "not stated"}</p>
-      <p>
-        <strong>{stateWords(record)}</strong>
+      <header>
+        <h2>{instrument.tag}</h2>
+        {!signingState(record).isIssued && <strong class="draft">DRAFT</strong>}
+      </header>
+      <State record={record} />
+      <dl>
+        <Line name="Calibrated">
+          <strong>{calibration.performedOn ?? "not stated"}</strong> by {calibration.performedBy ?? "not stated"}
+        </Line>
         {nextDue !== undefined && (
-          <>
-            {" "}
-            · next due <strong>{nextDue}</strong>
-          </>
+          <Line name="Next due">
+            <strong>{nextDue}</strong>
+          </Line>
         )}
-      </p>
-      <p class="record">
-        Record {calibration.calibration}, revision {revision}
-        <br />
-        {seal.fingerprint}
-      </p>
+        <Line name="Record">
+          {calibration.calibration}, revision {revision}
+        </Line>
+      </dl>
+      <p class="fingerprint">{seal.fingerprint}</p>
     </article>
   );
 }
 
-/** The state in which the loop was left, or as it was found where nothing was adjusted. */
-function stateWords(record: SealedRecord): string {
+function Line({ name, children }: { name: string; children: ComponentChildren }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+/** How the loop was left, or found where nothing was adjusted; in capitals on a dark ground where anything failed. */
+function State({ record }: { record: SealedRecord }) {
   const last = phasesOf(record).at(-1);
-  return `${last?.title ?? "Not read"}: ${last?.phase.verdict ?? "not determined"}`;
+  const verdict = last?.phase.verdict ?? "not determined";
+  const hasPassed = verdict === "pass" || verdict === "conditional pass";
+  const words = `${last?.title ?? "Not read"}: ${hasPassed ? verdict : verdict.toUpperCase()}`;
+  const failed = failedParts(record, last?.name);
+  if (failed.length === 0) return <p class={hasPassed ? "state" : "state failed"}>{words}</p>;
+  return (
+    <p class="state failed several">
+      {words} · FAIL: {failed.join(", ")}
+    </p>
+  );
+}
+
+/** What does not pass though the readings may: outputs in the last phase, the loop check. */
+function failedParts(record: SealedRecord, last: PhaseName | undefined): readonly string[] {
+  const outputs = failedOutputs(record).filter(({ phase }) => phase === undefined || phase === last);
+  const hasFailedCheck = record.loopChecks?.items.some(({ result }) => result === "fail") ?? false;
+  return [...outputs.map(({ output }) => output), ...(hasFailedCheck ? ["loop check"] : [])];
 }
 
 function chunks<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {
@@ -84,16 +112,26 @@ function chunks<Item>(items: readonly Item[], size: number): readonly (readonly 
 const labelStyle = `
 *{box-sizing:border-box}
 html{background:#e9edf1;color-scheme:light}
-body{margin:0;font:9.5pt/1.3 Inter,system-ui,sans-serif;color:#1b2430}
-h2,p{margin:0}
-h2{font-size:17pt;line-height:1.1;font-weight:600;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
-strong{font-weight:600}
+body{margin:0;font:8.5pt/1.3 Inter,system-ui,sans-serif;color:#1b2430}
+h2,p,dl,dd{margin:0}
+strong,h2,.state{font-weight:600}
 .sheet,.single{background:#fff;margin:12px auto}
 .sheet+.sheet,.single+.single{break-before:page}
 .sheet{display:grid;grid-template-columns:repeat(3,70mm);grid-auto-rows:37mm;width:210mm;height:296mm}
 .single{width:70mm}
-.place{width:70mm;height:37mm;padding:3.5mm 4.5mm;overflow:hidden;overflow-wrap:anywhere}
-.place p{display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden}
+.place{width:70mm;height:37mm;padding:2.8mm 4.5mm 2.6mm;overflow:hidden;overflow-wrap:anywhere}
+article.place{display:flex;flex-direction:column}
+header{display:flex;align-items:center;gap:3mm;justify-content:space-between}
+h2{font-size:17pt;line-height:1.15;min-width:0;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
+.draft{flex:none;font-size:10pt;line-height:1;letter-spacing:.04em;padding:.8mm 1.6mm;border:.5mm solid currentColor}
+.state{font-size:11pt;line-height:1.15;margin:.6mm 0}
+.several{font-size:10pt}
+.failed{background:#1b2430;color:#fff;padding:.5mm 1.6mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+dl{flex:1;min-height:0;overflow:hidden;line-height:1.24}
+dl div{display:grid;grid-template-columns:17mm minmax(0,1fr)}
+dt{color:#525d6a}
+dd{display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden}
+.fingerprint{font-size:7pt;line-height:1.25;white-space:nowrap;letter-spacing:-.01em}
 .sheet .place{outline:0.2mm dashed #c9d1d9}
 .place .record{margin-top:1mm;font-size:7.5pt;line-height:1.25}
 .place .record{-webkit-line-clamp:3}

@@ -42,7 +42,7 @@ section p+p{margin-top:6px}
 .answer-facts .answer-fact{border-left:2px solid var(--rule);padding-left:10px}
 .failed-output{margin-top:8px}
 .paper-only{display:none}
-.verdict .meaning{font-size:15px;font-weight:400;color:var(--ink)}
+.verdict .meaning{display:inline-block;line-height:1.3;font-size:15px;font-weight:400;color:var(--ink)}
 .is-pass{border-top-color:var(--pass)}
 .is-pass .verdict{color:var(--pass)}
 .is-fail{border-top-color:var(--fail);border-top-style:double;border-top-width:8px}
@@ -56,6 +56,8 @@ section p+p{margin-top:6px}
 .pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,420px),1fr));gap:28px 32px}
 .wide{overflow-x:auto;margin-top:14px}
 .wide+p{margin-top:10px}
+.wide table+p{margin-top:6px}
+.date{white-space:nowrap}
 .trips{width:auto}
 table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}
@@ -93,6 +95,12 @@ thead th{background:var(--faint)}
 .loop-checks th[scope=row]{font-weight:400;width:40%}
 .loop-checks td:last-child{width:18%;overflow-wrap:normal}
 .loop-checks+p{margin-top:12px}
+.history th[scope=row]{font-weight:400;white-space:nowrap}
+.history .where{display:block;font-size:12px}
+.drifts td:last-child{min-width:13em}
+.wide>.history+p{margin-top:8px}
+p+.picture{margin-top:14px}
+.is-break td,.is-break th{border-bottom:2px dashed var(--quiet)}
 .set-points th[scope=row]{font-weight:400}
 .budget td.number{white-space:nowrap}
 .budget th[scope=row]{font-weight:400}
@@ -182,6 +190,9 @@ section>h3{margin-top:18px}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
  .figures td.meaning{min-width:240px}
+ .figures th[scope=row]{min-width:7.5em}
+ .figures td.number{white-space:normal;min-width:7em}
+ .figures th,.figures td{padding:5px 8px}
  .answers,.answers:has(>:nth-child(3)),.answer-facts{grid-template-columns:minmax(0,1fr)}
  .finding-parts{grid-template-columns:1fr}
  .loop-checks th[scope=row]{width:37%}

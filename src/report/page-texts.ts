@@ -73,9 +73,12 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
   const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
   const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
   const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
-  const count = outside === 0 ? `All ${judged} readings lie inside` : `${outside === judged && judged > 1 ? `All ${judged}` : `${outside} of ${judged}`} readings lie outside`;
+  const count =
+    outside === 0
+      ? `All ${judged} readings lie inside`
+      : `${outside === judged && judged > 1 ? `All ${judged}` : `${outside} of ${judged}`} readings lie outside`;
   const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
-  return `${pointsWords(record, phase)}${count} the tolerance${faultNote}.${partsWords(phase)}`;
+  return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}.`;
 }
 
 function pointsWords({ decisionRule }: CalibrationRecord, { points, controllerPoints = [] }: PhaseRecord): string {
@@ -93,5 +96,5 @@ function passedOf(points: readonly { statement: Statement }[]): string {
 function partsWords({ verdicts }: PhaseRecord): string {
   const { sensor, controller } = verdicts;
   if (sensor === null || controller === null || sensor === controller) return "";
-  return ` The sensor: ${sensor}. What the controller shows: ${controller}.`;
+  return `The sensor: ${sensor}; what the controller shows: ${controller}. `;
 }

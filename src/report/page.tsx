@@ -12,6 +12,7 @@ import { Basis } from "./parts/basis.tsx";
 import { Causes } from "./parts/causes.tsx";
 import { FiguresTable } from "./parts/figures-table.tsx";
 import { Heading } from "./parts/heading.tsx";
+import { History, type HistoryDrawings } from "./parts/history.tsx";
 import { Impact } from "./parts/impact.tsx";
 import { LoopChecks } from "./parts/loop-checks.tsx";
 import { OtherPictures, Picture } from "./parts/pictures.tsx";
@@ -37,6 +38,8 @@ export type PageDrawings = {
   /** Before and after the best two constants; with and without the error of the air. */
   reteach?: Drawing | undefined;
   sound?: Drawing | undefined;
+  /** Over the filed records, where there are any. */
+  history?: HistoryDrawings | undefined;
   others: readonly Drawing[];
   absent: readonly string[];
 };
@@ -82,6 +85,7 @@ function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawin
       <FiguresTable record={record} style={style} />
       <WorkingSheets record={record} style={style} />
       <OtherPictures drawings={drawings.others} absent={drawings.absent} />
+      <History record={record} drawings={drawings.history} />
       <Switching record={record} />
       <LoopChecks record={record} />
       <Recommendation record={record} />

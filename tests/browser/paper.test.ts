@@ -20,17 +20,21 @@ const papers = [
     format: "A4",
     width: 595,
     height: 842,
-    usableHeightPixels: ((297 - 33) * 96) / 25.4,
-    usableWidthPixels: ((210 - 28) * 96) / 25.4,
+    usableHeightPixels: ((297 - 25) * 96) / 25.4,
+    usableWidthPixels: ((210 - 24) * 96) / 25.4,
   },
   {
     format: "Letter",
     width: 612,
     height: 792,
-    usableHeightPixels: ((279.4 - 33) * 96) / 25.4,
-    usableWidthPixels: ((215.9 - 28) * 96) / 25.4,
+    usableHeightPixels: ((279.4 - 25) * 96) / 25.4,
+    usableWidthPixels: ((215.9 - 24) * 96) / 25.4,
   },
 ] as const;
+
+/** In points. */
+const upperMargin = (12 / 25.4) * 72;
+const lowerMargin = (13 / 25.4) * 72;
 
 const cases = demoPages.flatMap((demo) =>
   papers.map((paper) => ({ label: `${demo.label} on ${paper.format}`, demo, paper })),
@@ -108,7 +112,8 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
       const text = pages.map(({ words }) => textOf(words)).join(" ");
       for (const key of ["linearity.terminal", "error", "expandedUncertainty", "specificRisk"] as const) {
         const { source } = figureDefinition(key);
-        expect(text, key).toContain(source);
+        // A line may end behind a hyphen of a source.
+        expect(text.replaceAll(" ", ""), key).toContain(source.replaceAll(" ", ""));
       }
       expect(text).toContain("What these figures are");
     });
@@ -118,8 +123,8 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
       const { instrument, calibration } = one.demo.record;
       expect(pages.length).toBeGreaterThan(2);
       for (const [index, { words, height }] of pages.entries()) {
-        const inHead = textOf(words.filter(({ bottom }) => bottom < 50));
-        const inFoot = textOf(words.filter(({ top }) => top > height - 50));
+        const inHead = textOf(words.filter(({ bottom }) => bottom < upperMargin));
+        const inFoot = textOf(words.filter(({ top }) => top > height - lowerMargin));
         expect(inHead).toBe(`${instrument.tag} · record ${calibration.calibration} · DRAFT, not signed`);
         expect(inFoot).toContain(`page ${index + 1} of ${pages.length}`);
         expect(inFoot).toContain(`Fingerprint: ${sealOf(one.demo.record).fingerprint}`);
@@ -134,7 +139,7 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
           "a point, for Chromium rounds A4 to hundredths of an inch",
         ).toBeLessThan(1.5);
         expect(Math.abs(height - one.paper.height)).toBeLessThan(1.5);
-        const margin = (14 / 25.4) * 72 - 1;
+        const margin = (12 / 25.4) * 72 - 1;
         for (const { text, left, right } of words) {
           expect(left, text).toBeGreaterThanOrEqual(margin);
           expect(right, text).toBeLessThanOrEqual(width - margin);

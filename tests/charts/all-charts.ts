@@ -1,11 +1,14 @@
 import { directionChart } from "../../src/charts/direction-chart.ts";
 import { errorChart } from "../../src/charts/error-chart.ts";
+import { historyChart } from "../../src/charts/history-chart.ts";
 import { residualChart } from "../../src/charts/residual-chart.ts";
 import { reteachChart } from "../../src/charts/reteach-chart.ts";
 import { stageChart } from "../../src/charts/stage-chart.ts";
 import { tripChart } from "../../src/charts/trip-chart.ts";
+import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";
+import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
 import { type SampleOptions, sampleRecord } from "./sample-record.ts";
 
 /** Loops whose labels are long, many, or far from the usual. */
@@ -82,6 +85,29 @@ export async function allCharts(record: CalibrationRecord): Promise<ReadonlyMap<
   return svgByName;
 }
 
+const adjustedOn = (day: string) =>
+  yearRecord(day, [3, 4, 5], { adjustment: "repair", asLeft: yearPhase([0, 0.2, 0]) });
+
+/** Histories with few records, many adjustments, wild errors, a changed tolerance, a forecast far ahead. */
+export const awkwardHistories: Readonly<Record<string, readonly YearRecord[]>> = {
+  steady: steadyYears,
+  "one record": [yearRecord("2024-02-29", [-1, -4.9, 1])],
+  "adjusted each time": ["2019-01-01", "2019-02-01", "2020-01-01", "2021-06-30", "2026-12-31"].map(adjustedOn),
+  "wild errors": [0, 900, -700, 20].map((error, index) => yearRecord(`201${index}-07-01`, [error, 0, 0])),
+  "two weeks apart": ["01", "16", "31"].map((day, index) => yearRecord(`2024-07-${day}`, [0.1 * index, 0, 0])),
+  "nineteen years ahead": [0, 0.26, 0.5, 0.76].map((error, index) => yearRecord(`202${index}-01-01`, [error, 0, 0])),
+  "a tighter tolerance": steadyYears.map((record, index) => ({
+    ...record,
+    asFound: record.asFound && {
+      ...record.asFound,
+      points: record.asFound.points.map((point) => ({ ...point, toleranceHigh: 5 - index / 2 })),
+    },
+  })),
+  "downwards, from 2020 on": [0, -1.1, -1.9, -3.2].map((error, index) =>
+    yearRecord(`202${index}-05-05`, [0, 0, error]),
+  ),
+};
+
 /** Every chart of every awkward record, by name. */
 export async function awkwardCharts(): Promise<ReadonlyMap<string, string>> {
   const all = new Map<string, string>();
@@ -90,6 +116,14 @@ export async function awkwardCharts(): Promise<ReadonlyMap<string, string>> {
   }
   for (const [sample, changes] of Object.entries(awkwardOutputs)) {
     all.set(`${sample}, tripChart`, (await tripChart(switchingRecord(changes), 0))?.svg ?? "");
+  }
+  for (const [sample, records] of Object.entries(awkwardHistories)) {
+    const years = overTheYears(records);
+    if (years === undefined) throw new TypeError(`awkwardCharts: ${sample} has no day`);
+    for (const size of ["wide", "narrow"] as const) {
+      const history = { tag: "LT-1", distanceUnit: "mm", overTheYears: years };
+      all.set(`${sample}, historyChart ${size}`, (await historyChart(history, size))?.svg ?? "");
+    }
   }
   return all;
 }

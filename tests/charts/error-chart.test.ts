@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { errorChart } from "../../src/charts/error-chart.ts";
+import { palette } from "../../src/charts/palette.ts";
 import { frozen } from "./frozen.ts";
 import { expectGolden } from "./golden.ts";
 import { sampleRecord } from "./sample-record.ts";
@@ -37,11 +38,27 @@ test("the legend and the caption speak of acceptance limits where some are drawn
   expect(plain.caption).toContain("as found to the left, as left to the right.");
   expect(plain.caption).not.toContain("acceptance");
   const partly = await errorChart(sampleRecord(guarded), "narrow");
-  expect(svgTexts(partly.svg)).toContain("acceptance limit");
+  expect(svgTexts(partly.svg)).toContain("acceptance limit, as found");
+  expect(svgTexts(partly.svg)).toContain("acceptance limit, as left");
   expect(partly.caption).toContain("a mean error between them passes. Where none are drawn, U is so large");
+  const one = await errorChart(sampleRecord({ ...guarded, phases: ["asLeft"] }), "narrow");
+  expect(svgTexts(one.svg)).toContain("acceptance limit");
   const none = await errorChart(sampleRecord({ decisionRule: "guard band", standardPercent: 0.6 }), "narrow");
   expect(svgTexts(none.svg)).not.toContain("acceptance limit");
   expect(none.caption).toMatch(/No acceptance limits are drawn: U is so large that no error could pass\.$/u);
+});
+
+test("the acceptance limits of as found are dotted, those of as left are dashes, in the legend too", async () => {
+  const { svg } = await errorChart(sampleRecord(guarded), "wide");
+  const dashesOf = (colour: string) =>
+    new Set(
+      [...svg.matchAll(/<(?:path|line)[^>]*stroke-width="1\.75"[^>]*>/gu)]
+        .map(([tag]) => tag)
+        .filter((tag) => tag.includes(`stroke="${colour}"`))
+        .map((tag) => /stroke-dasharray="([^"]*)"/u.exec(tag)?.[1]),
+    );
+  expect(dashesOf(palette.asFound)).toEqual(new Set(["0,5"]));
+  expect(dashesOf(palette.asLeft)).toEqual(new Set(["5,5"]));
 });
 
 test("a record of one phase is not told on which side the other would be", async () => {

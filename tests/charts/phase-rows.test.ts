@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import {
   drawnReadings,
+  farthestFromZero,
   isOutside,
   meanRows,
   phasesOf,
@@ -53,6 +54,20 @@ test("the tolerance runs by rising distance, each distance once", () => {
   expect(distances).toEqual([...new Set(distances)].sort((left, right) => left - right));
   const first = phase.readings.find(({ reference }) => reference === distances[0]);
   expect(rows[0]).toMatchObject({ low: 2 * (first?.toleranceLow ?? 0), high: 2 * (first?.toleranceHigh ?? 0) });
+});
+
+test("far from zero the rounding is that of the distance, not of the span", () => {
+  const reading = drawnReadings(samplePhase())[0];
+  if (reading === undefined) throw new Error("the sample has a reading");
+  const magnitude = farthestFromZero({
+    ...sampleRecord(),
+    instrument: { ...sampleRecord().instrument, rangeLower: -6000, rangeUpper: -5999 },
+  });
+  expect(magnitude).toBe(6000);
+  // A reference of 5999.5 is stored to 9e-13; 5e-10 more is beyond every rounding of it but not of 6e-9.
+  const onTheLimit = { ...reading, errorDistance: 0.005 + 5e-10, toleranceLow: -0.005, toleranceHigh: 0.005 };
+  expect(isOutside(onTheLimit, magnitude)).toBe(false);
+  expect(isOutside({ ...onTheLimit, errorDistance: 0.005 + 7e-9 }, magnitude)).toBe(true);
 });
 
 test("a mark lies outside where simple acceptance says fail, on the limit and a rounding beyond it too", () => {

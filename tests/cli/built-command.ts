@@ -7,7 +7,7 @@ import { onTestFinished } from "vitest";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
-const command = join(root, "dist/cli.js");
+export const command = join(root, "dist/cli.js");
 
 export type Run = { exitCode: number | null; output: string; complaints: string };
 

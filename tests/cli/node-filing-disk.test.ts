@@ -118,3 +118,12 @@ test("the time has an offset, texts differ, and a pause is short", async () => {
   await disk.pause();
   expect(disk.elapsedMilliseconds() - start).toBeLessThan(1_000);
 });
+
+test("what is no file of its own is listed: a link to a file, to a folder, to nothing", async () => {
+  const folder = written(temporaryFolder(), { "b/x": "1", a: "2" });
+  symlinkSync(join(folder, "a"), join(folder, "b/link"));
+  symlinkSync(join(folder, "b"), join(folder, "folder"));
+  symlinkSync(join(folder, "none"), join(folder, "lost"));
+  expect(await disk.notFilesBelow(folder)).toEqual(["b/link", "folder", "lost"]);
+  expect(await disk.notFilesBelow(join(folder, "none"))).toEqual([]);
+});

@@ -18,3 +18,21 @@ test("a character outside the basic plane counts once", () => {
     ]),
   ).toBe(["a  b", "─  ─", "😀  c"].join("\n"));
 });
+
+test("a cell with a line break in it makes no row of its own", () => {
+  expect(
+    alignedTable([
+      ["tag", "b"],
+      ["LT-1\r\nLT-9  filed\u2028x", "c\nd"],
+    ]).split("\n"),
+  ).toEqual(["tag                 b", "──────────────────  ───", "LT-1 LT-9  filed x  c d"]);
+});
+
+test("a cell that is far too wide is cut, but for the last, which may be a path", () => {
+  const path = "p/".repeat(100);
+  const [, , row] = alignedTable([
+    ["a", "b"],
+    ["x".repeat(100_000), path],
+  ]).split("\n");
+  expect(row).toBe(`${"x".repeat(99)}…  ${path}`);
+});

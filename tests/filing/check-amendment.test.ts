@@ -40,3 +40,10 @@ test("a change that is not listed, and one that is listed and was none, are told
     "its list of changes is not what differs from revision 1: 2 are listed, 1 were found, the first that differs is nextDue",
   ]);
 });
+
+test("half of a character in what is said to have changed is told, and ends nothing", () => {
+  const { amendment } = record;
+  if (amendment === undefined) throw new TypeError("the second revision amends the first");
+  const halved = { ...record, amendment: { ...amendment, changes: [{ place: "x", before: null, after: "\ud800" }] } };
+  expect(told(replaced, halved)).toEqual(["it holds what JSON cannot: half of a character"]);
+});

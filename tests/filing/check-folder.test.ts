@@ -1,4 +1,5 @@
-import { copyFileSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { copyFileSync, cpSync, mkdirSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { checkFolder } from "../../src/filing/check-folder.ts";
@@ -149,6 +150,56 @@ describe("found and named:", () => {
     rmSync(at("index.jsonl"));
     expect(await told()).toEqual([]);
   });
+
+  test("an index that holds what canonical JSON cannot", async () => {
+    const index = readFileSync(at("index.jsonl"), "utf8");
+    writeFileSync(at("index.jsonl"), index.replace('"tag":"LT-2"', '"tag":"\\ud800"'));
+    expect(await told()).toEqual([
+      `${otherPath}: index.jsonl says otherwise than the page; delete index.jsonl, it is made anew`,
+    ]);
+  });
+
+  const link = "this is a link, a pipe or a device: what it shows lies elsewhere, and may change there";
+
+  test("a page, and a folder of pages, that are links to where they can be exchanged", async () => {
+    const elsewhere = temporaryFolder();
+    renameSync(at(otherPath), join(elsewhere, "x.html"));
+    symlinkSync(join(elsewhere, "x.html"), at(otherPath));
+    expect(await told()).toEqual([`${otherPath}: ${link}`]);
+    cpSync(at("LT-1"), join(elsewhere, "LT-1"), { recursive: true });
+    rmSync(at("LT-1"), { recursive: true });
+    symlinkSync(join(elsewhere, "LT-1"), at("LT-1"));
+    expect(await told()).toEqual([`LT-1: ${link}`, `${otherPath}: ${link}`]);
+  });
+
+  test.skipIf(process.platform === "win32")("a pipe, on which one would wait for ever", async () => {
+    execFileSync("mkfifo", [at("LT-2/x.html")]);
+    rmSync(at(otherPath));
+    execFileSync("mkfifo", [at(otherPath)]);
+    const says = `the page cannot be read: ${at(otherPath)} is a pipe or a device, and no file`;
+    expect(await told()).toEqual([`${otherPath}: ${link}`, `LT-2/x.html: ${link}`, `${otherPath}: ${says}`]);
+  });
+
+  test("a file that may not be read, and the others are checked all the same", async () => {
+    writeFileSync(at("LT-1/x.html"), "x");
+    rmSync(at(secondPath));
+    const refusing = diskWith({
+      read: (path) =>
+        path.endsWith("/x.html") || path.endsWith(otherPath) ? Promise.reject(new Error("EACCES")) : disk.read(path),
+    });
+    expect((await checkFolder(refusing, folder)).map(({ place, says }) => `${place}: ${says}`)).toEqual([
+      "LT-1/x.html: the ledger does not name this file, and it cannot be read: EACCES",
+      `${secondPath}: the page is missing; line 2 filed it`,
+      `${otherPath}: the page cannot be read: EACCES`,
+    ]);
+  });
+
+  test("what hides under a name that only begins like that of the lock", async () => {
+    mkdirSync(at("filing.lock.d"));
+    writeFileSync(at("filing.lock.d/x.html"), "a page");
+    writeFileSync(at("filing.lock.0123456789abcdef"), "a marker that was left behind");
+    expect((await checkFolder(disk, folder)).map(({ place }) => place)).toEqual(["filing.lock.d/x.html"]);
+  });
 });
 
 test("a revision whose list of changes is not what differs is told with the first place", async () => {
@@ -164,7 +215,7 @@ test("a revision whose list of changes is not what differs is told with the firs
 });
 
 test("what is made from the pages, and the table of signers, lie beside them by right", async () => {
-  for (const name of ["register.html", "register.csv", "signers.csv"]) writeFileSync(at(name), "x");
+  for (const name of ["register.html", "register.csv", "due.ics", "signers.csv"]) writeFileSync(at(name), "x");
   expect(await told()).toEqual([]);
   writeFileSync(at("LT-2/register.html"), "x");
   expect(await told()).toHaveLength(1);

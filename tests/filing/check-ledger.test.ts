@@ -127,3 +127,12 @@ test("one byte changed anywhere before the last line is found", () => {
     { numRuns: 2_000 },
   );
 });
+
+test("a number that an altered line makes as high as can be is told at once, and nothing is counted up to it", () => {
+  const start = performance.now();
+  const highest = Number.MAX_SAFE_INTEGER;
+  expect(told(textOfLines(with_(6, { number: highest })))).toContain(
+    `ledger.jsonl:6: lines 6 to ${highest - 1} are missing`,
+  );
+  expect(performance.now() - start).toBeLessThan(1_000);
+});

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { CannotFile } from "../../src/filing/cannot-file.ts";
@@ -153,4 +153,11 @@ test("who lost the lock is told before anything is entered, and leaves the other
   });
   await expect(lost).rejects.toMatchObject({ code: "filing/lock-lost" });
   expect(existsSync(path)).toBe(true);
+});
+
+test("a link that leads nowhere in the place of the lock is waited for a while only", async () => {
+  const folder = temporaryFolder();
+  symlinkSync(join(folder, "nowhere"), join(folder, lockName));
+  const { disk } = hastyDisk(1_000);
+  await expect(withFilingLock(disk, folder, async () => "inside")).rejects.toMatchObject({ code: "filing/locked" });
 });

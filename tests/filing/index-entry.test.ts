@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { indexEntry } from "../../src/filing/index-entry.ts";
+import { indexEntry, isIndexEntry } from "../../src/filing/index-entry.ts";
 import type { FiledLine } from "../../src/filing/ledger-line.ts";
 import { recordSummary } from "../../src/record/record-summary.ts";
 import { sampleLines } from "./sample-lines.ts";
@@ -34,4 +34,20 @@ test("what the record states of its instrument is there, and nothing that it doe
     ...{ description: "tank", location: "hall 3", criticality: "safety" },
     ...{ intervalMonths: 6, intervalAgreedBy: "A. Example", impactDecision: "no impact" },
   });
+});
+
+test("an entry is known as one after it went through a file; what others put in its place is none", () => {
+  const entry = JSON.parse(JSON.stringify(indexEntry(line, samplePage({ isOutOfTolerance: true }).record)));
+  expect(isIndexEntry(entry)).toBe(true);
+  expect(isIndexEntry({ ...entry, description: "tank", intervalMonths: 6 })).toBe(true);
+  const { summary, ...bare } = entry;
+  for (const other of [
+    ...[null, [], 5, bare, { ...bare, summary: {} }, { ...entry, description: 5 }, { ...entry, more: "" }],
+    ...[
+      { ...entry, summary: { ...summary, asFound: { ...summary.asFound, worst: 5 } } },
+      { ...entry, standards: [{}] },
+    ],
+  ]) {
+    expect(isIndexEntry(other)).toBe(false);
+  }
 });

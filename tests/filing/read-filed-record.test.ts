@@ -24,3 +24,8 @@ test("a missing page, another page, and a page without a record are told", async
     says: "this is no calibration record: no record is embedded in it",
   });
 });
+
+test("a page that may not be read is told, and ends nothing", async () => {
+  const refusing = { read: () => Promise.reject(new Error("EACCES")) };
+  expect(await readFiledRecord(refusing, "folder", line)).toEqual({ says: "the page cannot be read: EACCES" });
+});

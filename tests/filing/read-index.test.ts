@@ -5,6 +5,7 @@ import { decideFinding } from "../../src/filing/decide-finding.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import type { FilingDisk } from "../../src/filing/filing-disk.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
+import type { IndexEntry } from "../../src/filing/index-entry.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
 import { amended, diskWith, samplePage, temporaryFolder } from "./sample-pages.ts";
 
@@ -51,6 +52,11 @@ test("an index that was kept at filing is enough: no page is read", async () => 
   expect([doubts, pages]).toEqual([[], []]);
 });
 
+function changedEntry(text: string, change: (entry: IndexEntry) => object): string {
+  const lines = text.split("\n");
+  return lines.with(2, JSON.stringify(change(JSON.parse(lines[2] ?? "")))).join("\n");
+}
+
 const damaged: readonly (readonly [string, (text: string) => string | undefined, number])[] = [
   ["is gone", () => undefined, 3],
   ["is empty", () => "", 3],
@@ -58,6 +64,14 @@ const damaged: readonly (readonly [string, (text: string) => string | undefined,
   ["lacks a line", (text) => text.split("\n").toSpliced(2, 1).join("\n"), 1],
   ["has a last line that was not finished", (text) => text.slice(0, -50), 1],
   ["has a line of another page", (text) => text.replace('"path":"LT-2/', '"path":"LT-3/'), 1],
+  [
+    "has a line without what makes an entry",
+    (text) => changedEntry(text, ({ number, path, fileSha256 }) => ({ number, path, fileSha256 })),
+    1,
+  ],
+  ["has a day that is a number", (text) => text.replace('"performedOn":"2026-03-04"', '"performedOn":5'), 1],
+  ["has standards that are none", (text) => changedEntry(text, (entry) => ({ ...entry, standards: [null] })), 1],
+  ["has something of its own", (text) => changedEntry(text, (entry) => ({ ...entry, more: "x" })), 1],
   ["has a line that is nonsense", (text) => text.split("\n").with(2, "nonsense").join("\n"), 1],
 ];
 

@@ -4,7 +4,7 @@ import type { Statement } from "../../src/record/record-schema.ts";
 /** A phase whose error line runs from `zero` to `zero + span`, percent of span. */
 export function phaseInShort(statement: Statement, zero = 0, span = 0): PhaseInShort {
   const worst = { of: "sensor", reference: 100, errorDistance: zero, errorPercentSpan: zero } as const;
-  return { statement, worst, worstUncertainty: 0.1, zeroError: zero, spanError: span };
+  return { statement, outputs: null, worst, worstUncertainty: 0.1, zeroError: zero, spanError: span };
 }
 
 let count = 0;

@@ -19,3 +19,9 @@ test("missing, moved, changed, replaced and unreadable are told apart", async ()
   expect(await happened(second.path)).toBe(`revision 1 was replaced by the page ${second.path}`);
   expect(await happened(first.path)).toBe("it cannot be read");
 });
+
+test("of a page that may not be read is said what was said before", async () => {
+  const disk = { read: () => Promise.reject(new Error("EACCES")) };
+  const folder = { disk, path: "f", filed: [first], strange: new Map() };
+  expect((await whatHappened(folder, first, "it cannot be read")).says).toBe("it cannot be read");
+});

@@ -1,15 +1,22 @@
-import { writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { fileRecords } from "../../src/jobs/file-records.ts";
 import { sentence } from "../../src/problems/sentence.ts";
+import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { sealRecord } from "../../src/record/seal-record.ts";
 import { amended, diskWith, pageOf, sampleRecord, temporaryFolder } from "../filing/sample-pages.ts";
 import { ada, ines, signedBy } from "../record/sample-signing.ts";
+import { signersTable } from "./signed-disk.ts";
 
 const disk = diskWith();
 const draft = pageOf(sampleRecord());
 const paper = "binder 7";
+
+function withSignOff(signOff: SealedRecord["signOff"]): string {
+  const text = new TextDecoder().decode(draft.bytes);
+  return text.replace('"signOff":{"signatures":[]}', `"signOff":${JSON.stringify(signOff)}`);
+}
 
 /** Files the pages, each under a name of its own in one folder; an option may be left out. */
 async function filed(
@@ -50,9 +57,7 @@ test("a draft whose signatures are on paper is filed with the place of the paper
 
 test("a record with every signature that it needs is filed as it is", async () => {
   const { signOff } = signedBy(sealRecord(sampleRecord()), [ines, "performed"], [ada, "authorised"]);
-  const text = new TextDecoder().decode(draft.bytes);
-  const issued = text.replace('"signOff":{"signatures":[]}', `"signOff":${JSON.stringify(signOff)}`);
-  const { rows, problems } = await filed({ "a.html": issued });
+  const { rows, problems } = await filed({ "a.html": withSignOff(signOff) });
   expect(problems).toEqual([]);
   expect(rows).toHaveLength(1);
 });
@@ -118,4 +123,34 @@ test("the same pages once more are filed already, and the number of pages done i
   const { rows } = await fileRecords(disk, [join(folder, "a.html")], options);
   expect(rows.map(({ outcome }) => outcome)).toEqual(["filed already"]);
   expect(counts).toEqual(["1/1", "1/1"]);
+});
+
+test("signatures are checked by the folder's table of signers, else by the one beside the page, else by the one named", async () => {
+  const sealed = sealRecord(sampleRecord());
+  const issued = withSignOff(signedBy(sealed, [ines, "performed"], [ada, "authorised"]).signOff);
+  const forged = withSignOff({
+    signatures: signedBy(sealed, [ines, "performed"], [ada, "authorised"]).signOff.signatures.map((one) => ({
+      ...one,
+      signature: "AA",
+    })),
+  });
+  const table = signersTable();
+  const into = async (folder: string, page: string, signers?: string) => {
+    const path = join(folder, "a.html");
+    writeFileSync(path, page);
+    const { rows, problems } = await fileRecords(disk, [path], { into: join(folder, "filed"), signers });
+    return [
+      rows.length,
+      ...problems.all.map(({ code, values }) => `${code} ${String(values.says ?? "").split(":")[1] ?? ""}`),
+    ];
+  };
+  for (const place of ["signers.csv", "filed/signers.csv", "x/named.csv"]) {
+    const folder = temporaryFolder();
+    for (const name of ["filed", "x"]) mkdirSync(join(folder, name));
+    writeFileSync(join(folder, place), table);
+    const named = place.startsWith("x") ? join(folder, place) : undefined;
+    expect(await into(folder, forged, named)).toEqual([0, "filing/signature-doubtful  it does not fit"]);
+    expect(await into(folder, issued, named)).toEqual([1]);
+  }
+  expect(await into(temporaryFolder(), issued, "nowhere.csv")).toEqual([0, "signing/no-signers "]);
 });

@@ -42,3 +42,10 @@ test("what is not there, and a folder without a page, are told, and the others a
     ),
   );
 });
+
+test("an index of filed records without its ledger stands for the ledger that was taken away", async () => {
+  const robbed = { filesBelow: async () => ["LT-1/a.html", "index.jsonl"] };
+  const plain = memoryDisk({ "r/index.jsonl": "" });
+  const targets = await findTargets({ disk: plain, filing: robbed }, ["r"], new ProblemList());
+  expect(targets.map(({ kind, path }) => `${kind} ${path}`)).toEqual(["ledger r", "found r/LT-1/a.html"]);
+});

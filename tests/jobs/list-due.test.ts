@@ -25,7 +25,11 @@ async function due(within: string, more: { calendar?: string; path?: string; ref
     written.push(...files);
   };
   const options = { today: "2026-11-25", now: "2026-11-25T09:00:00+01:00", within, calendar: more.calendar };
-  const { rows, problems } = await listDue({ filing, plain: { writeTogether } }, more.path ?? folder, options);
+  const { rows, problems } = await listDue(
+    { filing, plain: { read: async () => undefined, writeTogether } },
+    more.path ?? folder,
+    options,
+  );
   return { rows, written, told: problems.all.map(sentence) };
 }
 

@@ -221,3 +221,17 @@ describe("a folder of filed records", () => {
     expect(readFileSync(join(folder, path), "utf8")).toBe(page);
   });
 });
+
+test("a signature of a time that is yet to come is told by the clock that is given", async () => {
+  const folder = folderWith({ "LT-1/C-1.html": signedPage, "signers.csv": signersTable() });
+  const says: string[] = [];
+  const disks = { disk: nodeDisk, filing: nodeFilingDisk(() => undefined) };
+  await verifyFiles(disks, [folder], {
+    ...{ softwareVersion, now: "2026-11-01T00:00:00+01:00" },
+    onVerified: ({ doubts }) => says.push(...doubts.map((doubt) => doubt.says)),
+  });
+  expect(says).toEqual([
+    expect.stringContaining("the signature 1: its time, 2026-11-25T14:00:00+01:00, is yet to come"),
+    expect.stringContaining("the signature 2: its time, 2026-11-25T14:01:00+01:00, is yet to come"),
+  ]);
+});

@@ -99,6 +99,14 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
       }),
     says: `a.html: the record is a draft: ${draftWords}; accepted: a record with every signature that it needs, or --signed-on-paper with the place where the signed paper lies`,
   },
+  "filing/signature-doubtful": {
+    told: () => {
+      const signOff = { signatures: [{ protected: "e30", signature: "AA" }] };
+      const signed = text.replace('"signOff":{"signatures":[]}', `"signOff":${JSON.stringify(signOff)}`);
+      return file({ "a.html": signed, "filed/signers.csv": "name,role,public_key,valid_from\n" });
+    },
+    says: "a.html: the signature 1: its header lacks or misstates alg, kid, typ, name, role, meaning, signedAt; accepted: a page of which spanwright verify doubts no signature",
+  },
   "filing/issued-already": {
     told: () => file({ "a.html": first.bytes, "b.html": text.replace("<p>", "<p>other") }),
     says: "b.html: LT-1/2026-03-04_C-1_r1.html is issued already, with other content; accepted: the very same bytes, or a new revision made by spanwright amend",

@@ -72,12 +72,20 @@ test("an error in the controller's unit is the error in distance by the scaling"
 
 test.each(["pass", "conditional pass"] as const)("a loop found %s has none", (verdict) => {
   const { asFound } = shifted.phases;
-  expect(assembleImpact({ ...shifted, phases: { asFound: { ...asFound!, verdict } } })).toEqual({});
+  const { switching: _, ...analogAlone } = shifted;
+  expect(assembleImpact({ ...analogAlone, phases: { asFound: { ...asFound!, verdict } } })).toEqual({});
 });
 
 test.each(["conditional fail", "cannot be decided"] as const)("a loop found %s has one", (verdict) => {
   const { asFound } = shifted.phases;
   expect(assembleImpact({ ...shifted, phases: { asFound: { ...asFound!, verdict } } }).impact).toBeDefined();
+});
+
+test("a loop whose switched output alone was found outside has one, of that statement", () => {
+  const { asFound } = shifted.phases;
+  const record = { ...shifted, phases: { asFound: { ...asFound!, verdict: "pass" as const } } };
+  expect(shifted.switching?.[0]?.phases.asFound?.statement).toBe("fail");
+  expect(assembleImpact(record).impact?.statement).toBe("fail");
 });
 
 test("a record that was never read as found has none", () => {

@@ -175,3 +175,22 @@ describe("who may sign, in which order", () => {
     expect(doubtsOf(withSignatures(first))).toEqual([]);
   });
 });
+
+test("more signatures than there are meanings are told once, and not gone through", () => {
+  const start = performance.now();
+  const doubts = doubtsOf(withSignatures(...Array.from({ length: 20_000 }, () => first)));
+  expect(doubts).toEqual([
+    "signOff.signatures[1]: the signature 2: Ines Example has signed as performed already",
+    "signOff.signatures[2]: the signature 3: Ines Example has signed as performed already",
+    "signOff.signatures: the record has 20000 signatures; more than 3 cannot be, each meaning once",
+  ]);
+  expect(performance.now() - start).toBeLessThan(2_000);
+});
+
+test("a signature of more than a day later than the clock is told; within a day clocks may differ", () => {
+  const at = (now: string) => checkSignatures(record, signers, now).map(({ says }) => says);
+  expect(at("2026-11-24T14:01:00+01:00")).toEqual([]);
+  expect(at("2026-11-24T14:00:00+01:00")).toEqual([
+    "the signature 2: its time, 2026-11-25T14:01:00+01:00, is yet to come: the clock here says 2026-11-24T14:00:00+01:00",
+  ]);
+});

@@ -27,9 +27,15 @@ const unexplained: readonly (readonly [path: RegExp, reason: string])[] = [
   [/\.uncertainLine\.(?:slope|intercept|slope\w+|intercept\w+|covariance)$/u, "for machines; the page has distances"],
   [/evidence\[\]\./u, "each carries its own name and unit"],
   [/loopChecks\.items\[\]\.(?:measured|low|high|computed)$/u, "each item carries its own name and unit"],
+  [/^filedRate\./u, "how many results a folder holds"],
   [/^impact\.faults$/u, "how many readings reported a fault"],
+  [/^overTheYears\.leading$/u, "a place in a list"],
+  [/^overTheYears\.places\[\]\.distance$/u, "where the place lies"],
   [/^recommendation\.thresholds\[\]\.value$/u, "each carries its own name and unit"],
-  [/^(?:revision$|impact\.since\.revision|history\[\]\.revision|amendment\.)/u, "how often a record was issued"],
+  [
+    /^(?:revision$|impact\.since\.revision|history\[\]\.revision|overTheYears\.records\[\]\.revision|amendment\.)/u,
+    "how often a record was issued",
+  ],
 ];
 
 const paths = fieldPaths(z.toJSONSchema(recordSchema));

@@ -24,6 +24,12 @@ test("a record does not differ from itself, sealed or not, of whatever revision"
   expect(recordChanges(record, { ...sealRecord(record), revision: 2 })).toEqual([]);
 });
 
+test("its number among the records of its loop is of the revision, and no change", () => {
+  const withRevision = (revision: number) =>
+    ({ ...record, revision, overTheYears: { records: [{ calibration: "C-1", revision }], leftOut: [] } }) as never;
+  expect(recordChanges(withRevision(1), withRevision(2))).toEqual([]);
+});
+
 describe("what was typed", () => {
   test("a cell", async () => {
     expect(await typed(withText("readings.csv", "50,12.01", "50,12.02"))).toEqual([

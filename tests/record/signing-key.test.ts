@@ -108,3 +108,24 @@ test("a key of another kind, and what is no key at all, is not opened", () => {
   expect(openKeyFile(String(other), "twelve characters")).toBeUndefined();
   expect(openKeyFile("no key", "twelve characters")).toBeUndefined();
 });
+
+/** Encodings of points of small order, https://eprint.iacr.org/2020/1244, table 1, with either bit for the sign. */
+const smallOrder = [
+  ...["0000000000000000000000000000000000000000000000000000000000000000"],
+  ...["0100000000000000000000000000000000000000000000000000000000000000"],
+  ...["26e8958fc2b227b045c3f489f2ef98f0d5dfac05d3c63339b13802886d53fc05"],
+  ...["c7176a703d4dd84fba3c0b760d10670f2a2053fa2c39ccc64ec7fd7792ac037a"],
+  ...["ecffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff7f"],
+].flatMap((hex) => [hex, `${hex.slice(0, -2)}${(Number.parseInt(hex.slice(-2), 16) | 0x80).toString(16)}`]);
+
+test.each(smallOrder)("%s is no public key: whoever has no private key finds signatures that fit it", (hex) => {
+  const key = Buffer.from(hex, "hex");
+  expect(isPublicKey(key.toString("base64url"))).toBe(false);
+  const found = Array.from({ length: 32 }, (_, index) => index).filter((index) =>
+    smallOrder.some((point) => {
+      const forged = Buffer.concat([Buffer.from(point, "hex"), Buffer.alloc(32)]);
+      return isSignatureOf(key.toString("base64url"), Uint8Array.of(index), forged);
+    }),
+  );
+  expect(found).toEqual([]);
+});

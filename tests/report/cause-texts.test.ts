@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { causesOf, evidenceWords, numberWords } from "../../src/report/cause-texts.ts";
+import { causeOnFirstPage, causesOf, evidenceWords, numberWords } from "../../src/report/cause-texts.ts";
 import { demoRecord } from "./demo-records.ts";
 
 test("an error has its sign and its uncertainty, a plain number five digits and its unit", () => {
@@ -20,4 +20,12 @@ test("a number without scatter is not given an uncertainty that only computing h
 
 test("the causes of a record stand in the order of the work", () => {
   expect(causesOf(demoRecord("LT-310")).map(({ title }) => title)).toEqual(["As found", "As left"]);
+});
+
+test("a cause is on the first page once: not where it is a reason of what to do, nor as found where as left shares it", () => {
+  expect(causeOnFirstPage(demoRecord("LT-310"), "asFound")).toMatchObject({ others: 1 });
+  expect(causeOnFirstPage(demoRecord("LT-318"), "asFound")).toBeUndefined();
+  expect(causeOnFirstPage(demoRecord("ZT-407"), "asFound")).toBeUndefined();
+  expect(causeOnFirstPage(demoRecord("ZT-407"), "asLeft")?.says).toMatch(/^Rising readings lie below/u);
+  expect(causeOnFirstPage(demoRecord("ZT-201"), "asFound")).toBeUndefined();
 });

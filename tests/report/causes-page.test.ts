@@ -14,14 +14,30 @@ const textOf = (page: string) =>
     .replaceAll("&amp;", "&")
     .replace(/\s+/gu, " ");
 
+const firstPage = (tag: string) => textOf(pageOf(demoRecord(tag))).split("Error against reference distance")[0] ?? "";
+
 test("the first finding stands on the first page as an opinion, and how many more there are", () => {
-  const text = textOf(pageOf(demoRecord("ZT-330")));
-  expect(text).toContain("Opinion: In what the controller makes of the signal: 20 % too much at the low end");
+  const text = firstPage("LT-310");
+  expect(text).toContain("Likely cause (opinion): The sensor is off by the same amount over the whole range");
   expect(text).toContain("1 more under");
 });
 
+test("a cause that is a reason of what to do is said once", () => {
+  for (const tag of ["LT-318", "LT-332", "ZT-330", "ZT-331"]) {
+    const says = demoRecord(tag).causes?.asFound?.findings[0]?.says ?? "";
+    expect(firstPage(tag).split(says), tag).toHaveLength(2);
+    expect(firstPage(tag)).not.toContain("Likely cause");
+  }
+});
+
+test("a cause that as found and as left share is said once, as left", () => {
+  const text = firstPage("ZT-407");
+  expect(text.split("Likely cause (opinion): Rising readings lie below")).toHaveLength(2);
+  expect(text.indexOf("Likely cause")).toBeGreaterThan(text.indexOf("As left"));
+});
+
 test("a phase that passes has no opinion on the first page", () => {
-  expect(textOf(pageOf(demoRecord("ZT-201")))).not.toContain("Opinion:");
+  expect(textOf(pageOf(demoRecord("ZT-201")))).not.toContain("Likely cause");
 });
 
 test("a finding shows its evidence with uncertainty, its rivals and what would tell", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { decisionRules } from "../../src/model/instrument.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
-import { pointWords, riskWords, ruleWords, worstPointOf } from "../../src/report/decision-texts.ts";
+import { pointWords, riskWords, ruleInShort, ruleWords, worstPointOf } from "../../src/report/decision-texts.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 
 const record = sampleRecord({ phases: ["asFound"], hasController: true });
@@ -17,6 +17,14 @@ describe("the rule in words", () => {
     const all = decisionRules.map((name) => ruleWords(withRule(name, 1)));
     for (const [index, name] of decisionRules.entries()) expect(all[index]?.startsWith(name)).toBe(true);
     expect(new Set(all).size).toBe(decisionRules.length);
+  });
+
+  test("in short names itself or its guard band, in one line", () => {
+    const all = decisionRules.map((name) => ruleInShort(withRule(name, 0.83)));
+    expect(new Set(all).size).toBe(decisionRules.length);
+    for (const words of all) expect(words.length).toBeLessThan(75);
+    expect(ruleInShort(withRule("guard band", 0.83))).toBe("guard band of 0.83 · U inside the tolerance");
+    expect(ruleInShort(withRule("four words", 1))).toBe("four words, guard band of 1 · U");
   });
 
   test("carries the factor of the guard band where it has one", () => {

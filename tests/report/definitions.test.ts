@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { assembleOverTheYears } from "../../src/record/assemble-over-the-years.ts";
 import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { unsealedSummary } from "../../src/record/record-summary.ts";
 import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord, demoRecords } from "./demo-records.ts";
 
-const records = [...demoRecords, withDraws("ZT-201")];
+const records = [...demoRecords, withDraws("ZT-201"), withHistory("LT-310")];
 
 const pages = new Map(
   await Promise.all(
@@ -24,6 +26,14 @@ function withDraws(tag: string): CalibrationRecord {
   const monteCarlo = { draws: 1e6, standardUncertainty: 1, halfWidth: 2, low: -2, high: 2, agrees: true, reason: null };
   Object.assign(record.phases.asFound?.points[0] ?? {}, { monteCarlo });
   return record;
+}
+
+/** A record that was made beside a folder of filed ones. */
+function withHistory(tag: string): CalibrationRecord {
+  const record = structuredClone(demoRecord(tag));
+  record.instrument.tag = `${tag} with history`;
+  const before = { ...unsealedSummary(record), sha256: "a".repeat(64), calibration: "C-0", performedOn: "2025-01-07" };
+  return { ...record, ...assembleOverTheYears({ ...record, history: [before] }) };
 }
 
 type PageTexts = { whole: string; lists: readonly string[] };

@@ -4,7 +4,7 @@ import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "..
 import { numberStyleOf } from "../../src/report/number-style.ts";
 import { demoRecord } from "./demo-records.ts";
 
-const record = demoRecord("LT-310");
+const { switching, ...record } = demoRecord("LT-310");
 const style = numberStyleOf(record);
 const impact = (more: Partial<ImpactRecord> = {}): ImpactRecord => ({ ...record.impact!, ...more });
 const withError = (...errors: number[]) =>
@@ -31,6 +31,11 @@ test("where it lay outside is said in the record's unit; faults are counted", ()
   expect(outsideStretchWords(record, impact({ outside: [], faults: 1 }), style)).toBe(
     "No mean error of a test point lay outside the tolerance; 1 reading reported a fault instead of a distance.",
   );
+});
+
+test("a switched output that was found outside is said beside the analog value", () => {
+  const withOutput = { ...record, switching: switching! };
+  expect(outsideStretchWords(withOutput, impact(), style)).toMatch(/mm\. Switched output Q1: fail; .+\.$/u);
 });
 
 test("a fail that rests on the guard band alone says so", () => {

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
+import { ada, ines, signedBy } from "../record/sample-signing.ts";
 import { demoRecord } from "./demo-records.ts";
 
 const sheet = { isSheet: true, skipped: 0 };
@@ -13,7 +14,26 @@ const due = demoRecord("LT-310");
 test("a label says which loop, when, by whom, how it was left, when next, and which record", () => {
   const { fingerprint } = sealRecord(due).seal;
   expect(textOf(labelsOf([due]))).toContain(
-    `LT-310 Calibrated 2026-03-17 by Ines Example As left: pass · next due 2026-09-17 Record C-2026-015, revision 1 ${fingerprint}`,
+    `LT-310 DRAFT As left: pass Calibrated 2026-03-17 by Ines Example Next due 2026-09-17 Record C-2026-015, revision 1 ${fingerprint}`,
+  );
+});
+
+test("a record that is issued has no DRAFT on its label; one that still needs a signature has", () => {
+  const performed = signedBy(sealRecord(due), [ines, "performed"]);
+  expect(textOf(renderLabels([performed], sheet))).toContain("LT-310 DRAFT As left: pass");
+  const issued = textOf(renderLabels([signedBy(performed, [ada, "authorised"])], sheet));
+  expect(issued).toContain("LT-310 As left: pass");
+  expect(issued).not.toContain("DRAFT");
+});
+
+test("a loop that was left out of tolerance says so in capitals, on a dark ground", () => {
+  expect(labelsOf([demoRecord("ZT-407")])).toContain('<p class="state failed">As left: FAIL</p>');
+  expect(labelsOf([due])).toContain('<p class="state">As left: pass</p>');
+});
+
+test("an output or a loop check that failed stands on the label of a loop that passes", () => {
+  expect(labelsOf([demoRecord("LT-640")])).toContain(
+    '<p class="state failed several">As found: pass · FAIL: Q1, loop check</p>',
   );
 });
 

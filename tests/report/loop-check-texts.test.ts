@@ -62,7 +62,7 @@ test("a contradiction is on the page, in the result too", () => {
   const contradicted = item({ result: "pass", isContradiction: true, outside: ["11.4 V where 12 to 30 V is allowed"] });
   const page = textOf(withItems([contradicted]));
   expect(contradictionsOf(withItems([contradicted]))).toHaveLength(1);
-  expect(page).toContain("Contradiction in the loop check: identity.");
+  expect(page).toContain("Contradiction: identity.");
   expect(page).toContain("Contradiction: identity has the result pass, and yet: 11.4 V where 12 to 30 V is allowed.");
   expect(contradictionsOf(record)).toEqual([]);
 });

@@ -62,7 +62,7 @@ test("how many readings lie outside is counted over those that were judged", () 
 
 test("where sensor and controller differ, both are told", () => {
   expect(outsideWords(sampleRecord(), phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toMatch(
-    /1 of 1 readings lie outside the tolerance\. The sensor: pass\. What the controller shows: fail\.$/u,
+    /^The sensor: pass; what the controller shows: fail\. 1 of 1 readings lie outside the tolerance\.$/u,
   );
 });
 

@@ -49,21 +49,21 @@ test("the answer says as found, as left and next due in words", async () => {
   const text = textOf(await pageOf(demoRecord("LT-702")));
   // Planted: 2 % too much at the empty end, nothing at the full end; at four of the five points more than ±0.3 %.
   expect(text).toMatch(
-    /As found Fail .*16 of 20 readings lie outside the tolerance\. The sensor: pass\. What the controller shows: fail\./u,
+    /As found Fail not inside the acceptance limits The sensor: pass; what the controller shows: fail\. .*16 of 20 readings lie outside the tolerance\./u,
   );
   expect(text).toMatch(/As left Pass in tolerance/u);
-  expect(text).toContain("Adjustment: re-scale");
-  expect(text).toContain("Next due: 2027-10-06 . The interval of 12 months was agreed by Ada Specimen; the day itself counts.");
+  expect(text).toContain("Adjustment re-scale : lower fill constant");
+  expect(text).toContain("Next due 2027-10-06 : interval of 12 months, agreed by Ada Specimen; the day itself counts");
 });
 
 test("no due date without an agreed interval, nor where the loop is left out of tolerance", async () => {
   expect(textOf(await pageOf(demoRecord("LT-640")))).toContain(
-    "Next due: not stated . Nobody is named who agreed to the interval.",
+    "Next due not stated : nobody is named who agreed to the interval",
   );
   const failed = structuredClone(demoRecord("ZT-407"));
   failed.instrument.intervalAgreedBy = "Ada Specimen";
   expect(textOf(await pageOf(failed))).toContain(
-    "Next due: not stated . A due date is given only where the loop is left in tolerance.",
+    "Next due not stated : a due date is given only where the loop is left in tolerance",
   );
 });
 

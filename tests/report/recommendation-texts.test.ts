@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import {
   actionWords,
   constantsWords,
+  firstReasons,
   headlineParts,
   laterWords,
   recommendationNow,
@@ -28,6 +29,12 @@ test("a headline names each kind of work once, in its order", () => {
       step("cannot be decided", "readings"),
     ]),
   ).toEqual(["Put the set-up right", "then repair the wiring", "then re-teach", "then look again"]);
+});
+
+test("the first page has two reasons of the only step, one of each where there are several", () => {
+  const reasons = ["One.", "Two.", "Three."];
+  expect(firstReasons({ reasons }, 1)).toEqual(["One.", "Two."]);
+  expect(firstReasons({ reasons }, 2)).toEqual(["One."]);
 });
 
 test("what cannot be decided is named so where it stands first", () => {

@@ -30,7 +30,9 @@ function sectionOf(page: string, title: string): string {
 test("a failed output is named in the box of its phase, whose own verdict stays", async () => {
   const box = sectionOf(await pageOf(demoRecord("LT-640")), "answer-title");
   expect(box).toMatch(/Pass <span class="meaning">in tolerance/u);
-  expect(box).toMatch(/Switched output Q1: fail<\/strong>; set-point error \+0\.\d+ ± 0\.\d+ m, tolerance ±0\.05 m/u);
+  expect(box).toMatch(
+    /Switched output Q1: fail<\/strong>; set-point error \+0\.\d+\s±\s0\.\d+\sm, tolerance ±0\.05\sm/u,
+  );
 });
 
 test("an output that passes is not named there, and has its section all the same", async () => {

@@ -1,5 +1,6 @@
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { pointWords, riskWords, ruleInShort, worstPointOf } from "../decision-texts.ts";
+import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../number-style.ts";
 import {
   meaningOf,
@@ -90,11 +91,13 @@ function WorstOf({ record, phase, style }: Pick<PhaseAnswerProps, "record" | "ph
   if (reading === undefined && point === undefined) return null;
   return (
     <dl class="detail">
-      {reading && <AnswerFact name={`Worst reading${ofController(phase.worst?.of)}`}>{reading}</AnswerFact>}
+      {reading && (
+        <AnswerFact name={`Worst reading${ofController(phase.worst?.of)}`}>{keptTogether(reading)}</AnswerFact>
+      )}
       {point && (
         <AnswerFact name={`Worst test point${ofController(phase.worstPoint?.of)}`}>
-          {pointWords(record, point)}. Risk that the true error lies outside the tolerance:{" "}
-          {riskWords(point.specificRisk)}
+          {keptTogether(pointWords(record, point))}. Risk that the true error lies outside the tolerance:{" "}
+          {keptTogether(riskWords(point.specificRisk))}
         </AnswerFact>
       )}
     </dl>
@@ -113,7 +116,7 @@ function FailedOutputs({ record, phase }: { record: CalibrationRecord; phase?: P
         Switched output {output}
         {phase === undefined && name !== undefined && `, ${phaseTitles[name].toLowerCase()}`}: {statement}
       </strong>
-      ; {why}.
+      ; {keptTogether(why)}.
     </p>
   ));
 }
@@ -129,7 +132,7 @@ const answerClass: Record<Statement, string> = {
 function dueNote({ nextDue, instrument }: CalibrationRecord): string {
   if (nextDue !== undefined) {
     const counts = instrument.dueRule === "month end" ? "it runs to the end of that month" : "the day itself counts";
-    return `The interval of ${instrument.intervalMonths} months was agreed by ${instrument.intervalAgreedBy}; ${counts}.`;
+    return `interval of ${instrument.intervalMonths} months, agreed by ${instrument.intervalAgreedBy}; ${counts}`;
   }
   if (instrument.intervalMonths === undefined) return "no interval is stated";
   if (instrument.intervalAgreedBy === undefined) return "nobody is named who agreed to the interval";

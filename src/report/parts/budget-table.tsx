@@ -1,6 +1,7 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeFixed, writeSignificant } from "../../units/write-number.ts";
 import { plainNumber } from "../number-style.ts";
+import { DecimalCell } from "./decimal-cell.tsx";
 
 /** What has a budget: a test point, a set point. */
 type Budgeted = Pick<JudgedPointRecord, "budget" | "coverageFactor" | "expandedUncertainty" | "monteCarlo">;
@@ -15,35 +16,37 @@ export function budgetTitle({ instrument }: CalibrationRecord, point: JudgedPoin
 export function BudgetTable({ record, point, label }: { record: CalibrationRecord; point: Budgeted; label: string }) {
   const unit = record.instrument.distanceUnit;
   const { budget } = point;
+  const columns = columnsOf(budget);
   return (
     <section class="wide" aria-label={`Uncertainty budget at ${label}`} tabIndex={0}>
       <table class="plain budget">
         <thead>
           <tr>
             <th scope="col">Contribution</th>
-            <th scope="col">Value</th>
+            <th scope="col" class="number">
+              Value
+            </th>
             <th scope="col">Distribution</th>
-            <th scope="col">Divisor</th>
-            <th scope="col">Sensitivity, {unit} per unit</th>
-            <th scope="col">Standard uncertainty, {unit}</th>
-            <th scope="col">Degrees of freedom</th>
-            <th scope="col">Share</th>
+            <th scope="col" class="number">
+              Divisor
+            </th>
+            <th scope="col" class="number">
+              Sensitivity, {unit} per unit
+            </th>
+            <th scope="col" class="number">
+              Standard uncertainty, {unit}
+            </th>
+            <th scope="col" class="number">
+              Degrees of freedom
+            </th>
+            <th scope="col" class="number">
+              Share
+            </th>
           </tr>
         </thead>
         <tbody>
           {budget.lines.map((line) => (
-            <tr key={line.source}>
-              <th scope="row">{line.source}</th>
-              <td class="number">
-                {writeSignificant(line.value, 3)} {line.unit}
-              </td>
-              <td>{line.distribution}</td>
-              <td class="number">{writeSignificant(line.divisor, 3)}</td>
-              <td class="number">{writeSignificant(line.sensitivity, 4)}</td>
-              <td class="number">{writeSignificant(line.standardUncertainty, 3)}</td>
-              <td class="number">{degreesWords(line.degreesOfFreedom)}</td>
-              <td class="number">{writeFixed(100 * line.share, 0)} %</td>
-            </tr>
+            <Line key={line.source} record={record} line={line} columns={columns} />
           ))}
         </tbody>
         <tfoot>
@@ -54,8 +57,8 @@ export function BudgetTable({ record, point, label }: { record: CalibrationRecor
               {plainNumber(100 * budget.coverageProbability)} %): U = {writeSignificant(point.expandedUncertainty, 2)}{" "}
               {unit}
             </td>
-            <td class="number">{writeSignificant(budget.combinedUncertainty, 3)}</td>
-            <td class="number">{degreesWords(budget.effectiveDegreesOfFreedom)}</td>
+            <DecimalCell text={writeSignificant(budget.combinedUncertainty, 3)} column={columns.uncertainties} />
+            <DecimalCell text={degreesWords(budget.effectiveDegreesOfFreedom)} column={columns.degrees} />
             <td />
           </tr>
         </tfoot>
@@ -64,6 +67,42 @@ export function BudgetTable({ record, point, label }: { record: CalibrationRecor
       {budget.missing.length > 0 && <p class="small">Not in the budget: {budget.missing.join("; ")}.</p>}
     </section>
   );
+}
+
+type BudgetLine = Budgeted["budget"]["lines"][number];
+type Columns = Readonly<Record<"sensitivities" | "uncertainties" | "degrees", readonly string[]>>;
+
+/** What is written in the columns whose decimal points stand below each other. */
+function columnsOf({ lines, combinedUncertainty, effectiveDegreesOfFreedom }: Budgeted["budget"]): Columns {
+  const uncertainties = [...lines.map((line) => line.standardUncertainty), combinedUncertainty];
+  const degrees = [...lines.map((line) => line.degreesOfFreedom), effectiveDegreesOfFreedom];
+  return {
+    sensitivities: lines.map(sensitivityOf),
+    uncertainties: uncertainties.map((value) => writeSignificant(value, 3)),
+    degrees: degrees.map(degreesWords),
+  };
+}
+
+function Line({ record, line, columns }: { record: CalibrationRecord; line: BudgetLine; columns: Columns }) {
+  const unit = line.unit === "value" ? (record.instrument.valueUnit ?? "") : line.unit;
+  return (
+    <tr>
+      <th scope="row">{line.source}</th>
+      <td class="number">
+        {writeSignificant(line.value, 3)} {unit}
+      </td>
+      <td>{line.distribution}</td>
+      <td class="number">{writeSignificant(line.divisor, 3)}</td>
+      <DecimalCell text={sensitivityOf(line)} column={columns.sensitivities} />
+      <DecimalCell text={writeSignificant(line.standardUncertainty, 3)} column={columns.uncertainties} />
+      <DecimalCell text={degreesWords(line.degreesOfFreedom)} column={columns.degrees} />
+      <td class="number">{writeFixed(100 * line.share, 0)} %</td>
+    </tr>
+  );
+}
+
+function sensitivityOf({ sensitivity }: BudgetLine): string {
+  return writeSignificant(sensitivity, 4);
 }
 
 /** The same budget by drawing, beside what it gave. */

@@ -1,6 +1,7 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { causeOnFirstPage, causesOf, evidenceWords } from "../cause-texts.ts";
+import { keptTogether } from "../kept-together.ts";
 import type { PhaseName } from "../page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
@@ -32,7 +33,7 @@ export function CauseAnswer({ record, phase }: { record: CalibrationRecord; phas
   if (cause === undefined) return null;
   return (
     <p class="opinion">
-      <strong>Likely cause (opinion):</strong> {cause.says}
+      <strong>Likely cause (opinion):</strong> {keptTogether(cause.says)}
       {cause.others > 0 && ` ${cause.others} more under “What is most likely wrong”.`}
     </p>
   );

@@ -111,7 +111,9 @@ function Measured({ item }: { item: LoopCheckItem }) {
   const limits = outside.length === 0 ? allowed : undefined;
   return (
     <>
-      {typeof measured === "number" ? `${plainNumber(measured)} ${unit ?? ""}` : (measured ?? "")}
+      {measured !== undefined && measured !== null && (
+        <span>{typeof measured === "number" ? `${plainNumber(measured)} ${unit ?? ""}` : measured}</span>
+      )}
       {outside.map((says) => (
         <span key={says} class="where">
           <strong>{says}</strong>

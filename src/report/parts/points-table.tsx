@@ -3,6 +3,7 @@ import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writeSigned, writeSignificant } from "../../units/write-number.ts";
 import { riskWords } from "../decision-texts.ts";
 import { type NumberStyle, plainNumber } from "../number-style.ts";
+import { DecimalCell } from "./decimal-cell.tsx";
 
 type PointsTableProps = {
   title: string;
@@ -14,6 +15,8 @@ type PointsTableProps = {
 /** Every test point: error and U of its worse direction, the limits there, the risk, the statement. */
 export function PointsTable({ title, record, points, style }: PointsTableProps) {
   const unit = record.instrument.distanceUnit;
+  const errors = points.map((point) => withUncertainty(point.errorDistance, point.expandedUncertainty));
+  const percents = points.map((point) => percentWithUncertainty(record, point));
   return (
     <section class="wide" aria-label={title} tabIndex={0}>
       <table class="plain">
@@ -22,23 +25,37 @@ export function PointsTable({ title, record, points, style }: PointsTableProps) 
           <tr>
             <th scope="col">At, {unit}</th>
             <th scope="col">Direction</th>
-            <th scope="col">Error ± U, {unit}</th>
-            <th scope="col">Error ± U, % of span</th>
-            <th scope="col">Tolerance, {unit}</th>
-            <th scope="col">Acceptance limits, {unit}</th>
-            <th scope="col">k</th>
-            <th scope="col">Test uncertainty ratio</th>
-            <th scope="col">Risk</th>
+            <th scope="col" class="number">
+              Error ± U, {unit}
+            </th>
+            <th scope="col" class="number">
+              Error ± U, % of span
+            </th>
+            <th scope="col" class="number">
+              Tolerance, {unit}
+            </th>
+            <th scope="col" class="number">
+              Acceptance limits, {unit}
+            </th>
+            <th scope="col" class="number">
+              k
+            </th>
+            <th scope="col" class="number">
+              Test uncertainty ratio
+            </th>
+            <th scope="col" class="number">
+              Risk
+            </th>
             <th scope="col">Statement</th>
           </tr>
         </thead>
         <tbody>
-          {points.map((point) => (
+          {points.map((point, index) => (
             <tr key={point.point} class={point.statement === "pass" ? "" : "outside"}>
               <th scope="row">{plainNumber(Number(point.point.toPrecision(6)))}</th>
               <td>{point.direction}</td>
-              <td class="number">{withUncertainty(point.errorDistance, point.expandedUncertainty)}</td>
-              <td class="number">{percentWithUncertainty(record, point)}</td>
+              <DecimalCell text={errors[index] ?? ""} column={errors} />
+              <DecimalCell text={percents[index] ?? ""} column={percents} />
               <td class="number">{limits(point.toleranceLow, point.toleranceHigh, style)}</td>
               <td class="number">{limits(point.acceptanceLow, point.acceptanceHigh, style)}</td>
               <td class="number">{writeFixed(point.coverageFactor, 2)}</td>

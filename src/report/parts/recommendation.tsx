@@ -1,5 +1,6 @@
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { keptTogether } from "../kept-together.ts";
 import type { PhaseName } from "../page-texts.ts";
 import {
   actionWords,
@@ -59,12 +60,12 @@ function StepAnswer({ record, phase, step, number, of }: StepAnswerProps) {
       {step.action !== "leave" && (
         <p class="step">
           {number !== null && <strong>{number}. </strong>}
-          {step.does}
+          {keptTogether(step.does)}
         </p>
       )}
       <Constants record={record} phase={phase} step={step} />
       <p class="detail">
-        <strong>Why:</strong> {firstReasons(step, of).join(" ")}
+        <strong>Why:</strong> {keptTogether(firstReasons(step, of).join(" "))}
       </p>
       {step.before && (
         <p class="detail">

@@ -4,11 +4,12 @@ import type { OpenFinding, Register, RegisterStandard } from "../../record/regis
 export function RegisterAnswer({ register }: { register: Register }) {
   const { rows, standards, openFindings, records, soonDays } = register;
   const inState = (state: string) => rows.filter(({ due }) => due.state === state).length;
+  const past = standards.filter(({ isOverdue }) => isOverdue).length;
   const counts = [
     { count: inState("overdue"), what: "overdue", isGrave: true },
     { count: inState("not in tolerance"), what: "not left in tolerance", isGrave: true },
     { count: openFindings.length, what: "found out of tolerance, not decided yet", isGrave: true },
-    { count: standards.filter(({ isOverdue }) => isOverdue).length, what: "standards past their day", isGrave: true },
+    { count: past, what: past === 1 ? "standard past its day" : "standards past their day", isGrave: true },
     { count: inState("due soon"), what: `due within ${soonDays} days`, isGrave: false },
     { count: rows.length, what: `loops, ${records} records`, isGrave: false },
   ];
@@ -44,13 +45,15 @@ export function OpenFindings({ openFindings }: { openFindings: readonly OpenFind
         <tbody>
           {openFindings.map(({ tag, calibration, revision, path, performedOn, asFound }) => (
             <tr key={path}>
-              <th scope="row">{tag}</th>
+              <th scope="row" class="day">
+                {tag}
+              </th>
               <td>
                 <a href={path}>
                   {calibration}, revision {revision}
                 </a>
               </td>
-              <td>{performedOn ?? "day not stated"}</td>
+              <td>{performedOn === null ? "day not stated" : <span class="day">{performedOn}</span>}</td>
               <td>{asFound}</td>
             </tr>
           ))}
@@ -61,7 +64,7 @@ export function OpenFindings({ openFindings }: { openFindings: readonly OpenFind
 }
 
 /** The standards that the last records rest on. */
-export function RegisterStandards({ standards, on }: { standards: readonly RegisterStandard[]; on: string }) {
+export function RegisterStandards({ standards }: { standards: readonly RegisterStandard[] }) {
   if (standards.length === 0) return null;
   return (
     <section aria-labelledby="standards-title">
@@ -81,7 +84,7 @@ export function RegisterStandards({ standards, on }: { standards: readonly Regis
               <th scope="row">{standard}</th>
               <td>{certificate}</td>
               <td>
-                {dueOn} {isOverdue && <strong>past on {on}</strong>}
+                <span class="day">{dueOn}</span> {isOverdue && <strong>past its day</strong>}
               </td>
               <td class="number">{tags}</td>
             </tr>

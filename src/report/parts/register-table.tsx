@@ -1,4 +1,5 @@
-import type { RegisterRow } from "../../record/register-form.ts";
+import { Fragment } from "preact";
+import type { RegisterRow, WorstError } from "../../record/register-form.ts";
 import { driftWords, dueStates, dueWords, worstErrorWords } from "../register-texts.ts";
 
 /** Every tag by its last record, with what a script needs to search and sort. */
@@ -7,7 +8,7 @@ export function RegisterTable({ rows }: { rows: readonly RegisterRow[] }) {
     <section aria-labelledby="tags-title">
       <h2 id="tags-title">Loops</h2>
       <Find />
-      <div class="wide">
+      <section class="wide" aria-label="Loops, a row each" tabIndex={0}>
         <table id="register" class="plain register">
           <thead>
             <tr>
@@ -27,7 +28,7 @@ export function RegisterTable({ rows }: { rows: readonly RegisterRow[] }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   );
 }
@@ -35,12 +36,13 @@ export function RegisterTable({ rows }: { rows: readonly RegisterRow[] }) {
 /** Shown by the script alone: without it there is nothing to search with. */
 function Find() {
   return (
-    <p id="find" hidden>
+    <p id="find" class="find" hidden>
       <label>
-        Search <input id="search" type="search" />
+        Search
+        <input id="search" type="search" />
       </label>{" "}
       <label>
-        State{" "}
+        State
         <select id="state">
           <option value="">all</option>
           {dueStates.map((state) => (
@@ -61,34 +63,60 @@ function Row({ row }: { row: RegisterRow }) {
         <a href={row.path}>{row.tag}</a>
         {row.criticality === "safety" && <span class="where">safety</span>}
       </th>
-      <td>
+      <td data-value={row.description ?? ""}>
         {row.description ?? <span class="not-stated">not stated</span>}
         {row.location !== null && <span class="where">{row.location}</span>}
       </td>
       <td data-value={row.performedOn ?? ""}>
-        {row.performedOn ?? "day not stated"}
+        {row.performedOn === null ? "day not stated" : <span class="day">{row.performedOn}</span>}
         <span class="where">
           {row.calibration}, revision {row.revision}
         </span>
       </td>
       <td data-value={worstAsFound === null ? "" : Math.abs(worstAsFound.errorPercentSpan)}>
         {row.asFound ?? "–"}
-        <span class="where">{worstErrorWords(worstAsFound, unit)}</span>
+        <WorstReading worst={worstAsFound} unit={unit} />
       </td>
       <td data-value={worstAsLeft === null ? "" : Math.abs(worstAsLeft.errorPercentSpan)}>
         {row.asLeft ?? "–"}
-        {worstAsLeft !== null && <span class="where">{worstErrorWords(worstAsLeft, unit)}</span>}
+        {worstAsLeft !== null && <WorstReading worst={worstAsLeft} unit={unit} />}
       </td>
-      <td data-value={"notDetermined" in drift ? "" : drift.percentSpanPerYear}>
+      <td class="number" data-value={"notDetermined" in drift ? "" : drift.percentSpanPerYear}>
         {"notDetermined" in drift ? <span class="not-determined">{driftWords(drift)}</span> : driftWords(drift)}
       </td>
       <td data-value={dueStates.indexOf(due.state)}>
         {due.state === "overdue" || due.state === "not in tolerance" ? <strong>{due.state}</strong> : due.state}
         {row.recommendation !== null && row.recommendation !== "leave" && (
-          <span class="where">advised: {row.recommendation}</span>
+          <span class="where">
+            advised: <span class="kept-together">{row.recommendation}</span>
+          </span>
         )}
       </td>
-      <td data-value={due.on ?? ""}>{dueWords(due)}</td>
+      <td data-value={due.on ?? ""}>
+        <Words text={dueWords(due)} />
+      </td>
     </tr>
+  );
+}
+
+function WorstReading({ worst, unit }: { worst: WorstError | null; unit: string }) {
+  return (
+    <span class="where">
+      <Words text={worstErrorWords(worst, unit)} />
+    </span>
+  );
+}
+
+/** A line is broken before a bracket or behind a comma only. */
+function Words({ text }: { text: string }) {
+  const parts = text.split(/(?<=,) | (?=\()/u);
+  return (
+    <>
+      {parts.map((part) => (
+        <Fragment key={part}>
+          <span class="kept-together">{part}</span>{" "}
+        </Fragment>
+      ))}
+    </>
   );
 }

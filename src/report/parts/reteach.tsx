@@ -88,9 +88,15 @@ function CorrectionTable({ record, phases }: TableProps) {
       <thead>
         <tr>
           <th scope="col">Correction</th>
-          <th scope="col">Worst error ± U, {unit}</th>
-          <th scope="col">% of span</th>
-          <th scope="col">At, {unit}</th>
+          <th scope="col" class="number">
+            Worst error ± U, {unit}
+          </th>
+          <th scope="col" class="number">
+            % of span
+          </th>
+          <th scope="col" class="number">
+            At, {unit}
+          </th>
           <th scope="col">All inside the acceptance limits</th>
         </tr>
       </thead>

@@ -61,10 +61,18 @@ function ExplainedTable({ record, explained, style }: TableProps) {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <th scope="col">Reference, {unit}</th>
-            <th scope="col">Mean error, {unit}</th>
-            <th scope="col">Error of the air, {unit}</th>
-            <th scope="col">Left without it, {unit}</th>
+            <th scope="col" class="number">
+              Reference, {unit}
+            </th>
+            <th scope="col" class="number">
+              Mean error, {unit}
+            </th>
+            <th scope="col" class="number">
+              Error of the air, {unit}
+            </th>
+            <th scope="col" class="number">
+              Left without it, {unit}
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -95,14 +103,16 @@ function Expected({ record, sound, style }: { record: CalibrationRecord; sound: 
         <thead>
           <tr>
             <th scope="col">Air</th>
-            <th scope="col">Speed of sound, m/s</th>
-            <th scope="col">
+            <th scope="col" class="number">
+              Speed of sound, m/s
+            </th>
+            <th scope="col" class="number">
               At {plainNumber(rangeLower)} {unit}
             </th>
-            <th scope="col">
+            <th scope="col" class="number">
               At {plainNumber(rangeUpper)} {unit}
             </th>
-            <th scope="col">
+            <th scope="col" class="number">
               Tolerance at {plainNumber(rangeUpper)} {unit}
             </th>
           </tr>

@@ -35,8 +35,8 @@ export function StandardsTable({ record }: { record: CalibrationRecord }) {
               <th scope="row">{standard.standard}</th>
               <Cell text={[standard.description, standard.serial].filter(Boolean).join(", ")} />
               <Cell text={standard.certificate} />
-              <Cell text={standard.calibratedOn} />
-              <Cell text={standard.dueOn} />
+              <Cell text={standard.calibratedOn} kind="date" />
+              <Cell text={standard.dueOn} kind="date" />
               <Cell text={standard.traceableTo} />
               <Cell text={uncertaintyWords(standard)} />
               <Cell text={withUnit(standard.resolution, standard.uncertaintyUnit)} />
@@ -48,8 +48,8 @@ export function StandardsTable({ record }: { record: CalibrationRecord }) {
   );
 }
 
-function Cell({ text }: { text: string | undefined }) {
-  return <td>{text ? text : <span class="not-stated">not stated</span>}</td>;
+function Cell({ text, kind }: { text: string | undefined; kind?: "date" }) {
+  return <td class={kind}>{text ? text : <span class="not-stated">not stated</span>}</td>;
 }
 
 function uncertaintyWords(standard: CalibrationRecord["standards"][number]): string | undefined {

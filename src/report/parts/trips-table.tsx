@@ -22,7 +22,7 @@ export function TripsTable({ record, number, output, tripped }: TripsProps) {
             <th scope="col">Cycle</th>
             {tripped.flatMap(({ name, title }) =>
               directions.map((direction) => (
-                <th key={`${name} ${direction}`} scope="col">
+                <th key={`${name} ${direction}`} scope="col" class="number">
                   {title}, {direction}
                 </th>
               )),

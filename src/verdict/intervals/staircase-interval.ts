@@ -43,14 +43,18 @@ export function staircaseInterval(ended: EndedInterval, settings: IntervalSettin
   const { months: from } = ended;
   const reason = reasonOf(ended, settings);
   const factor = factorOf(reason, settings);
-  const stepped = Math.floor(from * factor);
+  // A product such as 100 · 0.29 is stored a little under the whole number that it is.
+  const stepped = Math.floor(from * factor + 1e-9);
   const capped = Math.min(Math.max(stepped, settings.leastMonths), settings.mostMonths);
   if (factor === 1) return { reason, from, factor, months: from };
   // A cap never turns a step round.
   return { reason, from, factor, months: factor > 1 ? Math.max(from, capped) : Math.min(from, capped) };
 }
 
-function reasonOf({ asFound, partOfTolerance, months, days }: EndedInterval, settings: IntervalSettings): StaircaseReason {
+function reasonOf(
+  { asFound, partOfTolerance, months, days }: EndedInterval,
+  settings: IntervalSettings,
+): StaircaseReason {
   if (!isInTolerance(asFound)) return "out of tolerance";
   if (asFound === "conditional pass") return "only just accepted";
   if (partOfTolerance === null) return "no test point judged";

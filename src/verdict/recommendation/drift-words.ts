@@ -27,10 +27,14 @@ function intervalWords(
   unit: string,
 ): string {
   const sign = drift > 0 ? "+" : "";
-  const time = years === null ? "" : ` in ${numberWords(years, "years", 2)}`;
+  const time = years === null ? "" : ` in ${yearsWords(numberWords(years, null, 2))}`;
   const start = adjustment === null || adjustment === "none" ? "" : `, after ${adjustment}`;
   return (
     `From ${from} to ${to}${start}: ${sign}${numberWords(drift, unit, 2)} at ${numberWords(point, unit)}${time}` +
     ` (U ${numberWords(uncertainty, unit, 2)}).`
   );
+}
+
+function yearsWords(count: string): string {
+  return `${count} ${count === "1" ? "year" : "years"}`;
 }

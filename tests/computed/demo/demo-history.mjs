@@ -13,7 +13,12 @@ import { takeReadings } from "./take-readings.mjs";
 const daysPerYear = 365.25;
 const placesOf = {
   "LT-120": { target_material: "plywood", target_width: "500", target_height: "500", target_surface: "flat" },
-  "ZT-250": { target_material: "painted steel", target_width: "300", target_height: "300", target_surface: "matt grey" },
+  "ZT-250": {
+    target_material: "painted steel",
+    target_width: "300",
+    target_height: "300",
+    target_surface: "matt grey",
+  },
   "LT-430": { target_material: "aluminium plate", target_width: "800", target_height: "800", target_surface: "flat" },
   "ZT-615": { target_material: "gate blade", target_width: "200", target_height: "200", target_surface: "matt white" },
   "LT-808": { target_material: "plywood", target_width: "800", target_height: "800", target_surface: "flat" },

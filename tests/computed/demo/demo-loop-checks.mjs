@@ -1,5 +1,14 @@
 /** What was looked at around each invented loop, as texts by column; numbers with a decimal point. */
-export const everyItem = { result: "pass", measured: "", unit: "", low: "", high: "", checked_by: "", time: "", remark: "" };
+export const everyItem = {
+  result: "pass",
+  measured: "",
+  unit: "",
+  low: "",
+  high: "",
+  checked_by: "",
+  time: "",
+  remark: "",
+};
 
 /** A whole loop check: two wires, hazardous area, safety function. */
 const wholeCheck = [

@@ -3,6 +3,7 @@
  * at its time, an amendment, a decision, and the register and calendar of a day. The same bytes each run.
  */
 import { rmSync } from "node:fs";
+import { basename } from "node:path";
 import { version } from "../../../package.json";
 import { nodeDisk } from "../../../src/cli/node-disk.ts";
 import { nodeFilingDisk } from "../../../src/cli/node-filing-disk.ts";
@@ -11,6 +12,7 @@ import { decideFiledFinding } from "../../../src/jobs/decide-filed-finding.ts";
 import { fileRecords } from "../../../src/jobs/file-records.ts";
 import { listDue } from "../../../src/jobs/list-due.ts";
 import { readWorkbook } from "../../../src/jobs/read-workbook.ts";
+import { writeHistory } from "../../../src/jobs/write-history.ts";
 import { recordPage } from "../../../src/jobs/write-record.ts";
 import { writeRegister } from "../../../src/jobs/write-register.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
@@ -33,7 +35,7 @@ const amendment = {
   day: "2024-04-09",
   page: "LT-120/2024-03-12_C-2024-010_r1.html",
   workbook: "data-demo/history/2024-amended",
-  reason: "typing error: one signal was entered as 4.023 mA, the sheet of the day says 4.032 mA",
+  reason: "typing error: one signal was entered as 8.020 mA, the sheet of the day says 8.002 mA",
   by: "Ines Example",
 };
 const decision = {
@@ -46,9 +48,9 @@ const decision = {
 
 /** Makes the folder from nothing. */
 export async function makeFiledFolder(into) {
-  rmSync(into, { recursive: true, force: true });
+  for (const folder of [into, `${into}-histories`]) rmSync(folder, { recursive: true, force: true });
   const clock = { now: "" };
-  const filing = { ...nodeFilingDisk(console.error), now: () => clock.now };
+  const filing = { ...nodeFilingDisk((text) => process.stderr.write(`${text}\n`)), now: () => clock.now };
   const folder = { into, clock, filing, signers: await writeSigners(into), summaries: new Map() };
   for (const { day, act } of await everythingInOrder()) await act(folder, day);
   await writeOverviews(folder);
@@ -128,17 +130,21 @@ function signed({ signers }, record, name, meaning, signedAt) {
   const { keyId } = person.key;
   const found = signerOf(signers, keyId, signedAt);
   const proposed = { keyId, meaning, signedAt };
-  const refusals =
-    "code" in found ? [found] : refusalsOf(record, signingState(record).given, proposed, found.signer);
+  const refusals = "code" in found ? [found] : refusalsOf(record, signingState(record).given, proposed, found.signer);
   if (refusals.length > 0) throw new Error(`${name}, ${record.calibration.calibration}: ${refusals[0].code}`);
   return signRecord(record, person.key, { name, role: person.role, meaning, signedAt });
 }
 
-async function writeOverviews({ into, filing }) {
+/** Register and calendar inside the folder, the history of each loop beside it. */
+async function writeOverviews({ into, filing, summaries }) {
   const disks = { filing, plain: nodeDisk };
   withoutProblems(await writeRegister(disks, into, { today, soonDays: 30 }));
   const now = at(today, "08:00:00");
   withoutProblems(await listDue(disks, into, { today, now, within: "30d", calendar: `${into}/due.ics` }));
+  for (const tag of summaries.keys()) {
+    const out = `${into}-histories/${tag}.html`;
+    withoutProblems(await writeHistory(disks, into, { tag, out, linkTo: (path) => `../${basename(into)}/${path}` }));
+  }
 }
 
 /** Date and time of day at the plant: summer time from April to October. */

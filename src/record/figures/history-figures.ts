@@ -1,0 +1,99 @@
+import type { FigureDefinition } from "./figure-definition.ts";
+
+const method = (clause: string) => `ILAC-G24:2022 / OIML D 10, ${clause}`;
+
+/** A loop over its filed records: drift, forecast, intervals, reliability. */
+export const historyFigures = Object.freeze([
+  {
+    key: "changeSinceRecord",
+    name: "Change since the record before",
+    unit: "distance",
+    meaning: "What was found less what the record before had left, at the same test point, with U of the difference.",
+    formula: "e(found, n) − e(left, n − 1), U = √(U_found² + U_left²); a year: divided by the time between",
+    source: `${method("6.3")}; U of a difference JCGM 100:2008 (GUM), 5.1.2`,
+    fields: ["records[].change.errorDistance", "records[].change.expandedUncertainty", "records[].change.perYear"],
+  },
+  {
+    key: "driftPerYear",
+    name: "Drift per year",
+    unit: "distance a year",
+    meaning:
+      "How fast the error moves since the last adjustment, with its 95 % confidence interval; three records at least.",
+    formula: "slope of the least-squares line of error on time, ± t(n − 2) · s_slope; years of 365.25 days",
+    source: `${method("6.3")}; JCGM 100:2008 (GUM), H.3; the fewest three are own choice`,
+    fields: [
+      "places[].drift.perYear",
+      "places[].drift.low",
+      "places[].drift.high",
+      "places[].drift.residualStdDev",
+      "places[].drift.degreesOfFreedom",
+      "places[].records",
+    ],
+  },
+  {
+    key: "predictionBand",
+    name: "Prediction band",
+    unit: "distance",
+    meaning: "Where one further result is expected with 95 %, from the line of drift and the scatter about it.",
+    formula: "ŷ ± t(n − 2) · s · √(1 + 1/n + (x − x̄)²/Σ(x − x̄)²)",
+    source: "NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.1.2",
+    fields: [
+      "overTheYears.band[].value",
+      "overTheYears.band[].low",
+      "overTheYears.band[].high",
+      "predicted.value",
+      "predicted.low",
+      "predicted.high",
+    ],
+  },
+  {
+    key: "limitCrossing",
+    name: "Day the forecast meets a limit",
+    unit: "date",
+    meaning: "The first day on which the prediction band reaches the upper or the lower limit of the tolerance.",
+    formula: "the first day with upper edge ≥ T2 or lower edge ≤ T1, within 20 years of the last record",
+    source: "own choice of the band's edge as the criterion",
+    fields: ["places[].meets.on"],
+  },
+  {
+    key: "staircaseInterval",
+    name: "Interval by the staircase",
+    unit: "months",
+    meaning: "A proposal: longer after a result well inside the tolerance, shorter after one outside it.",
+    formula: "interval so far × factor, rounded down to whole months and held between the shortest and the longest",
+    source: `${method("6.2")} (method 1, automatic adjustment); factors and caps are own choice`,
+    fields: [
+      "staircase.months",
+      "staircase.from",
+      "staircase.factor",
+      "staircase.days",
+      "staircase.partOfTolerance",
+      "overTheYears.settings.extendWithin",
+      "overTheYears.settings.extendBy",
+      "overTheYears.settings.shortenConditionalBy",
+      "overTheYears.settings.shortenBy",
+      "overTheYears.settings.fullInterval",
+      "overTheYears.settings.leastMonths",
+      "overTheYears.settings.mostMonths",
+    ],
+  },
+  {
+    key: "controlChartInterval",
+    name: "Interval by the control chart",
+    unit: "months",
+    meaning: "A proposal: the longest interval at whose end the prediction band still lies inside the tolerance.",
+    formula: "the most whole months for which the band lies between T1 and T2 on the day that they end",
+    source: `${method("6.3")} (method 2, control chart); the band as the measure of dispersion is own choice`,
+    fields: ["controlChart.months"],
+  },
+  {
+    key: "observedReliability",
+    name: "Observed reliability",
+    unit: "%",
+    meaning:
+      "How many of the intervals that began in tolerance ended in tolerance, with the two-sided 95 % interval of the rate.",
+    formula: "k of n; quantiles 0.025 and 0.975 of the beta distributions (k, n − k + 1) and (k + 1, n − k)",
+    source: `${method("6.6")}; C. J. Clopper, E. S. Pearson, Biometrika 26 (1934) 404`,
+    fields: ["reliability.inTolerance", "reliability.of", "reliability.rate", "reliability.low", "reliability.high"],
+  },
+] as const satisfies readonly FigureDefinition[]);

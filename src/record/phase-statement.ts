@@ -1,0 +1,33 @@
+import { worstStatement } from "../verdict/statement-severity.ts";
+import type { CalibrationRecord, Statement } from "./record-schema.ts";
+
+type Judged = Pick<CalibrationRecord, "phases" | "switching">;
+type PhaseName = keyof CalibrationRecord["phases"];
+
+/**
+ * The worst statement of the switched outputs in one phase. An output that was not tripped again is left as it was found.
+ *
+ * @param record with its switched outputs
+ * @param name of the phase
+ * @returns statement; null where no output was judged
+ * Source: own choice, as `worstStatement`.
+ * @example outputsStatement({ phases: {} }, "asFound") // null
+ */
+export function outputsStatement({ switching = [] }: Judged, name: PhaseName): Statement | null {
+  const found = switching.map(({ phases }) => (name === "asLeft" ? (phases.asLeft ?? phases.asFound) : phases.asFound));
+  return worstStatement(found.flatMap((phase) => phase?.statement ?? [])) ?? null;
+}
+
+/**
+ * What is said of a whole loop in one phase: the worst of its analog value and of its switched outputs.
+ *
+ * @param record with its phases and switched outputs
+ * @param name of the phase
+ * @returns statement; null where nothing was judged
+ * Source: own choice; ISO/IEC 17025:2017, 7.8.6 asks that a statement says which results it covers.
+ * @example phaseStatement({ phases: {} }, "asFound") // null
+ */
+export function phaseStatement(record: Judged, name: PhaseName): Statement | null {
+  const found = [record.phases[name]?.verdict, outputsStatement(record, name)];
+  return worstStatement(found.filter((statement) => statement !== null && statement !== undefined)) ?? null;
+}

@@ -1,0 +1,18 @@
+/** Width of a decimal point beside that of a digit, in the font of the page. */
+const pointWidth = 0.45;
+
+/** The room, in digits, that a number leaves behind it so that its decimal point stands below those of its column. */
+export function roomAfter(text: string, column: readonly string[]): number {
+  const widest = Math.max(0, ...column.filter(isNumber).map(widthOfDecimals));
+  return isNumber(text) ? widest - widthOfDecimals(text) : 0;
+}
+
+function isNumber(text: string): boolean {
+  return /\d$/u.test(text);
+}
+
+/** Digits behind the last decimal point, and the point. */
+function widthOfDecimals(text: string): number {
+  const decimals = /\.(\d+)$/u.exec(text)?.[1];
+  return decimals === undefined ? 0 : decimals.length + pointWidth;
+}

@@ -1,0 +1,156 @@
+import { renderToString } from "preact-render-to-string";
+import type { OverTheYears } from "../record/over-the-years-schema.ts";
+import { escapedText, styleString } from "./escape.ts";
+import { fontFaces } from "./font-faces.ts";
+import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./history-texts.ts";
+import { plainNumber } from "./number-style.ts";
+import { pageStyle } from "./page-style.ts";
+import { Fact } from "./parts/heading.tsx";
+import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
+import type { RecordLinks } from "./parts/history-tables.tsx";
+
+/** A tag over its filed records, with what its last record says of the loop. */
+export type TagHistory = {
+  tag: string;
+  description: string | undefined;
+  location: string | undefined;
+  distanceUnit: string;
+  rangeLower: number;
+  rangeUpper: number;
+  /** Whole months, and who agreed to them. */
+  intervalMonths: number | undefined;
+  intervalAgreedBy: string | undefined;
+  overTheYears: OverTheYears;
+  /** From the page to those of its records, by calibration. */
+  links?: RecordLinks | undefined;
+};
+
+const contentSecurityPolicy =
+  "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
+
+/** A tag over its filed records as one self-contained page: no script, no network. */
+export function renderHistory(history: TagHistory, drawings: HistoryDrawings): string {
+  return [
+    "<!doctype html>",
+    '<html lang="en"><head><meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escapedText(history.tag)} · history of its calibrations</title>`,
+    `<style>${fontFaces()}${pageStyle}a{color:inherit}${printedMargins(history)}</style>`,
+    "</head><body>",
+    renderToString(<HistoryPage history={history} drawings={drawings} />),
+    "</body></html>\n",
+  ].join("\n");
+}
+
+function HistoryPage({ history, drawings }: { history: TagHistory; drawings: HistoryDrawings }) {
+  const { tag, description, location, distanceUnit: unit, rangeLower, rangeUpper, overTheYears: years } = history;
+  const { records } = years;
+  return (
+    <main>
+      <header class="heading">
+        <div>
+          <p class="kind">History of calibrations</p>
+          <h1>{tag}</h1>
+          <p class="subject">{description ?? "description not stated"}</p>
+        </div>
+        <dl class="facts">
+          <Fact
+            name="Records"
+            value={`${records.length}, ${records[0]?.performedOn} to ${records.at(-1)?.performedOn}`}
+          />
+          <Fact name="Range" value={`${plainNumber(rangeLower)} to ${plainNumber(rangeUpper)} ${unit}`} />
+          <Fact name="Interval" value={intervalWords(history)} />
+          <Fact name="Location" value={location} />
+        </dl>
+      </header>
+      <HistoryAnswer years={years} unit={unit} />
+      <section aria-labelledby="history-title">
+        <h2 id="history-title">Over the years</h2>
+        <OverTheYearsParts years={years} unit={unit} drawings={drawings} links={history.links} />
+      </section>
+      <section aria-labelledby="reading-title">
+        <h2 id="reading-title">How to read it</h2>
+        <p class="small">
+          Of each calibration the last filed revision is taken. The test point whose forecast meets a limit first speaks
+          for the loop. An adjustment that was not needed spoils the history: while the loop is found well inside its
+          tolerance, leave it as it is. Whether the records may be believed is checked by spanwright verify.
+        </p>
+      </section>
+    </main>
+  );
+}
+
+function intervalWords({ intervalMonths, intervalAgreedBy }: TagHistory): string | undefined {
+  if (intervalMonths === undefined) return undefined;
+  return `${intervalMonths} months, ${intervalAgreedBy === undefined ? "nobody is named who agreed" : `agreed by ${intervalAgreedBy}`}`;
+}
+
+/** What a reader wants first: the forecast, the reliability, the proposals. */
+function HistoryAnswer({ years, unit }: { years: OverTheYears; unit: string }) {
+  const place = leadingPlaceOf(years);
+  const { staircase, controlChart, reliability, notDetermined } = years;
+  return (
+    <section class="answer" aria-labelledby="answer-title">
+      <h2 id="answer-title">How it stands</h2>
+      <div class="answers">
+        <div class="answer-box">
+          <h3>Forecast</h3>
+          <p class="verdict">
+            <WithDates text={place === undefined ? "not determined" : forecastWords(place)} />
+          </p>
+          <p>
+            {place === undefined ? "No test point was judged." : `At the ${placeWords(place, unit)}, 95 % prediction.`}
+          </p>
+        </div>
+        <div class="answer-box">
+          <h3>Found in tolerance</h3>
+          <p class="verdict">
+            {reliability === null ? "not determined" : `${reliability.inTolerance} of ${reliability.of}`}
+          </p>
+          <p>
+            {reliability === null
+              ? `${notDetermined.reliability}.`
+              : "At the end of an interval that began in tolerance."}
+          </p>
+        </div>
+        <div class="answer-box">
+          <h3>Interval, to be decided by the owner</h3>
+          <p>
+            Staircase:{" "}
+            <strong>
+              <WithDates text={proposalWords(staircase, notDetermined.staircase)} />
+            </strong>
+          </p>
+          <p>
+            Control chart:{" "}
+            <strong>
+              <WithDates text={proposalWords(controlChart, notDetermined.controlChart)} />
+            </strong>
+          </p>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+/** No date is broken at its hyphens. */
+function WithDates({ text }: { text: string }) {
+  const parts = text.split(/(\d{4}-\d\d-\d\d)/u);
+  return parts.map((part, index) =>
+    index % 2 === 0 ? (
+      part
+    ) : (
+      <span key={part} class="kept-together">
+        {part}
+      </span>
+    ),
+  );
+}
+
+/** Tag at the head of every printed page, what it is at its foot. */
+function printedMargins({ tag, overTheYears }: TagHistory): string {
+  const last = overTheYears.records.at(-1)?.performedOn ?? "";
+  const foot = styleString(`History of calibrations, up to the record of ${last}`);
+  return `@page{@top-left{content:${styleString(tag)}}@bottom-left{content:${foot}}}`;
+}

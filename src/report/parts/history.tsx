@@ -1,0 +1,57 @@
+import type { Drawing } from "../../charts/draw.ts";
+import type { OverTheYears } from "../../record/over-the-years-schema.ts";
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { Definitions } from "./definitions.tsx";
+import { DriftTable, type RecordLinks, RecordsTable } from "./history-tables.tsx";
+import { IntervalProposals } from "./interval-proposals.tsx";
+import { Picture } from "./pictures.tsx";
+
+/** The drawings of a history: one for paper and screens, one for phones. */
+export type HistoryDrawings = { wide: Drawing | undefined; narrow: Drawing | undefined };
+
+/** Over the years, on the page of a record: where a folder of filed records was given. */
+export function History({ record, drawings }: { record: CalibrationRecord; drawings: HistoryDrawings | undefined }) {
+  const { overTheYears, instrument } = record;
+  if (overTheYears === undefined) return null;
+  return (
+    <section aria-labelledby="history-title">
+      <h2 id="history-title">Over the years</h2>
+      <p>
+        From the filed records of this tag and this one. The test point whose forecast meets a limit first speaks for
+        the loop.
+      </p>
+      <OverTheYearsParts years={overTheYears} unit={instrument.distanceUnit} drawings={drawings} />
+    </section>
+  );
+}
+
+type PartsProps = {
+  years: OverTheYears;
+  unit: string;
+  drawings: HistoryDrawings | undefined;
+  links?: RecordLinks | undefined;
+};
+
+/** Picture, records, drift, intervals: the same on the page of a record and on that of a tag. */
+export function OverTheYearsParts({ years, unit, drawings, links }: PartsProps) {
+  return (
+    <>
+      {drawings?.wide && <Picture drawing={drawings.wide} kind="wide-only" />}
+      {drawings?.narrow && <Picture drawing={drawings.narrow} kind="narrow-only" />}
+      <RecordsTable years={years} unit={unit} links={links} />
+      <DriftTable years={years} unit={unit} />
+      <IntervalProposals years={years} unit={unit} />
+      <Definitions keys={historyKeys} />
+    </>
+  );
+}
+
+const historyKeys = [
+  "driftPerYear",
+  "predictionBand",
+  "limitCrossing",
+  "changeSinceRecord",
+  "staircaseInterval",
+  "controlChartInterval",
+  "observedReliability",
+] as const;

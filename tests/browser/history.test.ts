@@ -1,0 +1,54 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import axe from "axe-core";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { historyChart } from "../../src/charts/history-chart.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import { renderHistory } from "../../src/report/history-page.tsx";
+import { describeWithProgram } from "../outside/needs-program.ts";
+import { steadyYears } from "../record/sample-years.ts";
+import { openBrowser } from "./browser.ts";
+import { elementsBeyond } from "./in-page.mjs";
+
+const years = overTheYears(steadyYears, { intervalMonths: 12 });
+if (years === undefined) throw new TypeError("the sample has no day");
+const history = {
+  ...{ tag: "LT-1", description: "hopper, distance to the surface", location: "yard", distanceUnit: "mm" },
+  ...{ rangeLower: 0, rangeUpper: 1000, intervalMonths: 12, intervalAgreedBy: "A. Example", overTheYears: years },
+};
+
+describeWithProgram("chromium", "the history of a tag on a screen", (chromium) => {
+  const folder = mkdtempSync(join(tmpdir(), "spanwright-history-"));
+  const path = join(folder, "history.html");
+  let browser: Browser;
+  beforeAll(async () => {
+    const drawings = { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
+    writeFileSync(path, renderHistory(history, drawings));
+    browser = await openBrowser(chromium);
+  });
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  test.each([1280, 390])(
+    "at %i px axe finds nothing, nothing stands out, and nothing is complained of",
+    async (width) => {
+      const context = await browser.newContext({ offline: true, viewport: { width, height: 900 }, bypassCSP: true });
+      const page = await context.newPage();
+      const messages: string[] = [];
+      page.on("console", (message) => messages.push(message.text()));
+      await page.goto(pathToFileURL(path).href, { waitUntil: "load" });
+      expect(await page.evaluate(elementsBeyond)).toEqual({ scrollWidth: width, beyond: [] });
+      await page.evaluate(axe.source);
+      const { violations, passes } = (await page.evaluate("axe.run(document)")) as axe.AxeResults;
+      expect(passes.length).toBeGreaterThan(10);
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120))}`)).toEqual([]);
+      expect(messages).toEqual([]);
+      await context.close();
+    },
+  );
+});

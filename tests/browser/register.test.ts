@@ -1,0 +1,182 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import axe from "axe-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { rateChart } from "../../src/charts/rate-chart.ts";
+import type { RegisterRow } from "../../src/record/register-form.ts";
+import { renderRegister } from "../../src/report/register-page.tsx";
+import { describeWithProgram } from "../outside/needs-program.ts";
+import { register, registerRow } from "../report/sample-register.ts";
+import { openBrowser } from "./browser.ts";
+import { elementsBeyond } from "./in-page.mjs";
+
+const worst = (errorPercentSpan: number) => ({ errorPercentSpan, errorDistance: 10 * errorPercentSpan });
+const due = (state: RegisterRow["due"]["state"], on: string | null, days: number | null) => ({
+  due: { state, on, days, why: on === null ? "no interval is stated" : null },
+});
+
+/** Five loops whose order is another one in every column; what is not known of one comes last. */
+const rows: readonly RegisterRow[] = [
+  registerRow({
+    ...{ tag: "LT-2", description: "silo, distance to the surface", location: "yard", performedOn: "2026-01-05" },
+    ...{ worstAsFound: worst(-3), asLeft: "pass", worstAsLeft: worst(0.4), drift: { percentSpanPerYear: 0.2 } },
+    ...due("overdue", "2026-11-01", -24),
+  }),
+  registerRow({
+    ...{ tag: "LT-10", description: "bin, level", location: "roof", performedOn: "2025-03-01" },
+    ...{ worstAsFound: worst(0.15), drift: { percentSpanPerYear: -0.5 } },
+    ...due("not due", "2027-03-01", 96),
+  }),
+  registerRow({
+    ...{ tag: "ZT-1", description: "carriage", location: null, performedOn: null },
+    ...{ worstAsFound: worst(1), asLeft: "pass", worstAsLeft: worst(0.9), drift: { notDetermined: "one record only" } },
+    ...due("no date", null, null),
+  }),
+  registerRow({
+    ...{ tag: "ZT-3", description: null, performedOn: "2024-06-01", asFound: null, worstAsFound: null },
+    ...{ drift: { percentSpanPerYear: 0.05 }, criticality: "safety" },
+    ...due("not in tolerance", null, null),
+  }),
+  registerRow({
+    ...{ tag: "ZT-4", description: "gate, opening", location: "bagging floor", performedOn: "2026-06-01" },
+    ...{ worstAsFound: worst(0.5), asLeft: "pass", worstAsLeft: worst(-0.1), drift: { percentSpanPerYear: 0.1 } },
+    ...due("due soon", "2026-12-01", 6),
+  }),
+];
+const allTags = rows.map(({ tag }) => tag);
+
+/** Upwards by each column: those with a value, then those without. */
+const orders = [
+  { column: "Tag", known: ["LT-2", "LT-10", "ZT-1", "ZT-3", "ZT-4"], unknown: [] },
+  { column: "What and where", known: ["LT-10", "ZT-1", "ZT-4", "LT-2"], unknown: ["ZT-3"] },
+  { column: "Calibrated", known: ["ZT-3", "LT-10", "LT-2", "ZT-4"], unknown: ["ZT-1"] },
+  { column: "As found", known: ["LT-10", "ZT-4", "ZT-1", "LT-2"], unknown: ["ZT-3"] },
+  { column: "As left", known: ["ZT-4", "LT-2", "ZT-1"], unknown: ["LT-10", "ZT-3"] },
+  { column: "Drift, % of span a year", known: ["LT-10", "ZT-3", "ZT-4", "LT-2"], unknown: ["ZT-1"] },
+  { column: "State", known: ["LT-2", "ZT-3", "ZT-4", "LT-10", "ZT-1"], unknown: [] },
+  { column: "Next due", known: ["LT-2", "ZT-4", "LT-10"], unknown: ["ZT-1", "ZT-3"] },
+];
+
+describeWithProgram("chromium", "a register on a screen", (chromium) => {
+  const folder = mkdtempSync(join(tmpdir(), "spanwright-register-"));
+  const path = join(folder, "register.html");
+  const address = pathToFileURL(path).href;
+  let browser: Browser;
+  beforeAll(async () => {
+    const years = [{ year: 2026, inTolerance: 3, of: 5, interval: { low: 0.1466, high: 0.9473 } }];
+    writeFileSync(path, renderRegister({ ...register, rows, years }, await rateChart(years)));
+    browser = await openBrowser(chromium);
+  });
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  /** Opens the page from the disk with the network off, under its own policy, and keeps what it complains of. */
+  async function opened(options: BrowserContextOptions = {}) {
+    const context = await browser.newContext({ offline: true, viewport: { width: 1280, height: 900 }, ...options });
+    const page = await context.newPage();
+    page.setDefaultTimeout(10_000);
+    const messages: string[] = [];
+    page.on("console", (message) => messages.push(message.text()));
+    page.on("pageerror", (fault) => messages.push(fault.message));
+    await page.goto(address, { waitUntil: "load" });
+    return { page, messages, [Symbol.asyncDispose]: () => context.close() };
+  }
+
+  const shownTags = (page: Page) => page.locator("#register tbody tr:visible th a").allTextContents();
+
+  test("its table has the columns that are sorted here, and no others", async () => {
+    await using view = await opened();
+    expect(await view.page.locator("#register thead th").allTextContents()).toEqual(orders.map(({ column }) => column));
+  });
+
+  test.each(orders)("it is sorted by $column, up and down; what is not known comes last", async (one) => {
+    await using view = await opened();
+    const { page, messages } = view;
+    const heading = page.locator("#register thead th", {
+      has: page.getByRole("button", { name: one.column, exact: true }),
+    });
+    await heading.getByRole("button").click();
+    expect(await shownTags(page)).toEqual([...one.known, ...one.unknown]);
+    expect(await heading.getAttribute("aria-sort")).toBe("ascending");
+    await heading.getByRole("button").click();
+    expect(await shownTags(page)).toEqual([...one.known.toReversed(), ...one.unknown]);
+    expect(await heading.getAttribute("aria-sort")).toBe("descending");
+    expect(await page.locator("#register [aria-sort]").count()).toBe(1);
+    expect(messages).toEqual([]);
+  });
+
+  test.each([
+    ["yard", ["LT-2"]],
+    ["OPENING gate", ["ZT-4"]],
+    ["zt", ["ZT-1", "ZT-3", "ZT-4"]],
+    ["safety", ["ZT-3"]],
+    ["2025-03-01", ["LT-10"]],
+    ["nowhere", []],
+    ["  ", allTags],
+  ])("a search for %j shows the rows that have every word of it", async (words, tags) => {
+    await using view = await opened();
+    await view.page.getByLabel("Search").fill(words);
+    expect(await shownTags(view.page)).toEqual(tags);
+    expect(await view.page.locator("#shown").textContent()).toBe(`${tags.length} of 5 shown`);
+  });
+
+  test("the loops of one state are shown, with a search among them, and all again", async () => {
+    await using view = await opened();
+    const { page, messages } = view;
+    for (const { tag, due } of rows) {
+      await page.getByLabel("State").selectOption(due.state);
+      expect(await shownTags(page)).toEqual([tag]);
+    }
+    await page.getByLabel("Search").fill("silo");
+    expect(await shownTags(page)).toEqual([]);
+    await page.getByLabel("State").selectOption("all");
+    expect(await shownTags(page)).toEqual(["LT-2"]);
+    await page.getByLabel("Search").fill("");
+    expect(await shownTags(page)).toEqual(allTags);
+    expect(messages).toEqual([]);
+  });
+
+  test("what is shown stays shown when it is sorted", async () => {
+    await using view = await opened();
+    await view.page.getByLabel("Search").fill("zt");
+    await view.page.getByRole("button", { name: "Calibrated" }).click();
+    expect(await shownTags(view.page)).toEqual(["ZT-3", "ZT-4", "ZT-1"]);
+  });
+
+  test("without its script it shows every row, and nothing to search or sort with", async () => {
+    await using view = await opened({ javaScriptEnabled: false });
+    expect(await shownTags(view.page)).toEqual(allTags);
+    expect(await view.page.locator("button, input, select, output").filter({ visible: true }).count()).toBe(0);
+  });
+
+  test("its policy stops a program that somebody would slip into it", async () => {
+    const slipped = join(folder, "slipped.html");
+    const html = renderRegister({ ...register, rows }, undefined);
+    writeFileSync(slipped, html.replace("<main>", '<main><script>document.title="ran"</script>'));
+    await using view = await opened();
+    await view.page.goto(pathToFileURL(slipped).href, { waitUntil: "load" });
+    expect(await view.page.title()).toBe("Register of calibrations, 2026-11-25");
+    expect(await view.page.getByLabel("Search").isVisible()).toBe(true);
+    expect(view.messages.filter((message) => message.includes("Content Security Policy"))).toHaveLength(1);
+  });
+
+  test("it fits a telephone 390 pixels wide; only the table of loops scrolls, in its own place", async () => {
+    await using view = await opened({ viewport: { width: 390, height: 844 } });
+    const { scrollWidth, beyond } = await view.page.evaluate(elementsBeyond);
+    expect(beyond).toEqual([]);
+    expect(scrollWidth).toBeLessThanOrEqual(390);
+  });
+
+  test.each([1280, 390])("axe finds nothing in it, %d pixels wide", async (width) => {
+    await using view = await opened({ bypassCSP: true, viewport: { width, height: 900 } });
+    await view.page.evaluate(axe.source);
+    const { violations, passes } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
+    expect(passes.length).toBeGreaterThan(10);
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120))}`)).toEqual([]);
+  });
+});

@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { recordPage } from "../../src/jobs/write-record.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import { sealRecord } from "../../src/record/seal-record.ts";
+import { sampleRecord } from "../charts/sample-record.ts";
+import { steadyYears } from "../record/sample-years.ts";
+
+const years = overTheYears(steadyYears, { intervalMonths: 12 })!;
+
+test("a record with a history has its part after the other pictures, with the picture in both widths", async () => {
+  const page = await recordPage(sealRecord({ ...sampleRecord({}), overTheYears: years }));
+  expect(page.indexOf('id="pictures-title"')).toBeLessThan(page.indexOf('id="history-title"'));
+  expect(page).toContain("chart history-chart wide");
+  expect(page).toContain("chart history-chart narrow");
+  expect(page).toContain("The owner of the loop decides");
+});
+
+test("a record without one says nothing of it", async () => {
+  const page = await recordPage(sealRecord(sampleRecord({})));
+  expect(page).not.toContain("history-title");
+});
