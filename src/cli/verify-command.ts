@@ -20,7 +20,7 @@ export async function verifyCommand(
   const outcomes: Verified["outcome"][] = [];
   const tellProgress = progressOn(console);
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(console.complain) };
-  const problems = await verifyFiles(disks, paths, {
+  const { problems, tables } = await verifyFiles(disks, paths, {
     softwareVersion: version,
     now: console.now(),
     signers,
@@ -34,6 +34,7 @@ export async function verifyCommand(
   });
   complainOf(problems, console);
   if (problems.hasStop) return 2;
+  for (const { path, sha256 } of tables) console.print(oneLine(`signers: ${path}, SHA-256 ${sha256}`));
   console.print(countsOf(outcomes));
   return outcomes.includes("doubt") ? 1 : 0;
 }

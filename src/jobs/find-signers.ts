@@ -1,12 +1,13 @@
 import type { Signer } from "../model/signer.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { fileDigest } from "../record/file-digest.ts";
 import { readSigners } from "../workbook/read-signers.ts";
 import type { Disk } from "./disk.ts";
 
 const tableName = "signers.csv";
 
-/** A table of signers, and where it lies. */
-export type SignersTable = { path: string; signers: readonly Signer[] };
+/** A table of signers, where it lies, and which it was: whoever can change it decides who has signed. */
+export type SignersTable = { path: string; sha256: string; signers: readonly Signer[] };
 
 /**
  * The table of signers: at the path that was given, else beside the record, else in the folder above, where a folder of
@@ -22,7 +23,9 @@ export async function findSigners(
   for (const path of paths) {
     const found = await disk.read(path);
     const [file] = found?.isFolder === false ? found.files : [];
-    if (file !== undefined) return { path, signers: readSigners(file, problems).map(({ row }) => row) };
+    if (file === undefined) continue;
+    const signers = readSigners(file, problems).map(({ row }) => row);
+    return { path, sha256: fileDigest(file.bytes).sha256, signers };
   }
   problems.add("signing/no-signers", { file: given ?? record });
   return undefined;

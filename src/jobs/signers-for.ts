@@ -1,10 +1,9 @@
-import type { Signer } from "../model/signer.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import type { Disk } from "./disk.ts";
-import { findSigners } from "./find-signers.ts";
+import { findSigners, type SignersTable } from "./find-signers.ts";
 
-/** The signers by which a record's signatures are checked; nothing where no table was found. */
-export type FindSigners = (record: string) => Promise<readonly Signer[] | undefined>;
+/** The table by which a record's signatures are checked; nothing where none was found. */
+export type FindSigners = (record: string) => Promise<SignersTable | undefined>;
 
 /**
  * Finds the signers of each record: those of the table that was given, which has to be faultless, or those of a table
@@ -17,14 +16,13 @@ export async function signersFor(
 ): Promise<FindSigners> {
   if (given !== undefined) {
     const table = await findSigners(disk, given, given, problems);
-    return async () => table?.signers;
+    return async () => table;
   }
-  const byFolder = new Map<string, readonly Signer[] | undefined>();
+  const byFolder = new Map<string, SignersTable | undefined>();
   return async (record) => {
     const folder = record.replace(/[^\\/]*$/u, "");
     if (!byFolder.has(folder)) {
-      const table = await findSigners(disk, record, undefined, new ProblemList());
-      byFolder.set(folder, table?.signers);
+      byFolder.set(folder, await findSigners(disk, record, undefined, new ProblemList()));
     }
     return byFolder.get(folder);
   };

@@ -8,6 +8,7 @@ import { looksLikeRecord } from "../record/looks-like-record.ts";
 import { readSealedRecord } from "../record/read-sealed-record.ts";
 import { signingState } from "../record/signing-state.ts";
 import type { Disk } from "./disk.ts";
+import type { SignersTable } from "./find-signers.ts";
 import { findTargets, type Target } from "./find-targets.ts";
 import { type FindSigners, signersFor } from "./signers-for.ts";
 import { type RecordVerifier, recordVerifier } from "./verify-record.ts";
@@ -33,6 +34,9 @@ export type VerifyFilesOptions = {
   onVerified: (verified: Verified, done: number, all: number) => void;
 };
 
+/** Problems of the command line, and the tables of signers by which signatures were checked. */
+export type VerifiedFiles = { problems: ProblemList; tables: readonly SignersTable[] };
+
 /** What a command needs of the disk to verify: folders are listed and ledgers read as filing does. */
 export type VerifyDisks = { disk: Pick<Disk, "read">; filing: FilingDisk };
 
@@ -40,6 +44,7 @@ type Work = {
   disks: VerifyDisks;
   verify: RecordVerifier;
   findSigners: FindSigners;
+  tables: Map<string, SignersTable>;
   softwareVersion: string;
   now: string | undefined;
   notedHead: string | undefined;
@@ -54,7 +59,7 @@ export async function verifyFiles(
   disks: VerifyDisks,
   paths: readonly string[],
   options: VerifyFilesOptions,
-): Promise<ProblemList> {
+): Promise<VerifiedFiles> {
   const problems = new ProblemList();
   const targets = await findTargets(disks, paths, problems);
   const findSigners = await signersFor(disks.disk, options.signers, problems);
@@ -62,8 +67,9 @@ export async function verifyFiles(
   if (notedHead !== undefined && targets.filter(({ kind }) => kind === "ledger").length !== 1) {
     problems.add("options/one-ledger", { file: "command line" }, { values: { option: "--ledger-head" } });
   }
-  if (problems.hasStop) return problems;
-  const work = { disks, verify: recordVerifier(), findSigners, softwareVersion, now, notedHead };
+  const tables = new Map<string, SignersTable>();
+  if (problems.hasStop) return { problems, tables: [] };
+  const work = { disks, verify: recordVerifier(), findSigners, tables, softwareVersion, now, notedHead };
   let isAllPassedOver = true;
   for (const [index, target] of targets.entries()) {
     const verified = await verifyTarget(target, work);
@@ -71,7 +77,7 @@ export async function verifyFiles(
     options.onVerified(verified, index + 1, targets.length);
   }
   if (isAllPassedOver) for (const path of paths) problems.add("options/no-records", { file: path });
-  return problems;
+  return { problems, tables: [...tables.values()] };
 }
 
 async function verifyTarget(target: Target, work: Work): Promise<Verified> {
@@ -90,7 +96,9 @@ async function verifyTarget(target: Target, work: Work): Promise<Verified> {
 async function verifyText(text: string, path: string, work: Work): Promise<Verified> {
   const read = readSealedRecord(text, path);
   const isSigned = "record" in read && read.record.signOff.signatures.length > 0;
-  const signers = isSigned ? await work.findSigners(path) : undefined;
+  const table = isSigned ? await work.findSigners(path) : undefined;
+  if (table !== undefined) work.tables.set(table.path, table);
+  const signers = table?.signers;
   const doubts: Doubt[] = [];
   const { softwareVersion, now } = work;
   for await (const doubt of work.verify(text, path, { softwareVersion, signers, now })) doubts.push(doubt);

@@ -3,12 +3,15 @@ import { type Figure, notDetermined } from "../analysis/figure.ts";
 import { loopOf } from "../analysis/loop.ts";
 import { standardsUncertainty } from "../analysis/standards-uncertainty.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import { compareCandidates, notCompared } from "../verdict/replacement/compare-candidates.ts";
 import type { LoopNeeds } from "../verdict/replacement/loop-needs.ts";
 import { assembleSound } from "./assemble-sound.ts";
 import type { CandidatesRecord } from "./candidates-schema.ts";
+import { decimalMarkOf } from "./decimal-mark-of.ts";
+import { tablePhase } from "./phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
-import { readingResolutions } from "./typed-resolution.ts";
+import { readingResolutions, stepsOf } from "./typed-resolution.ts";
 
 /**
  * What could take the place of the sensor: where the tables have candidates for the tag, and the loop as it was left does
@@ -51,12 +54,11 @@ function sourceRow({ file, line, cells: { tags: _, ...cells } }: CalibrationRows
 }
 
 function whyShown({ phases, recommendation }: CalibrationRecord): CandidatesRecord["because"] | undefined {
-  const verdict = (phases.asLeft ?? phases.asFound)?.verdict;
+  const verdict = (phases.asLeft ?? phases.asFound)?.verdict ?? null;
   const advised = recommendation?.asLeft ?? recommendation?.asFound;
   if (advised && [advised, ...advised.also].some(({ action }) => action === "replace"))
     return "replacing is recommended";
-  const isOut = verdict === "fail" || verdict === "conditional fail" || verdict === "cannot be decided";
-  return isOut ? "the loop does not pass" : undefined;
+  return verdict === null || isInTolerance(verdict) ? undefined : "the loop does not pass";
 }
 
 function needsOf(record: CalibrationRecord, rows: CalibrationRows): LoopNeeds {
@@ -79,13 +81,12 @@ function standardsOf(
   rows: CalibrationRows,
   stage: PhaseRecord["judged"],
 ): Figure<number> {
-  const phase = phases.asLeft === undefined ? "as_found" : "as_left";
+  const phase = tablePhase[phases.asLeft === undefined ? "asFound" : "asLeft"];
   const typed = readingResolutions(
     rows.readings.filter(({ row }) => row.phase === phase),
     instrument,
-    (file) => rows.files.find(({ name }) => name === file)?.decimalMark ?? "point",
+    decimalMarkOf(rows, "readings"),
   );
-  const steps = { reference: typed.reference.step, signal: typed.signal.step, counts: 1, value: typed.value.step };
   const curve = { stage, curve: [], readings: [] };
-  return standardsUncertainty(budgetBasis({ instrument, calibration, standards, steps }, curve, loopOf(instrument)));
+  return standardsUncertainty(budgetBasis({ instrument, calibration, standards, steps: stepsOf(typed) }, curve, loopOf(instrument)));
 }

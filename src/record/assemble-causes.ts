@@ -1,19 +1,14 @@
 import { loopOf } from "../analysis/loop.ts";
 import { inUnitOf } from "../analysis/staged-readings.ts";
-import type { Phase } from "../model/calibration.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import { type CauseEvidence, causeEvidence } from "../verdict/causes/cause-evidence.ts";
 import { findCauses } from "../verdict/causes/find-causes.ts";
 import { unitOf } from "../verdict/causes/line-words.ts";
 import type { StageEvidence } from "../verdict/causes/stage-evidence.ts";
 import type { CausesRecord, PhaseCauses } from "./causes-schema.ts";
+import { type PhaseName, tablePhase } from "./phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
 import { switchedStates } from "./switched-states.ts";
-
-const phaseWords: Readonly<Record<keyof CalibrationRecord["phases"], Phase>> = {
-  asFound: "as_found",
-  asLeft: "as_left",
-};
 
 /**
  * What the readings of each phase are consistent with, as the record carries it.
@@ -34,7 +29,7 @@ export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows)
 }
 
 function phaseCauses(
-  name: keyof CalibrationRecord["phases"],
+  name: PhaseName,
   measured: PhaseRecord,
   { instrument, calibration, switching }: CalibrationRecord,
   rows: CalibrationRows,
@@ -43,7 +38,7 @@ function phaseCauses(
     instrument,
     calibration,
     loop: loopOf(instrument),
-    readings: rows.readings.map(({ row }) => row).filter(({ phase }) => phase === phaseWords[name]),
+    readings: rows.readings.map(({ row }) => row).filter(({ phase }) => phase === tablePhase[name]),
     switching: switchedStates({ switching }, name),
     loopChecks: rows.loopChecks.map(({ row }) => row),
     decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },

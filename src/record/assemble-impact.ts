@@ -3,9 +3,10 @@ import { isDetermined } from "../analysis/figure.ts";
 import { loopOf } from "../analysis/loop.ts";
 import { joined, outsideStretches } from "../analysis/outside-stretches.ts";
 import { toleranceAt } from "../analysis/tolerance.ts";
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import type { ImpactRecord } from "./impact-schema.ts";
 import { phaseStatement } from "./phase-statement.ts";
-import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, Statement } from "./record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "./record-schema.ts";
 import type { RecordSummary } from "./record-summary-schema.ts";
 
 /**
@@ -39,10 +40,6 @@ export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecor
       notDetermined: since === undefined ? { since: whyUnknown(record.history) } : {},
     },
   };
-}
-
-function isInTolerance(statement: Statement | null): boolean {
-  return statement === "pass" || statement === "conditional pass";
 }
 
 /** The state in which the last record left the loop, if that was in tolerance; else that of the one before it. */

@@ -1,3 +1,4 @@
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import { nextDueDate } from "./next-due.ts";
 import { phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
@@ -21,6 +22,5 @@ export function assembleNextDue(record: CalibrationRecord): Pick<CalibrationReco
 
 function isLeftFit(record: CalibrationRecord): boolean {
   const last = record.phases.asLeft === undefined ? "asFound" : "asLeft";
-  const statement = phaseStatement(record, last);
-  return statement === "pass" || statement === "conditional pass";
+  return isInTolerance(phaseStatement(record, last));
 }

@@ -17,7 +17,7 @@ import { assembleLine } from "./assemble-line.ts";
 import { assemblePoints, type DrawnBy } from "./assemble-points.ts";
 import { assembleReading } from "./assemble-reading.ts";
 import type { PhaseRecord } from "./record-schema.ts";
-import { type ReadingResolutions, readingResolutions } from "./typed-resolution.ts";
+import { type ReadingResolutions, readingResolutions, stepsOf } from "./typed-resolution.ts";
 
 /** What a phase is judged by: the loop, its rows, the decision rule, how its numbers were typed. */
 export type PhaseContext = {
@@ -79,11 +79,6 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
     ...statementOf(analysis, decided, rows, reasons),
     notDetermined: reasons,
   };
-}
-
-/** A count is whole, however it was typed. */
-function stepsOf({ reference, signal, value }: ReadingResolutions) {
-  return { reference: reference.step, signal: signal.step, counts: 1, value: value.step };
 }
 
 function decimalsOf({ reference, signal, counts, value }: ReadingResolutions): PhaseRecord["decimals"] {

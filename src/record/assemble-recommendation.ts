@@ -3,6 +3,7 @@ import { recommend } from "../verdict/recommendation/recommend.ts";
 import { thresholdsOf } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { workDone } from "../verdict/recommendation/work-done.ts";
 import { driftOf } from "./drift-of.ts";
+import type { PhaseName } from "./phase-name.ts";
 import { phaseStateOf } from "./phase-state-of.ts";
 import type { RecommendationRecord } from "./recommendation-schema.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
@@ -32,7 +33,7 @@ export function assembleRecommendation(record: CalibrationRecord): Pick<Calibrat
 
 function phaseOf(
   record: CalibrationRecord,
-  name: keyof CalibrationRecord["phases"],
+  name: PhaseName,
 ): RecommendationRecord["asFound"] | undefined {
   const phase = record.phases[name];
   return phase && recommend(phaseStateOf(record, name, phase));

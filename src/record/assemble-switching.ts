@@ -1,15 +1,12 @@
-import type { Phase } from "../model/calibration.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
 import { assembleSwitchedPhase } from "./assemble-switched-phase.ts";
 import { assembleWiring } from "./assemble-wiring.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
+import { type PhaseName, tablePhase } from "./phase-name.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
 import type { SwitchedPhaseRecord } from "./switching-schema.ts";
 import { typedResolution } from "./typed-resolution.ts";
-
-type PhaseName = keyof CalibrationRecord["phases"];
-const columnWords: Record<PhaseName, Phase> = { asFound: "as_found", asLeft: "as_left" };
 
 /**
  * The switched outputs of a loop: each with its wiring and, for each phase in which it was tripped, its figures.
@@ -43,7 +40,7 @@ function phaseOf(
   record: CalibrationRecord,
   rows: CalibrationRows,
 ): { [Name in PhaseName]?: SwitchedPhaseRecord } {
-  const trips = rows.trips.filter(({ row }) => row.phase === columnWords[name] && row.output === output.output);
+  const trips = rows.trips.filter(({ row }) => row.phase === tablePhase[name] && row.output === output.output);
   if (trips.length === 0) return {};
   const { instrument, calibration, standards } = record;
   const assembled = assembleSwitchedPhase(trips, {

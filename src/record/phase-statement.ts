@@ -1,8 +1,8 @@
 import { worstStatement } from "../verdict/statement-severity.ts";
+import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord, Statement } from "./record-schema.ts";
 
 type Judged = Pick<CalibrationRecord, "phases" | "switching">;
-type PhaseName = keyof CalibrationRecord["phases"];
 
 /**
  * The worst statement of the switched outputs in one phase. An output that was not tripped again is left as it was found.

@@ -5,7 +5,7 @@ import { isDetermined } from "../analysis/figure.ts";
 import { observedRate } from "../analysis/observed-rate.ts";
 import { partOfTolerance } from "../analysis/place-in-range.ts";
 import { controlChartInterval } from "../verdict/intervals/control-chart-interval.ts";
-import { isInTolerance } from "../verdict/intervals/found-in-tolerance.ts";
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import type { IntervalSettings } from "../verdict/intervals/interval-settings.ts";
 import { staircaseInterval } from "../verdict/intervals/staircase-interval.ts";
 import { monthsLater } from "./next-due.ts";

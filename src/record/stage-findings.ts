@@ -1,4 +1,5 @@
 import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import { numberWords } from "../verdict/limit-words.ts";
 import type { LoopLimit } from "../verdict/loop-limits.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
@@ -24,9 +25,8 @@ export function stageFindings({ phases, instrument }: CalibrationRecord): Readon
   if (scaling !== undefined) findings.push(["scaling", scaling]);
   const { controller } = phase.verdicts;
   if (controller !== null) {
-    const isPass = controller === "pass" || controller === "conditional pass";
     const says = `${title}, what the controller shows: ${controller}`;
-    findings.push(["end to end", { finding: { isPass, says }, basis: "the readings" }]);
+    findings.push(["end to end", { finding: { isPass: isInTolerance(controller), says }, basis: "the readings" }]);
   }
   return new Map(findings);
 }

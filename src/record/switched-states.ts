@@ -1,4 +1,5 @@
 import type { SwitchedState } from "../verdict/switched-state.ts";
+import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord } from "./record-schema.ts";
 
 /**
@@ -12,7 +13,7 @@ import type { CalibrationRecord } from "./record-schema.ts";
  */
 export function switchedStates(
   { switching = [] }: Pick<CalibrationRecord, "switching">,
-  phase: keyof CalibrationRecord["phases"],
+  phase: PhaseName,
 ): readonly SwitchedState[] {
   return switching.map(({ output, wiring, phases }) => ({ output, wiring, found: phases[phase] ?? null }));
 }

@@ -71,6 +71,18 @@ export function readingResolutions(
   };
 }
 
+/**
+ * The step of each column alone, as a budget takes it.
+ *
+ * @param resolutions of `readingResolutions`
+ * @returns step by column, in the column's unit; a count is whole, however it was typed
+ * Source: own choice.
+ * @example stepsOf({ ...resolutions, counts: { decimals: 2, step: 0.01 } }).counts // 1
+ */
+export function stepsOf({ reference, signal, value }: ReadingResolutions) {
+  return { reference: reference.step, signal: signal.step, counts: 1, value: value.step };
+}
+
 function resolutionOf({ value, unit, decimals }: WrittenNumber, columnUnit: string | undefined): TypedResolution {
   const [from, to] = [unitOf(unit ?? ""), unitOf(columnUnit ?? "")];
   const typed = { decimals, step: 10 ** -decimals };

@@ -15,7 +15,7 @@ const texts = {
 async function names(given: string | undefined, record: string) {
   const problems = new ProblemList();
   const find = await signersFor(memoryDisk(texts), given, problems);
-  return { names: (await find(record))?.map(({ name }) => name), codes: problems.all.map(({ code }) => code) };
+  return { names: (await find(record))?.signers.map(({ name }) => name), codes: problems.all.map(({ code }) => code) };
 }
 
 test("the table that was given is that of every record", async () => {

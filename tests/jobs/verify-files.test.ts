@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { chmodSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -30,7 +31,7 @@ function folderWith(texts: Texts): string {
 async function verified(folder: string, paths: readonly string[] = [""], signers?: string, notedHead?: string) {
   const seen: Verified[] = [];
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(() => undefined) };
-  const problems = await verifyFiles(
+  const { problems, tables } = await verifyFiles(
     disks,
     paths.map((path) => join(folder, path)),
     {
@@ -51,6 +52,7 @@ async function verified(folder: string, paths: readonly string[] = [""], signers
     heads: seen.flatMap(({ what }) => what.split(", head ")[1] ?? []),
     doubts: seen.flatMap(({ doubts }) => doubts),
     codes: problems.all.map(({ code }) => code),
+    tables: tables.map(({ path, sha256 }) => [path.slice(folder.length + 1), sha256]),
   };
 }
 
@@ -178,7 +180,9 @@ describe("a folder of filed records", () => {
 
   test("is verified with its ledger, page by page", async () => {
     const { folder, path } = await filed();
-    expect((await verified(folder, ["filed"], "signers.csv")).lines).toEqual([
+    const { lines, tables } = await verified(folder, ["filed"], "signers.csv");
+    expect(tables).toEqual([["signers.csv", createHash("sha256").update(signersTable()).digest("hex")]]);
+    expect(lines).toEqual([
       "ok filed/ledger.jsonl: ledger of 1 line",
       `ok ${path}: LT-1, C-1, revision 1, signed`,
     ]);

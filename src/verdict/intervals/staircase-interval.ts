@@ -1,6 +1,6 @@
 import { daysPerYear } from "../../analysis/day-number.ts";
 import type { Statement } from "../decision-rule.ts";
-import { isInTolerance } from "./found-in-tolerance.ts";
+import { isInTolerance } from "../is-in-tolerance.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 
 /** The interval that has just ended, and how the loop was found. */

@@ -1,4 +1,5 @@
 import type { Statement } from "../decision-rule.ts";
+import { isInTolerance } from "../is-in-tolerance.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
 
@@ -22,8 +23,8 @@ export function askedOf({
   thresholds,
 }: Pick<PhaseState, "statement" | "sensor" | "controller" | "thresholds">): Asked {
   const isAsked = (part: PartState | null) =>
-    part !== null && (isFailed(part.statement) || (isPassed(part.statement) && isNearLimit(part, thresholds.adjustAt)));
-  return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing: isPassed(statement) };
+    part !== null && (isFailed(part.statement) || (isInTolerance(part.statement) && isNearLimit(part, thresholds.adjustAt)));
+  return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing: isInTolerance(statement) };
 }
 
 /** At 100 % of the tolerance the decision rule speaks, and nothing else. */
@@ -33,10 +34,6 @@ function isNearLimit({ worst }: PartState, adjustAt: number): boolean {
 
 function isFailed(statement: Statement | null): boolean {
   return statement === "fail" || statement === "conditional fail";
-}
-
-function isPassed(statement: Statement | null): boolean {
-  return statement === "pass" || statement === "conditional pass";
 }
 
 /** Causes in the wiring that the signal at the sensor shows already. */

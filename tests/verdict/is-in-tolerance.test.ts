@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isInTolerance } from "../../../src/verdict/intervals/found-in-tolerance.ts";
+import { isInTolerance } from "../../src/verdict/is-in-tolerance.ts";
 
 test.each(["pass", "conditional pass"] as const)("a %s counts as in tolerance", (statement) => {
   expect(isInTolerance(statement)).toBe(true);

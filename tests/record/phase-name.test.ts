@@ -1,0 +1,11 @@
+import { expect, test } from "vitest";
+import { phases } from "../../src/model/calibration.ts";
+import { tablePhase } from "../../src/record/phase-name.ts";
+
+test("the phases of a record are those of the tables, each once", () => {
+  expect(Object.values(tablePhase).toSorted()).toEqual(phases.toSorted());
+});
+
+test("as found is as found", () => {
+  expect(tablePhase).toEqual({ asFound: "as_found", asLeft: "as_left" });
+});
