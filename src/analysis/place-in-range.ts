@@ -18,11 +18,14 @@ const samePointWithin = 2;
  * @param span of the range, distance
  * @returns the nearest one within 2 % of span; undefined where nothing was measured there
  * Source: own choice; 2 % of span as the test points of one phase.
- * @example pointAt([{ point: 599, errorDistance: 1, expandedUncertainty: 0.2, toleranceLow: -5, toleranceHigh: 5 }],
- *   600, 1800)?.errorDistance // 1
+ * @example pointAt([{ point: 599 }], 600, 1800) // { point: 599 }
  */
-export function pointAt(points: readonly PlacePoint[], place: number, span: number): PlacePoint | undefined {
-  const off = ({ point }: PlacePoint) => Math.abs(point - place);
+export function pointAt<Point extends { point: number }>(
+  points: readonly Point[],
+  place: number,
+  span: number,
+): Point | undefined {
+  const off = ({ point }: Point) => Math.abs(point - place);
   const [nearest] = points.toSorted((one, other) => off(one) - off(other));
   return nearest !== undefined && off(nearest) <= (samePointWithin / 100) * span ? nearest : undefined;
 }

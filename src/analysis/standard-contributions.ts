@@ -99,8 +99,7 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
 
 function driftOf({ driftPerYear, calibratedOn }: Standard, performedOn: string | undefined): number | undefined {
   if (driftPerYear === undefined || performedOn === undefined) return undefined;
-  const days = (Date.parse(performedOn) - Date.parse(calibratedOn)) / 86_400_000;
-  return (driftPerYear * Math.max(0, days)) / daysPerYear;
+  return driftPerYear * Math.max(0, yearsBetween(calibratedOn, performedOn));
 }
 
 function whyNoDrift({ driftPerYear }: Standard): string {

@@ -1,9 +1,11 @@
+import { leftState } from "../analysis/dated-states.ts";
+import { daysPerYear, yearsBetween } from "../analysis/day-number.ts";
 import type { RegisterRow } from "../record/register-form.ts";
-import { yearsBetween } from "./days.ts";
+import { isSameRange } from "../record/is-same-range.ts";
 import type { PhaseInShort, RecordInShort } from "./index-entry.ts";
 
 /** Over fewer days a drift a year says more about the noise than about the loop: own choice. */
-const leastYears = 30 / 365.25;
+const leastYears = 30 / daysPerYear;
 
 /**
  * How fast the line of the error moved between two records: as found now minus as left before, at the range end that
@@ -11,18 +13,14 @@ const leastYears = 30 / 365.25;
  */
 export function driftSince(before: RecordInShort | undefined, now: RecordInShort): RegisterRow["drift"] {
   if (before === undefined) return { notDetermined: "one record only" };
-  if (!isSameLoop(before, now)) return { notDetermined: "the range was another one" };
-  const [left, found] = [lineEnds(before.asLeft ?? before.asFound), lineEnds(now.asFound)];
+  if (!isSameRange(before, now)) return { notDetermined: "the range was another one" };
+  const [left, found] = [lineEnds(leftState(before)), lineEnds(now.asFound)];
   if (left === undefined || found === undefined) return { notDetermined: "no line was fitted" };
   if (before.performedOn === null || now.performedOn === null) return { notDetermined: "a day is not stated" };
   const years = yearsBetween(before.performedOn, now.performedOn);
   if (years < leastYears) return { notDetermined: "under 30 days apart" };
   const [lower, upper] = [found.lower - left.lower, found.upper - left.upper];
   return { percentSpanPerYear: (Math.abs(upper) > Math.abs(lower) ? upper : lower) / years };
-}
-
-function isSameLoop(before: RecordInShort, now: RecordInShort): boolean {
-  return (["distanceUnit", "rangeLower", "rangeUpper"] as const).every((name) => before[name] === now[name]);
 }
 
 /** The line of the error at the two ends of the range, percent of span. */

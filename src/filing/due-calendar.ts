@@ -1,5 +1,5 @@
+import { dateOf, dayNumber } from "../analysis/day-number.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
-import { daysLater } from "./days.ts";
 import type { DueList, DueLoop } from "./due-list.ts";
 
 const longestLine = 75;
@@ -39,7 +39,7 @@ function event(stamp: string, subject: string, day: string, summary: string, des
     `UID:${name}@spanwright`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${compact(day)}`,
-    `DTEND;VALUE=DATE:${compact(daysLater(day, 1))}`,
+    `DTEND;VALUE=DATE:${compact(dateOf(dayNumber(day) + 1))}`,
     `SUMMARY:${escaped(summary)}`,
     `DESCRIPTION:${escaped(description)}`,
     "TRANSP:TRANSPARENT",

@@ -1,5 +1,5 @@
+import { daysBetween } from "../analysis/day-number.ts";
 import type { Register, RegisterRow, RegisterStandard } from "../record/register-form.ts";
-import { daysBetween } from "./days.ts";
 
 /** A loop with a date. */
 export type DueLoop = RegisterRow & { due: { on: string; days: number } };

@@ -1,5 +1,5 @@
+import { daysBetween } from "../analysis/day-number.ts";
 import type { RegisterRow } from "../record/register-form.ts";
-import { daysBetween } from "./days.ts";
 import type { IndexEntry } from "./index-entry.ts";
 
 /** How a loop stands on a day by its last record: a date counts only where somebody agreed to the interval. */

@@ -5,6 +5,7 @@ import { toleranceAt } from "../analysis/tolerance.ts";
 import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
 import { thresholdsOf, thresholdValues } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { driftOf } from "./drift-of.ts";
+import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "./record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord } from "./reteach-schema.ts";
 import { switchedStates } from "./switched-states.ts";
@@ -21,7 +22,7 @@ import { switchedStates } from "./switched-states.ts";
  */
 export function phaseStateOf(
   record: CalibrationRecord,
-  name: keyof CalibrationRecord["phases"],
+  name: PhaseName,
   phase: PhaseRecord,
 ): PhaseState {
   const { instrument, decisionRule, reteach, causes, phases } = record;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dateOf, dayNumber } from "../../src/analysis/day-number.ts";
+import { dateOf, dayNumber, daysBetween, daysPerMonth, yearsBetween } from "../../src/analysis/day-number.ts";
 
 test("1 March 2024 is day 19783, and back", () => {
   expect(dayNumber("2024-03-01")).toBe(19783);
@@ -16,4 +16,16 @@ test("days are counted over leap days and before 1970", () => {
 
 test.each(["", "yesterday", "2024-13-01", "2024-03-01T12:00:00Z"])("%j is no date", (text) => {
   expect(() => dayNumber(text)).toThrow(RangeError);
+});
+
+test("days are counted over the ends of months, leap years and the changes of clocks", () => {
+  expect(daysBetween("2024-02-28", "2024-03-01")).toBe(2);
+  expect(daysBetween("2023-02-28", "2023-03-01")).toBe(1);
+  expect(daysBetween("2026-03-28", "2026-03-30")).toBe(2);
+  expect(daysBetween("2026-01-02", "2026-01-01")).toBe(-1);
+});
+
+test("four years with a leap day are four years, and twelve months one", () => {
+  expect(yearsBetween("2022-01-01", "2026-01-01")).toBe(4);
+  expect(12 * daysPerMonth).toBe(365.25);
 });

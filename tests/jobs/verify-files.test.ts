@@ -182,10 +182,7 @@ describe("a folder of filed records", () => {
     const { folder, path } = await filed();
     const { lines, tables } = await verified(folder, ["filed"], "signers.csv");
     expect(tables).toEqual([["signers.csv", createHash("sha256").update(signersTable()).digest("hex")]]);
-    expect(lines).toEqual([
-      "ok filed/ledger.jsonl: ledger of 1 line",
-      `ok ${path}: LT-1, C-1, revision 1, signed`,
-    ]);
+    expect(lines).toEqual(["ok filed/ledger.jsonl: ledger of 1 line", `ok ${path}: LT-1, C-1, revision 1, signed`]);
   });
 
   test("is verified against the head of its ledger that was noted before", async () => {
