@@ -1,4 +1,5 @@
 import type { TripDirection } from "../model/calibration.ts";
+import { gapShare } from "../model/test-points.ts";
 import { type Figure, notDetermined } from "./figure.ts";
 
 /** A test point of the analog output: mean errors in percent of span, U of the worse direction in distance. */
@@ -24,7 +25,7 @@ export type AnalogError = { errorDistance: number; expandedUncertainty: number }
  * @param direction in which the target moved
  * @param span of the range, distance
  * @returns error and the greater U of the two neighbours, distance; or the reason why there is none
- * Source: own choice; nothing is extrapolated beyond the outermost test points.
+ * Source: own choice; an outermost test point stands for places within 2 % of span beyond it, and nothing is extrapolated.
  * @example analogErrorAt([{ reference: 0, up: 1, down: 2, mean: 1.5, expandedUncertainty: 0.3 },
  *   { reference: 100, up: 3, down: 6, mean: 4.5, expandedUncertainty: 0.4 }], 25, "approach", 200)
  *   // { errorDistance: 6, expandedUncertainty: 0.4 }
@@ -35,8 +36,9 @@ export function analogErrorAt(
   direction: TripDirection,
   span: number,
 ): Figure<AnalogError> {
-  const below = points.findLast(({ reference }) => reference <= distance);
-  const above = points.find(({ reference }) => reference >= distance);
+  const reach = gapShare * span;
+  const below = points.findLast(({ reference }) => reference <= distance) ?? nearEnough(points[0], distance, reach);
+  const above = points.find(({ reference }) => reference >= distance) ?? nearEnough(points.at(-1), distance, reach);
   if (below === undefined || above === undefined) return notDetermined("the set point lies outside the test points");
   const errorOf = directedError([below, above], direction);
   const width = above.reference - below.reference;
@@ -46,6 +48,11 @@ export function analogErrorAt(
     errorDistance: (percentSpan * span) / 100,
     expandedUncertainty: Math.max(below.expandedUncertainty, above.expandedUncertainty),
   };
+}
+
+/** An outermost test point stands for a place beside it as closely as readings of one point lie together. */
+function nearEnough(point: AnalogPoint | undefined, distance: number, reach: number): AnalogPoint | undefined {
+  return point !== undefined && Math.abs(point.reference - distance) <= reach ? point : undefined;
 }
 
 function directedError(neighbours: readonly AnalogPoint[], direction: TripDirection): (point: AnalogPoint) => number {

@@ -29,9 +29,9 @@ export function isAdjusted({ adjustment, asLeft }: Pick<DatedRecord<unknown>, "a
  * @param record with its phases
  * @returns the as-left phase, or the as-found one where nothing was adjusted; null where it was adjusted and not read again
  * Source: own choice, as `isAdjusted`.
- * @example leftState({ day: 0, adjustment: "none", asFound: "a", asLeft: null }) // "a"
+ * @example leftState({ adjustment: "none", asFound: "a", asLeft: null }) // "a"
  */
-export function leftState<Phase>(record: DatedRecord<Phase>): Phase | null {
+export function leftState<Phase>(record: Omit<DatedRecord<Phase>, "day">): Phase | null {
   return isAdjusted(record) ? record.asLeft : (record.asFound ?? record.asLeft);
 }
 

@@ -70,3 +70,38 @@ export function partOfTolerance(error: number, low: number, high: number): numbe
   const limit = error < 0 ? low : high;
   return limit === 0 ? Number.POSITIVE_INFINITY : Math.max(0, error / limit);
 }
+
+/**
+ * Whether anything is allowed to an error at a test point.
+ *
+ * @param point with its limits, distance
+ * @returns false where both limits are the same: a tolerance in percent of reading, at a distance of 0
+ * Source: own choice.
+ * @example hasTolerance({ toleranceLow: 0, toleranceHigh: 0 }) // false
+ */
+export function hasTolerance({
+  toleranceLow,
+  toleranceHigh,
+}: Pick<PlacePoint, "toleranceLow" | "toleranceHigh">): boolean {
+  return toleranceHigh > toleranceLow;
+}
+
+/**
+ * The test point whose error takes up the most of its tolerance.
+ *
+ * @param points of a phase, any order; one without a tolerance is passed over
+ * @returns the point and its part of the tolerance, as in `partOfTolerance`; the first of equals; undefined where none has
+ *   a tolerance
+ * Source: own choice.
+ * @example worstPoint([{ point: 0, errorDistance: 1, expandedUncertainty: 0.2, toleranceLow: -5, toleranceHigh: 5 },
+ *   { point: 9, errorDistance: -4, expandedUncertainty: 0.2, toleranceLow: -5, toleranceHigh: 5 }])?.part // 0.8
+ */
+export function worstPoint<Point extends PlacePoint>(
+  points: readonly Point[],
+): { point: Point; part: number } | undefined {
+  const [worst] = points
+    .filter(hasTolerance)
+    .map((point) => ({ point, part: partOfTolerance(point.errorDistance, point.toleranceLow, point.toleranceHigh) }))
+    .toSorted((one, other) => other.part - one.part);
+  return worst;
+}

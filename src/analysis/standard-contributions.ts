@@ -2,6 +2,7 @@ import type { Standard } from "../model/calibration.ts";
 import { convertDifference } from "../units/convert.ts";
 import { type UnitKind, type UnitSymbol, unitOf, unitTable } from "../units/unit-table.ts";
 import { type Contribution, contribution } from "./budget.ts";
+import { daysBetween, daysPerYear } from "./day-number.ts";
 
 /** What a budget could take from the workbook, and in words what the workbook does not give. */
 export type FoundContributions = {
@@ -22,8 +23,6 @@ export type StandardUse = {
   typedStep: number;
   performedOn: string | undefined;
 };
-
-const daysPerYear = 365.25;
 
 /**
  * The standards whose uncertainty, resolution and drift are in a unit of one kind.
@@ -99,7 +98,7 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
 
 function driftOf({ driftPerYear, calibratedOn }: Standard, performedOn: string | undefined): number | undefined {
   if (driftPerYear === undefined || performedOn === undefined) return undefined;
-  return driftPerYear * Math.max(0, yearsBetween(calibratedOn, performedOn));
+  return (driftPerYear * Math.max(0, daysBetween(calibratedOn, performedOn))) / daysPerYear;
 }
 
 function whyNoDrift({ driftPerYear }: Standard): string {

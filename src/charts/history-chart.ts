@@ -1,22 +1,24 @@
 import type { OverTheYears, RecordOverTheYears } from "../record/over-the-years-schema.ts";
-import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { createDrawing, type Drawing, type Row } from "./draw.ts";
 import type { ErrorChartSize } from "./error-chart.ts";
 import { historyChartSpec } from "./history-chart-spec.ts";
+import { type DrawnHistory, historyWords } from "./history-words.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
 
-/** What the picture is of: a loop over its records. */
-export type DrawnHistory = { tag: string; distanceUnit: string; overTheYears: OverTheYears };
-
-const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 340 } } as const;
+const height = 340;
+const sizes = { wide: { width: 900, height }, narrow: { width: 380, height } } as const;
+/** What the axis and its labels leave of the width. */
+const plotWidth = { wide: 820, narrow: 300 } as const;
 const legendRoom = { wide: { left: 0, width: 800 }, narrow: { left: -44, width: 318 } } as const;
 /** A band that reaches far out is cut, so that the errors stay to be seen: half the tolerance beyond each limit. */
 const mostBeyond = 0.5;
-const roomAtEnds = 0.04;
-/** A line of text is as wide as this, pixels; labels nearer than that to the one before are left out. */
-const labelHeight = 15;
-const plotWidth = { wide: 820, narrow: 300 } as const;
+/** Parts of what is shown. */
+const [roomAtEnds, roomAboveAndBelow] = [0.04, 0.07];
+/** Records of one week would be blown up into a curve: a quarter of a year is the least that is shown, milliseconds. */
+const shortestTime = 90 * 86_400_000;
+/** A word along its line is as wide as this, pixels; one nearer than that to the word before is left out. */
+const widthOfUprightWord = 15;
 
 const mayBeEmpty = ["band", "joined", "breaks", "breakLabels", "crossing", "legendLines", "legendLimits"];
 const draw = createDrawing(historyChartSpec, mayBeEmpty);
@@ -27,7 +29,7 @@ export async function historyChart(history: DrawnHistory, size: ErrorChartSize):
   const place = years.leading === null ? undefined : years.places[years.leading];
   const states = stateRows(years);
   if (place === undefined || states.length === 0) return undefined;
-  const words = wordsOf(history, place, states.length);
+  const words = historyWords(history, place, states.length);
   const [start, end] = xDomainOf(years);
   const svg = await draw({
     idPrefix: `history-${size}`,
@@ -85,7 +87,7 @@ function xDomainOf({ records, band }: OverTheYears): readonly [number, number] {
   const days = [...records.map(({ performedOn }) => performedOn), ...band.map(({ on }) => on)].map((on) =>
     Date.parse(on),
   );
-  return axisDomain(days, { below: roomAtEnds, above: roomAtEnds }, 90 * 86_400_000);
+  return axisDomain(days, { below: roomAtEnds, above: roomAtEnds }, shortestTime);
 }
 
 function yDomainOf({ band }: OverTheYears, states: readonly Row[], place: Limits): readonly [number, number] {
@@ -93,7 +95,10 @@ function yDomainOf({ band }: OverTheYears, states: readonly Row[], place: Limits
   const [least, most] = [place.toleranceLow - beyond, place.toleranceHigh + beyond];
   const reach = band.flatMap(({ low, high }) => [Math.max(low, least), Math.min(high, most)]);
   const bars = states.flatMap((row) => [row.low, row.high, row.toleranceLow, row.toleranceHigh].map(Number));
-  return axisDomain([0, place.toleranceLow, place.toleranceHigh, ...bars, ...reach], { below: 0.07, above: 0.07 });
+  return axisDomain([0, place.toleranceLow, place.toleranceHigh, ...bars, ...reach], {
+    below: roomAboveAndBelow,
+    above: roomAboveAndBelow,
+  });
 }
 
 type Limits = Pick<OverTheYears["places"][number], "toleranceLow" | "toleranceHigh">;
@@ -122,7 +127,7 @@ function breakRows(
   const breakLabels: Row[] = [];
   for (const one of breaks) {
     const before = breakLabels.at(-1);
-    if (before === undefined || one.x - Number(before.x) >= labelHeight * perPixel) breakLabels.push(one);
+    if (before === undefined || one.x - Number(before.x) >= widthOfUprightWord * perPixel) breakLabels.push(one);
   }
   return { breaks, breakLabels };
 }
@@ -147,40 +152,4 @@ function legendOf({ records, band }: OverTheYears): readonly LegendItem[] {
     { kind: "bar", text: "± U" },
     ...(band.length === 0 ? [] : forecastLegend),
   ];
-}
-
-function wordsOf(
-  { tag, distanceUnit: unit, overTheYears }: DrawnHistory,
-  place: OverTheYears["places"][number],
-  count: number,
-): Omit<Drawing, "svg"> {
-  const { distance, drift, meets } = place;
-  const at = `At ${plain(distance)} ${unit}`;
-  const title = drift === null ? `${at}: ${place.notDetermined.drift}.` : `${at} ${driftWords(place, unit)}.`;
-  const last = overTheYears.records.at(-1);
-  return {
-    title,
-    caption:
-      "A mark is the mean error of one record at this test point, of its worse direction: as found open, as left filled; " +
-      "the bar beside it is ± U. The shaded band is the tolerance. A dashed upright line is an adjustment, at which the " +
-      `line of drift begins anew.${drift === null ? "" : " The straight line is fitted to the records since the last one; between the dotted lines the next result is expected with 95 %. They show the scatter of the results, not an error that all of them share."}${meets === null ? "" : " The cross is where they meet a limit."}`,
-    description:
-      `Error of ${tag} over time, ${count} results at ${plain(distance)} ${unit}, tolerance ` +
-      `from ${plain(place.toleranceLow)} to ${plain(place.toleranceHigh)} ${unit}. ` +
-      `Last record ${last?.performedOn ?? ""}. ${title}`,
-  };
-}
-
-function driftWords({ drift, meets, notDetermined }: OverTheYears["places"][number], unit: string): string {
-  const perYear = drift?.perYear ?? 0;
-  const speed = `the error drifts by ${writeSigned(perYear, decimalsForSignificant(perYear, 2))} ${unit} a year`;
-  if (meets === null) return `${speed}; the forecast meets no limit, ${notDetermined.meets}`;
-  if (meets.isAlready) return `${speed}; the forecast reaches beyond the ${meets.limit} limit already`;
-  return `${speed}; the forecast meets the ${meets.limit} limit on ${meets.on}`;
-}
-
-/** A distance as it was typed. */
-function plain(value: number): string {
-  const text = String(Number(value.toPrecision(12)));
-  return writeFixed(value, text.includes("e") ? decimalsForSignificant(value, 6) : (text.split(".")[1]?.length ?? 0));
 }

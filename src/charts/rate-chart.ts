@@ -3,8 +3,10 @@ import { createDrawing, type Drawing } from "./draw.ts";
 import { rateChartSpec } from "./rate-chart-spec.ts";
 
 const draw = createDrawing(rateChartSpec);
-/** A dot with the words beside it. */
+/** Room for a dot with the words beside it, pixels. */
 const widthOfYear = 72;
+/** A chart of one year is still as wide as its title. */
+const leastWidth = 470;
 
 /** How many loops were found in tolerance, year by year; nothing where no record says. */
 export async function rateChart(years: readonly YearRate[]): Promise<Drawing | undefined> {
@@ -24,7 +26,7 @@ export async function rateChart(years: readonly YearRate[]): Promise<Drawing | u
     className: "chart rate-chart",
     title: words.title,
     description: words.description,
-    size: { width: Math.max(470, widthOfYear * years.length), height: 280 },
+    size: { width: Math.max(leastWidth, widthOfYear * years.length), height: 280 },
     signals: {},
     data: {
       rates: years.map(({ year, inTolerance, of, interval }) => ({

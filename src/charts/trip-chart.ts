@@ -1,5 +1,5 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { decimalsForSignificant, writeFixed } from "../units/write-number.ts";
+import { decimalsForSignificant, writeFixed, writePlain } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { sentenceCase, spanOf } from "./chart-words.ts";
 import { createDrawing, type Drawing, type Row } from "./draw.ts";
@@ -129,10 +129,10 @@ function wordsOf(
 ): Omit<Drawing, "svg"> {
   const unit = instrument.distanceUnit;
   const { output: name, setPoint, setPointTolerance } = output;
-  const tolerance = setPointTolerance === undefined ? "" : ` ± ${plain(setPointTolerance)}`;
+  const tolerance = setPointTolerance === undefined ? "" : ` ± ${writePlain(setPointTolerance)}`;
   const verb = output.criticalDirection === "recede" ? "releases" : "operates";
   const [first, ...others] = tripped.map(({ name: phaseName, phase }) => ({ words: phaseWords[phaseName], phase }));
-  const point = `its set point (${plain(setPoint)}${tolerance} ${unit})`;
+  const point = `its set point (${writePlain(setPoint)}${tolerance} ${unit})`;
   const clauses = [
     ...(first === undefined ? [] : [`${offWords(first.phase, unit, point)} ${first.words}`]),
     ...others.map(({ phase, words }) => `${offWords(phase, unit, "it")} ${words}`),
@@ -161,10 +161,4 @@ function meansWords({ operating, release, decimals }: SwitchedPhase, unit: strin
   const words = (what: string, mean: SwitchedPhase["operating"]) =>
     mean === null ? [] : [`${what} at ${writeFixed(mean.mean, decimals + 1)} ${unit}, mean of ${mean.count}`];
   return [...words("operates", operating), ...words("releases", release)].join("; ");
-}
-
-/** A distance as it was typed. */
-function plain(value: number): string {
-  const text = String(Number(value.toPrecision(12)));
-  return writeFixed(value, text.includes("e") ? decimalsForSignificant(value, 6) : (text.split(".")[1]?.length ?? 0));
 }

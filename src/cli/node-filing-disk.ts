@@ -12,7 +12,7 @@ const pauseMilliseconds = { least: 2, most: 20 } as const;
 /** The real disk, clock and processes; `tell` is given the sentence for whoever has to wait. */
 export function nodeFilingDisk(tell: (text: string) => void): FilingDisk {
   return {
-    read: (path) => readRegularFile(path).catch(nothingThere),
+    read: (path) => readRegularFile(path).catch(noFileThere),
     readFrom,
     namesIn: (folder) => readdir(folder).catch(nothingThere),
     filesBelow: (folder) => namesBelow(folder, (entry) => !entry.isDirectory()),
@@ -185,6 +185,11 @@ async function isThere(path: string): Promise<boolean> {
 function nothingThere(fault: unknown): undefined {
   if (codeOf(fault) === "ENOENT") return undefined;
   throw fault;
+}
+
+/** A folder is no file either. */
+function noFileThere(fault: unknown): undefined {
+  return codeOf(fault) === "EISDIR" ? undefined : nothingThere(fault);
 }
 
 function codeOf(fault: unknown): unknown {

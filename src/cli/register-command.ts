@@ -1,5 +1,6 @@
 import type { AddCommand } from "./command.ts";
 import { type Console, complainOf } from "./console.ts";
+import { counted } from "./counted.ts";
 import { nodeDisk } from "./node-disk.ts";
 import { nodeFilingDisk } from "./node-filing-disk.ts";
 
@@ -15,7 +16,7 @@ export async function registerCommand(folder: string, console: Console): Promise
     const { rows, records, openFindings } = written.register;
     const overdue = rows.filter(({ due }) => due.state === "overdue").length;
     console.print(
-      `${rows.length} loops, ${records} records; ${overdue} overdue, ${openFindings.length} to be decided\n${written.page}\n${written.table}`,
+      `${counted(rows.length, "loop")}, ${counted(records, "record")}; ${overdue} overdue, ${openFindings.length} to be decided\n${written.page}\n${written.table}`,
     );
   }
   return problems.hasStop ? 2 : 0;

@@ -1,7 +1,8 @@
 import { leftState } from "../analysis/dated-states.ts";
 import { daysPerYear, yearsBetween } from "../analysis/day-number.ts";
-import type { RegisterRow } from "../record/register-form.ts";
 import { isSameRange } from "../record/is-same-range.ts";
+import { isSameSensor } from "../record/is-same-sensor.ts";
+import type { RegisterRow } from "../record/register-form.ts";
 import type { PhaseInShort, RecordInShort } from "./index-entry.ts";
 
 /** Over fewer days a drift a year says more about the noise than about the loop: own choice. */
@@ -14,7 +15,10 @@ const leastYears = 30 / daysPerYear;
 export function driftSince(before: RecordInShort | undefined, now: RecordInShort): RegisterRow["drift"] {
   if (before === undefined) return { notDetermined: "one record only" };
   if (!isSameRange(before, now)) return { notDetermined: "the range was another one" };
-  const [left, found] = [lineEnds(leftState(before)), lineEnds(now.asFound)];
+  if (!isSameSensor(before, now)) return { notDetermined: "another serial number" };
+  const leftPhase = leftState(before);
+  if (leftPhase === null) return { notDetermined: "the record before does not say how it left the loop" };
+  const [left, found] = [lineEnds(leftPhase), lineEnds(now.asFound)];
   if (left === undefined || found === undefined) return { notDetermined: "no line was fitted" };
   if (before.performedOn === null || now.performedOn === null) return { notDetermined: "a day is not stated" };
   const years = yearsBetween(before.performedOn, now.performedOn);

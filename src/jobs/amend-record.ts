@@ -62,7 +62,7 @@ async function readReplaced(
 ): Promise<SealedRecord | undefined> {
   const place = { file: page };
   const bytes = await disk.read(page);
-  if (bytes === undefined) return void problems.add("options/not-found", place);
+  if (bytes === undefined) return void problems.add("options/no-such-record", place);
   const found = readSealedRecord(new TextDecoder().decode(bytes), page);
   if ("doubts" in found) {
     const says = found.doubts.map((doubt) => doubt.says).join("; ");

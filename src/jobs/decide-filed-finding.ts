@@ -24,7 +24,8 @@ export async function decideFiledFinding(
     if (text.trim() === "") problems.add("filing/words-missing", place, { values: { option, accepted } });
   }
   const bytes = await disk.read(`${folder}/${ledgerName}`);
-  if (bytes === undefined) problems.add("options/not-found", { file: `${folder}/${ledgerName}` });
+  if (bytes === undefined)
+    problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
   if (problems.hasStop) return { says: undefined, problems };
   try {
     const { number, revision } = await decideFinding(filingFolder(disk, folder), decided);

@@ -112,7 +112,7 @@ async function readPage(
 ): Promise<Page | undefined> {
   const place = { file: path };
   const bytes = await known.disk.read(path);
-  if (bytes === undefined) return void problems.add("options/not-found", place);
+  if (bytes === undefined) return void problems.add("options/no-such-record", place);
   const text = new TextDecoder().decode(bytes);
   if (text.trimStart().startsWith("{")) return void problems.add("filing/data-alone", place);
   const found = readSealedRecord(text, path);

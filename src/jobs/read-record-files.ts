@@ -17,7 +17,7 @@ export async function readRecordFiles(
     const found = await disk.read(path);
     const [file] = found?.files ?? [];
     if (found === undefined || found.isFolder || file === undefined) {
-      problems.add("options/not-found", { file: path });
+      problems.add("options/no-such-record", { file: path });
       continue;
     }
     const text = new TextDecoder().decode(file.bytes);

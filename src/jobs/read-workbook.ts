@@ -1,3 +1,4 @@
+import type { ProblemCode } from "../problems/catalogue.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../record/file-digest.ts";
 import { buildWorkbook, type Workbook } from "../workbook/build-workbook.ts";
@@ -37,7 +38,8 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     : found === undefined
       ? []
       : await readTables(files, problems);
-  if (tables.length === 0 && problems.hasStop) return nothingRead(problems);
+  const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
+  if ((tables.length === 0 && problems.hasStop) || cannotBeJudged) return nothingRead(problems);
   const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
   return {
     cases: judgedCases(workbook, problems),
@@ -52,6 +54,9 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     digests: digestsOf(files, options.firstLook),
   };
 }
+
+/** Options that are missing or cannot be read: columns that would come from them are not blamed as well. */
+const lookProblems: ReadonlySet<ProblemCode> = new Set(["options/readings-alone", "options/not-understood"]);
 
 /** Contradictions of a loop check are warnings of its case, so that the cases are made once more where there are any. */
 export function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {

@@ -35,14 +35,19 @@ function cellsOf(row: RegisterRow): readonly (string | number)[] {
     row.revision,
     row.performedOn ?? "",
     row.asFound ?? "",
-    row.worstAsFound?.errorPercentSpan ?? "",
+    sixDigits(row.worstAsFound?.errorPercentSpan),
     row.asLeft ?? "",
-    row.worstAsLeft?.errorPercentSpan ?? "",
-    "notDetermined" in row.drift ? "" : row.drift.percentSpanPerYear,
+    sixDigits(row.worstAsLeft?.errorPercentSpan),
+    sixDigits("notDetermined" in row.drift ? undefined : row.drift.percentSpanPerYear),
     row.due.state,
     row.due.on ?? "",
     row.due.days ?? "",
     row.recommendation ?? "",
     row.path,
   ];
+}
+
+/** Far more than was measured, without the digits that only the computer made. */
+function sixDigits(value: number | undefined): number | "" {
+  return value === undefined ? "" : Number(value.toPrecision(6));
 }

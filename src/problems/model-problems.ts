@@ -53,6 +53,10 @@ export const modelProblems = {
     "the reference {reference} {unit} lies outside the range {lower} to {upper} {unit} by more than 10 % of span",
     "test points inside the range",
   ),
+  "model/signal-outside-range": warn(
+    "the signal {signal} {unit} lies outside {lower} to {upper} {unit} by more than 10 % of that span",
+    "the signal as it was read; where it was mistyped, the row with its reason in the column rejected",
+  ),
   "model/readings-out-of-order": warn(
     "the reference goes {actual} here, in a {direction} run of cycle {cycle}",
     "rising readings that rise and falling readings that fall, in the order in which they were taken",

@@ -22,6 +22,7 @@ export const optionProblems = {
     "a calibration of the tag, or one of the two options alone",
   ),
   "options/not-found": stop("there is no such file or folder", "the folder of a workbook, or a lone table of readings"),
+  "options/no-such-record": stop("there is no such file", "the page of a record, such as reports/LT-101/C-0001.html"),
   "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
   "options/not-a-filing-folder": stop("there is no {ledger} in it", "a folder into which spanwright file put records"),

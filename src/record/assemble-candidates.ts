@@ -10,6 +10,7 @@ import { assembleSound } from "./assemble-sound.ts";
 import type { CandidatesRecord } from "./candidates-schema.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { tablePhase } from "./phase-name.ts";
+import { phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
 import { readingResolutions, stepsOf } from "./typed-resolution.ts";
 
@@ -53,8 +54,9 @@ function sourceRow({ file, line, cells: { tags: _, ...cells } }: CalibrationRows
   return { file, line, cells };
 }
 
-function whyShown({ phases, recommendation }: CalibrationRecord): CandidatesRecord["because"] | undefined {
-  const verdict = (phases.asLeft ?? phases.asFound)?.verdict ?? null;
+function whyShown(record: CalibrationRecord): CandidatesRecord["because"] | undefined {
+  const { phases, recommendation } = record;
+  const verdict = phaseStatement(record, phases.asLeft === undefined ? "asFound" : "asLeft");
   const advised = recommendation?.asLeft ?? recommendation?.asFound;
   if (advised && [advised, ...advised.also].some(({ action }) => action === "replace"))
     return "replacing is recommended";
@@ -88,5 +90,7 @@ function standardsOf(
     decimalMarkOf(rows, "readings"),
   );
   const curve = { stage, curve: [], readings: [] };
-  return standardsUncertainty(budgetBasis({ instrument, calibration, standards, steps: stepsOf(typed) }, curve, loopOf(instrument)));
+  return standardsUncertainty(
+    budgetBasis({ instrument, calibration, standards, steps: stepsOf(typed) }, curve, loopOf(instrument)),
+  );
 }

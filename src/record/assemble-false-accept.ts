@@ -1,3 +1,4 @@
+import { hasTolerance } from "../analysis/place-in-range.ts";
 import type { Instrument } from "../model/instrument.ts";
 import { globalFalseAccept } from "../verdict/global-false-accept.ts";
 import type { CalibrationRecord, JudgedPointRecord } from "./record-schema.ts";
@@ -32,8 +33,8 @@ export function falseAcceptOf(
   filedRate?: CalibrationRecord["filedRate"],
 ): CalibrationRecord["falseAccept"] {
   const [point] = (phase?.points ?? [])
-    .filter(({ toleranceLow, toleranceHigh }) => toleranceHigh > toleranceLow)
-    .toSorted((a, b) => a.testUncertaintyRatio - b.testUncertaintyRatio);
+    .filter(hasTolerance)
+    .toSorted((one, other) => one.testUncertaintyRatio - other.testUncertaintyRatio);
   const inToleranceRate = instrument.inToleranceRate ?? rateOf(filedRate);
   if (inToleranceRate === undefined || point === undefined) return undefined;
   const { testUncertaintyRatio, guardBand, toleranceLow, toleranceHigh } = point;

@@ -1,9 +1,11 @@
 import { analogErrorAt } from "../analysis/analog-error-at.ts";
 import { isDetermined } from "../analysis/figure.ts";
+import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
 import { loopOf } from "../analysis/loop.ts";
 import { joined, outsideStretches } from "../analysis/outside-stretches.ts";
-import { toleranceAt } from "../analysis/tolerance.ts";
+import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
 import { isInTolerance } from "../verdict/is-in-tolerance.ts";
+import { simpleAcceptance } from "../verdict/simple-acceptance.ts";
 import type { ImpactRecord } from "./impact-schema.ts";
 import { phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "./record-schema.ts";
@@ -74,7 +76,7 @@ function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[])
       errorValue: error === undefined ? null : inControllerUnit(record, error.errorDistance),
       toleranceLow: low,
       toleranceHigh: high,
-      isOutside: error === undefined ? null : error.errorDistance < low || error.errorDistance > high,
+      isOutside: error === undefined ? null : !isInside(record, error.errorDistance, { low, high }),
     };
   });
 }
@@ -93,15 +95,19 @@ function inControllerUnit({ instrument }: CalibrationRecord, errorDistance: numb
   return (errorDistance * (valueUpper - valueLower)) / (rangeUpper - rangeLower);
 }
 
+/** How a decimal number is stored must not decide. */
+function isInside({ instrument }: CalibrationRecord, error: number, limits: ToleranceLimits): boolean {
+  return simpleAcceptance(error, limits, greatestDistanceOf(instrument)) === "pass";
+}
+
 /** Outside in either direction is outside. */
-function outsideOf({ instrument }: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["outside"] {
-  const distancePerPercent = (instrument.rangeUpper - instrument.rangeLower) / 100;
+function outsideOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["outside"] {
+  const distancePerPercent = (record.instrument.rangeUpper - record.instrument.rangeLower) / 100;
   const curve = (side: "up" | "down") =>
-    points.map(({ reference, mean, toleranceLow, toleranceHigh, ...sides }) => ({
-      reference,
-      error: (sides[side] ?? mean) * distancePerPercent,
-      low: toleranceLow,
-      high: toleranceHigh,
-    }));
+    points.map(({ reference, mean, toleranceLow: low, toleranceHigh: high, ...sides }) => {
+      const found = (sides[side] ?? mean) * distancePerPercent;
+      const error = isInside(record, found, { low, high }) ? Math.min(Math.max(found, low), high) : found;
+      return { reference, error, low, high };
+    });
   return [...joined([...outsideStretches(curve("up")), ...outsideStretches(curve("down"))])];
 }

@@ -31,10 +31,7 @@ export function assembleRecommendation(record: CalibrationRecord): Pick<Calibrat
   };
 }
 
-function phaseOf(
-  record: CalibrationRecord,
-  name: PhaseName,
-): RecommendationRecord["asFound"] | undefined {
+function phaseOf(record: CalibrationRecord, name: PhaseName): RecommendationRecord["asFound"] | undefined {
   const phase = record.phases[name];
   return phase && recommend(phaseStateOf(record, name, phase));
 }

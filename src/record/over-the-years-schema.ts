@@ -96,7 +96,7 @@ export const overTheYearsSchema = z.strictObject({
         "no test point judged",
       ]),
       from: z.int().describe("months so far"),
-      isAgreed: z.boolean().describe("that many months are the interval as stated, not the time that passed"),
+      isStated: z.boolean().describe("that many months are the interval as stated, not the time that passed"),
       factor: finite,
       days: z.int().describe("that had passed"),
       asFound: statementSchema,

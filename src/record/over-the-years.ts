@@ -1,18 +1,12 @@
-import type { DatedRecord } from "../analysis/dated-states.ts";
 import { isAdjusted, leftState } from "../analysis/dated-states.ts";
-import { dayNumber, daysPerYear } from "../analysis/day-number.ts";
-import { partOfTolerance, pointAt } from "../analysis/place-in-range.ts";
+import { daysPerYear } from "../analysis/day-number.ts";
+import { pointAt, worstPoint } from "../analysis/place-in-range.ts";
 import { type IntervalSettings, usualIntervalSettings } from "../verdict/intervals/interval-settings.ts";
 import type { OverTheYears, RecordOverTheYears } from "./over-the-years-schema.ts";
 import { bandOf, leadingPlace, type PlaceFigures, placesOf } from "./places-over-the-years.ts";
 import { proposedIntervals } from "./proposed-intervals.ts";
-import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
-
-/** What is known of one filed record of the tag. */
-export type YearRecord = Omit<RecordSummary, "tag" | "sha256" | "nextDue">;
-
-/** The same with its day, for whoever counts days. */
-export type DatedSummary = YearRecord & DatedRecord<PhaseSummary> & { performedOn: string };
+import type { PhaseSummary } from "./record-summary-schema.ts";
+import { type DatedSummary, recordsOfOneLoop, type YearRecord } from "./records-of-one-loop.ts";
 
 export type OverTheYearsOptions = {
   /** Whole months between calibrations, as stated for the loop now. */
@@ -24,10 +18,8 @@ export type OverTheYearsOptions = {
  * A loop over its filed records: how its error moved between adjustments, when it is expected to meet a limit, which
  * intervals follow by ILAC-G24, how often it was found in tolerance.
  *
- * A record of another range or unit is another loop, and one without a day has no place in time: neither is taken, and
- * both are told.
- *
- * @param all records of one tag, the last revision of each, any order; distances in the unit of the last one
+ * @param all records of one tag, the last revision of each; any order, but for those of one day; distances in the unit of
+ *   the last one
  * @param options stated interval, other settings for the proposals
  * @returns figures at full precision; undefined where no record has a day
  * Source: ILAC-G24:2022 / OIML D 10; that the test point whose forecast meets a limit first speaks for the loop is own
@@ -38,47 +30,20 @@ export function overTheYears(
   all: readonly YearRecord[],
   { intervalMonths, settings = usualIntervalSettings }: OverTheYearsOptions = {},
 ): OverTheYears | undefined {
-  const { records, leftOut } = ofOneLoop(all);
+  const { records, leftOut } = recordsOfOneLoop(all);
   const last = records.at(-1);
   if (last === undefined) return undefined;
   const places = placesOf(records);
   const leading = leadingPlace(places);
-  const { line } = (leading === null ? undefined : places[leading]) ?? {};
+  const place = leading === null ? undefined : places[leading];
   return {
-    records: rowsOf(records, leading === null ? undefined : places[leading]),
+    records: rowsOf(records, place),
     leftOut: [...leftOut],
     leading,
-    places: places.map(({ line: _, crossing: __, partNow: ___, ...place }) => place),
-    band: line === undefined ? [] : bandOf(line, places[leading ?? 0]?.crossing, last.day),
-    ...proposedIntervals(records, leading === null ? undefined : places[leading], { intervalMonths, settings }),
+    places: places.map(({ line: _, crossing: __, partNow: ___, ...figures }) => figures),
+    band: place?.line === undefined ? [] : bandOf(place.line, place.crossing, last.day),
+    ...proposedIntervals(records, place, { intervalMonths, settings }),
     settings,
-  };
-}
-
-function ofOneLoop(all: readonly YearRecord[]): { records: readonly DatedSummary[]; leftOut: readonly string[] } {
-  const dated = all
-    .flatMap((record) => {
-      const { performedOn } = record;
-      return performedOn === null ? [] : [{ ...record, performedOn, day: dayNumber(performedOn) }];
-    })
-    .sort((one, other) => one.day - other.day);
-  const last = dated.at(-1);
-  const isOther = (record: DatedSummary) =>
-    (["distanceUnit", "rangeLower", "rangeUpper"] as const).some((name) => record[name] !== last?.[name]);
-  const first = dated.findLastIndex(isOther) + 1;
-  return {
-    records: dated.slice(first),
-    leftOut: [
-      ...all
-        .filter(({ performedOn }) => performedOn === null)
-        .map(({ calibration }) => `${calibration}: its day is not stated`),
-      ...dated
-        .slice(0, first)
-        .map(
-          (record) =>
-            `${record.calibration}: ${isOther(record) ? "of another range or unit" : "from before the range changed"}`,
-        ),
-    ],
   };
 }
 
@@ -118,12 +83,7 @@ function figuresOf(point: NonNullable<State["point"]>): NonNullable<State["point
 
 /** Infinity, where a side of the tolerance allows nothing, cannot be written. */
 function worstOf({ points }: PhaseSummary): State["worst"] {
-  const [worst] = points
-    .map((point) => ({
-      point,
-      part: partOfTolerance(point.errorDistance, point.toleranceLow, point.toleranceHigh),
-    }))
-    .toSorted((one, other) => (one.part === other.part ? 0 : other.part - one.part));
+  const worst = worstPoint(points);
   if (worst === undefined) return null;
   const { point, part } = worst;
   return { point: point.point, ...figuresOf(point), partOfTolerance: Number.isFinite(part) ? part : null };

@@ -1,5 +1,6 @@
 import { spanOf } from "../analysis/ideal-characteristic.ts";
 import { loopOf } from "../analysis/loop.ts";
+import { hasTolerance, partOfTolerance } from "../analysis/place-in-range.ts";
 import type { StageName } from "../analysis/stage-lines.ts";
 import { toleranceAt } from "../analysis/tolerance.ts";
 import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
@@ -20,14 +21,10 @@ import { switchedStates } from "./switched-states.ts";
  * Source: the parts' own files.
  * @example phaseStateOf(record, "asFound", phase).sensor?.worst // 1.9
  */
-export function phaseStateOf(
-  record: CalibrationRecord,
-  name: PhaseName,
-  phase: PhaseRecord,
-): PhaseState {
+export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): PhaseState {
   const { instrument, decisionRule, reteach, causes, phases } = record;
   const forecast = reteach?.[name];
-  const partOf = partOfTolerance(record);
+  const partOf = partOfToleranceIn(record);
   const isLast = name === "asLeft" || phases.asLeft === undefined;
   const isWhole = phase.judged === "value";
   const explained = record.sound?.explained.find((one) => one.phase === name);
@@ -52,8 +49,8 @@ export function phaseStateOf(
     stageParts: (causes?.[name]?.stageLines ?? []).map((line) => ({
       stage: line.stage as StageName,
       part: Math.max(
-        Math.abs(partOf(line.errorAtLower.percentSpan, instrument.rangeLower)),
-        Math.abs(partOf(line.errorAtUpper.percentSpan, instrument.rangeUpper)),
+        partOf(line.errorAtLower.percentSpan, instrument.rangeLower),
+        partOf(line.errorAtUpper.percentSpan, instrument.rangeUpper),
       ),
     })),
     findings: causes?.[name]?.findings ?? [],
@@ -61,8 +58,8 @@ export function phaseStateOf(
     scatter:
       phase.repeatability === null
         ? { notDetermined: phase.notDetermined.repeatability ?? "not in these data" }
-        : Math.abs(partOf(phase.repeatability.percentSpan / 2, phase.repeatability.point)),
-    gap: phase.hysteresis && Math.abs(partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point)),
+        : partOf(phase.repeatability.percentSpan / 2, phase.repeatability.point),
+    gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
     isTargetProved:
       record.loopChecks?.items.some(({ item, result }) => item === "target" && result === "pass") ?? false,
     newConstants: forecast?.newConstants?.worst.statement ?? null,
@@ -76,20 +73,18 @@ export function phaseStateOf(
   };
 }
 
-/** An error in percent of span over the tolerance at a distance, on its side; that of the middle where there is none. */
+/** An error in percent of span over the tolerance at a distance, without sign; over that of the middle where it is none. */
 type PartOf = (percentSpan: number, reference: number) => number;
 
-function partOfTolerance({ instrument }: CalibrationRecord): PartOf {
+function partOfToleranceIn({ instrument }: CalibrationRecord): PartOf {
   const { toleranceTerms, characteristics } = loopOf(instrument);
   const { signal } = characteristics;
-  const limitAt = (reference: number, isBelow: boolean) => {
-    const { low, high } = toleranceAt(toleranceTerms, signal, reference);
-    return isBelow ? -low : high;
-  };
+  const limitsAt = (reference: number) => toleranceAt(toleranceTerms, signal, reference);
   const middle = (signal.rangeLower + signal.rangeUpper) / 2;
   return (percentSpan, reference) => {
-    const distance = (percentSpan * spanOf(signal)) / 100;
-    return distance / (limitAt(reference, distance < 0) || limitAt(middle, distance < 0));
+    const there = limitsAt(reference);
+    const { low, high } = there.high > there.low ? there : limitsAt(middle);
+    return partOfTolerance((percentSpan * spanOf(signal)) / 100, low, high);
   };
 }
 
@@ -105,18 +100,18 @@ function partState(
   return { statement, worst: Math.max(0, ...parts), forecast: curve ? forecastOf(curve, partOf) : null };
 }
 
+/** Where nothing is allowed, at a distance of 0 by percent of reading, there is no part to speak of. */
 function readingPart(reading: ReadingRecord, name: "errorDistance" | "loopErrorDistance"): number {
-  const error = reading[name];
-  if (error === undefined || error === 0 || reading.leftOut !== undefined) return 0;
-  const limit = error < 0 ? reading.toleranceLow : reading.toleranceHigh;
-  return limit === 0 ? 0 : error / limit;
+  const { [name]: error, toleranceLow, toleranceHigh, leftOut } = reading;
+  const isCounted = error !== undefined && leftOut === undefined && hasTolerance(reading);
+  return isCounted ? partOfTolerance(error, toleranceLow, toleranceHigh) : 0;
 }
 
 function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, partOf: PartOf): Forecast {
   const left = ({ statement, errorDistance, errorPercentSpan, point }: ErrorLeftRecord) => ({
     statement,
     errorDistance,
-    part: Math.abs(partOf(errorPercentSpan, point)),
+    part: partOf(errorPercentSpan, point),
   });
   return {
     now: left(now),
@@ -159,6 +154,6 @@ function worstLeftPart(
   partOf: PartOf,
 ): number {
   const span = instrument.rangeUpper - instrument.rangeLower;
-  const parts = points.map(({ left, reference }) => Math.abs(partOf((100 * left) / span, reference)));
-  return Math.max(Math.abs(partOf((100 * worstLeft) / span, instrument.rangeUpper)), ...parts);
+  const parts = points.map(({ left, reference }) => partOf((100 * left) / span, reference));
+  return Math.max(partOf((100 * worstLeft) / span, instrument.rangeUpper), ...parts);
 }

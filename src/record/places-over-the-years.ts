@@ -3,10 +3,10 @@ import { dateOf, daysPerYear } from "../analysis/day-number.ts";
 import { type DriftLine, driftLine, predictedError } from "../analysis/drift-line.ts";
 import { isDetermined } from "../analysis/figure.ts";
 import { horizonYears, type LimitCrossing, limitCrossing } from "../analysis/limit-crossing.ts";
-import { partOfTolerance, pointAt, toleranceNear } from "../analysis/place-in-range.ts";
-import type { DatedSummary } from "./over-the-years.ts";
+import { hasTolerance, partOfTolerance, pointAt, toleranceNear } from "../analysis/place-in-range.ts";
 import type { OverTheYears, PlaceOverTheYears } from "./over-the-years-schema.ts";
 import type { PhaseSummary } from "./record-summary-schema.ts";
+import type { DatedSummary } from "./records-of-one-loop.ts";
 
 /** One place of the range, with what its figures rest on. */
 export type PlaceFigures = PlaceOverTheYears & {
@@ -41,7 +41,10 @@ export function placesOf(records: readonly DatedSummary[]): readonly PlaceFigure
   return placesToFollow(newest, last).map((place) => figuresAt(place, { states, last, isSinceAdjustment }));
 }
 
-function placesToFollow({ points }: PhaseSummary, { rangeLower, rangeUpper }: DatedSummary): readonly Place[] {
+function placesToFollow(
+  { points }: PhaseSummary,
+  { rangeLower, rangeUpper, pointsOf }: DatedSummary,
+): readonly Place[] {
   const span = rangeUpper - rangeLower;
   const testPoints = points.map(
     ({ point, toleranceLow, toleranceHigh }): Place => ({
@@ -64,8 +67,11 @@ function placesToFollow({ points }: PhaseSummary, { rangeLower, rangeUpper }: Da
     },
     limits: toleranceNear(points, distance),
   });
+  testPoints.sort((one, other) => one.distance - other.distance);
+  // The fitted line is the sensor's, which says nothing of what the controller shows.
+  if (pointsOf === "controller") return testPoints;
   return [
-    ...testPoints.sort((one, other) => one.distance - other.distance),
+    ...testPoints,
     lineEnd("line at the lower end", rangeLower, ({ zeroError }) => zeroError),
     lineEnd("line at the upper end", rangeUpper, ({ zeroError, spanError }) =>
       zeroError === null || spanError === null ? null : zeroError + spanError,
@@ -96,15 +102,11 @@ function figuresAt(place: Place, { states, last, isSinceAdjustment }: Since): Pl
   return { ...described, ...driftAt(line), ...meetsAt(crossing), line, crossing, partNow };
 }
 
-/** A tolerance in percent of reading is none at a distance of 0, and nothing can be asked of an error there. */
-function hasTolerance({ toleranceLow, toleranceHigh }: Pick<PlaceOverTheYears, "toleranceLow" | "toleranceHigh">) {
-  return toleranceHigh > toleranceLow;
-}
-
 function driftAt({ perYear, fit }: DriftLine): Pick<PlaceOverTheYears, "drift"> {
   const { value, low, high } = perYear;
   const { degreesOfFreedom, residualStdDev } = fit;
-  return { drift: { perYear: value, low, high, residualStdDev: residualStdDev ?? 0, degreesOfFreedom } };
+  if (residualStdDev === null) throw new RangeError("driftAt: two points leave no scatter");
+  return { drift: { perYear: value, low, high, residualStdDev, degreesOfFreedom } };
 }
 
 function meetsAt(crossing: LimitCrossing | undefined): Pick<PlaceOverTheYears, "meets" | "notDetermined"> {
@@ -140,8 +142,10 @@ function dayOf({ crossing }: PlaceFigures): number {
   return crossing?.day ?? Number.MAX_SAFE_INTEGER;
 }
 
-/** Enough for a curve without corners. */
-const bandRows = 40;
+/** Steps; enough for a curve without corners. */
+const bandSteps = 40;
+/** A line over a few days is drawn as far ahead as one over so many: own choice. */
+const fewestDaysDrawn = 30;
 
 /**
  * The prediction band from the first day of the line to some time after it meets a limit, to draw it.
@@ -154,11 +158,11 @@ const bandRows = 40;
  * @example bandOf(line, undefined, 19783)[0].on // the first day of the line
  */
 export function bandOf(line: DriftLine, crossing: LimitCrossing | undefined, lastDay: number): OverTheYears["band"] {
-  const recorded = Math.max(lastDay - line.firstDay, 30);
+  const recorded = Math.max(lastDay - line.firstDay, fewestDaysDrawn);
   const end = crossing === undefined ? lastDay + recorded : Math.max(crossing.day, lastDay) + Math.ceil(recorded / 3);
   const stretch = Math.min(end, lastDay + Math.floor(horizonYears * daysPerYear)) - line.firstDay;
-  return Array.from({ length: bandRows + 1 }, (_, step) => {
-    const day = line.firstDay + Math.round((stretch * step) / bandRows);
+  return Array.from({ length: bandSteps + 1 }, (_, step) => {
+    const day = line.firstDay + Math.round((stretch * step) / bandSteps);
     return { on: dateOf(day), ...predictedError(line, day) };
   });
 }

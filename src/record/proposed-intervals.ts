@@ -1,18 +1,18 @@
 import { leftState } from "../analysis/dated-states.ts";
-import { dayNumber, daysPerYear } from "../analysis/day-number.ts";
+import { dayNumber, daysPerMonth } from "../analysis/day-number.ts";
 import { predictedError } from "../analysis/drift-line.ts";
 import { isDetermined } from "../analysis/figure.ts";
 import { observedRate } from "../analysis/observed-rate.ts";
-import { partOfTolerance } from "../analysis/place-in-range.ts";
+import { worstPoint } from "../analysis/place-in-range.ts";
 import { controlChartInterval } from "../verdict/intervals/control-chart-interval.ts";
-import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import type { IntervalSettings } from "../verdict/intervals/interval-settings.ts";
 import { staircaseInterval } from "../verdict/intervals/staircase-interval.ts";
+import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import { monthsLater } from "./next-due.ts";
-import type { DatedSummary } from "./over-the-years.ts";
 import type { OverTheYears } from "./over-the-years-schema.ts";
 import type { PlaceFigures } from "./places-over-the-years.ts";
-import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
+import type { PhaseSummary } from "./record-summary-schema.ts";
+import type { DatedSummary } from "./records-of-one-loop.ts";
 
 type Proposals = Pick<OverTheYears, "reliability" | "staircase" | "controlChart" | "notDetermined">;
 type Basis = { intervalMonths: number | undefined; settings: IntervalSettings };
@@ -86,27 +86,23 @@ function staircaseOf(
   if (asFound === "cannot be decided") return "how the loop was found cannot be decided";
   if (!isLeftInTolerance(now)) return notLeftInTolerance;
   const days = now.day - before.day;
-  const months = intervalMonths ?? Math.max(1, Math.round((12 * days) / daysPerYear));
+  const months = intervalMonths ?? Math.max(1, Math.round(days / daysPerMonth));
   const part = greatestPart(now.asFound);
   const step = staircaseInterval({ asFound, partOfTolerance: part, months, days }, settings);
   return {
     ...step,
-    on: dueOn(now, step.months),
-    isAgreed: intervalMonths !== undefined,
+    on: monthsLater(now.performedOn, step.months),
+    isStated: intervalMonths !== undefined,
     days,
     asFound,
     partOfTolerance: part,
   };
 }
 
-/** Of test points that have a tolerance; Infinity, where one side of it allows nothing, cannot be written. */
+/** Infinity, where one side of the tolerance allows nothing, cannot be written. */
 function greatestPart(phase: PhaseSummary | null): number | null {
-  const points = (phase?.points ?? []).filter(({ toleranceLow, toleranceHigh }) => toleranceHigh > toleranceLow);
-  const parts = points.map(({ errorDistance, toleranceLow, toleranceHigh }) =>
-    partOfTolerance(errorDistance, toleranceLow, toleranceHigh),
-  );
-  const greatest = Math.max(...parts);
-  return Number.isFinite(greatest) ? greatest : null;
+  const part = worstPoint(phase?.points ?? [])?.part ?? null;
+  return part !== null && Number.isFinite(part) ? part : null;
 }
 
 function controlChartOf(
@@ -124,10 +120,6 @@ function controlChartOf(
     (months) => dayNumber(monthsLater(now.performedOn, months)),
     settings,
   );
-  const on = proposed.months === 0 ? null : dueOn(now, proposed.months);
+  const on = proposed.months === 0 ? null : monthsLater(now.performedOn, proposed.months);
   return { ...proposed, on, predicted: on === null ? null : predictedError(line, dayNumber(on)) };
-}
-
-function dueOn({ performedOn }: Pick<RecordSummary, "performedOn"> & { performedOn: string }, months: number): string {
-  return monthsLater(performedOn, months);
 }

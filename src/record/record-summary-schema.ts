@@ -30,7 +30,7 @@ export const phaseSummarySchema = z.strictObject({
   worstUncertainty: finite.nullable().describe("expanded uncertainty at the worst test point"),
   zeroError: finite.nullable().describe("percent of span"),
   spanError: finite.nullable().describe("percent of span"),
-  points: z.array(summaryPointSchema).describe("of the loop up to the controller where its values were read"),
+  points: z.array(summaryPointSchema).describe("of the part of the loop that `pointsOf` names"),
 });
 
 /** One record in short, by which a later one of the same tag, a history and a register know it. */
@@ -43,7 +43,11 @@ export const recordSummarySchema = z.strictObject({
   distanceUnit: z.enum(distanceUnits),
   rangeLower: finite,
   rangeUpper: finite,
+  serial: z.string().nullable().describe("serial number of the sensor"),
   adjustment: z.enum(adjustments).nullable(),
+  pointsOf: z
+    .enum(["sensor", "controller"])
+    .describe("the whole loop up to the controller where its values were read in every phase, else the sensor"),
   asFound: phaseSummarySchema.nullable(),
   asLeft: phaseSummarySchema.nullable(),
   nextDue: z.iso.date().nullable(),

@@ -25,6 +25,7 @@ export function recordSummary(record: SealedRecord): RecordSummary {
  */
 export function unsealedSummary(record: CalibrationRecord): Omit<RecordSummary, "sha256"> {
   const { instrument, calibration, phases } = record;
+  const pointsOf = partReadThroughout(record);
   return {
     tag: instrument.tag,
     calibration: calibration.calibration,
@@ -33,16 +34,35 @@ export function unsealedSummary(record: CalibrationRecord): Omit<RecordSummary, 
     distanceUnit: instrument.distanceUnit,
     rangeLower: instrument.rangeLower,
     rangeUpper: instrument.rangeUpper,
+    serial: instrument.serial ?? null,
     adjustment: calibration.adjustment ?? null,
-    asFound: phases.asFound === undefined ? null : phaseSummary(record, "asFound", phases.asFound),
-    asLeft: phases.asLeft === undefined ? null : phaseSummary(record, "asLeft", phases.asLeft),
+    pointsOf,
+    asFound: phases.asFound === undefined ? null : phaseSummary(record, "asFound", phases.asFound, pointsOf),
+    asLeft: phases.asLeft === undefined ? null : phaseSummary(record, "asLeft", phases.asLeft, pointsOf),
     nextDue: record.nextDue ?? null,
   };
 }
 
-function phaseSummary(record: CalibrationRecord, name: "asFound" | "asLeft", phase: PhaseRecord): PhaseSummary {
+/** One part for all phases, for errors of the sensor and of the whole loop are not to be compared. */
+function partReadThroughout({ phases }: CalibrationRecord): RecordSummary["pointsOf"] {
+  const present = [phases.asFound, phases.asLeft].filter((phase) => phase !== undefined);
+  return present.every((phase) => pointsOfPart(phase, "controller") !== undefined) ? "controller" : "sensor";
+}
+
+/** Where the controller's value is all that was read, the judged points are those of the whole loop. */
+function pointsOfPart({ judged, points, controllerPoints }: PhaseRecord, part: RecordSummary["pointsOf"]) {
+  if (judged === "value") return part === "controller" ? points : undefined;
+  return part === "controller" ? controllerPoints : points;
+}
+
+function phaseSummary(
+  record: CalibrationRecord,
+  name: "asFound" | "asLeft",
+  phase: PhaseRecord,
+  pointsOf: RecordSummary["pointsOf"],
+): PhaseSummary {
   const { worst, worstPoint } = phase;
-  const points = phase.controllerPoints ?? phase.points;
+  const points = pointsOfPart(phase, pointsOf) ?? [];
   const worstJudged =
     worstPoint === null
       ? undefined

@@ -2,10 +2,8 @@ import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
 import { isInTolerance } from "../verdict/is-in-tolerance.ts";
 import { numberWords } from "../verdict/limit-words.ts";
 import type { LoopLimit } from "../verdict/loop-limits.ts";
+import { simpleAcceptance } from "../verdict/simple-acceptance.ts";
 import type { CalibrationRecord, PhaseRecord } from "./record-schema.ts";
-
-/** How a decimal number is stored must not decide: a part of the greatest distance, as in `simple-acceptance.ts`. */
-const storedDigits = 1e-12;
 
 /**
  * What the readings of the last phase say of two items of a loop check: whether the value shown is that computed from
@@ -48,7 +46,7 @@ function scalingOf(
     `${title}, computing the value from raw counts differs from the value shown by ` +
     `${numberWords(worst.scaling, unit, 3)} at ${numberWords(worst.reference, unit)}, tolerance there ` +
     numberWords(worst.limit, unit, 3);
-  const slack = storedDigits * greatestDistanceOf(instrument);
-  const isPass = Math.abs(worst.scaling) <= Math.abs(worst.limit) + slack;
+  const limits = { low: -Math.abs(worst.limit), high: Math.abs(worst.limit) };
+  const isPass = simpleAcceptance(worst.scaling, limits, greatestDistanceOf(instrument)) === "pass";
   return { finding: { isPass, says }, basis: "the readings" };
 }

@@ -1,5 +1,6 @@
 import { sentenceCase } from "../charts/chart-words.ts";
 import type { OverTheYears, PlaceOverTheYears, RecordOverTheYears } from "../record/over-the-years-schema.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import { plainNumber } from "./number-style.ts";
@@ -30,6 +31,14 @@ export function forecastWords({ meets, drift, notDetermined }: PlaceOverTheYears
   return meets.isAlready
     ? `reaches beyond the ${meets.limit} limit already`
     : `meets the ${meets.limit} limit on ${meets.on}`;
+}
+
+/** For the first page, where a day can be given: "meets the upper limit on 2026-07-06, before the next due date". */
+export function forecastAnswer({ overTheYears, nextDue }: CalibrationRecord): string | undefined {
+  const place = overTheYears && leadingPlaceOf(overTheYears);
+  if (place === undefined || place.meets === null) return undefined;
+  const isBeforeDue = nextDue !== undefined && place.meets.on < nextDue;
+  return `${forecastWords(place)}${isBeforeDue ? ", before the next due date" : ""}`;
 }
 
 /** "+2.10 ± 0.40", or that nothing was measured there. */
@@ -72,14 +81,14 @@ function percent(part: number): string {
 /** How the staircase came to its step, sentence by sentence. */
 export function staircaseWorking({ staircase, settings }: OverTheYears): readonly string[] {
   if (staircase === null) return [];
-  const { from, isAgreed, days, asFound, partOfTolerance, factor, months } = staircase;
+  const { from, isStated, days, asFound, partOfTolerance, factor, months } = staircase;
   const part =
     partOfTolerance === null
       ? ""
       : `; the mean error that took up the most of its tolerance took up ${percent(partOfTolerance)} of it`;
   const caps = `held between ${settings.leastMonths} and ${settings.mostMonths} months`;
   return [
-    isAgreed
+    isStated
       ? `The interval as stated is ${monthsWords(from)}; ${days} days had passed.`
       : `No interval is stated; the ${days} days that had passed count as ${monthsWords(from)}.`,
     `As found: ${asFound}${part}.`,

@@ -1,7 +1,7 @@
 import type { ImpactRecord } from "../record/impact-schema.ts";
 import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
-import { writeFixed } from "../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
+import type { NumberStyle } from "./number-style.ts";
 import { failedOutputs } from "./switching-texts.ts";
 
 /** From when to when the loop may have been out of tolerance. */
@@ -61,7 +61,7 @@ export function signWords(impact: ImpactRecord): string {
   return `${shows[0]?.toUpperCase()}${shows.slice(1)} ${short ? "less" : "more"} distance than there was.`;
 }
 
-/** An error in the controller's unit, with three digits of what the tolerance is worth there. */
+/** An error in the controller's unit, with its sign and three digits: "+19.0". */
 export function valueErrorWords(errorValue: number | null): string {
-  return errorValue === null ? "–" : plainNumber(Number(errorValue.toPrecision(3)));
+  return errorValue === null ? "–" : writeSigned(errorValue, decimalsForSignificant(errorValue, 3));
 }

@@ -27,7 +27,7 @@ export function curableWords(record: CalibrationRecord, curve: CorrectedCurve, s
   const reason =
     whyNot?.because === "spread at one point"
       ? `at ${at} the errors alone lie apart by twice ${half}, more than any zero and span can bring inside (hysteresis or scatter)`
-      : `even the best two constants leave ${half} at ${at} (curvature)`;
+      : `even the best two constants leave ${half} at ${at} (curvature, or a value that moves in steps)`;
   return `No re-teach can cure it: ${reason}.`;
 }
 

@@ -151,6 +151,7 @@ export function meanWords(
 ): string | undefined {
   const found = which === "operating" ? operating : release;
   if (found === null) return undefined;
+  if (found.count === 1) return `${writeFixed(found.mean, decimals)} ${unit}, 1 trip`;
   const range = `${writeFixed(found.least, decimals)} to ${writeFixed(found.greatest, decimals)}`;
   return `${writeFixed(found.mean, decimals + 1)} ${unit}, mean of ${found.count} (${range})`;
 }

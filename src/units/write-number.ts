@@ -73,3 +73,18 @@ function wholeDigits(size: number, decimals: number): string {
   const fraction = decimals > 0 ? `.${"0".repeat(decimals)}` : "";
   return `${BigInt(size)}${fraction}`;
 }
+
+/**
+ * A number with the digits that it was typed with, as far as a stored number shows them.
+ *
+ * @param value any finite number
+ * @returns no more than twelve significant digits and no zeros at the end; six digits for one so small or great that it
+ *   would need an exponent
+ * Source: own choice: twelve digits are what rounding of stored decimal numbers leaves alone.
+ * @example writePlain(0.1 + 0.2) // "0.3"
+ */
+export function writePlain(value: number): string {
+  const shortest = String(Number(value.toPrecision(12)));
+  const decimals = shortest.includes("e") ? decimalsForSignificant(value, 6) : (shortest.split(".")[1]?.length ?? 0);
+  return writeFixed(value, decimals);
+}

@@ -57,6 +57,22 @@ export function numberWords(value: number, unit: string | null, digits = digitsS
 }
 
 /**
+ * A number that must not be exceeded, for a sentence: rounded down, so that what is printed is allowed.
+ *
+ * @param value above zero
+ * @param unit null for none
+ * @param digits significant digits
+ * @returns the number without zeros at the end
+ * Source: own choice.
+ * @example mostWords(4.358899, "mm", 2) // "4.3 mm"
+ */
+export function mostWords(value: number, unit: string | null, digits: number): string {
+  const nearest = Number(value.toPrecision(digits));
+  const step = 10 ** (Math.floor(Math.log10(value)) - digits + 1);
+  return numberWords(nearest > value * (1 + storedDigits) ? nearest - step : nearest, unit, digits);
+}
+
+/**
  * A number that breaks its limits, in words, with as many digits as it takes to see that.
  *
  * @param value outside the limits

@@ -42,9 +42,12 @@ export function neededColumns(columns: readonly Column[], firstLook: boolean): r
   return columns.filter(({ required, missingAtFirstLook }) => required && !(firstLook && missingAtFirstLook));
 }
 
+/** "Reference (mm)" was meant as the column reference; the unit stands in the instrument's row. */
+const unitInBrackets = /\s*[([][^)\]]*[)\]]\s*$/u;
+
 function unknownValues({ table }: RawTable<AnyTableName>, text: string): { nearest: string; columns: string } {
   const names = tableColumns(table).map(({ name }) => name);
-  const nearest = nearestWord(foldedColumnName(text), names);
+  const nearest = nearestWord(foldedColumnName(text.replace(unitInBrackets, "")), names);
   if (nearest === undefined) return { nearest: "", columns: names.join(", ") };
   return { nearest: `; did you mean ${nearest}?`, columns: "a column that the README of spanwright new explains" };
 }

@@ -26,9 +26,18 @@ test("at a test point its own error is given, at both ends too", () => {
   expect(analogErrorAt(points, 200, "approach", 100)).toEqual({ errorDistance: 8, expandedUncertainty: 0.2 });
 });
 
+test("an outermost point stands for a place within 2 % of span beyond it, with its own error", () => {
+  for (const [end, beyond] of [
+    [0, -2],
+    [200, 202],
+  ] as const) {
+    expect(analogErrorAt(points, beyond, "approach", 100)).toEqual(analogErrorAt(points, end, "approach", 100));
+  }
+});
+
 test("nothing is extrapolated", () => {
   const none = { notDetermined: "the set point lies outside the test points" };
-  expect(analogErrorAt(points, -0.1, "approach", 100)).toEqual(none);
-  expect(analogErrorAt(points, 200.1, "approach", 100)).toEqual(none);
+  expect(analogErrorAt(points, -2.1, "approach", 100)).toEqual(none);
+  expect(analogErrorAt(points, 202.1, "approach", 100)).toEqual(none);
   expect(analogErrorAt([], 100, "approach", 100)).toEqual(none);
 });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { historyChart } from "../../src/charts/history-chart.ts";
-import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
 import { frozen } from "./frozen.ts";
 import { expectGolden } from "./golden.ts";
@@ -31,13 +32,6 @@ test("without a line there is no band and no cross, and the title says why", asy
   expect(drawing?.title).toBe("At 500 mm: not enough: two records since the last adjustment.");
   expect(svgTexts(drawing?.svg ?? "")).not.toContain("95 % prediction band");
   expect(drawing?.caption).not.toMatch(/cross|dotted/u);
-});
-
-test("a forecast beyond the limit already, and one that never comes, are told so", async () => {
-  const drifting = [0, 2, 4.4, 4.6].map((error, index) => yearRecord(`202${index}-01-01`, [error, 0, 0]));
-  expect((await historyChart(history(drifting), "wide"))?.title).toMatch(/reaches beyond the upper limit already\.$/u);
-  const still = [0.1, 0.1, 0.1].map((error, index) => yearRecord(`202${index}-01-01`, [error, 0, 0]));
-  expect((await historyChart(history(still), "wide"))?.title).toMatch(/meets no limit, not within 20 years\.$/u);
 });
 
 test("adjustments close together keep their lines, and their words only where there is room", async () => {

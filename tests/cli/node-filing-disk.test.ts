@@ -15,6 +15,7 @@ test("a file is read whole or from a byte on; nothing where there is none or whe
   expect(text(await disk.readFrom(join(folder, "a"), 10))).toBe("");
   expect(await disk.readFrom(join(folder, "a"), 11)).toBeUndefined();
   expect(await disk.read(join(folder, "b"))).toBeUndefined();
+  expect(await disk.read(folder)).toBeUndefined();
   expect(text(await disk.readFrom(join(folder, "b"), 0))).toBe("");
   expect(await disk.readFrom(join(folder, "b"), 1)).toBeUndefined();
 });

@@ -4,6 +4,7 @@ import { entry, phaseInShort } from "./sample-entries.ts";
 
 const before = entry({
   performedOn: "2022-01-01",
+  adjustment: "re-teach",
   asFound: phaseInShort("fail", 9, 9),
   asLeft: phaseInShort("pass", 0.1, 0.1),
 }).summary;
@@ -19,8 +20,8 @@ test("a drift is as found now minus as left before, at the end that moved more, 
   expect("percentSpanPerYear" in falling && Math.abs(falling.percentSpanPerYear + 0.175)).toBeLessThan(1e-15);
 });
 
-test("without an as-left state the one before was left as it was found", () => {
-  const asFoundOnly = { ...before, asLeft: null };
+test("where nothing was adjusted the record before left the loop as it was found", () => {
+  const asFoundOnly = { ...before, adjustment: "none" as const, asLeft: null };
   expect(driftSince(asFoundOnly, now(9, 9))).toEqual({ percentSpanPerYear: 0 });
 });
 
@@ -28,7 +29,9 @@ test.each([
   ["one record only", undefined, now(0, 0)],
   ["the range was another one", before, now(0, 0, { rangeUpper: 200 })],
   ["the range was another one", before, now(0, 0, { distanceUnit: "cm" })],
+  ["another serial number", { ...before, serial: "A-1" }, now(0, 0, { serial: "A-2" })],
   ["no line was fitted", before, now(0, 0, { asFound: null })],
+  ["the record before does not say how it left the loop", { ...before, asLeft: null }, now(0, 0)],
   ["a day is not stated", before, now(0, 0, { performedOn: null })],
   ["under 30 days apart", before, now(0, 0, { performedOn: "2022-01-30" })],
 ])("it is not determined: %s", (reason, earlier, later) => {

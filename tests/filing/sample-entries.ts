@@ -21,6 +21,8 @@ export function entry(summary: Partial<RecordInShort>, more: Partial<IndexEntry>
     distanceUnit: "mm",
     rangeLower: 0,
     rangeUpper: 100,
+    serial: null,
+    pointsOf: "sensor",
     adjustment: "none",
     asFound: phaseInShort("pass"),
     asLeft: null,

@@ -113,7 +113,7 @@ test("a draft that no folder has is refused, and so is a page that was changed",
 
 test("what is missing is told: the page, the words, the calibration in the workbook", async () => {
   const { folder, page } = await filedPage();
-  expect((await amended(folder, "/nowhere/x.html", putRight)).codes).toEqual(["options/not-found"]);
+  expect((await amended(folder, "/nowhere/x.html", putRight)).codes).toEqual(["options/no-such-record"]);
   expect((await amended(folder, page, putRight, { reason: "", by: " " })).codes).toEqual([
     "filing/words-missing",
     "filing/words-missing",

@@ -42,6 +42,6 @@ test.each([
 test("a folder without a ledger is a problem, and none is made", async () => {
   const folder = temporaryFolder();
   const { problems } = await decideFiledFinding(disk, folder, { tag: "LT-1", calibration: "C-1", ...words });
-  expect(problems.all.map(({ code }) => code)).toEqual(["options/not-found"]);
+  expect(problems.all.map(({ code }) => code)).toEqual(["options/not-a-filing-folder"]);
   expect(await disk.namesIn(folder)).toEqual([]);
 });

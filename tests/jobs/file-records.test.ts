@@ -102,7 +102,7 @@ test("what cannot be filed is told, each with its reason, and the others are fil
 
 test("a file that is not there is told", async () => {
   const { problems } = await fileRecords(disk, ["/nowhere/x.html"], { into: temporaryFolder() });
-  expect(problems.all.map(({ code }) => code)).toEqual(["options/not-found"]);
+  expect(problems.all.map(({ code }) => code)).toEqual(["options/no-such-record"]);
 });
 
 test("an option that says nothing is told before anything is filed", async () => {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { historyLines, historyRows } from "../../src/jobs/history-rows.ts";
-import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import { steadyYears, yearRecord } from "../record/sample-years.ts";
 
 const historyFrom = (records: readonly YearRecord[]) => ({

@@ -36,7 +36,7 @@ test("what is no page of a record is told and not printed; the others are", asyn
   expect(written).toEqual(["C-1.pdf"]);
   expect(told.map((sentence) => sentence.split(";")[0])).toEqual([
     "notes.html: this is no record",
-    "gone.html: there is no such file or folder",
+    "gone.html: there is no such file",
     "C-1.json: the page was not printed: it is the record's JSON, not its page",
   ]);
 });

@@ -12,8 +12,8 @@ test("records come in the order in which they are named; a folder, nothing and n
   const files = await readRecordFiles(disk, ["b.json", "x", "gone", "n.txt", "a.json"], problems);
   expect(files.map(({ record }) => record.instrument.tag)).toEqual(["LT-2", "LT-1"]);
   expect(problems.all.map(({ code, place }) => `${place.file} ${code}`)).toEqual([
-    "x options/not-found",
-    "gone options/not-found",
+    "x options/no-such-record",
+    "gone options/no-such-record",
     "n.txt options/not-a-record",
   ]);
 });

@@ -49,6 +49,14 @@ test("a lone table of readings is read with what the options say", async () => {
   expect(cases[0]?.calibration.row).toEqual({ calibration: "C-1", tag: "rail" });
 });
 
+test("a lone table without its options blames each of them once, and no column that would come from it", async () => {
+  const { told } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", { range: "0:100mm" });
+  expect(told).toEqual([
+    expect.stringMatching(/^command line: a lone table of readings needs --signal;/u),
+    expect.stringMatching(/^command line: a lone table of readings needs --tolerance;/u),
+  ]);
+});
+
 test("a lone table with tabs, .txt or .tsv, is a lone table of readings too", async () => {
   const tabbed = smallestWorkbook["readings.csv"].replaceAll(",", "\t");
   for (const name of ["rail.txt", "rail.TSV"]) {

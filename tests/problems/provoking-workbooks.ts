@@ -216,6 +216,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: withText("readings.csv", "100,20.01", "110.5,20.01"),
     told: 'readings.csv:6:reference: the reference 110.5 mm lies outside the range 0 to 100 mm by more than 10 % of span; read "110.5"; accepted: test points inside the range',
   },
+  "model/signal-outside-range": {
+    texts: withText("readings.csv", "25,8.01", "25,80.1"),
+    told: 'readings.csv:3:signal: the signal 80.1 mA lies outside 4 to 20 mA by more than 10 % of that span; read "80.1"; accepted: the signal as it was read; where it was mistyped, the row with its reason in the column rejected',
+  },
   "model/readings-out-of-order": {
     texts: withText("readings.csv", "25,8.01", "60,8.01"),
     told: 'readings.csv:4:reference: the reference goes down here, in a rising run of cycle 1; read "50"; accepted: rising readings that rise and falling readings that fall, in the order in which they were taken',

@@ -91,3 +91,14 @@ test("a loop whose switched output alone was found outside has one, of that stat
 test("a record that was never read as found has none", () => {
   expect(assembleImpact(sampleRecord({ phases: ["asLeft"] }))).toEqual({});
 });
+
+test("a mean error on the limit, but for how a decimal number is stored, is in no stretch outside", () => {
+  const asFound = shifted.phases.asFound!;
+  const at = (percentSpan: number) => ({
+    ...asFound,
+    points: asFound.points.map((point) => ({ ...point, up: null, down: null, mean: percentSpan })),
+  });
+  // ±0.5 % of span; a part in 10¹⁴ beyond it is no more than a rounding, a part in 10⁶ is.
+  expect(impactOf({ phases: { asFound: at(0.5 * (1 + 1e-14)) } }).outside).toEqual([]);
+  expect(impactOf({ phases: { asFound: at(0.5 * (1 + 1e-6)) } }).outside).toHaveLength(1);
+});

@@ -22,9 +22,11 @@ test("the drift is what was found now less what the record before left, point by
 });
 
 test("records of another range or unit, and all before them, are another loop", () => {
-  const other = { ...before, rangeUpper: 2500 };
-  expect(driftOf({ ...record, history: [before, other] }).earlier).toBe(0);
-  expect(driftOf({ ...record, history: [other, before] }).earlier).toBe(1);
+  const other = { ...before, calibration: "C-2025-099", rangeUpper: 2500 };
+  const later = { ...other, performedOn: "2025-12-01" };
+  const earlier = { ...other, performedOn: "2025-01-01" };
+  expect(driftOf({ ...record, history: [before, later] }).earlier).toBe(0);
+  expect(driftOf({ ...record, history: [earlier, before] }).earlier).toBe(1);
   expect(driftOf({ ...record, history: [{ ...before, distanceUnit: "cm" }] }).earlier).toBe(0);
 });
 

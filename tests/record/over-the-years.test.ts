@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { dayNumber } from "../../src/analysis/day-number.ts";
 import { driftLine } from "../../src/analysis/drift-line.ts";
-import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
 import { overTheYearsSchema } from "../../src/record/over-the-years-schema.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import { steadyYears, yearPhase, yearRecord } from "./sample-years.ts";
 
 const years = (records: readonly YearRecord[]) => overTheYears(Object.freeze(records))!;
@@ -86,7 +87,7 @@ describe("records that are not taken are told", () => {
     expect(found.records).toHaveLength(steadyYears.length);
     expect(found.leftOut).toEqual([
       "C-0: its day is not stated",
-      "C-2018-01: from before the range changed",
+      "C-2018-01: from before a record that was left out",
       "C-2019-01: of another range or unit",
     ]);
   });

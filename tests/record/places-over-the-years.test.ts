@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { dayNumber } from "../../src/analysis/day-number.ts";
 import { type DriftLine, driftLine } from "../../src/analysis/drift-line.ts";
-import type { DatedSummary } from "../../src/record/over-the-years.ts";
 import { bandOf, leadingPlace, placesOf } from "../../src/record/places-over-the-years.ts";
+import type { DatedSummary } from "../../src/record/records-of-one-loop.ts";
 import { steadyYears } from "./sample-years.ts";
 
 const dated = steadyYears.map((record) => {

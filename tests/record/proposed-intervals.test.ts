@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { monthsLater } from "../../src/record/next-due.ts";
-import { type OverTheYearsOptions, overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { type OverTheYearsOptions, overTheYears } from "../../src/record/over-the-years.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import { usualIntervalSettings } from "../../src/verdict/intervals/interval-settings.ts";
 import { steadyYears, yearPhase, yearRecord } from "./sample-years.ts";
 
@@ -14,7 +15,7 @@ describe("method 1, staircase", () => {
       factor: 1.25,
       months: 15,
       on: "2025-06-04",
-      isAgreed: true,
+      isStated: true,
       days: 364,
       asFound: "pass",
       partOfTolerance: 2.1 / 5,
@@ -22,7 +23,7 @@ describe("method 1, staircase", () => {
   });
 
   test("where no interval is stated it rests on the months that passed, and says so", () => {
-    expect(proposed(steadyYears).staircase).toMatchObject({ from: 12, isAgreed: false });
+    expect(proposed(steadyYears).staircase).toMatchObject({ from: 12, isStated: false });
   });
 
   test("goes down where it was found out of tolerance, less far where only just accepted", () => {

@@ -46,3 +46,15 @@ test("what the record does not have is null, never 0", () => {
   const record = sealRecord(sampleRecord({ phases: ["asFound"] }));
   expect(recordSummary(record)).toMatchObject({ asLeft: null, nextDue: null, adjustment: null });
 });
+
+test("the points of every phase are of one part of the loop: the controller only where it was read in each of them", () => {
+  const both = sampleRecord({ hasController: true });
+  expect(recordSummary(sealRecord(both)).pointsOf).toBe("controller");
+  const { controllerPoints: _, ...sensorOnly } = both.phases.asLeft!;
+  const mixed = sealRecord({ ...both, phases: { ...both.phases, asLeft: sensorOnly } });
+  const summary = recordSummary(mixed);
+  expect(summary.pointsOf).toBe("sensor");
+  expect(summary.asFound?.points.map(({ errorDistance }) => errorDistance)).toEqual(
+    both.phases.asFound?.points.map(({ errorDistance }) => errorDistance),
+  );
+});

@@ -1,6 +1,6 @@
-import type { YearRecord } from "../../src/record/over-the-years.ts";
 import type { Statement } from "../../src/record/record-schema.ts";
 import type { PhaseSummary } from "../../src/record/record-summary-schema.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 
 /** A phase of an invented loop of 0 to 1000 mm, tolerance ±5 mm, with the errors at 0, 500 and 1000 mm; U is 0.4 mm. */
 export function yearPhase(errors: readonly number[], statement: Statement = "pass"): PhaseSummary {
@@ -36,6 +36,8 @@ export function yearRecord(
     distanceUnit: "mm",
     rangeLower: 0,
     rangeUpper: 1000,
+    serial: null,
+    pointsOf: "sensor",
     adjustment: "none",
     asFound: found === null ? null : "points" in found ? found : yearPhase(found),
     asLeft: null,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import { renderHistory, type TagHistory } from "../../src/report/history-page.tsx";
 import { steadyYears, yearRecord } from "../record/sample-years.ts";
 

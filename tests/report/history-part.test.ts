@@ -13,9 +13,11 @@ test("a record with a history has its part after the other pictures, with the pi
   expect(page).toContain("chart history-chart wide");
   expect(page).toContain("chart history-chart narrow");
   expect(page).toContain("The owner of the loop decides");
+  expect(page.indexOf("Forecast from the filed records")).toBeGreaterThan(page.indexOf('id="answer-title"'));
 });
 
 test("a record without one says nothing of it", async () => {
   const page = await recordPage(sealRecord(sampleRecord({})));
   expect(page).not.toContain("history-title");
+  expect(page).not.toContain("Forecast from the filed records");
 });

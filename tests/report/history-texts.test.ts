@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { overTheYears, type YearRecord } from "../../src/record/over-the-years.ts";
+import { overTheYears } from "../../src/record/over-the-years.ts";
+import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
 import {
   controlChartWorking,
   driftWords,
   errorWords,
+  forecastAnswer,
   forecastWords,
   leadingPlaceOf,
   proposalWords,
@@ -11,6 +13,7 @@ import {
   staircaseWorking,
   stateWords,
 } from "../../src/report/history-texts.ts";
+import { sampleRecord } from "../charts/sample-record.ts";
 import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
 
 const years = (records: readonly YearRecord[], intervalMonths?: number) => overTheYears(records, { intervalMonths })!;
@@ -20,6 +23,24 @@ test("a drift has the digits that its interval supports", () => {
   const drift = { perYear: 0.48123, low: 0.3712, high: 0.5913, residualStdDev: 0.1, degreesOfFreedom: 3 };
   expect(driftWords(drift)).toBe("+0.48, from +0.37 to +0.59");
   expect(driftWords({ ...drift, perYear: -12.34, low: -45.6, high: 20.9 })).toBe("−12, from −46 to +21");
+});
+
+test("the first page has the forecast, and says where it comes before the next due date", () => {
+  const [leading] = steady.places;
+  const place = { ...leading!, meets: { on: "2027-07-06", limit: "upper" as const, isAlready: false } };
+  const record = { ...sampleRecord(), overTheYears: { ...steady, leading: 0, places: [place] } };
+  expect(forecastAnswer({ ...record, nextDue: "2027-07-06" })).toBe("meets the upper limit on 2027-07-06");
+  expect(forecastAnswer({ ...record, nextDue: "2027-07-07" })).toBe(
+    "meets the upper limit on 2027-07-06, before the next due date",
+  );
+  expect(forecastAnswer({ ...record, nextDue: undefined })).toBe("meets the upper limit on 2027-07-06");
+});
+
+test("the first page has no forecast without a history, or where no limit is met", () => {
+  const record = sampleRecord();
+  expect(forecastAnswer(record)).toBeUndefined();
+  const place = { ...steady.places[0]!, meets: null };
+  expect(forecastAnswer({ ...record, overTheYears: { ...steady, leading: 0, places: [place] } })).toBeUndefined();
 });
 
 test("an error has the digits of its U, or was not measured", () => {

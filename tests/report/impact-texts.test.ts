@@ -55,5 +55,6 @@ test("the sign is said in words", () => {
 
 test("an error in the controller's unit has three digits", () => {
   expect(valueErrorWords(-1.23456)).toBe("−1.23");
+  expect(valueErrorWords(19.0012)).toBe("+19.0");
   expect(valueErrorWords(null)).toBe("–");
 });

@@ -39,8 +39,15 @@ test("the section shows rule, limits with their origin, history, and whose opini
   const text = textOf(pageOf(demoRecord("ZT-115")));
   expect(text).toContain("Rule: a zero and span error alone");
   expect(text).toContain("50 % of the tolerance default, own choice; reteach_residual_max sets it");
-  expect(text).toContain("History. No filed history was given.");
+  expect(text.split("No filed history was given.")).toHaveLength(2);
   expect(text).toMatch(/An opinion of spanwright [\d.]+\..*an authorised person has to agree to it/u);
+});
+
+test("what the history says and no reason has said stands in a sentence of its own", () => {
+  const record = demoRecord("ZT-115");
+  const history = ["It drifts by +2.0 mm a year."];
+  const text = textOf(pageOf({ ...record, recommendation: { ...record.recommendation!, history } }));
+  expect(text).toContain("History. It drifts by +2.0 mm a year.");
 });
 
 test("a record without a recommendation has neither box nor section", () => {

@@ -24,6 +24,12 @@ test("what calls for somebody is counted first, with what it is", () => {
   );
 });
 
+test("one loop with one record is told in the singular", () => {
+  const [row] = register.rows;
+  const alone = textOf(renderRegister({ ...register, rows: [row!], records: 1 }, undefined));
+  expect(alone).toContain("1 loop, 1 record ");
+});
+
 test("a row says what its loop is, how it was found and left, how it drifts and when it is due", () => {
   expect(textOf(page)).toContain(
     "LT-1 silo, distance to the surface hall 2026-01-01 C-1, revision 1 pass +0.150 % (+1.50 mm) – +0.050 not due 2027-01-01, in 37 days",

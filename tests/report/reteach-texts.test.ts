@@ -30,7 +30,7 @@ test("it is said whether a re-teach can cure it, and why not", () => {
   );
   const bent = { ...curveOf("ZT-407"), whyNot: { because: "curvature" as const, point: 4, halfSpread: 0.1 } };
   expect(wordsOf("ZT-407", bent)).toBe(
-    "No re-teach can cure it: even the best two constants leave 0.1000 mm at 4 mm (curvature).",
+    "No re-teach can cure it: even the best two constants leave 0.1000 mm at 4 mm (curvature, or a value that moves in steps).",
   );
   expect(wordsOf("ZT-407", { ...curveOf("ZT-407"), isCurable: null })).toMatch(/cannot be decided/u);
   expect(wordsOf("ZT-407", { ...curveOf("ZT-407"), best: null })).toBe("");

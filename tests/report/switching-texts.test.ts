@@ -129,4 +129,5 @@ test("a mean has one decimal more than was typed, and its extremes have as many"
   expect(meanWords(switchedPhase(), "operating", "mm")).toBe("100.15 mm, mean of 4 (99.9 to 100.5)");
   expect(meanWords(switchedPhase(), "release", "mm")).toBe("104.10 mm, mean of 4 (103.9 to 104.4)");
   expect(meanWords(switchedPhase({ trips: [{ reference: 100 }] }), "release", "mm")).toBeUndefined();
+  expect(meanWords(switchedPhase({ trips: [{ reference: 100.5 }] }), "operating", "mm")).toBe("100.5 mm, 1 trip");
 });

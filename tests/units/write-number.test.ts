@@ -1,5 +1,11 @@
 import { expect, test } from "vitest";
-import { decimalsForSignificant, writeFixed, writeSigned, writeSignificant } from "../../src/units/write-number.ts";
+import {
+  decimalsForSignificant,
+  writeFixed,
+  writePlain,
+  writeSigned,
+  writeSignificant,
+} from "../../src/units/write-number.ts";
 
 test.each([
   [-0.4996, 2, "−0.50"],
@@ -52,4 +58,11 @@ test.each([Number.NaN, Number.POSITIVE_INFINITY])("%d is refused and never print
   expect(() => writeSigned(value, 1)).toThrow(RangeError);
   expect(() => writeSignificant(value, 3)).toThrow(RangeError);
   expect(() => decimalsForSignificant(value, 3)).toThrow(RangeError);
+});
+
+test("a plain number has the digits that it was typed with", () => {
+  expect(writePlain(0.1 + 0.2)).toBe("0.3");
+  expect(writePlain(600)).toBe("600");
+  expect(writePlain(-12.75)).toBe("−12.75");
+  expect(writePlain(1.25e-9)).toBe("0.00000000125000");
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isInside, limitWords, numberWords, outsideWords } from "../../src/verdict/limit-words.ts";
+import { isInside, limitWords, mostWords, numberWords, outsideWords } from "../../src/verdict/limit-words.ts";
 
 const limits = { low: 12, high: 30 };
 
@@ -36,4 +36,18 @@ test("what breaks a limit by little is shown with the digits that tell", () => {
   expect(outsideWords(571.429, { low: null, high: 571.4285 }, "Ω", " by the tables")).toBe(
     "571.429 Ω by the tables where 571.4285 Ω at most is allowed",
   );
+});
+
+test("a number that must not be exceeded is rounded down, also at a power of ten", () => {
+  // √19 = 4.3589: 4.4 would be too much.
+  expect(mostWords(Math.sqrt(19), "mm", 2)).toBe("4.3 mm");
+  expect(mostWords(9.96, "mm", 2)).toBe("9.9 mm");
+  expect(mostWords(0.0996, null, 2)).toBe("0.099");
+  expect(mostWords(1234, "Ω", 2)).toBe("1200 Ω");
+  for (const value of [0.5, 2, 4.4, 10, 120]) expect(mostWords(value, null, 2)).toBe(String(value));
+});
+
+test("a stored 0.3 that is a little too small is said as 0.3", () => {
+  expect(1.2 - 0.9).toBeLessThan(0.3);
+  expect(mostWords(1.2 - 0.9, "mm", 2)).toBe("0.3 mm");
 });

@@ -31,6 +31,14 @@ test("an unknown column names the one that was probably meant, or none", () => {
   ]);
 });
 
+test("a column with its unit in brackets names the one that was meant", () => {
+  const found = check(["tag", "calibration", "performed_on", "performed_by", "Air temperature (°C)", "Pressure [hPa]"]);
+  expect(found.map(({ values }) => values.nearest)).toEqual([
+    "; did you mean air_temperature?",
+    "; did you mean pressure?",
+  ]);
+});
+
 test("each further place of a column is told with its first", () => {
   const found = check(["tag", "calibration", "performed_on", "performed_by", "Tag", "TAG"]);
   expect(found.map(({ code, values }) => [code, values.first])).toEqual([

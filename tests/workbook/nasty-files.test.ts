@@ -138,7 +138,7 @@ const expected: Readonly<Record<string, Expected>> = {
       [5, 75, 16.01],
       [6, 100, 20.01, 27648],
     ],
-    told: ["model/counts-unscaled 2:counts"],
+    told: ["model/signal-outside-range 2:signal", "model/counts-unscaled 2:counts"],
   },
   "trailing-empty-columns": { read: plain, rows: five },
   "trailing-empty-rows": { read: plain, rows: five },

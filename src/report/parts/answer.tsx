@@ -1,5 +1,6 @@
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { pointWords, riskWords, ruleInShort, worstPointOf } from "../decision-texts.ts";
+import { forecastAnswer } from "../history-texts.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../number-style.ts";
 import {
@@ -22,6 +23,7 @@ import { RecommendationAnswer } from "./recommendation.tsx";
 /** The answer: as found, as left, what to do; below it what was done, what is open, and by which rule. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
   const { adjustment, adjustmentNote } = record.calibration;
+  const forecast = forecastAnswer(record);
   return (
     <section class="answer" aria-labelledby="answer-title">
       <h2 id="answer-title">Result</h2>
@@ -41,6 +43,11 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
           <strong>{record.nextDue ?? "not stated"}</strong>
           {`: ${dueNote(record)}`}
         </AnswerFact>
+        {forecast && (
+          <AnswerFact name="Forecast from the filed records">
+            <strong>{forecast}</strong>; 95 % prediction, see “Over the years”
+          </AnswerFact>
+        )}
         <ImpactAnswer record={record} />
         <LoopCheckAnswer record={record} />
         <AnswerFact name="Tolerance">{toleranceWords(record)}</AnswerFact>

@@ -40,7 +40,7 @@ export function ImpactAnswer({ record: { impact } }: { record: CalibrationRecord
 
 function ErrorsTable({ record, style, impact }: ImpactProps & { impact: ImpactRecord }) {
   const { distanceUnit: unit, valueUnit } = record.instrument;
-  const hasValue = impact.rows.some(({ errorValue }) => errorValue !== null);
+  const hasValue = impact.rows.some(isValueOfItsOwn);
   const title = `As found, error of what the ${impact.of} ${impact.of === "controller" ? "showed" : "gave"}`;
   return (
     <section class="wide" aria-label={title} tabIndex={0}>
@@ -82,11 +82,17 @@ function ErrorsTable({ record, style, impact }: ImpactProps & { impact: ImpactRe
         </tbody>
       </table>
       <p class="small">
-        {signWords(impact)} Between test points on a straight line, the worse of rising and falling; nothing is said
-        beyond them.
+        {signWords(impact)} Between test points on a straight line, the worse of rising and falling; an outermost point
+        stands for places within 2 % of span beyond it, and nothing is said of others.
       </p>
     </section>
   );
+}
+
+/** Where the controller shows the distance itself, its error would stand there twice. */
+function isValueOfItsOwn({ errorValue, errorDistance }: ImpactRecord["rows"][number]): boolean {
+  if (errorValue === null || errorDistance === null) return false;
+  return Math.abs(errorValue - errorDistance) > 1e-9 * Math.abs(errorDistance);
 }
 
 function errorWords({ errorDistance, expandedUncertainty }: ImpactRecord["rows"][number]): string {

@@ -82,6 +82,7 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
   if (recommendation === undefined) return null;
   const phases = recommendedPhases(record);
   const work = workDoneWords(recommendation);
+  const history = historyNotSaidYet(recommendation, phases);
   return (
     <section class="recommendation" aria-labelledby="recommendation-title">
       <h2 id="recommendation-title">What to do, and why</h2>
@@ -100,12 +101,23 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
         />
       ))}
       {work && <p class="after-findings">{work}</p>}
-      <p>
-        <strong>History.</strong> {recommendation.history.join(" ")}
-      </p>
+      {history.length > 0 && (
+        <p>
+          <strong>History.</strong> {history.join(" ")}
+        </p>
+      )}
       <Thresholds thresholds={recommendation.thresholds} />
     </section>
   );
+}
+
+/** Where a step rests on the history, its reasons have said it. */
+function historyNotSaidYet(
+  { history }: RecommendationRecord,
+  phases: readonly { steps: readonly RecommendedStepRecord[] }[],
+): readonly string[] {
+  const said = new Set(phases.flatMap(({ steps }) => steps.flatMap(({ reasons }) => reasons)));
+  return history.filter((sentence) => !said.has(sentence));
 }
 
 function aboutPhase(name: PhaseName, phases: number): string {

@@ -11,7 +11,11 @@ export function RegisterAnswer({ register }: { register: Register }) {
     { count: openFindings.length, what: "found out of tolerance, not decided yet", isGrave: true },
     { count: past, what: past === 1 ? "standard past its day" : "standards past their day", isGrave: true },
     { count: inState("due soon"), what: `due within ${soonDays} days`, isGrave: false },
-    { count: rows.length, what: `loops, ${records} records`, isGrave: false },
+    {
+      count: rows.length,
+      what: `${rows.length === 1 ? "loop" : "loops"}, ${records} ${records === 1 ? "record" : "records"}`,
+      isGrave: false,
+    },
   ];
   return (
     <section class="answer" aria-labelledby="answer-title">

@@ -1,6 +1,7 @@
-import { daysPerYear } from "../../analysis/day-number.ts";
+import { daysPerMonth } from "../../analysis/day-number.ts";
 import type { Statement } from "../decision-rule.ts";
 import { isInTolerance } from "../is-in-tolerance.ts";
+import { isInside } from "../limit-words.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 
 /** The interval that has just ended, and how the loop was found. */
@@ -24,8 +25,6 @@ export type StaircaseReason =
 
 /** A step of the staircase: from so many months to so many. */
 export type StaircaseStep = { reason: StaircaseReason; from: number; factor: number; months: number };
-
-const daysPerMonth = daysPerYear / 12;
 
 /**
  * The next interval by method 1, automatic adjustment or "staircase": longer where the loop was found well inside its
@@ -58,7 +57,7 @@ function reasonOf(
   if (!isInTolerance(asFound)) return "out of tolerance";
   if (asFound === "conditional pass") return "only just accepted";
   if (partOfTolerance === null) return "no test point judged";
-  if (partOfTolerance > settings.extendWithin) return "inside, but not well";
+  if (!isInside(partOfTolerance, { low: null, high: settings.extendWithin })) return "inside, but not well";
   return days < settings.fullInterval * months * daysPerMonth ? "calibrated early" : "well inside";
 }
 

@@ -1,5 +1,6 @@
 import type { Statement } from "../decision-rule.ts";
 import { isInTolerance } from "../is-in-tolerance.ts";
+import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
 
@@ -23,13 +24,14 @@ export function askedOf({
   thresholds,
 }: Pick<PhaseState, "statement" | "sensor" | "controller" | "thresholds">): Asked {
   const isAsked = (part: PartState | null) =>
-    part !== null && (isFailed(part.statement) || (isInTolerance(part.statement) && isNearLimit(part, thresholds.adjustAt)));
+    part !== null &&
+    (isFailed(part.statement) || (isInTolerance(part.statement) && isNearLimit(part, thresholds.adjustAt)));
   return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing: isInTolerance(statement) };
 }
 
 /** At 100 % of the tolerance the decision rule speaks, and nothing else. */
 function isNearLimit({ worst }: PartState, adjustAt: number): boolean {
-  return adjustAt < 100 && 100 * worst >= adjustAt;
+  return adjustAt < 100 && reaches(worst, adjustAt);
 }
 
 function isFailed(statement: Statement | null): boolean {

@@ -17,6 +17,8 @@ const sensor: Remedy = { cures: "sensor", does: null };
 const switched: Remedy = { cures: "switched output", does: null };
 
 const constants = "put the scaling constants in the controller right";
+const keepTarget =
+  "see to it that the sensor does not lose its target: clean face, square mount, a target that returns enough";
 
 const remedies: Readonly<Record<number, Remedy>> = Object.freeze({
   1: scaling("scale the signal in the controller for its live zero"),
@@ -36,12 +38,8 @@ const remedies: Readonly<Record<number, Remedy>> = Object.freeze({
   15: setUp("keep the target out of the blind zone: move the sensor back, or begin the range farther out"),
   16: setUp("take the obstruction out of the beam, or aim beside it"),
   17: setUp("keep the target inside the range of the sensor, or teach a range that fits"),
-  18: setUp(
-    "see to it that the sensor does not lose its target: clean face, square mount, a target that returns enough",
-  ),
-  19: setUp(
-    "see to it that the sensor does not lose its target: clean face, square mount, a target that returns enough",
-  ),
+  18: setUp(keepTarget),
+  19: setUp(keepTarget),
   20: setUp(
     "let the sensor correct for the air temperature, or use one that does; a re-teach would hold for the day's air only",
   ),

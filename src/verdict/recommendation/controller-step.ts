@@ -1,4 +1,5 @@
 import type { StageName } from "../../analysis/stage-lines.ts";
+import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { partWords, sentence } from "./state-words.ts";
@@ -35,12 +36,28 @@ export function controllerStep(
   isAlone: boolean,
 ): RecommendedStep | undefined {
   const ofScaling = findings.filter((finding) => finding.stage !== "sensor" && remedyOf(finding).cures === "scaling");
+  const isElsewhere = findings.some(({ row, stage }) => stage === "input card" && notByConstants.includes(row));
+  const isOff = reaches(controllerPart(state), state.thresholds.stageShareFrom) && !isElsewhere;
+  return ofScaling.length > 0 || isOff ? rescaleStep(state, ofScaling, isAlone) : undefined;
+}
+
+/** Offset of the card, a parallel shunt, another channel. */
+const notByConstants = [9, 11, 31];
+
+/**
+ * New constants in the controller.
+ *
+ * @param state of the phase
+ * @param ofScaling findings that new constants cure; none where only the controller's share is known
+ * @param isAlone whether nothing in front of the controller is to be changed as well
+ * @returns the step
+ * Source: own choice.
+ * @example rescaleStep(state, [], true).does // "Put the scaling constants in the controller right."
+ */
+export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"], isAlone: boolean): RecommendedStep {
   const part = controllerPart(state);
-  const isElsewhere = findings.some(({ row, stage }) => stage === "input card" && [9, 11, 31].includes(row));
-  if (ofScaling.length === 0 && (100 * part < state.thresholds.stageShareFrom || isElsewhere)) return undefined;
-  const doings = new Set(
-    ofScaling.map((finding) => remedyOf(finding).does ?? "put the scaling constants in the controller right"),
-  );
+  const cures = ofScaling.flatMap((finding) => remedyOf(finding).does ?? []);
+  const doings = new Set(cures.length === 0 ? ["put the scaling constants in the controller right"] : cures);
   const isTruncated = ofScaling.length > 0 && ofScaling.every(({ row }) => row === 28);
   const constants = isTruncated
     ? null
@@ -50,8 +67,7 @@ export function controllerStep(
   return stepOf({
     action: "re-scale",
     of: "controller",
-    does:
-      doings.size === 0 ? "Put the scaling constants in the controller right." : [...doings].map(sentence).join(" "),
+    does: [...doings].map(sentence).join(" "),
     rule: "the controller makes something wrong of a signal, whatever the sensor gives: that is for the controller to put right",
     reasons: [
       ...ofScaling.map(({ says }) => says),

@@ -1,15 +1,16 @@
+import { type DatedRecord, leftState } from "../../analysis/dated-states.ts";
+import { yearsBetween } from "../../analysis/day-number.ts";
+import { pointAt } from "../../analysis/place-in-range.ts";
+
 // How a loop drifted from record to record: from what one left to what the next found, at the same test point.
 
 /** A judged test point, as much of it as a drift needs; distance. */
 export type DriftPoint = { point: number; errorDistance: number; expandedUncertainty: number };
 
 /** One calibration of the loop; a phase that was not measured is null. */
-export type DriftState = {
+export type DriftState = Omit<DatedRecord<readonly DriftPoint[]>, "day"> & {
   calibration: string;
   performedOn: string | null;
-  adjustment: string | null;
-  asFound: readonly DriftPoint[] | null;
-  asLeft: readonly DriftPoint[] | null;
 };
 
 /** The drift between two calibrations at one test point, later minus earlier; years null where a day is missing. */
@@ -38,20 +39,15 @@ export type DriftFindings = {
   isOfWholeLoop: boolean;
 };
 
-const daysInYear = 365.25;
-
-/** Readings so near to one another are one test point, percent of span: as within one phase. */
-const samePointWithin = 2;
-
 /**
  * The drift of a loop over its last two intervals, at the test point that moved most since the last calibration.
  *
- * What an interval starts from is what its calibration left: the as-left readings, or the as-found ones where nothing was
- * adjusted. A drift counts where it is beyond the root sum of squares of both U.
+ * What an interval starts from is what its calibration left (`leftState`): a loop that was adjusted and not read again
+ * starts none. A drift counts where it is beyond the root sum of squares of both U.
  *
  * @param earlier calibrations, oldest first; undefined where no history was given
  * @param current the calibration at hand; its as-found readings end the last interval
- * @param span of the range, distance: test points within 2 % of it are the same
+ * @param span of the range, distance: where test points are the same, `pointAt`
  * @param isOfWholeLoop whether the errors are those of what the controller showed
  * @returns intervals, and what they say of teaching once more
  * Source: own choice; as-found minus as-left of the record before, as ILAC-G24:2022 takes drift.
@@ -66,53 +62,32 @@ export function driftHistory(
   if (earlier === undefined) {
     return { earlier: null, intervals: [], isTaughtTwice: false, growth: null, isOfWholeLoop };
   }
-  const [first, middle] = earlier.slice(-2);
-  const last = earlier.at(-1);
-  const within = (samePointWithin / 100) * span;
-  const point = last && pointThatMoved([first, middle], last, current, within);
+  const states = [...earlier.slice(-2), current];
+  const point = pointThatMoved(states, span);
   const intervals =
     point === undefined
       ? []
-      : pairs([...earlier.slice(-2), current]).flatMap(([from, to]) => intervalOf(from, to, point, within));
+      : states.slice(1).flatMap((to, index) => intervalOf(states[index] as DriftState, to, point, span));
   return { earlier: earlier.length, intervals, ...twoIntervals(intervals), isOfWholeLoop };
 }
 
-function pairs(states: readonly DriftState[]): (readonly [DriftState, DriftState])[] {
-  return states.slice(1).map((to, index) => [states[index] as DriftState, to] as const);
-}
-
-function startOf({ asLeft, asFound }: DriftState): readonly DriftPoint[] {
-  return asLeft ?? asFound ?? [];
-}
-
-/** Among the points that every state has: the one that moved most in the last interval. */
-function pointThatMoved(
-  before: readonly (DriftState | undefined)[],
-  last: DriftState,
-  current: DriftState,
-  within: number,
-): number | undefined {
+/** Among the points that every calibration left, as far as that is known: the one that moved most in the last interval. */
+function pointThatMoved(states: readonly DriftState[], span: number): number | undefined {
+  const left = states.slice(0, -1).map((state) => leftState(state) ?? []);
+  const [start, found] = [left.at(-1) ?? [], states.at(-1)?.asFound ?? []];
   const isEverywhere = (point: number) =>
-    before.every((state) => state === undefined || pointAt(startOf(state), point, within) !== undefined);
-  const moved = (current.asFound ?? []).flatMap(({ point, errorDistance }) => {
-    const start = pointAt(startOf(last), point, within);
-    return start === undefined || !isEverywhere(point)
-      ? []
-      : [{ point, by: Math.abs(errorDistance - start.errorDistance) }];
+    left.every((points) => points.length === 0 || pointAt(points, point, span) !== undefined);
+  const moved = found.flatMap(({ point, errorDistance }) => {
+    const before = pointAt(start, point, span);
+    if (before === undefined || !isEverywhere(point)) return [];
+    return [{ point, by: Math.abs(errorDistance - before.errorDistance) }];
   });
   return moved.toSorted((one, other) => other.by - one.by)[0]?.point;
 }
 
-/** The nearest test point, where there is one at that place. */
-function pointAt(points: readonly DriftPoint[], place: number, within: number): DriftPoint | undefined {
-  const off = ({ point }: DriftPoint) => Math.abs(point - place);
-  const [nearest] = points.toSorted((one, other) => off(one) - off(other));
-  return nearest !== undefined && off(nearest) <= within ? nearest : undefined;
-}
-
-function intervalOf(from: DriftState, to: DriftState, point: number, within: number): DriftInterval[] {
-  const start = pointAt(startOf(from), point, within);
-  const end = pointAt(to.asFound ?? [], point, within);
+function intervalOf(from: DriftState, to: DriftState, point: number, span: number): DriftInterval[] {
+  const start = pointAt(leftState(from) ?? [], point, span);
+  const end = pointAt(to.asFound ?? [], point, span);
   if (start === undefined || end === undefined) return [];
   return [
     {
@@ -122,15 +97,15 @@ function intervalOf(from: DriftState, to: DriftState, point: number, within: num
       point,
       drift: end.errorDistance - start.errorDistance,
       uncertainty: Math.hypot(start.expandedUncertainty, end.expandedUncertainty),
-      years: yearsBetween(from.performedOn, to.performedOn),
+      years: yearsOf(from.performedOn, to.performedOn),
     },
   ];
 }
 
-function yearsBetween(from: string | null, to: string | null): number | null {
-  if (from === null || to === null) return null;
-  const days = (Date.parse(to) - Date.parse(from)) / 86_400_000;
-  return days > 0 ? days / daysInYear : null;
+/** Two records of one day give no rate. */
+function yearsOf(from: string | null, to: string | null): number | null {
+  const years = from === null || to === null ? 0 : yearsBetween(from, to);
+  return years > 0 ? years : null;
 }
 
 function twoIntervals(intervals: readonly DriftInterval[]): Pick<DriftFindings, "isTaughtTwice" | "growth"> {

@@ -1,6 +1,9 @@
 import { numberWords } from "../limit-words.ts";
 import type { DriftFindings, DriftInterval } from "./drift-history.ts";
 
+const noInterval =
+  "The filed history has no test point in common with these readings, or the last record adjusted the loop and did not read it again.";
+
 /**
  * What the filed history says, in sentences.
  *
@@ -15,7 +18,7 @@ export function driftReasons(drift: DriftFindings, unit: string): string[] {
   const { earlier, intervals, growth } = drift;
   if (earlier === null) return ["No filed history was given."];
   if (earlier === 0) return ["The filed history holds no earlier record of this tag."];
-  if (intervals.length === 0) return ["The filed history has no test point in common with these readings."];
+  if (intervals.length === 0) return [noInterval];
   const told = intervals.map((interval) => intervalWords(interval, unit));
   if (intervals.length === 1) return [...told, "One interval does not show how the drift goes on."];
   if (growth === null) return told;

@@ -1,4 +1,4 @@
-import { numberWords } from "../limit-words.ts";
+import { mostWords, numberWords } from "../limit-words.ts";
 import { acceptedBelow } from "./accepted-below.ts";
 import { isOfReadings } from "./asked.ts";
 import { remedyOf } from "./cause-remedy.ts";
@@ -25,12 +25,12 @@ export function standardSteps(state: PhaseState): RecommendedStep[] {
     stepOf({
       action: "cannot be decided",
       of: "standard",
-      does: `Measure with a standard that brings U to ${numberWords(needed, unit, 2)} or less.`,
+      does: `Measure with a standard that brings U to ${mostWords(needed, unit, 2)} or less.`,
       rule: "U is so large that the decision rule could not accept any error",
       reasons: [
         `At ${numberWords(worstPoint.point, unit)} U is ${numberWords(worstPoint.expandedUncertainty, unit, 2)}, and the tolerance ${numberWords(worstPoint.tolerance, unit, 3)}.`,
-        `A ratio of tolerance to U of ${numberWords(state.minimumTestUncertaintyRatio, null)} needs ${numberWords(needed, unit, 2)}.`,
-        ...leastWords(worstPoint, state),
+        `A ratio of tolerance to U of ${numberWords(state.minimumTestUncertaintyRatio, null)} needs ${mostWords(needed, unit, 2)}.`,
+        ...acceptedWords(worstPoint, state),
         ...(worstPoint.greatestSource === null
           ? []
           : [`The greatest part of U comes from: ${worstPoint.greatestSource}.`]),
@@ -40,10 +40,10 @@ export function standardSteps(state: PhaseState): RecommendedStep[] {
 }
 
 /** What would just do for the error that was measured. */
-function leastWords(point: WorstPoint, { rule, unit }: PhaseState): string[] {
-  const least = acceptedBelow(point, rule);
-  if (least === undefined) return [];
-  return [`The error that was measured would be accepted with a U of ${numberWords(least, unit, 2)} or less.`];
+function acceptedWords(point: WorstPoint, { rule, unit }: PhaseState): string[] {
+  const most = acceptedBelow(point, rule);
+  if (most === undefined) return [];
+  return [`The error that was measured would be accepted with a U of ${mostWords(most, unit, 2)} or less.`];
 }
 
 /**

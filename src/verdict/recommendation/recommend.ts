@@ -1,6 +1,7 @@
 import { type Asked, askedOf, countedFindings, isOfReadings } from "./asked.ts";
+import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
-import { controllerPart, controllerStep } from "./controller-step.ts";
+import { controllerPart, controllerStep, rescaleStep } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
 import { openStep, readingSteps, standardSteps } from "./open-steps.ts";
 import type { PhaseState } from "./phase-state.ts";
@@ -8,7 +9,7 @@ import { repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
-import { switchSteps, taughtOutputs } from "./switch-steps.ts";
+import { outputSteps, switchSteps } from "./switch-steps.ts";
 
 /** What to do with a loop: the first step, and what to do after it. */
 export type PhaseRecommendation = RecommendedStep & { also: RecommendedStep[] };
@@ -48,7 +49,7 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
     ...repairs,
     ...sensor,
     ...(controller === undefined ? [] : [controller]),
-    ...taughtOutputs(outputs),
+    ...outputSteps(outputs),
     ...standardSteps(state),
     ...readingSteps(state, findings),
   ];
@@ -90,7 +91,7 @@ function sensorSteps(
 const teachWhatIsLeft = "Read again after what comes before it, and teach only what is still off.";
 
 function controllerIsOff(state: PhaseState): boolean {
-  return 100 * controllerPart(state) >= state.thresholds.stageShareFrom;
+  return reaches(controllerPart(state), state.thresholds.stageShareFrom);
 }
 
 /** A history of what the controller showed says nothing of the sensor where the controller is off as well. */
@@ -101,7 +102,7 @@ function withoutMixedDrift(state: PhaseState): PhaseState {
 
 /** The distances that were measured are right; it is the fault signals between them that fail. */
 function isFaultAlone({ faultReadings, sensor, thresholds }: PhaseState): boolean {
-  const isErrorRight = sensor?.forecast?.now.statement === "pass" && 100 * (sensor?.worst ?? 0) < thresholds.adjustAt;
+  const isErrorRight = sensor?.forecast?.now.statement === "pass" && !reaches(sensor.worst, thresholds.adjustAt);
   return faultReadings > 0 && isErrorRight;
 }
 
@@ -118,11 +119,12 @@ function faultStep({ faultReadings }: PhaseState): RecommendedStep {
   });
 }
 
-/** Each stage passes by itself, and what they add up to does not. */
+/** Each stage passes by itself, and what they add up to does not: the one with the greater share is worked on. */
 function sumStep(state: PhaseState): RecommendedStep {
-  const step = sensorStep(state);
-  const reason =
-    "Sensor and controller pass each by itself, but not what they add up to; the sensor has the greater share.";
+  const isSensor = (state.sensor?.worst ?? 0) >= controllerPart(state);
+  const step = isSensor ? sensorStep(state) : rescaleStep(state, [], true);
+  const greater = isSensor ? "sensor" : "controller";
+  const reason = `Sensor and controller pass each by itself, but not what they add up to; the ${greater} has the greater share.`;
   return { ...step, reasons: [reason, ...step.reasons] };
 }
 

@@ -1,3 +1,5 @@
+import { restoredKey } from "../site-items.ts";
+import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { FailedCheck, PhaseState } from "./phase-state.ts";
 import { partWords, sentence } from "./state-words.ts";
@@ -52,7 +54,7 @@ function repairOf(finding: PhaseState["findings"][number], { leftWithoutAir }: P
   const remedy = remedyOf(finding);
   if (remedy.cures !== "set-up" && remedy.cures !== "wiring") return [];
   const air =
-    finding.row === 20 && leftWithoutAir !== null && leftWithoutAir <= 1
+    finding.row === 20 && leftWithoutAir !== null && !exceeds(leftWithoutAir, 100)
       ? ` Without the error of the day's air the worst reading would be ${partWords(leftWithoutAir)}.`
       : "";
   const before = finding.rivals.length === 0 ? null : `To be sure of the cause: ${finding.separatedBy}.`;
@@ -62,7 +64,7 @@ function repairOf(finding: PhaseState["findings"][number], { leftWithoutAir }: P
 /** A wire that changes the signal needs no name to be mended. */
 function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseState["findings"]): Repair[] {
   const part = stageParts.find(({ stage }) => stage === "wiring")?.part ?? 0;
-  if (100 * part < thresholds.stageShareFrom || findings.some(({ stage }) => stage === "wiring")) return [];
+  if (!reaches(part, thresholds.stageShareFrom) || findings.some(({ stage }) => stage === "wiring")) return [];
   return [
     {
       of: "wiring",
@@ -73,14 +75,14 @@ function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseStat
   ];
 }
 
-/** Items that the readings, the trips or the outputs table speak of themselves; and the one that comes last. */
-const judgedElsewhere = ["scaling", "end to end", "restored"];
-const controllerSettings = [14, 15, 16, 17];
+/** Items that the readings, the trips or the rows speak of themselves; and the one that comes last. */
+const judgedElsewhere = ["identity", "scaling", "end to end", "trip point", restoredKey];
+/** The items up to the value that the controller shows are of wiring; those after it of settings and site. */
 const wiringUpTo = 13;
 
 function checkRepair({ item, number, says, isContradiction }: FailedCheck): Repair[] {
-  if (isContradiction || item === "identity" || judgedElsewhere.includes(item) || number === 16) return [];
-  const isWiring = number === null || (number <= wiringUpTo && !controllerSettings.includes(number));
+  if (isContradiction || judgedElsewhere.includes(item)) return [];
+  const isWiring = number === null || number <= wiringUpTo;
   const reason = `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.`;
   return [
     {

@@ -1,3 +1,4 @@
+import { exceeds } from "./beside-threshold.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { replaceForDrift, replaceForResidual, replaceForScatter } from "./replace-steps.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
@@ -19,7 +20,7 @@ export function sensorStep(state: PhaseState): RecommendedStep {
   const forecast = state.sensor?.forecast ?? null;
   if (forecast === null || forecast.best === null) return tooFewReadings();
   const { scatter, thresholds } = state;
-  if (typeof scatter === "number" && 100 * scatter > thresholds.replaceScatterFrom) {
+  if (typeof scatter === "number" && exceeds(scatter, thresholds.replaceScatterFrom)) {
     return replaceForScatter(scatter, state);
   }
   const known = { ...forecast, best: forecast.best };
@@ -27,7 +28,7 @@ export function sensorStep(state: PhaseState): RecommendedStep {
 }
 
 function notCurable(forecast: KnownForecast, state: PhaseState): RecommendedStep {
-  const isBeyond = 100 * forecast.best.part > state.thresholds.replaceResidualFrom;
+  const isBeyond = exceeds(forecast.best.part, state.thresholds.replaceResidualFrom);
   return forecast.isCurable === false && isBeyond
     ? replaceForResidual(forecast, state)
     : betterStandard(forecast, state);

@@ -15,7 +15,7 @@ const multipleFrom = 2;
 export function partWords(part: number): string {
   const size = Math.abs(part);
   return size < multipleFrom
-    ? `${numberWords(100 * size, "%", 2)} of the tolerance`
+    ? `${numberWords(100 * size, "%", size < 1 ? 2 : 3)} of the tolerance`
     : `${numberWords(size, null, 2)} times the tolerance`;
 }
 

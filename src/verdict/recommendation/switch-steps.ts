@@ -1,5 +1,5 @@
 import { numberWords } from "../limit-words.ts";
-import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switched-state.ts";
+import { isSetPointOff, type SwitchedState } from "../switched-state.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
 
@@ -27,14 +27,14 @@ export function switchSteps({ switching, unit }: Pick<PhaseState, "switching" | 
 }
 
 /**
- * The same as one step a place, for those that are not repairs.
+ * Those of them that are not repairs, as steps of their own: repairs go with the others of their place.
  *
  * @param asked of `switchSteps`
- * @returns steps to teach an output, or to look again
+ * @returns steps to teach an output, to read again, or to measure with a better standard
  * Source: own choice.
- * @example taughtOutputs([]) // []
+ * @example outputSteps([]) // []
  */
-export function taughtOutputs(asked: readonly SwitchStep[]): RecommendedStep[] {
+export function outputSteps(asked: readonly SwitchStep[]): RecommendedStep[] {
   return asked
     .filter(({ of }) => of !== "set-up" && of !== "wiring")
     .map(({ action, of, does, reason }) => stepOf({ action, of, does, rule: ruleOf(of), reasons: [reason] }));
@@ -68,8 +68,8 @@ function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit
       },
     ];
   }
-  if (found === null || !isSetPointOff(found)) return [];
-  const off = `${output} trips ${offWords(found, unit)} its set point of ${numberWords(setPoint, unit)}`;
+  if (found === null || found.setPoint === null || !isSetPointOff(found)) return [];
+  const off = `${output} trips ${offWords(found.setPoint.error, unit)} its set point of ${numberWords(setPoint, unit)}`;
   const teach: SwitchStep = {
     action: "re-teach",
     of: "switched output",
@@ -104,8 +104,7 @@ function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit
   }
 }
 
-function offWords({ setPoint }: SwitchedFound, unit: string): string {
-  const error = setPoint?.error ?? 0;
+function offWords(error: number, unit: string): string {
   return `${numberWords(Math.abs(error), unit, 3)} ${error < 0 ? "nearer than" : "farther than"}`;
 }
 

@@ -1,5 +1,6 @@
-import { numberWords } from "../limit-words.ts";
+import { mostWords, numberWords } from "../limit-words.ts";
 import { acceptedBelow } from "./accepted-below.ts";
+import { exceeds } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, ForecastLeft, PhaseState } from "./phase-state.ts";
@@ -45,24 +46,24 @@ export function teachStep(forecast: KnownForecast, state: PhaseState): Recommend
 
 /** Inside the tolerance, and yet refused: whoever reads this may ask for a better standard instead. */
 function refusedInside({ sensor, rule, worstPoint, unit }: PhaseState): string | undefined {
-  if (sensor?.statement !== "fail" || sensor.worst > 1 || worstPoint === null) return undefined;
+  if (sensor?.statement !== "fail" || exceeds(sensor.worst, 100) || worstPoint === null) return undefined;
   if (rule.name === "simple acceptance") return undefined;
   const { expandedUncertainty, tolerance } = worstPoint;
   const room = acceptedBelow(worstPoint, rule);
   return (
     "Weigh a better standard against it: every reading is inside the tolerance, and the decision rule does not accept " +
     `it, for U is ${numberWords(expandedUncertainty, unit, 2)} and the tolerance ${numberWords(tolerance, unit, 3)}.` +
-    (room === undefined ? "" : ` With a U of ${numberWords(room, unit, 2)} or less it would be accepted as it is.`)
+    (room === undefined ? "" : ` With a U of ${mostWords(room, unit, 2)} or less it would be accepted as it is.`)
   );
 }
 
 function doubtsOf(best: ForecastLeft, { thresholds, scatter }: PhaseState): string[] {
   const { reteachResidualMax, reteachScatterMax } = thresholds;
   return [
-    ...(100 * best.part > reteachResidualMax
+    ...(exceeds(best.part, reteachResidualMax)
       ? [`It would leave more than ${reteachResidualMax} % of the tolerance: plan to replace the sensor.`]
       : []),
-    ...(typeof scatter === "number" && 100 * scatter > reteachScatterMax
+    ...(typeof scatter === "number" && exceeds(scatter, reteachScatterMax)
       ? [`It scatters by more than ${reteachScatterMax} % of the tolerance: look at target and mount as well.`]
       : []),
   ];

@@ -2,7 +2,7 @@ import { type Figure, isDetermined } from "../../analysis/figure.ts";
 import { loopOf } from "../../analysis/loop.ts";
 import { toleranceAt } from "../../analysis/tolerance.ts";
 import type { Candidate, Instrument } from "../../model/instrument.ts";
-import { isInside, numberWords, outsideWords } from "../limit-words.ts";
+import { isInside, mostWords, numberWords, outsideWords } from "../limit-words.ts";
 import { accuracyAt } from "./accuracy-at.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
@@ -57,7 +57,7 @@ function closest(candidate: Candidate, instrument: Instrument, uncertainty: Figu
     const accuracy = accuracyAt(candidate, reference, distanceUnit);
     if (!isDetermined(accuracy)) return accuracy;
     const tolerance = toleranceOf(instrument, reference);
-    // Both are parts of the reading at zero distance: nothing to compare there.
+    // A part of the reading at zero distance: nothing to compare there.
     if (accuracy === 0) continue;
     const together = standardsUncertainty === null ? null : Math.hypot(accuracy, standardsUncertainty);
     found.push({ reference, accuracy, tolerance, ratio: tolerance / accuracy, standardsUncertainty, together });
@@ -91,9 +91,10 @@ function told(
     return { result: "fits", reason: `${goes}; ${withStandards} together ±${numberWords(together, unit, 3)}` };
   }
   const outside = `${goes}; ${withStandards} ${outsideWords(together, limits, unit, "")}`;
-  const best = Math.sqrt(Math.max(0, tolerance ** 2 - accuracy ** 2));
-  if (best === 0) return { result: "cannot be told", reason: `${outside}, and no standard could show it` };
-  const reason = `${outside}: prove it with standards of U up to ${numberWords(best, unit, 2)}`;
+  const isUsedUp = isInside(tolerance, { low: null, high: accuracy });
+  const best = Math.sqrt(tolerance ** 2 - accuracy ** 2);
+  if (isUsedUp) return { result: "cannot be told", reason: `${outside}, and no standard could show it` };
+  const reason = `${outside}: prove it with standards of U up to ${mostWords(best, unit, 2)}`;
   return { result: "fits with a change", reason };
 }
 

@@ -3,7 +3,7 @@ import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
 
-/** Share of the span by which a reference may lie outside the range. */
+/** Share of its span by which a reference, or a signal, may lie outside its range. */
 const overshootAllowed = 0.1;
 
 /** Far above rounding in the two subtractions, far below anything that a person could mean. */
@@ -16,7 +16,10 @@ export const measured: Check = (context) => {
   for (const [name, drafts] of context.readingsByCalibration) {
     const instrument = instrumentOf(name, context);
     if (instrument === undefined) continue;
-    for (const draft of drafts) checkInside(draft, instrument, context);
+    for (const draft of drafts) {
+      checkReference(draft, instrument, context);
+      checkSignal(draft, instrument, context);
+    }
     checkScaled(drafts, instrument, context);
     for (const phase of phases) {
       checkJudged(
@@ -51,16 +54,14 @@ function instrumentOf(
   return tag === undefined ? undefined : context.instrumentByTag.get(tag)?.row;
 }
 
-function checkInside(
+function checkReference(
   draft: DraftRow<"readings">,
   { rangeLower, rangeUpper, distanceUnit }: DraftRow<"instruments">["row"],
   { report }: CheckContext,
 ): void {
   const { reference, rejected } = draft.row;
   if (reference === undefined || rangeLower === undefined || rangeUpper === undefined || rejected !== undefined) return;
-  if (rangeUpper <= rangeLower) return;
-  const overshoot = Math.max(rangeLower - reference, reference - rangeUpper) / (rangeUpper - rangeLower);
-  if (!(overshoot > overshootAllowed + roundingAllowed)) return;
+  if (rangeUpper <= rangeLower || !isFarOutside(reference, rangeLower, rangeUpper)) return;
   const values = {
     reference: shownNumber(reference),
     lower: shownNumber(rangeLower),
@@ -68,6 +69,29 @@ function checkInside(
     unit: distanceUnit ?? "",
   };
   report("readings", draft, "model/reading-outside-range", { column: "reference", values });
+}
+
+/** A signal that no working loop gives is a fault, or was mistyped: the program cannot tell, the technician can. */
+function checkSignal(
+  draft: DraftRow<"readings">,
+  { signalLower, signalUpper, signalUnit }: DraftRow<"instruments">["row"],
+  { report }: CheckContext,
+): void {
+  const { signal, rejected } = draft.row;
+  if (signal === undefined || signalLower === undefined || signalUpper === undefined || rejected !== undefined) return;
+  const [lower, upper] = [Math.min(signalLower, signalUpper), Math.max(signalLower, signalUpper)];
+  if (lower === upper || !isFarOutside(signal, lower, upper)) return;
+  const values = {
+    signal: shownNumber(signal),
+    lower: shownNumber(lower),
+    upper: shownNumber(upper),
+    unit: signalUnit ?? "",
+  };
+  report("readings", draft, "model/signal-outside-range", { column: "signal", values });
+}
+
+function isFarOutside(value: number, lower: number, upper: number): boolean {
+  return Math.max(lower - value, value - upper) / (upper - lower) > overshootAllowed + roundingAllowed;
 }
 
 /** Once a calibration: the first reading stands for all of them. */

@@ -68,6 +68,13 @@ test("where nothing was adjusted an interval starts from what was found", () => 
   expect(driftHistory([untouched], now, span, false).intervals[0]?.drift).toBe(1);
 });
 
+test("a loop that was adjusted and not read again starts no interval: what it was left with is not known", () => {
+  const unread = state("C-2", "2025-01-01", "re-teach", [2, 4]);
+  expect(driftHistory([first, unread], now, span, false)).toMatchObject({ earlier: 2, intervals: [] });
+  const intervals = driftHistory([{ ...first, asLeft: null }, second], now, span, false).intervals;
+  expect(intervals.map(({ from }) => from)).toEqual(["C-2"]);
+});
+
 test("a day that is missing, or two records of one day, give no rate", () => {
   expect(driftHistory([first, { ...second, performedOn: null }], now, span, false).growth).toBeNull();
   expect(driftHistory([first, { ...second, performedOn: "2026-01-01" }], now, span, false).growth).toBeNull();

@@ -91,7 +91,14 @@ test("two stages that pass each, but not together, are cured at the sensor", () 
   const sensor = part("pass", 0.8, { ...curable, now: { statement: "pass", errorDistance: 8, part: 0.8 } });
   const sum = { sensor, controller: part("fail", 1.1), stageParts: [{ stage: "scaling", part: 0.3 } as const] };
   expect(stepsOf(sum)).toEqual(["re-teach: sensor"]);
-  expect(recommend(stateOf(sum)).reasons[0]).toContain("not what they add up to");
+  expect(recommend(stateOf(sum)).reasons[0]).toContain("not what they add up to; the sensor has the greater share");
+});
+
+test("where the controller has the greater share of such a sum, it is re-scaled", () => {
+  const sensor = part("pass", 0.3, { ...curable, now: { statement: "pass", errorDistance: 3, part: 0.3 } });
+  const sum = { sensor, controller: part("fail", 0.7), stageParts: [{ stage: "scaling", part: 0.4 } as const] };
+  expect(stepsOf(sum)).toEqual(["re-scale: controller"]);
+  expect(recommend(stateOf(sum)).reasons[0]).toContain("the controller has the greater share");
 });
 
 test("nothing judged and nothing found asks for readings", () => {

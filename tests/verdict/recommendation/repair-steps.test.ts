@@ -31,6 +31,8 @@ test("a loop check that fails is a repair of its place; what readings judge bett
   expect(places(check("scaling", 12), check("end to end", 13), check("restored", 27), check("identity", 1))).toEqual(
     [],
   );
+  expect(places(check("trip point", 16))).toEqual([]);
+  expect(places(check("broken wire", 14))).toEqual(["set-up"]);
   expect(places(check("burden", 6, true))).toEqual([]);
 });
 

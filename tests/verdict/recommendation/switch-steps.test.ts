@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { switchSteps, taughtOutputs } from "../../../src/verdict/recommendation/switch-steps.ts";
+import { outputSteps, switchSteps } from "../../../src/verdict/recommendation/switch-steps.ts";
 import { switchedState } from "./sample-switching.ts";
 
 const asked = (...states: ReturnType<typeof switchedState>[]) => switchSteps({ switching: states, unit: "mm" });
@@ -36,6 +36,6 @@ test("an input that does not fit, and travel or chatter that fails, are repairs"
 });
 
 test("what is no repair becomes a step of its own", () => {
-  const steps = taughtOutputs(asked(switchedState("teach and shift")));
+  const steps = outputSteps(asked(switchedState("teach and shift")));
   expect(steps.map(({ of }) => of)).toEqual(["switched output"]);
 });

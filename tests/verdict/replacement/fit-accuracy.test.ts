@@ -28,9 +28,9 @@ test("8 mm and U = 6 mm make √(64 + 36) = 10 mm, on the limit of ±10 mm: insi
   expect(cell.reason).toBe("it goes 1.25 times into the tolerance; with U = 6 mm of the standards together ±10 mm");
 });
 
-test("9 mm would do, and standards of U up to √(100 − 81) = 4.36 mm could show it: fits with a change", () => {
+test("9 mm would do, and standards of U up to √(100 − 81) = 4.36 mm, said as 4.3 mm, could show it: fits with a change", () => {
   expect(told(fitOf({ accuracy: 9 }).cell)).toBe(
-    "fits with a change: it goes 1.11 times into the tolerance; with U = 6 mm of the standards 10.817 mm where 10 mm at most is allowed: prove it with standards of U up to 4.4 mm",
+    "fits with a change: it goes 1.11 times into the tolerance; with U = 6 mm of the standards 10.817 mm where 10 mm at most is allowed: prove it with standards of U up to 4.3 mm",
   );
 });
 

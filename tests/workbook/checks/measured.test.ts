@@ -55,3 +55,21 @@ test("a rejected reading is blamed for nothing more", async () => {
   const text = smallestWorkbook["readings.csv"].replace("signal\n", "signal,rejected\n") + far;
   expect(await told(withFile("readings.csv", text))).toEqual([]);
 });
+
+// Signal 4 to 20 mA: 10 % of its span is 1.6 mA beyond either end.
+test.each([
+  ["25,8.01", "25,2.4", []],
+  ["25,8.01", "25,2.399", ["model/signal-outside-range readings:3:signal"]],
+  ["25,8.01", "25,21.6", []],
+  ["25,8.01", "25,0.021601 A", ["model/signal-outside-range readings:3:signal"]],
+])("a signal far outside its ends is noted: %s becoming %s tells %j", async (from, to, expected) => {
+  expect(await told(withText("readings.csv", from, to))).toEqual(expected);
+});
+
+test("the signal ends of a reverse-acting loop are taken in their order", async () => {
+  const reverse = withText("instruments.csv", "mm,4,20", "mm,20,4");
+  const mistyped = smallestWorkbook["readings.csv"].replace("25,8.01", "25,80.1");
+  expect(await told({ ...reverse, "readings.csv": mistyped })).toEqual([
+    "model/signal-outside-range readings:3:signal",
+  ]);
+});
