@@ -22,5 +22,10 @@ const scriptAsText = {
 
 export default defineConfig({
   plugins: [fontAsBase64, scriptAsText],
-  test: { include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"], testTimeout: 30_000 },
+  test: {
+    include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
+    testTimeout: 30_000,
+    // Modules hold no state, so that files may share them: the whole run takes three fifths of the time.
+    isolate: false,
+  },
 });
