@@ -1,6 +1,7 @@
-import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { open, readdir, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { CannotWrite, type Disk, type NewFile } from "../jobs/disk.ts";
+import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
 
 /** The real disk. */
@@ -30,7 +31,7 @@ async function writeTogether(files: readonly NewFile[]): Promise<void> {
   try {
     await Promise.all(files.map(({ path }) => refuseFolder(path)));
     for (const [index, { path, text }] of files.entries()) {
-      await mkdir(dirname(path), { recursive: true });
+      await makeFolder(dirname(path));
       await writeDurably(temporary[index] as string, text);
     }
     for (const [index, { path }] of files.entries()) await rename(temporary[index] as string, path);

@@ -1,9 +1,10 @@
 import type { Dirent } from "node:fs";
-import { appendFile, link, mkdir, open, readdir, rename, rm, stat, truncate } from "node:fs/promises";
+import { appendFile, link, open, readdir, rename, rm, stat, truncate } from "node:fs/promises";
 import { hostname } from "node:os";
 import { dirname, join, sep } from "node:path";
 import type { FilingDisk } from "../jobs/file-records.ts";
 import { localDateTime } from "./local-date-time.ts";
+import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
 
 const unfinished = /^\.[0-9a-f-]{36}\.tmp$/u;
@@ -73,7 +74,7 @@ async function createOnce(
 ): Promise<boolean> {
   if (await isThere(path)) return false;
   const folder = dirname(path);
-  await makeFolder(folder);
+  await makeFolderDurably(folder);
   const temporary = join(folder, `.${crypto.randomUUID()}.tmp`);
   try {
     await writeNew(temporary, content, keeping);
@@ -162,8 +163,8 @@ async function writeNew(path: string, content: Uint8Array | string, keeping: "du
 }
 
 /** A folder outlasts a power cut when the one that it was made in does. */
-async function makeFolder(folder: string): Promise<void> {
-  const first = await mkdir(folder, { recursive: true });
+async function makeFolderDurably(folder: string): Promise<void> {
+  const first = await makeFolder(folder);
   if (first !== undefined) await syncFolder(dirname(first));
 }
 

@@ -1,6 +1,7 @@
-import { link, mkdir, open, rm } from "node:fs/promises";
+import { link, open, rm } from "node:fs/promises";
 import { dirname } from "node:path";
 import { CannotWrite } from "../jobs/disk.ts";
+import { makeFolder } from "./make-folder.ts";
 
 const ownerAlone = 0o600;
 
@@ -8,7 +9,7 @@ const ownerAlone = 0o600;
 export async function writeSecretFile(path: string, text: string): Promise<void> {
   const temporary = `${path}.${crypto.randomUUID()}.tmp`;
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     const file = await open(temporary, "wx", ownerAlone);
     try {
       await file.writeFile(text);
