@@ -1,4 +1,5 @@
 import { daysBetween } from "../analysis/day-number.ts";
+import { isInTolerance } from "../record/phase-statement.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import type { IndexEntry } from "./index-entry.ts";
 
@@ -10,8 +11,7 @@ export function dueState({ summary, intervalAgreedBy }: IndexEntry, on: string, 
     return { state: days < 0 ? "overdue" : days <= soonDays ? "due soon" : "not due", on: nextDue, days, why: null };
   }
   const last = (summary.asLeft ?? summary.asFound)?.statement ?? null;
-  const isFit = last === "pass" || last === "conditional pass";
-  if (!isFit) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
+  if (!isInTolerance(last)) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
   const why = intervalAgreedBy === undefined ? "nobody agreed to an interval" : "no interval is stated";
   return { state: "no date", on: null, days: null, why };
 }

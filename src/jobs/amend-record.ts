@@ -14,7 +14,7 @@ import { signingState } from "../record/signing-state.ts";
 import type { Disk } from "./disk.ts";
 import { readWorkbook, type WorkbookReading } from "./read-workbook.ts";
 import type { WrittenRecord } from "./report-calibrations.ts";
-import { isSignedThere, recordPlace, writeRecord } from "./write-record.ts";
+import { recordPlace, writeDraft } from "./write-record.ts";
 
 export type AmendOptions = {
   workbook: string;
@@ -40,7 +40,10 @@ export async function amendRecord(disks: Disks, page: string, options: AmendOpti
   const reading = await readWorkbook(disks.disk, options.workbook, { today: options.today, firstLook: {} });
   const record = nextRevision(replaced, reading, options);
   if (record === undefined) return { written: undefined, problems: reading.problems };
-  return { written: await writeDraft(disks.disk, record, options.out, reading.problems), problems: reading.problems };
+  // The revision is part of the name, so that the replaced record stays beside it.
+  const place = `${recordPlace(options.out, record)}_r${record.revision}`;
+  const drafted = await writeDraft(disks.disk, record, place, reading.problems);
+  return { written: drafted === undefined ? undefined : { record, page: drafted }, problems: reading.problems };
 }
 
 function checkWords({ reason, by }: AmendOptions, problems: ProblemList): void {
@@ -125,19 +128,4 @@ function nextRevision(
   const replaces = { calibration, revision: replaced.revision, sha256: replaced.seal.sha256 };
   const amendment = { replaces, reason, by, at: now, changes: [...changes] };
   return sealRecord(assembleRecord(rows, { ...context, amendment }));
-}
-
-/** The revision is part of the name, so that the replaced record stays beside it. */
-async function writeDraft(
-  disk: Disk,
-  record: SealedRecord,
-  out: string,
-  problems: ProblemList,
-): Promise<WrittenRecord | undefined> {
-  const place = `${recordPlace(out, record)}_r${record.revision}`;
-  if (await isSignedThere(disk, place)) {
-    return void problems.add("signing/would-overwrite", { file: `${place}.html` });
-  }
-  const page = await writeRecord(disk, record, place, problems);
-  return page === undefined ? undefined : { record, page };
 }

@@ -2,6 +2,7 @@ import { CannotFile } from "../filing/cannot-file.ts";
 import { decideFinding, type FindingDecision } from "../filing/decide-finding.ts";
 import type { FilingDisk } from "../filing/filing-disk.ts";
 import { filingFolder } from "../filing/filing-folder.ts";
+import { isFilingFolder } from "../filing/is-filing-folder.ts";
 import { ledgerName } from "../filing/ledger.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 
@@ -23,8 +24,7 @@ export async function decideFiledFinding(
   for (const { option, text, accepted } of words) {
     if (text.trim() === "") problems.add("filing/words-missing", place, { values: { option, accepted } });
   }
-  const bytes = await disk.read(`${folder}/${ledgerName}`);
-  if (bytes === undefined)
+  if (!(await isFilingFolder(disk, folder)))
     problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
   if (problems.hasStop) return { says: undefined, problems };
   try {

@@ -3,8 +3,9 @@ import { tableColumns } from "../model/tables.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import { safeFileName } from "../record/safe-file-name.ts";
 import { keyFileText, newSigningKey } from "../record/signing-key.ts";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
 import type { AskPassphrase } from "./open-key.ts";
+import { writeOrTell } from "./write-or-tell.ts";
 
 const leastCharacters = 12;
 
@@ -39,13 +40,8 @@ export async function newKey(
   const passphrase = problems.hasStop ? undefined : await newPassphrase(ask, path, problems);
   if (passphrase === undefined) return { key: undefined, problems };
   const key = newSigningKey();
-  try {
-    await disk.writeSecret(path, keyFileText(key, passphrase));
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: path }, { values: { why: fault.message } });
-    return { key: undefined, problems };
-  }
+  const isWritten = await writeOrTell(() => disk.writeSecret(path, keyFileText(key, passphrase)), path, problems);
+  if (!isWritten) return { key: undefined, problems };
   const row = { name, role, publicKey: key.publicKey, validFrom: today };
   return { key: { path, keyId: key.keyId, table: tableOf(row) }, problems };
 }

@@ -1,7 +1,8 @@
 import type { Column } from "../model/column.ts";
 import { requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import { ProblemList } from "../problems/problem-list.ts";
-import { CannotWrite, type Disk, type NewFile } from "./disk.ts";
+import type { Disk, NewFile } from "./disk.ts";
+import { writeOrTell } from "./write-or-tell.ts";
 
 /** Writes an empty workbook: one file a table with its header, and a README with an example row of each. */
 export async function newWorkbook(
@@ -18,14 +19,8 @@ export async function newWorkbook(
     ...tableNames.map((table) => ({ path: `${folder}/${table}.csv`, text: `${headerLine(table)}\n` })),
     { path: `${folder}/README.md`, text: readme() },
   ] satisfies NewFile[];
-  try {
-    await disk.writeTogether(files);
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: folder }, { values: { why: fault.message } });
-    return { files: [], problems };
-  }
-  return { files: files.map(({ path }) => path), problems };
+  const isWritten = await writeOrTell(() => disk.writeTogether(files), folder, problems);
+  return { files: isWritten ? files.map(({ path }) => path) : [], problems };
 }
 
 function headerLine(table: TableName): string {

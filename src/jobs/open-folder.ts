@@ -1,4 +1,5 @@
 import type { FilingDisk } from "../filing/filing-disk.ts";
+import { isFilingFolder } from "../filing/is-filing-folder.ts";
 import { ledgerName } from "../filing/ledger.ts";
 import { type FilingIndex, readIndex } from "../filing/read-index.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
@@ -9,7 +10,7 @@ export async function openFolder(
   folder: string,
   problems: ProblemList,
 ): Promise<FilingIndex | undefined> {
-  if ((await disk.read(`${folder}/${ledgerName}`)) === undefined) {
+  if (!(await isFilingFolder(disk, folder))) {
     problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
     return undefined;
   }

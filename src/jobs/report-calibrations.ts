@@ -1,4 +1,3 @@
-import type { ProblemList } from "../problems/problem-list.ts";
 import { assembleRecord } from "../record/assemble-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { sealRecord } from "../record/seal-record.ts";
@@ -8,7 +7,7 @@ import { type DecisionOptions, readDecision } from "./decision-options.ts";
 import type { Disk } from "./disk.ts";
 import { type FiledFolder, filedBefore } from "./filed-before.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "./read-workbook.ts";
-import { isSignedThere, recordPlace, writeRecord } from "./write-record.ts";
+import { recordPlace, writeDraft } from "./write-record.ts";
 
 export type ReportOptions = ReadingOptions & {
   out: string;
@@ -47,7 +46,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
         ...(await before?.(calibrationCase.calibration.row)),
       }),
     );
-    const page = await writeUnsigned(disk, record, options.out, reading.problems);
+    const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
     if (page !== undefined) written.push({ record, page });
     done += 1;
     options.onWritten?.(done, chosen.length);
@@ -87,17 +86,4 @@ function noteUnknownNames({ named, problems }: WorkbookReading, { tag, calibrati
 
 function choicesOf(named: readonly NamedCalibration[], which: keyof NamedCalibration): string {
   return [...new Set(named.map((one) => one[which]))].filter((name) => name !== "").join(", ");
-}
-
-/** The path of the page; nothing, and a problem, where a signed record lies there or the disk refuses. */
-async function writeUnsigned(
-  disk: Disk,
-  record: SealedRecord,
-  out: string,
-  problems: ProblemList,
-): Promise<string | undefined> {
-  const place = recordPlace(out, record);
-  if (!(await isSignedThere(disk, place))) return writeRecord(disk, record, place, problems);
-  problems.add("signing/would-overwrite", { file: `${place}.html` });
-  return undefined;
 }

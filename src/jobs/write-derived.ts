@@ -2,7 +2,8 @@ import { indexName } from "../filing/filing-index.ts";
 import { ledgerName } from "../filing/ledger.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { looksLikeRecord } from "../record/looks-like-record.ts";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
+import { writeOrTell } from "./write-or-tell.ts";
 
 /** What lies under these names cannot be made anew, or is asked whom to believe. */
 const keptNames: readonly string[] = [ledgerName, indexName, "signers.csv"];
@@ -18,14 +19,7 @@ export async function writeDerived(
     problems.add("options/record-there", { file: path });
     return false;
   }
-  try {
-    await disk.writeTogether([{ path, text }]);
-    return true;
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: path }, { values: { why: fault.message } });
-    return false;
-  }
+  return writeOrTell(() => disk.writeTogether([{ path, text }]), path, problems);
 }
 
 async function isKept(disk: Pick<Disk, "read">, path: string): Promise<boolean> {

@@ -4,13 +4,13 @@ import type { IndexEntry } from "../filing/index-entry.ts";
 import { currentRecordsByTag } from "../filing/latest-records.ts";
 import { readFiledRecord } from "../filing/read-filed-record.ts";
 import { ProblemList } from "../problems/problem-list.ts";
-import { looksLikeRecord } from "../record/looks-like-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { renderHistory, type TagHistory } from "../report/history-page.tsx";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
 import { historyOf } from "./history-of.ts";
 import { readIntervalSettings, type SettingOptions } from "./interval-settings-options.ts";
 import { openFolder } from "./open-folder.ts";
+import { writeDerived } from "./write-derived.ts";
 
 /** The tag, the page to write if any, and settings of the proposals as they were typed. */
 export type HistoryOptions = {
@@ -75,16 +75,6 @@ async function readPages(
 }
 
 async function writePage(disk: Disks["plain"], out: string, history: TagHistory, problems: ProblemList): Promise<void> {
-  const there = await disk.read(out);
-  if (there?.files.some(({ bytes }) => looksLikeRecord(new TextDecoder().decode(bytes)))) {
-    problems.add("options/record-there", { file: out });
-    return;
-  }
   const drawings = { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
-  try {
-    await disk.writeTogether([{ path: out, text: renderHistory(history, drawings) }]);
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: out }, { values: { why: fault.message } });
-  }
+  await writeDerived(disk, out, renderHistory(history, drawings), problems);
 }

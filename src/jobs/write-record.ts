@@ -2,8 +2,9 @@ import type { ProblemList } from "../problems/problem-list.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { safeFileName } from "../record/safe-file-name.ts";
 import { renderPage } from "../report/page.tsx";
-import { CannotWrite, type Disk, type NewFile } from "./disk.ts";
+import type { Disk, NewFile } from "./disk.ts";
 import { drawPictures } from "./draw-pictures.ts";
+import { writeOrTell } from "./write-or-tell.ts";
 
 /** Where a record of its own lies below a folder, without the ending. */
 export function recordPlace(out: string, { instrument, calibration }: SealedRecord): string {
@@ -36,14 +37,20 @@ export async function writeRecord(
   problems: ProblemList,
 ): Promise<string | undefined> {
   const page = `${place}.html`;
-  try {
-    await disk.writeTogether(await recordFiles(record, place));
-    return page;
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: page }, { values: { why: fault.message } });
-    return undefined;
-  }
+  const files = await recordFiles(record, place);
+  return (await writeOrTell(() => disk.writeTogether(files), page, problems)) ? page : undefined;
+}
+
+/** The same of a record that nobody has signed: nothing, and a problem, where a signed one lies there. */
+export async function writeDraft(
+  disk: Pick<Disk, "read" | "writeTogether">,
+  record: SealedRecord,
+  place: string,
+  problems: ProblemList,
+): Promise<string | undefined> {
+  if (!(await isSignedThere(disk, place))) return writeRecord(disk, record, place, problems);
+  problems.add("signing/would-overwrite", { file: `${place}.html` });
+  return undefined;
 }
 
 /** A list of signatures that is not empty; in a text that a table gave, the quotation marks are escaped. */

@@ -5,9 +5,10 @@ import { ProblemList } from "../problems/problem-list.ts";
 import type { Register } from "../record/register-form.ts";
 import { renderRegister } from "../report/register-page.tsx";
 import { writeDelimited } from "../workbook/write-delimited.ts";
-import { CannotWrite, type Disk } from "./disk.ts";
+import type { Disk } from "./disk.ts";
 import { openFolder } from "./open-folder.ts";
 import { registerRows } from "./register-rows.ts";
+import { writeOrTell } from "./write-or-tell.ts";
 
 export type RegisterOptions = { today: string; soonDays: number };
 
@@ -26,15 +27,10 @@ export async function writeRegister(
   const register = makeRegister(index, today, soonDays);
   const page = `${folder}/register.html`;
   const table = `${folder}/register.csv`;
-  try {
-    await disks.plain.writeTogether([
-      { path: page, text: renderRegister(register, await rateChart(register.years)) },
-      { path: table, text: writeDelimited(registerRows(register)) },
-    ]);
-    return { written: { register, page, table }, problems };
-  } catch (fault) {
-    if (!(fault instanceof CannotWrite)) throw fault;
-    problems.add("options/cannot-write", { file: page }, { values: { why: fault.message } });
-    return { written: undefined, problems };
-  }
+  const files = [
+    { path: page, text: renderRegister(register, await rateChart(register.years)) },
+    { path: table, text: writeDelimited(registerRows(register)) },
+  ];
+  const isWritten = await writeOrTell(() => disks.plain.writeTogether(files), page, problems);
+  return { written: isWritten ? { register, page, table } : undefined, problems };
 }

@@ -1,3 +1,5 @@
+export { isInTolerance } from "../verdict/is-in-tolerance.ts";
+
 import { worstStatement } from "../verdict/statement-severity.ts";
 import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord, Statement } from "./record-schema.ts";

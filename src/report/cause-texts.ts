@@ -1,8 +1,7 @@
 import type { EvidenceRecord, PhaseCauses } from "../record/causes-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
-import { writeFixed, writeSigned } from "../units/write-number.ts";
-import { plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain, writeSigned } from "../units/write-number.ts";
 import { type PhaseName, phasesOf } from "./page-texts.ts";
 import { firstReasons, recommendationNow } from "./recommendation-texts.ts";
 
@@ -52,7 +51,7 @@ export function numberWords(value: number, standardUncertainty: number | undefin
     return `${sign}${written.value} ± ${written.uncertainty}`;
   }
   if (isSigned) return writeSigned(value, Math.abs(value) >= 10 ? 1 : 2);
-  return Number.isInteger(value) ? writeFixed(value, 0) : plainNumber(Number(value.toPrecision(5)));
+  return Number.isInteger(value) ? writeFixed(value, 0) : writePlain(Number(value.toPrecision(5)));
 }
 
 /** An uncertainty below the seventh digit of its value is that of a computation, not of a measurement. */

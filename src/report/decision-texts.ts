@@ -1,11 +1,10 @@
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
-import { writeFixed, writeSignificant } from "../units/write-number.ts";
-import { plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain, writeSignificant } from "../units/write-number.ts";
 
 /** The decision rule as a sentence of the record, with the risk that it leaves. */
 export function ruleWords({ decisionRule }: CalibrationRecord): string {
-  const band = `${plainNumber(decisionRule.guardFactor)} · U`;
+  const band = `${writePlain(decisionRule.guardFactor)} · U`;
   switch (decisionRule.name) {
     case "simple acceptance":
       return (
@@ -33,7 +32,7 @@ export function ruleWords({ decisionRule }: CalibrationRecord): string {
 
 /** The decision rule in one line, for the first page. */
 export function ruleInShort({ decisionRule }: CalibrationRecord): string {
-  const band = `guard band of ${plainNumber(decisionRule.guardFactor)} · U`;
+  const band = `guard band of ${writePlain(decisionRule.guardFactor)} · U`;
   return {
     "simple acceptance": "simple acceptance: inside the tolerance passes, whatever the uncertainty",
     "guard band": `${band} inside the tolerance`,
@@ -53,7 +52,7 @@ export function worstPointOf(phase: PhaseRecord): JudgedPointRecord | undefined 
 export function pointWords({ instrument }: CalibrationRecord, point: JudgedPointRecord): string {
   const { value, uncertainty } = writeWithUncertainty(point.errorDistance, point.expandedUncertainty);
   const sign = point.errorDistance > 0 ? "+" : "";
-  const at = `${plainNumber(Number(point.point.toPrecision(6)))} ${instrument.distanceUnit}, ${point.direction}`;
+  const at = `${writePlain(Number(point.point.toPrecision(6)))} ${instrument.distanceUnit}, ${point.direction}`;
   return `${sign}${value} ± ${uncertainty} ${instrument.distanceUnit} (k = ${writeFixed(point.coverageFactor, 2)}) at ${at}`;
 }
 

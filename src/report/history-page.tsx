@@ -1,9 +1,9 @@
 import { renderToString } from "preact-render-to-string";
 import type { OverTheYears } from "../record/over-the-years-schema.ts";
-import { escapedText, styleString } from "./escape.ts";
-import { fontFaces } from "./font-faces.ts";
+import { writePlain } from "../units/write-number.ts";
+import { styleString } from "./escape.ts";
 import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./history-texts.ts";
-import { plainNumber } from "./number-style.ts";
+import { htmlDocument } from "./html-document.ts";
 import { pageStyle } from "./page-style.ts";
 import { Fact } from "./parts/heading.tsx";
 import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
@@ -30,17 +30,12 @@ const contentSecurityPolicy =
 
 /** A tag over its filed records as one self-contained page: no script, no network. */
 export function renderHistory(history: TagHistory, drawings: HistoryDrawings): string {
-  return [
-    "<!doctype html>",
-    '<html lang="en"><head><meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escapedText(history.tag)} · history of its calibrations</title>`,
-    `<style>${fontFaces()}${pageStyle}a{color:inherit}${printedMargins(history)}</style>`,
-    "</head><body>",
-    renderToString(<HistoryPage history={history} drawings={drawings} />),
-    "</body></html>\n",
-  ].join("\n");
+  return htmlDocument({
+    title: `${history.tag} · history of its calibrations`,
+    contentSecurityPolicy,
+    style: `${pageStyle}a{color:inherit}${printedMargins(history)}`,
+    body: renderToString(<HistoryPage history={history} drawings={drawings} />),
+  });
 }
 
 function HistoryPage({ history, drawings }: { history: TagHistory; drawings: HistoryDrawings }) {
@@ -59,7 +54,7 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
             name="Records"
             value={`${records.length}, ${records[0]?.performedOn} to ${records.at(-1)?.performedOn}`}
           />
-          <Fact name="Range" value={`${plainNumber(rangeLower)} to ${plainNumber(rangeUpper)} ${unit}`} />
+          <Fact name="Range" value={`${writePlain(rangeLower)} to ${writePlain(rangeUpper)} ${unit}`} />
           <Fact name="Interval" value={intervalWords(history)} />
           <Fact name="Location" value={location} />
         </dl>

@@ -2,8 +2,7 @@ import { sentenceCase } from "../charts/chart-words.ts";
 import type { OverTheYears, PlaceOverTheYears, RecordOverTheYears } from "../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
-import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
-import { plainNumber } from "./number-style.ts";
+import { decimalsForSignificant, writeFixed, writePlain, writeSigned } from "../units/write-number.ts";
 
 type Point = NonNullable<NonNullable<RecordOverTheYears["asFound"]>["point"]>;
 
@@ -14,7 +13,7 @@ export function leadingPlaceOf({ leading, places }: OverTheYears): PlaceOverTheY
 
 /** "test point 500 mm", "fitted line at 0 mm". */
 export function placeWords({ kind, distance }: PlaceOverTheYears, unit: string): string {
-  return `${kind === "test point" ? "test point" : "fitted line at"} ${plainNumber(distance)} ${unit}`;
+  return `${kind === "test point" ? "test point" : "fitted line at"} ${writePlain(distance)} ${unit}`;
 }
 
 /** "+0.48, from +0.37 to +0.59": distance a year, all to the digits that the interval supports. */
@@ -56,7 +55,7 @@ export function stateWords(state: NonNullable<RecordOverTheYears["asFound"]>, un
   const part = worst.partOfTolerance === null ? "outside" : `${writeFixed(100 * worst.partOfTolerance, 0)} %`;
   if (worst.errorDistance === point?.errorDistance) return `${said}, ${part} of the tolerance`;
   const error = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty).value;
-  return `${said}; worst ${worst.errorDistance > 0 ? "+" : ""}${error} at ${plainNumber(worst.point)} ${unit}, ${part}`;
+  return `${said}; worst ${worst.errorDistance > 0 ? "+" : ""}${error} at ${writePlain(worst.point)} ${unit}, ${part}`;
 }
 
 /** What was done, also where nobody said so. */
@@ -75,7 +74,7 @@ export function reliabilityWords({ reliability, notDetermined }: OverTheYears): 
 }
 
 function percent(part: number): string {
-  return `${plainNumber(Number((100 * part).toPrecision(3)))} %`;
+  return `${writePlain(Number((100 * part).toPrecision(3)))} %`;
 }
 
 /** How the staircase came to its step, sentence by sentence. */
@@ -92,7 +91,7 @@ export function staircaseWorking({ staircase, settings }: OverTheYears): readonl
       ? `The interval as stated is ${monthsWords(from)}; ${days} days had passed.`
       : `No interval is stated; the ${days} days that had passed count as ${monthsWords(from)}.`,
     `As found: ${asFound}${part}.`,
-    `${reasonWords(staircase.reason, settings)} ${factor === 1 ? `It stays ${monthsWords(months)}.` : `${from} × ${plainNumber(factor)} = ${plainNumber(from * factor)}: ${monthsWords(months)}, rounded down and ${caps}.`}`,
+    `${reasonWords(staircase.reason, settings)} ${factor === 1 ? `It stays ${monthsWords(months)}.` : `${from} × ${writePlain(factor)} = ${writePlain(from * factor)}: ${monthsWords(months)}, rounded down and ${caps}.`}`,
   ];
 }
 
@@ -124,7 +123,7 @@ export function controlChartWorking(years: OverTheYears, unit: string): readonly
   if (controlChart === null || place === undefined || place.drift === null) return [];
   const { residualStdDev, degreesOfFreedom } = place.drift;
   const digits = decimalsForSignificant((place.toleranceHigh - place.toleranceLow) / 2, 3);
-  const scatter = `${plainNumber(Number(residualStdDev.toPrecision(2)))} ${unit}`;
+  const scatter = `${writePlain(Number(residualStdDev.toPrecision(2)))} ${unit}`;
   return [
     `${sentenceCase(placeWords(place, unit))}: drift ${driftWords(place.drift)} ${unit} a year, scatter about the line ${scatter} ` +
       `(${degreesOfFreedom} ${degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom).`,

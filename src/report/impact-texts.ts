@@ -1,5 +1,6 @@
 import type { ImpactRecord } from "../record/impact-schema.ts";
-import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
+import { isInTolerance } from "../record/phase-statement.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
 import type { NumberStyle } from "./number-style.ts";
 import { failedOutputs } from "./switching-texts.ts";
@@ -41,15 +42,11 @@ function reasonWords(
   { decisionRule, phases }: CalibrationRecord,
   { outside, faults, statement }: ImpactRecord,
 ): string {
-  if (outside.length > 0 || faults > 0 || isFit(phases.asFound?.verdict)) return "";
+  // Where the analog value is fit, it is a switched output that was found outside.
+  if (outside.length > 0 || faults > 0 || isInTolerance(phases.asFound?.verdict ?? null)) return "";
   if (statement === "cannot be decided") return "The uncertainty is too large to tell.";
   if (phases.asFound?.readings.some(({ verdict }) => verdict === "fail")) return "Single readings did.";
   return `Under the rule ${decisionRule.name} it is not accepted all the same.`;
-}
-
-/** Then it is a switched output that was found outside. */
-function isFit(statement: Statement | null | undefined): boolean {
-  return statement === "pass" || statement === "conditional pass";
 }
 
 /** The sign in words, for people who do not think in signs. */

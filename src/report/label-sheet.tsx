@@ -1,8 +1,9 @@
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { isInTolerance } from "../record/phase-statement.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { signingState } from "../record/signing-state.ts";
-import { fontFaces } from "./font-faces.ts";
+import { htmlDocument } from "./html-document.ts";
 import { type PhaseName, phasesOf } from "./page-texts.ts";
 import { failedOutputs } from "./switching-texts.ts";
 
@@ -16,15 +17,11 @@ const contentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; fo
 export function renderLabels(records: readonly SealedRecord[], { isSheet, skipped }: LabelForm): string {
   const empty = Array.from({ length: isSheet ? skipped : 0 }, () => undefined);
   const sheets = chunks([...empty, ...records], isSheet ? placesOfSheet : 1);
-  return [
-    "<!doctype html>",
-    '<html lang="en"><head><meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    "<title>Calibration labels</title>",
-    `<style>${fontFaces()}${labelStyle}@page{size:${isSheet ? "A4" : "70mm 37mm"};margin:0}</style>`,
-    "</head><body>",
-    renderToString(
+  return htmlDocument({
+    title: "Calibration labels",
+    contentSecurityPolicy,
+    style: `${labelStyle}@page{size:${isSheet ? "A4" : "70mm 37mm"};margin:0}`,
+    body: renderToString(
       <main>
         {sheets.map((places, index) => (
           <section
@@ -39,8 +36,7 @@ export function renderLabels(records: readonly SealedRecord[], { isSheet, skippe
         ))}
       </main>,
     ),
-    "</body></html>\n",
-  ].join("\n");
+  });
 }
 
 /** What a label says: which loop, when, by whom, how it was left, when next if that was agreed, and the record. */
@@ -85,7 +81,7 @@ function Line({ name, children }: { name: string; children: ComponentChildren })
 function State({ record }: { record: SealedRecord }) {
   const last = phasesOf(record).at(-1);
   const verdict = last?.phase.verdict ?? "not determined";
-  const hasPassed = verdict === "pass" || verdict === "conditional pass";
+  const hasPassed = isInTolerance(last?.phase.verdict ?? null);
   const words = `${last?.title ?? "Not read"}: ${hasPassed ? verdict : verdict.toUpperCase()}`;
   const failed = failedParts(record, last?.name);
   if (failed.length === 0) return <p class={hasPassed ? "state" : "state failed"}>{words}</p>;

@@ -1,11 +1,10 @@
 import type { LoopCheckItem, LoopChecksRecord } from "../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { writeFixed } from "../units/write-number.ts";
-import { plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain } from "../units/write-number.ts";
 
 /** A number that was computed for a loop check: five significant digits, none of them zeros at the end. */
 export function checkNumber(value: number): string {
-  return plainNumber(Number(value.toPrecision(5)));
+  return writePlain(Number(value.toPrecision(5)));
 }
 
 /** "allowed 12 to 30 V"; nothing where neither side is limited. */
@@ -49,15 +48,15 @@ export function burdenWords({ loopChecks, instrument }: CalibrationRecord): stri
   const { burden } = loopChecks ?? {};
   if (burden === undefined || burden === null) return undefined;
   const { card, barrier, cable, total, greatest, setBy, neededSupplyVolts } = burden;
-  const ohms = (value: number) => `${plainNumber(Number(value.toPrecision(4)))} Ω`;
+  const ohms = (value: number) => `${writePlain(Number(value.toPrecision(4)))} Ω`;
   const allowed =
     setBy === "supply"
-      ? `(${plainNumber(instrument.supplyVoltage ?? 0)} V − ${plainNumber(instrument.supplyMin ?? 0)} V) / 21 mA = ${ohms(greatest)}`
+      ? `(${writePlain(instrument.supplyVoltage ?? 0)} V − ${writePlain(instrument.supplyMin ?? 0)} V) / 21 mA = ${ohms(greatest)}`
       : `${ohms(greatest)} (load_max)`;
   const needed = neededSupplyVolts === null ? "" : ` At 21 mA the loop needs ${writeFixed(neededSupplyVolts, 1)} V.`;
   return (
-    `Burden: card ${ohms(card)} + barrier ${ohms(barrier)} + cable 2 · ${plainNumber(cable.lengthMetres / 1000)} km · ` +
-    `${plainNumber(Number(cable.ohmsPerKilometre.toPrecision(4)))} Ω/km at ${plainNumber(cable.temperatureCelsius)} °C, ` +
+    `Burden: card ${ohms(card)} + barrier ${ohms(barrier)} + cable 2 · ${writePlain(cable.lengthMetres / 1000)} km · ` +
+    `${writePlain(Number(cable.ohmsPerKilometre.toPrecision(4)))} Ω/km at ${writePlain(cable.temperatureCelsius)} °C, ` +
     `${ohms(cable.resistance)} = ${ohms(total)}; allowed ${allowed}; ` +
     `margin ${writeFixed(100 * (1 - total / greatest), 0)} %.${needed}`
   );

@@ -1,5 +1,5 @@
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
-import { decimalsForSignificant, writeFixed } from "../units/write-number.ts";
+import { decimalsForSignificant } from "../units/write-number.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
 export type NumberStyle = { distance: number; percent: number; value: number };
@@ -99,11 +99,4 @@ function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
 
 function asTyped(limit: number): number {
   return Number(limit.toPrecision(12));
-}
-
-/** A constant of a formula or a setting, with the digits that it needs and no more. */
-export function plainNumber(value: number): string {
-  const shortest = String(Number(value.toPrecision(12)));
-  const decimals = shortest.includes("e") ? decimalsForSignificant(value, 6) : (shortest.split(".")[1]?.length ?? 0);
-  return writeFixed(value, decimals);
 }

@@ -1,7 +1,7 @@
 import { sentenceCase } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
-import { writeFixed, writeSigned } from "../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain, writeSigned } from "../units/write-number.ts";
+import type { NumberStyle } from "./number-style.ts";
 
 export type PhaseName = "asFound" | "asLeft";
 export const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
@@ -47,8 +47,8 @@ export function toleranceWords({ instrument }: CalibrationRecord): string {
 }
 
 function termWords(plus: number, minus: number | undefined, unit: string): string {
-  if (minus === undefined || minus === plus) return `±${plainNumber(plus)} ${unit}`;
-  return `−${plainNumber(minus)} / +${plainNumber(plus)} ${unit}`;
+  if (minus === undefined || minus === plus) return `±${writePlain(plus)} ${unit}`;
+  return `−${writePlain(minus)} / +${writePlain(plus)} ${unit}`;
 }
 
 /** Where the worst reading of a phase lies: "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there". */

@@ -2,8 +2,8 @@ import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/draw.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { signingState } from "../record/signing-state.ts";
-import { embeddedRecord, escapedText, styleString } from "./escape.ts";
-import { fontFaces } from "./font-faces.ts";
+import { embeddedRecord, styleString } from "./escape.ts";
+import { htmlDocument } from "./html-document.ts";
 import { numberStyleOf } from "./number-style.ts";
 import { pageStyle } from "./page-style.ts";
 import { AmendmentPart } from "./parts/amendment.tsx";
@@ -51,18 +51,13 @@ const contentSecurityPolicy =
 export function renderPage(record: SealedRecord, drawings: PageDrawings): string {
   const { instrument, calibration } = record;
   const title = `${instrument.tag} · calibration record ${calibration.calibration}${revisionWords(record)}`;
-  return [
-    "<!doctype html>",
-    '<html lang="en"><head><meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escapedText(title)}</title>`,
-    `<style>${fontFaces()}${pageStyle}${printedMargins(record)}</style>`,
-    "</head><body>",
-    renderToString(<Page record={record} drawings={drawings} />),
-    `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
-    "</body></html>\n",
-  ].join("\n");
+  return htmlDocument({
+    title: title,
+    contentSecurityPolicy,
+    style: `${pageStyle}${printedMargins(record)}`,
+    body: renderToString(<Page record={record} drawings={drawings} />),
+    scripts: `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
+  });
 }
 
 function Page({ record, drawings }: { record: SealedRecord; drawings: PageDrawings }) {

@@ -4,7 +4,7 @@ import type {
   RecommendedStepRecord,
 } from "../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { plainNumber } from "./number-style.ts";
+import { writePlain } from "../units/write-number.ts";
 import { type PhaseName, phaseTitles } from "./page-texts.ts";
 import { typedConstants } from "./reteach-texts.ts";
 
@@ -114,10 +114,10 @@ function designedConstants(record: CalibrationRecord): readonly Typed[] {
   } = record.instrument;
   if (valueLower === undefined || valueUpper === undefined) return [];
   const at = (counts: number | undefined, signal: number) =>
-    counts === undefined ? `at ${plainNumber(signal)} ${signalUnit}` : `at ${plainNumber(counts)} counts`;
+    counts === undefined ? `at ${writePlain(signal)} ${signalUnit}` : `at ${writePlain(counts)} counts`;
   return [
-    { label: at(countsLower, signalLower), value: `${plainNumber(valueLower)} ${valueUnit}`.trimEnd() },
-    { label: at(countsUpper, signalUpper), value: `${plainNumber(valueUpper)} ${valueUnit}`.trimEnd() },
+    { label: at(countsLower, signalLower), value: `${writePlain(valueLower)} ${valueUnit}`.trimEnd() },
+    { label: at(countsUpper, signalUpper), value: `${writePlain(valueUpper)} ${valueUnit}`.trimEnd() },
   ];
 }
 
@@ -139,7 +139,7 @@ export function workDoneWords({ workDone }: RecommendationRecord): string | unde
 
 /** A limit with its unit. */
 export function thresholdWords({ value, unit }: RecommendationRecord["thresholds"][number]): string {
-  return unit === "times" ? `${plainNumber(value)} times` : `${plainNumber(value)} % of the tolerance`;
+  return unit === "times" ? `${writePlain(value)} times` : `${writePlain(value)} % of the tolerance`;
 }
 
 /** Where a limit comes from, with the column that sets it. */

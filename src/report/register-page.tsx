@@ -2,7 +2,7 @@ import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/draw.ts";
 import { digestOf } from "../record/file-digest.ts";
 import type { Register } from "../record/register-form.ts";
-import { fontFaces } from "./font-faces.ts";
+import { htmlDocument } from "./html-document.ts";
 import { pageStyle } from "./page-style.ts";
 import { Picture } from "./parts/pictures.tsx";
 import { OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
@@ -11,18 +11,13 @@ import script from "./register.client.js";
 
 /** What a folder of records says, as one page that reads without its script and is searched and sorted with it. */
 export function renderRegister(register: Register, rates: Drawing | undefined): string {
-  return [
-    "<!doctype html>",
-    '<html lang="en"><head><meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy()}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>Register of calibrations, ${register.on}</title>`,
-    `<style>${fontFaces()}${pageStyle}${registerStyle}${footOf(register.on)}</style>`,
-    "</head><body>",
-    renderToString(<RegisterPage register={register} rates={rates} />),
-    `<script>${script}</script>`,
-    "</body></html>\n",
-  ].join("\n");
+  return htmlDocument({
+    title: `Register of calibrations, ${register.on}`,
+    contentSecurityPolicy: contentSecurityPolicy(),
+    style: `${pageStyle}${registerStyle}${footOf(register.on)}`,
+    body: renderToString(<RegisterPage register={register} rates={rates} />),
+    scripts: `<script>${script}</script>`,
+  });
 }
 
 /** The foot of every printed page; a day has no sign that style would read. */

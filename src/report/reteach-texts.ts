@@ -1,7 +1,7 @@
 import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
 import type { CorrectedCurve, NewConstants } from "../record/reteach-schema.ts";
-import { decimalsForSignificant, writeFixed } from "../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { decimalsForSignificant, writeFixed, writePlain } from "../units/write-number.ts";
+import type { NumberStyle } from "./number-style.ts";
 
 /** Whether what is left lies inside the acceptance limits of the decision rule. */
 export function insideWords(statement: Statement): string {
@@ -23,7 +23,7 @@ export function curableWords(record: CalibrationRecord, curve: CorrectedCurve, s
       : `A new zero and span can cure it: the best two leave ${left}.`;
   }
   const half = whyNot && `${writeFixed(whyNot.halfSpread, style.distance)} ${unit}`;
-  const at = whyNot && `${plainNumber(Number(whyNot.point.toPrecision(6)))} ${unit}`;
+  const at = whyNot && `${writePlain(Number(whyNot.point.toPrecision(6)))} ${unit}`;
   const reason =
     whyNot?.because === "spread at one point"
       ? `at ${at} the errors alone lie apart by twice ${half}, more than any zero and span can bring inside (hysteresis or scatter)`
@@ -44,13 +44,13 @@ export function typedConstants(record: CalibrationRecord, constants: NewConstant
   switch (constants.kind) {
     case "values at counts":
       return [
-        { label: `at ${plainNumber(constants.countsLower)} counts`, value: constants.valueLower },
-        { label: `at ${plainNumber(constants.countsUpper)} counts`, value: constants.valueUpper },
+        { label: `at ${writePlain(constants.countsLower)} counts`, value: constants.valueLower },
+        { label: `at ${writePlain(constants.countsUpper)} counts`, value: constants.valueUpper },
       ].map(({ label, value }) => ({ label, value: `${typed(value, valueSpan)} ${valueUnit}`.trimEnd() }));
     case "values in place of others":
       return [
-        { label: `in place of ${plainNumber(instrument.valueLower ?? 0)}`, value: constants.valueLower },
-        { label: `in place of ${plainNumber(instrument.valueUpper ?? 1)}`, value: constants.valueUpper },
+        { label: `in place of ${writePlain(instrument.valueLower ?? 0)}`, value: constants.valueLower },
+        { label: `in place of ${writePlain(instrument.valueUpper ?? 1)}`, value: constants.valueUpper },
       ].map(({ label, value }) => ({ label, value: `${typed(value, valueSpan)} ${valueUnit}`.trimEnd() }));
     case "inputs at range ends": {
       const isSignal = constants.of === "signal";
@@ -59,8 +59,8 @@ export function typedConstants(record: CalibrationRecord, constants: NewConstant
         : (instrument.countsUpper ?? 1) - (instrument.countsLower ?? 0);
       const unit = isSignal ? instrument.signalUnit : "counts";
       return [
-        { label: `signal at ${plainNumber(rangeLower)} ${distanceUnit}`, value: constants.atLower },
-        { label: `signal at ${plainNumber(rangeUpper)} ${distanceUnit}`, value: constants.atUpper },
+        { label: `signal at ${writePlain(rangeLower)} ${distanceUnit}`, value: constants.atLower },
+        { label: `signal at ${writePlain(rangeUpper)} ${distanceUnit}`, value: constants.atUpper },
       ].map(({ label, value }) => ({
         label: isSignal ? label : label.replace("signal", "counts"),
         value: `${typed(value, span)} ${unit}`,
@@ -76,8 +76,8 @@ export function constantsWords({ instrument }: CalibrationRecord, constants: New
       return "Controller values to be shown at the two raw counts, whatever the controller holds now; sensor, input card and scaling are corrected together.";
     case "values in place of others":
       return (
-        `No counts were read, so what the controller holds now is taken from the instrument's row (${plainNumber(instrument.valueLower ?? 0)} and ${plainNumber(instrument.valueUpper ?? 1)}). ` +
-        `If it holds others, each new constant is ${plainNumber(Number(constants.offset.toPrecision(6)))} + ${plainNumber(Number(constants.gain.toPrecision(8)))} · the one that it replaces.`
+        `No counts were read, so what the controller holds now is taken from the instrument's row (${writePlain(instrument.valueLower ?? 0)} and ${writePlain(instrument.valueUpper ?? 1)}). ` +
+        `If it holds others, each new constant is ${writePlain(Number(constants.offset.toPrecision(6)))} + ${writePlain(Number(constants.gain.toPrecision(8)))} · the one that it replaces.`
       );
     case "inputs at range ends":
       return (

@@ -1,7 +1,7 @@
 import { spanOf } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { writeFixed } from "../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain } from "../units/write-number.ts";
+import type { NumberStyle } from "./number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
 import { indicatedFormula, type LetterOf, limitFormula } from "./sheet-formulas.ts";
 import { loopColumns } from "./sheet-loop-columns.ts";
@@ -68,7 +68,7 @@ function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): rea
 
 function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
   const { distanceUnit } = record.instrument;
-  const span = plainNumber(spanOf(record));
+  const span = writePlain(spanOf(record));
   return [
     {
       key: "indicated",

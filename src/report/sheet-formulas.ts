@@ -1,6 +1,6 @@
 import { spanOf } from "../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { plainNumber } from "./number-style.ts";
+import { writePlain } from "../units/write-number.ts";
 
 /** The letter of a column by its key. */
 export type LetterOf = (key: string) => string;
@@ -9,9 +9,9 @@ export type LetterOf = (key: string) => string;
 export function indicatedFormula(record: CalibrationRecord, stage: PhaseRecord["judged"], letter: string): string {
   const { rangeLower } = record.instrument;
   const [lower, upper] = stageEnds(record, stage);
-  const shifted = lower === 0 ? letter : `(${letter} ${lower < 0 ? "+" : "−"} ${plainNumber(Math.abs(lower))})`;
-  const start = rangeLower === 0 ? "" : `${plainNumber(rangeLower)} + `;
-  return `${start}${shifted} × ${plainNumber(spanOf(record))} ÷ ${bracketed(upper - lower)}`;
+  const shifted = lower === 0 ? letter : `(${letter} ${lower < 0 ? "+" : "−"} ${writePlain(Math.abs(lower))})`;
+  const start = rangeLower === 0 ? "" : `${writePlain(rangeLower)} + `;
+  return `${start}${shifted} × ${writePlain(spanOf(record))} ÷ ${bracketed(upper - lower)}`;
 }
 
 /** The tolerance at a reading, upwards or downwards, in the letters of the sheet. */
@@ -23,7 +23,7 @@ export function limitFormula(record: CalibrationRecord, side: "plus" | "minus", 
     { basis: instrument.secondToleranceBasis, amount: sideOf(secondTolerance, secondToleranceMinus) },
   ];
   return terms
-    .flatMap(({ basis, amount }) => (basis && amount ? [termFormula(record, basis, plainNumber(amount), letter)] : []))
+    .flatMap(({ basis, amount }) => (basis && amount ? [termFormula(record, basis, writePlain(amount), letter)] : []))
     .join(" + ");
 
   function sideOf(plus: number | undefined, minus: number | undefined): number | undefined {
@@ -38,7 +38,7 @@ function termFormula(
   letter: LetterOf,
 ): string {
   const { signalLower, signalUpper } = record.instrument;
-  const span = plainNumber(spanOf(record));
+  const span = writePlain(spanOf(record));
   switch (basis) {
     case "percent of span":
       return `${amount} % × ${span}`;
@@ -47,7 +47,7 @@ function termFormula(
     case "distance":
       return amount;
     case "signal":
-      return `${amount} × ${span} ÷ ${plainNumber(Math.abs(signalUpper - signalLower))}`;
+      return `${amount} × ${span} ÷ ${writePlain(Math.abs(signalUpper - signalLower))}`;
   }
 }
 
@@ -58,5 +58,5 @@ function stageEnds({ instrument }: CalibrationRecord, stage: PhaseRecord["judged
 }
 
 function bracketed(value: number): string {
-  return value < 0 ? `(${plainNumber(value)})` : plainNumber(value);
+  return value < 0 ? `(${writePlain(value)})` : writePlain(value);
 }

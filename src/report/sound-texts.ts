@@ -1,7 +1,7 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import type { SoundRecord } from "../record/sound-schema.ts";
-import { writeFixed, writeSigned } from "../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain, writeSigned } from "../units/write-number.ts";
+import type { NumberStyle } from "./number-style.ts";
 
 /** The air of the day, the speed of sound in it, and the cross-check by the short form. */
 export function airWords(air: NonNullable<SoundRecord["air"]>): string {
@@ -12,8 +12,8 @@ export function airWords(air: NonNullable<SoundRecord["air"]>): string {
     ? `by ${difference} %, within the 1 % that humidity and pressure make`
     : `by ${difference} %, more than the 1 % that humidity and pressure make: the stated air is doubtful`;
   return (
-    `In air of ${plainNumber(air.temperature)} °C, ${plainNumber(air.relativeHumidity)} % and ` +
-    `${plainNumber(air.pressure)} hPa${assumed} sound travels at ${writeFixed(air.speed, 2)} m/s. The short form of ISO ` +
+    `In air of ${writePlain(air.temperature)} °C, ${writePlain(air.relativeHumidity)} % and ` +
+    `${writePlain(air.pressure)} hPa${assumed} sound travels at ${writeFixed(air.speed, 2)} m/s. The short form of ISO ` +
     `9613-1, which knows the temperature alone, gives ${writeFixed(air.shortSpeed, 2)} m/s: they differ ${check}.${range}`
   );
 }
@@ -21,7 +21,7 @@ export function airWords(air: NonNullable<SoundRecord["air"]>): string {
 /** Whether the sensor corrects for the air, and what the day's air would do if it did not. */
 export function taughtWords({ instrument }: CalibrationRecord, sound: SoundRecord, style: NumberStyle): string {
   const { taught, isCompensated, errorAtUpperEnd } = sound;
-  const at = `${plainNumber(instrument.rangeUpper)} ${instrument.distanceUnit}`;
+  const at = `${writePlain(instrument.rangeUpper)} ${instrument.distanceUnit}`;
   const error =
     errorAtUpperEnd === null
       ? ""
@@ -29,7 +29,7 @@ export function taughtWords({ instrument }: CalibrationRecord, sound: SoundRecor
   const teaching =
     taught === null
       ? ""
-      : ` It was taught at ${plainNumber(taught.temperature)} °C, where sound travels at ${writeFixed(taught.speed, 2)} m/s.`;
+      : ` It was taught at ${writePlain(taught.temperature)} °C, where sound travels at ${writeFixed(taught.speed, 2)} m/s.`;
   if (isCompensated) {
     const otherwise = error === "" ? "" : ` If it did not, the air alone would make ${error}.`;
     return `The sensor corrects for the air temperature itself.${teaching}${otherwise}`;
@@ -72,7 +72,7 @@ export function effectsWords(
   const unit = instrument.distanceUnit;
   const size = (distance: number) => `${writeFixed(Math.abs(distance), style.distance)} ${unit}`;
   return (
-    `At ${plainNumber(reference)} ${unit}, with a tolerance of ±${size(tolerance)}: one kelvin makes ` +
+    `At ${writePlain(reference)} ${unit}, with a tolerance of ±${size(tolerance)}: one kelvin makes ` +
     `${size(perKelvin.distance)}, ${weightWords[perKelvin.weight]}; the whole way from dry to saturated air makes ` +
     `${size(humidity.distance)}, ${weightWords[humidity.weight]}.`
   );

@@ -1,7 +1,6 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
-import { writeFixed, writeSignificant } from "../units/write-number.ts";
-import { plainNumber } from "./number-style.ts";
+import { writeFixed, writePlain, writeSignificant } from "../units/write-number.ts";
 import type { PhaseName } from "./page-texts.ts";
 
 export type SwitchingRecord = NonNullable<CalibrationRecord["switching"]>[number];
@@ -39,7 +38,7 @@ function reasonsOf(
   const reasons: string[] = [];
   if (setPoint?.decision && setPoint.decision.statement !== "pass") {
     const error = signedWithUncertainty(setPoint.error, setPoint.expandedUncertainty);
-    const limit = `tolerance ±${plainNumber(output.setPointTolerance ?? 0)} ${unit}`;
+    const limit = `tolerance ±${writePlain(output.setPointTolerance ?? 0)} ${unit}`;
     reasons.push(
       `set-point error ${error} ${unit}, ${limit}${isSingleTripOutside(setPoint) ? ", a single trip lies outside" : ""}`,
     );
@@ -49,7 +48,7 @@ function reasonsOf(
     ["repeat accuracy", repeat],
   ] as const) {
     if (travel?.statement !== "fail") continue;
-    reasons.push(`${words} ${percentWords(travel.percent)}, limit ${plainNumber(travel.limitPercent)} %`);
+    reasons.push(`${words} ${percentWords(travel.percent)}, limit ${writePlain(travel.limitPercent)} %`);
   }
   if (chatter?.statement === "fail") reasons.push(`chatter ${chatterWords(chatter)}`);
   return reasons;
@@ -87,7 +86,7 @@ export function voltageWords({
   readAs,
 }: NonNullable<SwitchingRecord["wiring"]["onVoltage"]>): string {
   const read = readAs.startsWith("outside") ? readAs : `read as ${readAs}`;
-  return `${plainNumber(volts)} V across the input, ${read}; ${plainNumber(low)} to ${plainNumber(high)} V asked for`;
+  return `${writePlain(volts)} V across the input, ${read}; ${writePlain(low)} to ${writePlain(high)} V asked for`;
 }
 
 /** "none", or "on approach in cycle 2 (3 changes)". */

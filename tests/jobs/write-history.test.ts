@@ -79,6 +79,17 @@ test("no page is written over a record, nor where the disk refuses", async () =>
   expect(refused.problems.all.map(sentence)[0]).toContain("nothing could be written there: no room");
 });
 
+test("no page is written over what the folder keeps", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04");
+  for (const name of ["ledger.jsonl", "index.jsonl"]) {
+    const out = join(folder, name);
+    const before = readFileSync(out, "utf8");
+    const { problems } = await writeHistory(disks, folder, { tag: "LT-1", out });
+    expect(problems.all.map(({ code }) => code)).toEqual(["options/record-there"]);
+    expect(readFileSync(out, "utf8")).toBe(before);
+  }
+});
+
 test("settings that are typed count; one that cannot be read stops before anything is opened", async () => {
   const folder = await folderOf("2024-03-04", "2025-03-04", "2026-03-04");
   const { history } = await writeHistory(disks, folder, { tag: "LT-1", settings: { extendBy: "1.5" } });

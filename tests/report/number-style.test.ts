@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { CalibrationRecord, ReadingRecord } from "../../src/record/record-schema.ts";
-import { numberStyleOf, percentDecimals, plainNumber } from "../../src/report/number-style.ts";
+import { numberStyleOf, percentDecimals } from "../../src/report/number-style.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { demoRecords } from "./demo-records.ts";
 
@@ -136,15 +136,4 @@ test("in the demo no printed error stands on another side of its printed limit t
     }
   }
   expect(judged).toBeGreaterThan(290);
-});
-
-test.each([
-  [1800, "1800"],
-  [0.1 + 0.2, "0.3"],
-  [-4, "−4"],
-  [1e-7, "0.000000100000"],
-  [27648, "27648"],
-  [1e21, "1000000000000000000000"],
-])("%d as a constant of a formula is %s", (value, written) => {
-  expect(plainNumber(value)).toBe(written);
 });

@@ -66,3 +66,14 @@ test("a plain number has the digits that it was typed with", () => {
   expect(writePlain(-12.75)).toBe("−12.75");
   expect(writePlain(1.25e-9)).toBe("0.00000000125000");
 });
+
+test.each([
+  [1800, "1800"],
+  [0.1 + 0.2, "0.3"],
+  [-4, "−4"],
+  [1e-7, "0.000000100000"],
+  [27648, "27648"],
+  [1e21, "1000000000000000000000"],
+])("%d as a constant of a formula is %s", (value, written) => {
+  expect(writePlain(value)).toBe(written);
+});

@@ -1,6 +1,5 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
-import { writeFixed, writeSignificant } from "../../units/write-number.ts";
-import { plainNumber } from "../number-style.ts";
+import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import { DecimalCell } from "./decimal-cell.tsx";
 
 /** What has a budget: a test point, a set point. */
@@ -8,7 +7,7 @@ type Budgeted = Pick<JudgedPointRecord, "budget" | "coverageFactor" | "expandedU
 
 /** "1650 mm, falling, U = 2.1 mm". */
 export function budgetTitle({ instrument }: CalibrationRecord, point: JudgedPointRecord): string {
-  const at = plainNumber(Number(point.point.toPrecision(6)));
+  const at = writePlain(Number(point.point.toPrecision(6)));
   return `${at} ${instrument.distanceUnit}, ${point.direction}, U = ${writeSignificant(point.expandedUncertainty, 2)} ${instrument.distanceUnit}`;
 }
 
@@ -54,7 +53,7 @@ export function BudgetTable({ record, point, label }: { record: CalibrationRecor
             <th scope="row">Combined</th>
             <td colSpan={4}>
               k = {writeFixed(point.coverageFactor, 2)} ({budget.coverageBasis},{" "}
-              {plainNumber(100 * budget.coverageProbability)} %): U = {writeSignificant(point.expandedUncertainty, 2)}{" "}
+              {writePlain(100 * budget.coverageProbability)} %): U = {writeSignificant(point.expandedUncertainty, 2)}{" "}
               {unit}
             </td>
             <DecimalCell text={writeSignificant(budget.combinedUncertainty, 3)} column={columns.uncertainties} />
@@ -112,7 +111,7 @@ function MonteCarloLine({ record, point }: { record: CalibrationRecord; point: B
   const unit = record.instrument.distanceUnit;
   return (
     <p class="small">
-      By drawing (JCGM 101:2008, {plainNumber(draws)} draws): standard uncertainty{" "}
+      By drawing (JCGM 101:2008, {writePlain(draws)} draws): standard uncertainty{" "}
       {writeSignificant(standardUncertainty, 3)} {unit}, half of the shortest interval {writeSignificant(halfWidth, 3)}{" "}
       {unit}; {agrees ? "agrees with the budget." : `does not agree: ${reason}.`}
     </p>

@@ -1,5 +1,5 @@
 import type { OverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
-import { decimalsForSignificant, writeSigned } from "../../units/write-number.ts";
+import { decimalsForSignificant, writePlain, writeSigned } from "../../units/write-number.ts";
 import {
   adjustmentWords,
   driftWords,
@@ -9,7 +9,6 @@ import {
   placeWords,
   stateWords,
 } from "../history-texts.ts";
-import { plainNumber } from "../number-style.ts";
 
 type TableProps = { years: OverTheYears; unit: string };
 
@@ -19,7 +18,7 @@ export type RecordLinks = Readonly<Record<string, string>>;
 /** Every record with what it found and left at the leading place, and the change since the one before. */
 export function RecordsTable({ years, unit, links = {} }: TableProps & { links?: RecordLinks | undefined }) {
   const place = leadingPlaceOf(years);
-  const where = place === undefined ? "" : ` at ${plainNumber(place.distance)} ${unit}`;
+  const where = place === undefined ? "" : ` at ${writePlain(place.distance)} ${unit}`;
   const title = `Records, with the error${where}`;
   return (
     <section class="wide" aria-label={title} tabIndex={0}>

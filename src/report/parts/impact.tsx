@@ -1,9 +1,9 @@
 import type { ImpactRecord } from "../../record/impact-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { writeSigned } from "../../units/write-number.ts";
+import { writePlain, writeSigned } from "../../units/write-number.ts";
 import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "../impact-texts.ts";
-import { type NumberStyle, plainNumber } from "../number-style.ts";
+import type { NumberStyle } from "../number-style.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 import { Fact } from "./heading.tsx";
@@ -70,7 +70,7 @@ function ErrorsTable({ record, style, impact }: ImpactProps & { impact: ImpactRe
           {impact.rows.map((row) => (
             <tr key={row.name}>
               <th scope="row">{row.name}</th>
-              <td class="number">{plainNumber(Number(row.distance.toPrecision(6)))}</td>
+              <td class="number">{writePlain(Number(row.distance.toPrecision(6)))}</td>
               <td class="number">{errorWords(row)}</td>
               {hasValue && <td class="number">{valueErrorWords(row.errorValue)}</td>}
               <td class="number">

@@ -1,6 +1,6 @@
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { controlChartWorking, proposalWords, reliabilityWords, staircaseWorking } from "../history-texts.ts";
-import { plainNumber } from "../number-style.ts";
 
 type ProposalsProps = { years: OverTheYears; unit: string };
 
@@ -35,8 +35,8 @@ export function IntervalProposals({ years, unit }: ProposalsProps) {
         </p>
       )}
       <p class="small">
-        Settings: longer by × {settings.extendBy} within {plainNumber(100 * settings.extendWithin)} % of the tolerance
-        and after {plainNumber(100 * settings.fullInterval)} % of the interval, shorter by ×{" "}
+        Settings: longer by × {settings.extendBy} within {writePlain(100 * settings.extendWithin)} % of the tolerance
+        and after {writePlain(100 * settings.fullInterval)} % of the interval, shorter by ×{" "}
         {settings.shortenConditionalBy} after a conditional pass and × {settings.shortenBy} out of tolerance, from{" "}
         {settings.leastMonths} to {settings.mostMonths} months. The 80 % are the example of ILAC-G24; the rest is our
         own choice for the owner to change.

@@ -1,5 +1,6 @@
 import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { writePlain } from "../../units/write-number.ts";
 import {
   allowedWords,
   burdenWords,
@@ -8,7 +9,6 @@ import {
   countWords,
   incompleteWords,
 } from "../loop-check-texts.ts";
-import { plainNumber } from "../number-style.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 
@@ -112,7 +112,7 @@ function Measured({ item }: { item: LoopCheckItem }) {
   return (
     <>
       {measured !== undefined && measured !== null && (
-        <span>{typeof measured === "number" ? `${plainNumber(measured)} ${unit ?? ""}` : measured}</span>
+        <span>{typeof measured === "number" ? `${writePlain(measured)} ${unit ?? ""}` : measured}</span>
       )}
       {outside.map((says) => (
         <span key={says} class="where">

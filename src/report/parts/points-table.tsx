@@ -1,8 +1,14 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { decimalsForSignificant, writeFixed, writeSigned, writeSignificant } from "../../units/write-number.ts";
+import {
+  decimalsForSignificant,
+  writeFixed,
+  writePlain,
+  writeSigned,
+  writeSignificant,
+} from "../../units/write-number.ts";
 import { riskWords } from "../decision-texts.ts";
-import { type NumberStyle, plainNumber } from "../number-style.ts";
+import type { NumberStyle } from "../number-style.ts";
 import { DecimalCell } from "./decimal-cell.tsx";
 
 type PointsTableProps = {
@@ -52,7 +58,7 @@ export function PointsTable({ title, record, points, style }: PointsTableProps) 
         <tbody>
           {points.map((point, index) => (
             <tr key={point.point} class={point.statement === "pass" ? "" : "outside"}>
-              <th scope="row">{plainNumber(Number(point.point.toPrecision(6)))}</th>
+              <th scope="row">{writePlain(Number(point.point.toPrecision(6)))}</th>
               <td>{point.direction}</td>
               <DecimalCell text={errors[index] ?? ""} column={errors} />
               <DecimalCell text={percents[index] ?? ""} column={percents} />

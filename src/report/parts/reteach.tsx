@@ -2,8 +2,8 @@ import type { Drawing } from "../../charts/draw.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../../record/reteach-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { decimalsForSignificant, writeSigned } from "../../units/write-number.ts";
-import { type NumberStyle, percentDecimals, plainNumber } from "../number-style.ts";
+import { decimalsForSignificant, writePlain, writeSigned } from "../../units/write-number.ts";
+import { type NumberStyle, percentDecimals } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
 import { constantsWords, curableWords, insideWords, typedConstants } from "../reteach-texts.ts";
 import { Definitions } from "./definitions.tsx";
@@ -169,7 +169,7 @@ function LeftRow({ name, worst, reason, span }: RowProps) {
       </td>
       <td class="number">{writeSigned(worst.errorPercentSpan, percent)}</td>
       <td class="number">
-        {plainNumber(Number(worst.point.toPrecision(6)))}, {worst.direction}
+        {writePlain(Number(worst.point.toPrecision(6)))}, {worst.direction}
       </td>
       <td>{insideWords(worst.statement)}</td>
     </tr>

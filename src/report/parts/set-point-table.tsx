@@ -1,6 +1,5 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { writeFixed } from "../../units/write-number.ts";
-import { plainNumber } from "../number-style.ts";
+import { writeFixed, writePlain } from "../../units/write-number.ts";
 import { Definitions } from "./definitions.tsx";
 
 /** What belongs together along the loop: distance, signal, counts, controller value, percent of span. */
@@ -85,7 +84,7 @@ function PointsAndSignals({ record: { instrument }, points, hasCounts, hasValue 
 
 /** As many decimals as the number of the column that needs most. */
 function decimalsOf(column: readonly (number | null)[]): number {
-  const written = column.map((value) => (value === null ? "" : plainNumber(Number(value.toPrecision(6)))));
+  const written = column.map((value) => (value === null ? "" : writePlain(Number(value.toPrecision(6)))));
   return Math.max(0, ...written.map((text) => text.split(".")[1]?.length ?? 0));
 }
 

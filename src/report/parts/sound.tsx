@@ -1,8 +1,8 @@
 import type { Drawing } from "../../charts/draw.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
-import { writeFixed, writeSigned } from "../../units/write-number.ts";
-import { type NumberStyle, plainNumber } from "../number-style.ts";
+import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
+import type { NumberStyle } from "../number-style.ts";
 import { airWords, effectsWords, explainedWords, taughtWords } from "../sound-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
@@ -107,13 +107,13 @@ function Expected({ record, sound, style }: { record: CalibrationRecord; sound: 
               Speed of sound, m/s
             </th>
             <th scope="col" class="number">
-              At {plainNumber(rangeLower)} {unit}
+              At {writePlain(rangeLower)} {unit}
             </th>
             <th scope="col" class="number">
-              At {plainNumber(rangeUpper)} {unit}
+              At {writePlain(rangeUpper)} {unit}
             </th>
             <th scope="col" class="number">
-              Tolerance at {plainNumber(rangeUpper)} {unit}
+              Tolerance at {writePlain(rangeUpper)} {unit}
             </th>
           </tr>
         </thead>
@@ -121,7 +121,7 @@ function Expected({ record, sound, style }: { record: CalibrationRecord; sound: 
           {sound.expected.map((air) => (
             <tr key={air.extreme}>
               <th scope="row">
-                {air.extreme}, {plainNumber(air.temperature)} °C
+                {air.extreme}, {writePlain(air.temperature)} °C
                 {!air.isInStatedRange && (
                   <span class="where">outside the 0 to 30 °C that the formula is stated for</span>
                 )}

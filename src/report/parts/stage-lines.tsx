@@ -1,6 +1,6 @@
 import type { PhaseCauses } from "../../record/causes-schema.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { numberWords } from "../cause-texts.ts";
-import { plainNumber } from "../number-style.ts";
 
 /** The straight line of the error of each stage on what the stage was given. */
 export function StageLines({ title, lines }: { title: string; lines: PhaseCauses["stageLines"] }) {
@@ -40,7 +40,7 @@ export function StageLines({ title, lines }: { title: string; lines: PhaseCauses
               <th scope="row">
                 {line.stage}
                 <span class="where">
-                  {plainNumber(line.from)} to {plainNumber(line.to)} {line.inputUnit}
+                  {writePlain(line.from)} to {writePlain(line.to)} {line.inputUnit}
                 </span>
               </th>
               <td class="number">{line.readings}</td>

@@ -1,5 +1,5 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { plainNumber } from "../number-style.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { withUnit } from "./stated-facts.ts";
 
 /** The standards used, each with its certificate, its due date and its uncertainty. */
@@ -57,5 +57,5 @@ function uncertaintyWords(standard: CalibrationRecord["standards"][number]): str
   if (uncertainty === undefined) return undefined;
   return standard.coverageFactor === undefined
     ? `${uncertainty} (k not stated)`
-    : `${uncertainty} (k = ${plainNumber(standard.coverageFactor)})`;
+    : `${uncertainty} (k = ${writePlain(standard.coverageFactor)})`;
 }

@@ -1,6 +1,6 @@
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
 import { signingState } from "../../record/signing-state.ts";
-import { plainNumber } from "../number-style.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { toleranceWords } from "../page-texts.ts";
 import { dayOf } from "../signing-texts.ts";
 
@@ -56,7 +56,7 @@ export function conditionFacts({ calibration, instrument }: CalibrationRecord): 
   const size =
     targetWidth === undefined || targetHeight === undefined
       ? undefined
-      : `${plainNumber(targetWidth)} × ${plainNumber(targetHeight)} ${instrument.distanceUnit}`;
+      : `${writePlain(targetWidth)} × ${writePlain(targetHeight)} ${instrument.distanceUnit}`;
   return [
     ["Air temperature", withUnit(calibration.airTemperature, "°C")],
     ["Relative humidity", withUnit(calibration.relativeHumidity, "%")],
@@ -85,10 +85,10 @@ export function decisionFacts(record: CalibrationRecord): Facts {
 
 function range(lower: number | undefined, upper: number | undefined, unit: string): string | undefined {
   if (lower === undefined || upper === undefined) return undefined;
-  return `${plainNumber(lower)} to ${plainNumber(upper)} ${unit}`.trim();
+  return `${writePlain(lower)} to ${writePlain(upper)} ${unit}`.trim();
 }
 
 /** A number with its unit, where it is stated. */
 export function withUnit(value: number | undefined, unit: string | undefined): string | undefined {
-  return value === undefined ? undefined : `${plainNumber(value)} ${unit ?? ""}`.trim();
+  return value === undefined ? undefined : `${writePlain(value)} ${unit ?? ""}`.trim();
 }

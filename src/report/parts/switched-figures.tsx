@@ -1,8 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { writeFixed, writeSigned } from "../../units/write-number.ts";
+import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
 import { riskWords } from "../decision-texts.ts";
-import { plainNumber } from "../number-style.ts";
 import {
   chatterWords,
   isSingleTripOutside,
@@ -67,7 +66,7 @@ function rowsOf(
     {
       name: `Set-point error ± U, on ${output.criticalDirection ?? "approach"}`,
       limit:
-        tolerance === undefined ? "not stated" : `±${plainNumber(tolerance)} ${unit}${acceptanceWords(tripped, unit)}`,
+        tolerance === undefined ? "not stated" : `±${writePlain(tolerance)} ${unit}${acceptanceWords(tripped, unit)}`,
       cell: (phase) => setPointCell(phase, unit),
     },
     travelRow("Differential travel", "differential", tripped, unit),
@@ -127,7 +126,7 @@ function travelRow(
   const judged = tripped.map(({ phase }) => phase[figure]).find((found) => found !== null);
   const limit = judged && (
     <>
-      {plainNumber(judged.limitPercent)} % <span class="where">{judged.limitFrom}</span>
+      {writePlain(judged.limitPercent)} % <span class="where">{judged.limitFrom}</span>
     </>
   );
   return { name, limit, cell: (phase) => travelCell(phase, figure, unit) };

@@ -1,6 +1,6 @@
 import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { plainNumber } from "../number-style.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { type PhaseName, phaseTitles } from "../page-texts.ts";
 import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../switching-texts.ts";
 import { BudgetTable } from "./budget-table.tsx";
@@ -98,8 +98,8 @@ function OneOutput({ record, number, switching }: OutputProps) {
 /** "Q1, set point 450 ± 10 mm on approach, NO". */
 function outputTitle({ instrument }: CalibrationRecord, { output }: SwitchingRecord): string {
   const { setPoint, setPointTolerance, criticalDirection = "approach" } = output;
-  const tolerance = setPointTolerance === undefined ? "" : ` ± ${plainNumber(setPointTolerance)}`;
-  const point = `set point ${plainNumber(setPoint)}${tolerance} ${instrument.distanceUnit} on ${criticalDirection}`;
+  const tolerance = setPointTolerance === undefined ? "" : ` ± ${writePlain(setPointTolerance)}`;
+  const point = `set point ${writePlain(setPoint)}${tolerance} ${instrument.distanceUnit} on ${criticalDirection}`;
   const contact = output.function === undefined ? "NO or NC not stated" : contactWords[output.function];
   return `${output.output}, ${point}, ${contact}`;
 }

@@ -1,7 +1,6 @@
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { writeFixed } from "../../units/write-number.ts";
-import { plainNumber } from "../number-style.ts";
+import { writeFixed, writePlain } from "../../units/write-number.ts";
 
 type UncertainLineProps = { title: string; record: CalibrationRecord; phase: PhaseRecord };
 
@@ -35,7 +34,7 @@ export function UncertainLine({ title, record, phase }: UncertainLineProps) {
               <th scope="row">Output, {outputUnit}</th>
               {uncertainLine.inverse.map(({ output }) => (
                 <th key={output} scope="col" class="number">
-                  {plainNumber(output)}
+                  {writePlain(output)}
                 </th>
               ))}
             </tr>

@@ -1,9 +1,8 @@
 import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
-import { writeFixed, writeSignificant } from "../../units/write-number.ts";
+import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import { riskWords, ruleWords, worstPointOf } from "../decision-texts.ts";
 import type { NumberStyle } from "../number-style.ts";
-import { plainNumber } from "../number-style.ts";
 import { phasesOf } from "../page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
 import { Definitions } from "./definitions.tsx";
@@ -131,7 +130,7 @@ function ratioNote(record: CalibrationRecord) {
   return (
     <p class="small">
       <strong>
-        Test uncertainty ratio: {writeSignificant(least, 2)} at the least, under the {plainNumber(asked)} asked for.
+        Test uncertainty ratio: {writeSignificant(least, 2)} at the least, under the {writePlain(asked)} asked for.
       </strong>{" "}
       The uncertainty takes a large part of the tolerance there.
     </p>
@@ -154,7 +153,7 @@ function falseAcceptNote(record: CalibrationRecord) {
 /** What the rate rests on: the owner's word, or counts in the filing folder. */
 function rateWords({ instrument, filedRate }: CalibrationRecord, inToleranceRate: number): string {
   if (instrument.inToleranceRate !== undefined || filedRate === undefined) {
-    return `${plainNumber(inToleranceRate)} % of them are in tolerance as the owner states`;
+    return `${writePlain(inToleranceRate)} % of them are in tolerance as the owner states`;
   }
   const { inTolerance, of } = filedRate;
   const percent = writeFixed(inToleranceRate, 1);
