@@ -1,6 +1,6 @@
-import { canonicalText } from "../record/canonical-text.ts";
+import { canonicalText } from "../proof/canonical-text.ts";
+import { recordChanges } from "../proof/record-changes.ts";
 import type { Doubt } from "../record/doubt.ts";
-import { recordChanges } from "../record/record-changes.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 
 /** Doubts whether a revision says rightly which record it replaces, and everything that differs from it. */

@@ -1,4 +1,4 @@
-import { canonicalText } from "../record/canonical-text.ts";
+import { canonicalText } from "../proof/canonical-text.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
 import type { SealedRecord } from "../record/record-schema.ts";

@@ -1,4 +1,4 @@
-import { canonicalText } from "../record/canonical-text.ts";
+import { canonicalText } from "../proof/canonical-text.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { ledgerName } from "./ledger.ts";
 import { type LedgerLine, lineHash, noLine, readLedgerLine } from "./ledger-line.ts";

@@ -1,5 +1,5 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { safeFileName } from "../record/safe-file-name.ts";
+import { safeFileName } from "./safe-file-name.ts";
 
 /** Where a record's page lies inside a folder of filed records: a folder for the tag, then date, calibration, revision. */
 export function filedPath({ instrument, calibration, revision }: CalibrationRecord): string {

@@ -1,4 +1,4 @@
-import { canonicalText } from "../record/canonical-text.ts";
+import { canonicalText } from "../proof/canonical-text.ts";
 import { CannotFile } from "./cannot-file.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import { lineHash } from "./ledger-line.ts";

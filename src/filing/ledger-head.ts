@@ -1,5 +1,5 @@
+import { fingerprintOf } from "../proof/fingerprint-words.ts";
 import type { Doubt } from "../record/doubt.ts";
-import { fingerprintOf } from "../record/fingerprint-words.ts";
 import { checkLedger } from "./check-ledger.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import { ledgerName } from "./ledger.ts";

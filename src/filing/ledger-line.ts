@@ -1,4 +1,4 @@
-import { canonicalText } from "../record/canonical-text.ts";
+import { canonicalText } from "../proof/canonical-text.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
 
 type Entered = {

@@ -4,11 +4,11 @@ import type { FilingDisk } from "../filing/filing-disk.ts";
 import { type FilingFolder, filingFolder } from "../filing/filing-folder.ts";
 import type { Signer } from "../model/signer.ts";
 import { ProblemList } from "../problems/problem-list.ts";
-import { checkSeal } from "../record/check-seal.ts";
-import { checkSignatures } from "../record/check-signatures.ts";
+import { checkSeal } from "../proof/check-seal.ts";
+import { checkSignatures } from "../proof/check-signatures.ts";
+import { signingState } from "../proof/signing-state.ts";
 import { readSealedRecord } from "../record/read-sealed-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { signingState } from "../record/signing-state.ts";
 import { findSigners } from "./find-signers.ts";
 
 export type { FilingDisk } from "../filing/filing-disk.ts";

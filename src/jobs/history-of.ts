@@ -1,4 +1,4 @@
-import { overTheYears } from "../record/over-the-years.ts";
+import { overTheYears } from "../assembly/over-the-years.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { recordSummary } from "../record/record-summary.ts";
 import type { TagHistory } from "../report/history-page.tsx";

@@ -1,8 +1,8 @@
+import { safeFileName } from "../filing/safe-file-name.ts";
 import { columnName } from "../model/column.ts";
 import { tableColumns } from "../model/tables.ts";
 import { ProblemList } from "../problems/problem-list.ts";
-import { safeFileName } from "../record/safe-file-name.ts";
-import { keyFileText, newSigningKey } from "../record/signing-key.ts";
+import { keyFileText, newSigningKey } from "../proof/signing-key.ts";
 import type { Disk } from "./disk.ts";
 import type { AskPassphrase } from "./open-key.ts";
 import { writeOrTell } from "./write-or-tell.ts";

@@ -1,6 +1,6 @@
 import type { ProblemList } from "../problems/problem-list.ts";
-import { keyFileFault } from "../record/key-file.ts";
-import { openKeyFile, type SigningKey } from "../record/signing-key.ts";
+import { keyFileFault } from "../proof/key-file.ts";
+import { openKeyFile, type SigningKey } from "../proof/signing-key.ts";
 import type { Disk } from "./disk.ts";
 
 /** Asks for a passphrase; nothing where none is given. */

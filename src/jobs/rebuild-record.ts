@@ -1,6 +1,6 @@
+import { assembleRecord } from "../assembly/assemble-record.ts";
 import type { Problem } from "../problems/problem.ts";
 import { whatIsWrong } from "../problems/sentence.ts";
-import { assembleRecord } from "../record/assemble-record.ts";
 import type { Doubt } from "../record/doubt.ts";
 import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
 import { rebuildRows } from "./rebuild-rows.ts";

@@ -1,6 +1,6 @@
-import { assembleRecord } from "../record/assemble-record.ts";
+import { assembleRecord } from "../assembly/assemble-record.ts";
+import { sealRecord } from "../proof/seal-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { sealRecord } from "../record/seal-record.ts";
 import type { CalibrationCase } from "../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../workbook/named-calibrations.ts";
 import { type DecisionOptions, readDecision } from "./decision-options.ts";

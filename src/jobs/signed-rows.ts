@@ -1,4 +1,4 @@
-import { signingState } from "../record/signing-state.ts";
+import { signingState } from "../proof/signing-state.ts";
 import type { SignedRecord } from "./sign-records.ts";
 
 /** What was signed, a row a record, for a terminal; the first row names the columns. */

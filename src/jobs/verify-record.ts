@@ -1,8 +1,8 @@
 import type { Signer } from "../model/signer.ts";
-import { checkSeal } from "../record/check-seal.ts";
-import { checkSignatures } from "../record/check-signatures.ts";
-import { compareRecords } from "../record/compare-records.ts";
-import { differenceDoubts } from "../record/difference-doubts.ts";
+import { checkSeal } from "../proof/check-seal.ts";
+import { checkSignatures } from "../proof/check-signatures.ts";
+import { compareRecords } from "../proof/compare-records.ts";
+import { differenceDoubts } from "../proof/difference-doubts.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { readSealedRecord } from "../record/read-sealed-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";

@@ -1,6 +1,6 @@
+import { safeFileName } from "../filing/safe-file-name.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { safeFileName } from "../record/safe-file-name.ts";
 import { renderPage } from "../report/page.tsx";
 import type { Disk, NewFile } from "./disk.ts";
 import { drawPictures } from "./draw-pictures.ts";

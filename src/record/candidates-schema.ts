@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { fitResults } from "../verdict/replacement/fit-cell.ts";
+import type { FitResult } from "../verdict/replacement/fit-cell.ts";
 
 const finite = z.number();
-const result = z.enum(fitResults);
+const result = z.enum(["fits", "fits with a change", "cannot be told", "does not fit"] satisfies FitResult[]);
 
 const fitCell = z.strictObject({
   demand: z.string(),

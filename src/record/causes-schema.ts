@@ -1,7 +1,17 @@
 import * as z from "zod";
-import { causePlaces } from "../verdict/causes/finding.ts";
+import type { CausePlace } from "../verdict/causes/finding.ts";
 
 const finite = z.number();
+
+const causePlaces = [
+  "sensor",
+  "wiring",
+  "input card",
+  "scaling",
+  "switched output",
+  "rig",
+  "readings",
+] as const satisfies readonly CausePlace[];
 
 const evidenceSchema = z.strictObject({
   name: z.string(),

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { loopResults } from "../verdict/judge-loop-check.ts";
+import type { LoopResult } from "../verdict/judge-loop-check.ts";
 
 const finite = z.number();
 
@@ -7,7 +7,7 @@ const loopCheckItem = z.strictObject({
   row: z.int().describe("line of the file of loop checks"),
   item: z.string(),
   number: z.int().nullable().describe("place in the list of checks, 1 to 27; null for an item of the user's own"),
-  result: z.enum(loopResults),
+  result: z.enum(["pass", "fail", "not applicable", "not looked at"] satisfies LoopResult[]),
   decidedBy: z.enum(["technician", "number"]).nullable(),
   measured: z.union([finite, z.string()]).optional(),
   unit: z.string().nullable(),

@@ -1,6 +1,6 @@
-export { isInTolerance } from "../verdict/is-in-tolerance.ts";
+export { isInTolerance } from "../model/statement.ts";
 
-import { worstStatement } from "../verdict/statement-severity.ts";
+import { worstStatement } from "../model/statement.ts";
 import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord, Statement } from "./record-schema.ts";
 

@@ -1,9 +1,28 @@
 import * as z from "zod";
-import { usualThresholds } from "../verdict/recommendation/recommendation-thresholds.ts";
-import { recommendedActions, stepPlaces } from "../verdict/recommendation/step.ts";
-import { agreements } from "../verdict/recommendation/work-done.ts";
+import type { RecommendationThresholds } from "../verdict/recommendation/recommendation-thresholds.ts";
+import type { RecommendedAction, StepPlace } from "../verdict/recommendation/step.ts";
+import type { WorkDone } from "../verdict/recommendation/work-done.ts";
 
 const finite = z.number();
+
+const recommendedActions = [
+  "leave",
+  "re-teach",
+  "re-scale",
+  "repair wiring or set-up",
+  "replace",
+  "cannot be decided",
+] as const satisfies readonly RecommendedAction[];
+const stepPlaces = [
+  "loop",
+  "set-up",
+  "wiring",
+  "sensor",
+  "controller",
+  "switched output",
+  "readings",
+  "standard",
+] as const satisfies readonly StepPlace[];
 
 const step = {
   action: z.enum(recommendedActions),
@@ -20,7 +39,15 @@ const phaseRecommendationSchema = z.strictObject({
   also: z.array(z.strictObject(step)).describe("what comes after it, in this order"),
 });
 
-const thresholdNames = Object.keys(usualThresholds) as [keyof typeof usualThresholds];
+const thresholdNames = [
+  "adjustAt",
+  "reteachResidualMax",
+  "reteachScatterMax",
+  "replaceScatterFrom",
+  "replaceResidualFrom",
+  "driftGrowthMax",
+  "stageShareFrom",
+] as const satisfies readonly (keyof RecommendationThresholds)[];
 
 /** What to do with the loop: an opinion, with what led there. */
 export const recommendationSchema = z.strictObject({
@@ -30,7 +57,13 @@ export const recommendationSchema = z.strictObject({
     .strictObject({
       asked: z.array(z.enum(recommendedActions)),
       done: z.string().nullable(),
-      agreement: z.enum(agreements),
+      agreement: z.enum([
+        "as asked",
+        "a part of it",
+        "something else",
+        "nothing was done",
+        "not stated",
+      ] satisfies WorkDone["agreement"][]),
     })
     .optional()
     .describe("what the loop as found asked for, beside what was done"),

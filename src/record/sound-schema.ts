@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { effectWeights } from "../verdict/effect-weight.ts";
+import type { EffectWeight } from "../verdict/effect-weight.ts";
 
 const finite = z.number();
-const weight = z.enum(effectWeights);
+const weight = z.enum(["small", "counts", "beyond"] satisfies EffectWeight[]);
 
 const soundAirSchema = z.strictObject({
   temperature: finite.describe("°C"),

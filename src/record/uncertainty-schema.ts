@@ -1,12 +1,13 @@
 import * as z from "zod";
 import { directions } from "../model/calibration.ts";
+import { statements } from "../model/statement.ts";
 
 const finite = z.number();
 /** Degrees of freedom; null where they are unlimited. */
 const degreesOfFreedom = z.number().nullable();
 
 /** What is said of a test point, of a part of the loop, of a phase. */
-export const statementSchema = z.enum(["pass", "conditional pass", "conditional fail", "fail", "cannot be decided"]);
+export const statementSchema = z.enum(statements);
 
 const budgetLine = z.strictObject({
   source: z.string(),

@@ -1,6 +1,6 @@
+import { isTyped } from "../proof/record-changes.ts";
 import type { Amendment, Change } from "../record/amendment-schema.ts";
 import { figureDefinitions } from "../record/figure-definitions.ts";
-import { isTyped } from "../record/record-changes.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeSignificant } from "../units/write-number.ts";
 

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { signingState } from "../proof/signing-state.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { signingState } from "../record/signing-state.ts";
 import { htmlDocument } from "./html-document.ts";
 import { type PhaseName, phasesOf } from "./page-texts.ts";
 import { failedOutputs } from "./switching-texts.ts";

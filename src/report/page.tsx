@@ -1,7 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/draw.ts";
+import { signingState } from "../proof/signing-state.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import { signingState } from "../record/signing-state.ts";
 import { embeddedRecord, styleString } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
 import { numberStyleOf } from "./number-style.ts";

@@ -1,5 +1,5 @@
-import type { GivenSignature } from "../record/signature-header.ts";
-import type { SignatureMeaning, SigningState } from "../record/signing-state.ts";
+import type { GivenSignature } from "../proof/signature-header.ts";
+import type { SignatureMeaning, SigningState } from "../proof/signing-state.ts";
 
 /** What a record is by its signatures, in words: for the heading of a page. */
 export function stateWords({ issuedAt, given, missing }: Pick<SigningState, "issuedAt" | "given" | "missing">): string {

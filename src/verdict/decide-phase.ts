@@ -1,9 +1,8 @@
 import type { AnalysedReading } from "../analysis/analyse-readings.ts";
 import { type Figure, notDetermined } from "../analysis/figure.ts";
 import type { ToleranceLimits } from "../analysis/tolerance.ts";
-import type { Statement } from "./decision-rule.ts";
+import { type Statement, worstStatement } from "../model/statement.ts";
 import { simpleAcceptance } from "./simple-acceptance.ts";
-import { worstStatement } from "./statement-severity.ts";
 
 /** What is decided of one reading: inside the tolerance or not, whatever the rule. */
 export type ReadingVerdict = "pass" | "fail";

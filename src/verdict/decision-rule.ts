@@ -1,4 +1,5 @@
 import type { ToleranceLimits } from "../analysis/tolerance.ts";
+import type { Statement } from "../model/statement.ts";
 import { managedGuardBand } from "./managed-guard-band.ts";
 import { simpleAcceptance } from "./simple-acceptance.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
@@ -13,9 +14,6 @@ export type DecisionRule = {
   /** r, >= 0: 1 for a guard band equal to U; not used by the other two rules. */
   guardFactor: number;
 };
-
-/** What can be said of one error. */
-export type Statement = "pass" | "conditional pass" | "conditional fail" | "fail" | "cannot be decided";
 
 /** One error to be decided; all distances in one unit. */
 export type PointToDecide = {

@@ -5,9 +5,9 @@ import type { Loop } from "../analysis/loop.ts";
 import { type BudgetBasis, pointBudget } from "../analysis/point-budget.ts";
 import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
 import type { Direction } from "../model/calibration.ts";
+import { statementSeverity } from "../model/statement.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "./decision-rule.ts";
 import { specificRisk } from "./specific-risk.ts";
-import { statementSeverity } from "./statement-severity.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 /** One test point with its uncertainty and what is said of it; the direction whose statement is worse stands for it. */

@@ -10,8 +10,8 @@ import {
   type RangeEnds,
 } from "../analysis/two-constant-correction.ts";
 import type { Direction } from "../model/calibration.ts";
-import { type DecisionRule, decidePoint, type Statement } from "./decision-rule.ts";
-import { worstStatement } from "./statement-severity.ts";
+import { type Statement, worstStatement } from "../model/statement.ts";
+import { type DecisionRule, decidePoint } from "./decision-rule.ts";
 
 // What re-teaching could do. Judged is what the decision rule judges: every reading under simple acceptance, otherwise
 // the mean of each direction at each test point. The uncertainty of an error is taken to stay as it is: a correction

@@ -1,5 +1,5 @@
 import type { Output } from "../model/instrument.ts";
-import type { Statement } from "./decision-rule.ts";
+import type { Statement } from "../model/statement.ts";
 import type { InputMatch } from "./input-match.ts";
 import type { SetPointShares } from "./set-point-shares.ts";
 

@@ -1,6 +1,6 @@
 import { folderOf, type SourceFile } from "./source-files.ts";
 
-const documented = ["numeric", "units", "analysis", "verdict", "record"];
+const documented = ["numeric", "units", "analysis", "verdict", "record", "assembly", "proof"];
 const exportedFunction = /^export (?:async )?function (\w+)/gmu;
 
 /** Exported functions of the folders that compute whose docblock names no source or shows no worked example. */

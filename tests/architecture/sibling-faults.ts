@@ -1,7 +1,7 @@
 import { folderOf, type SourceFile } from "./source-files.ts";
 
 const tested = [
-  ...["units", "problems", "numeric", "model", "analysis", "verdict", "record"],
+  ...["units", "problems", "numeric", "model", "analysis", "verdict", "record", "assembly", "proof"],
   ...["workbook", "charts", "report", "filing", "jobs"],
 ];
 
@@ -24,9 +24,9 @@ export const untested: Readonly<Record<string, string>> = {
   "src/report/client-script.d.ts": "types alone",
   "src/charts/rate-chart-spec.ts": "data, tested by tests/charts/rate-chart.test.ts",
   "src/record/register-form.ts": "types alone",
-  "src/record/over-the-years-schema.ts": "a form, tested by tests/record/assemble-over-the-years.test.ts",
+  "src/record/over-the-years-schema.ts": "a form, tested by tests/assembly/assemble-over-the-years.test.ts",
   "src/charts/history-chart-spec.ts": "data, tested by tests/charts/history-chart.test.ts",
-  "src/record/impact-schema.ts": "a form, tested by tests/record/assemble-impact.test.ts",
+  "src/record/impact-schema.ts": "a form, tested by tests/assembly/assemble-impact.test.ts",
   "src/verdict/loop-item.ts": "types alone",
   "src/verdict/recommendation/phase-state.ts": "types alone",
   "src/verdict/wiring-items.ts": "data, tested by tests/verdict/loop-items.test.ts",
@@ -35,12 +35,12 @@ export const untested: Readonly<Record<string, string>> = {
   "src/record/phase-schema.ts": "a form, which every record of tests/record/record-schema.test.ts is held against",
   "src/record/uncertainty-schema.ts":
     "a form, which every record of tests/record/record-schema.test.ts is held against",
-  "src/record/loop-check-schema.ts": "a form, tested by tests/record/assemble-loop-checks.test.ts",
-  "src/record/reteach-schema.ts": "a form, tested by tests/record/assemble-reteach.test.ts",
-  "src/record/sound-schema.ts": "a form, tested by tests/record/assemble-sound.test.ts",
-  "src/record/seal-schema.ts": "a form, tested by tests/record/seal-record.test.ts",
+  "src/record/loop-check-schema.ts": "a form, tested by tests/assembly/assemble-loop-checks.test.ts",
+  "src/record/reteach-schema.ts": "a form, tested by tests/assembly/assemble-reteach.test.ts",
+  "src/record/sound-schema.ts": "a form, tested by tests/assembly/assemble-sound.test.ts",
+  "src/record/seal-schema.ts": "a form, tested by tests/proof/seal-record.test.ts",
   "src/record/record-summary-schema.ts": "a form, tested by tests/record/record-summary.test.ts",
-  "src/record/candidates-schema.ts": "a form, tested by tests/record/assemble-candidates.test.ts",
+  "src/record/candidates-schema.ts": "a form, tested by tests/assembly/assemble-candidates.test.ts",
   "src/record/figures/candidate-figures.ts": "data, tested by tests/record/figure-definitions.test.ts",
   "src/verdict/replacement/loop-needs.ts": "types alone",
   "src/record/figures/figure-definition.ts": "a type and two words",

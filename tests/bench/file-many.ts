@@ -1,10 +1,11 @@
 // Files many small pages into a folder, without waiting for the disk; bundled by large-folder.mjs.
+
+import { monthsLater } from "../../src/assembly/next-due.ts";
 import { nodeFilingDisk } from "../../src/cli/node-filing-disk.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
-import { monthsLater } from "../../src/record/next-due.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 
 /** The record of one loop, many times: other tags, numbers and days, and nothing else that a register reads. */
 export async function fileMany(base: SealedRecord, folder: string, tags: number, years: number): Promise<void> {

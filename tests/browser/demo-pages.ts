@@ -2,8 +2,8 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "../report/demo-records.ts";
 

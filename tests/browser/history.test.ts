@@ -5,11 +5,11 @@ import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";
-import { overTheYears } from "../../src/record/over-the-years.ts";
 import { renderHistory } from "../../src/report/history-page.tsx";
+import { steadyYears } from "../assembly/sample-years.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
-import { steadyYears } from "../record/sample-years.ts";
 import { openBrowser } from "./browser.ts";
 import { elementsBeyond } from "./in-page.mjs";
 

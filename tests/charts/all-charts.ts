@@ -1,3 +1,5 @@
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
 import { directionChart } from "../../src/charts/direction-chart.ts";
 import { errorChart } from "../../src/charts/error-chart.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";
@@ -5,11 +7,9 @@ import { residualChart } from "../../src/charts/residual-chart.ts";
 import { reteachChart } from "../../src/charts/reteach-chart.ts";
 import { stageChart } from "../../src/charts/stage-chart.ts";
 import { tripChart } from "../../src/charts/trip-chart.ts";
-import { overTheYears } from "../../src/record/over-the-years.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
+import { steadyYears, yearPhase, yearRecord } from "../assembly/sample-years.ts";
 import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";
-import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
 import { type SampleOptions, sampleRecord } from "./sample-record.ts";
 
 /** Loops whose labels are long, many, or far from the usual. */

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";
-import { overTheYears } from "../../src/record/over-the-years.ts";
-import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
-import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
+import { steadyYears, yearPhase, yearRecord } from "../assembly/sample-years.ts";
 import { frozen } from "./frozen.ts";
 import { expectGolden } from "./golden.ts";
 import { svgTexts } from "./svg-texts.ts";

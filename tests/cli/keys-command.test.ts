@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { runCommandLine } from "../../src/cli/command-line.ts";
-import { openKeyFile } from "../../src/record/signing-key.ts";
+import { openKeyFile } from "../../src/proof/signing-key.ts";
 import { spanwrightGiven, temporaryFolder, written } from "./built-command.ts";
 import { recordingConsole } from "./recording-console.ts";
 

@@ -1,11 +1,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { checkSignatures } from "../../src/record/check-signatures.ts";
+import { checkSignatures } from "../../src/proof/check-signatures.ts";
+import { keyFileText } from "../../src/proof/signing-key.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
-import { keyFileText } from "../../src/record/signing-key.ts";
 import { signersTable } from "../jobs/signed-disk.ts";
-import { ada, ines, signers } from "../record/sample-signing.ts";
+import { ada, ines, signers } from "../proof/sample-signing.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
 import { filesBelow, spanwright, spanwrightGiven, temporaryFolder, written } from "./built-command.ts";
 

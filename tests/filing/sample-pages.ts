@@ -2,14 +2,14 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import { nodeFilingDisk } from "../../src/cli/node-filing-disk.ts";
 import type { SignedPage } from "../../src/filing/file-page.ts";
 import type { FilingDisk } from "../../src/filing/filing-disk.ts";
-import { assembleRecord } from "../../src/record/assemble-record.ts";
+import { recordChanges } from "../../src/proof/record-changes.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { fileDigest } from "../../src/record/file-digest.ts";
-import { recordChanges } from "../../src/record/record-changes.ts";
 import type { CalibrationRecord, SealedRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { checked, filesOf, smallestWorkbook, type Texts, withText } from "../workbook/smallest-workbook.ts";
 
 /** A loop with 0.06 % error against a tolerance of 0.5 %. */

@@ -3,10 +3,10 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { fileRecords } from "../../src/jobs/file-records.ts";
 import { sentence } from "../../src/problems/sentence.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { amended, diskWith, pageOf, sampleRecord, temporaryFolder } from "../filing/sample-pages.ts";
-import { ada, ines, signedBy } from "../record/sample-signing.ts";
+import { ada, ines, signedBy } from "../proof/sample-signing.ts";
 import { signersTable } from "./signed-disk.ts";
 
 const disk = diskWith();

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { historyOf } from "../../src/jobs/history-of.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { frozen } from "../charts/frozen.ts";
 import { sampleRecord } from "../filing/sample-pages.ts";
 

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
 import { historyLines, historyRows } from "../../src/jobs/history-rows.ts";
-import { overTheYears } from "../../src/record/over-the-years.ts";
-import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
-import { steadyYears, yearRecord } from "../record/sample-years.ts";
+import { steadyYears, yearRecord } from "../assembly/sample-years.ts";
 
 const historyFrom = (records: readonly YearRecord[]) => ({
   tag: "LT-1",

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { makeLabels } from "../../src/jobs/make-labels.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { memoryDisk } from "./memory-disk.ts";
 

@@ -3,7 +3,7 @@ import { CannotWrite } from "../../src/jobs/disk.ts";
 import { newKey } from "../../src/jobs/new-key.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { openKeyFile } from "../../src/record/signing-key.ts";
+import { openKeyFile } from "../../src/proof/signing-key.ts";
 import { readSigners } from "../../src/workbook/read-signers.ts";
 import { memoryDisk } from "./memory-disk.ts";
 

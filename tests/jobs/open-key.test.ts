@@ -3,8 +3,8 @@ import { expect, test } from "vitest";
 import { openKey } from "../../src/jobs/open-key.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { keyFileText } from "../../src/record/signing-key.ts";
-import { ada } from "../record/sample-signing.ts";
+import { keyFileText } from "../../src/proof/signing-key.ts";
+import { ada } from "../proof/sample-signing.ts";
 import { memoryDisk } from "./memory-disk.ts";
 
 const text = keyFileText(ada.key, "twelve characters");

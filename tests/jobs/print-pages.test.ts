@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { printPages } from "../../src/jobs/print-pages.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { memoryDisk } from "./memory-disk.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { readRecordFiles } from "../../src/jobs/read-record-files.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { memoryDisk } from "./memory-disk.ts";
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import { rebuildRecord } from "../../src/jobs/rebuild-record.ts";
 import { rebuildRows } from "../../src/jobs/rebuild-rows.ts";
 import { catalogue, type ProblemCode } from "../../src/problems/catalogue.ts";
-import { assembleRecord } from "../../src/record/assemble-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { Doubt } from "../../src/record/doubt.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { recordSummary } from "../../src/record/record-summary.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { provokingWorkbooks, type WorkbookCode } from "../problems/provoking-workbooks.ts";
 import { smallestWorkbook, withColumn } from "../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../workbook/spreadsheet.ts";

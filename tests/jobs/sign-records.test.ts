@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { checkSeal } from "../../src/record/check-seal.ts";
-import { checkSignatures } from "../../src/record/check-signatures.ts";
+import { checkSeal } from "../../src/proof/check-seal.ts";
+import { checkSignatures } from "../../src/proof/check-signatures.ts";
+import { signingState } from "../../src/proof/signing-state.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
-import { signingState } from "../../src/record/signing-state.ts";
-import { ada, ines, recordToSign, signedBy, signers } from "../record/sample-signing.ts";
+import { ada, ines, recordToSign, signedBy, signers } from "../proof/sample-signing.ts";
 import { json, page, sign, signersTable, signingDisk } from "./signed-disk.ts";
 
 const record = recordToSign();

@@ -2,9 +2,9 @@ import { type SignOptions, signRecords } from "../../src/jobs/sign-records.ts";
 import { recordFiles } from "../../src/jobs/write-record.ts";
 import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
 import { sentence } from "../../src/problems/sentence.ts";
+import { keyFileText } from "../../src/proof/signing-key.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
-import { keyFileText } from "../../src/record/signing-key.ts";
-import { ada, ines, signers, tom } from "../record/sample-signing.ts";
+import { ada, ines, signers, tom } from "../proof/sample-signing.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 import { type MemoryDisk, memoryDisk } from "./memory-disk.ts";
 

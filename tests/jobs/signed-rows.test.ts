@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { signedRows } from "../../src/jobs/signed-rows.ts";
-import { ada, ines, recordToSign, signedBy } from "../record/sample-signing.ts";
+import { ada, ines, recordToSign, signedBy } from "../proof/sample-signing.ts";
 
 test("a row a record says who signed as what, and what is still missing", () => {
   const record = signedBy(recordToSign(), [ines, "performed"]);

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { signersFor } from "../../src/jobs/signers-for.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
-import { ada, ines } from "../record/sample-signing.ts";
+import { ada, ines } from "../proof/sample-signing.ts";
 import { memoryDisk } from "./memory-disk.ts";
 import { signersTable } from "./signed-disk.ts";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { summaryRows } from "../../src/jobs/summary-rows.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { demoRecord } from "../report/demo-records.ts";
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { figureDoubts, type RecordVerifier, recordVerifier } from "../../src/jobs/verify-record.ts";
+import { sealOf } from "../../src/proof/seal-record.ts";
 import type { Doubt } from "../../src/record/doubt.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
-import { sealOf } from "../../src/record/seal-record.ts";
 import { inFolder } from "./memory-disk.ts";
 import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "./reported-records.ts";
 

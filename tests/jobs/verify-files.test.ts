@@ -8,7 +8,7 @@ import { fileRecords } from "../../src/jobs/file-records.ts";
 import { type Verified, verifyFiles } from "../../src/jobs/verify-files.ts";
 import { recordJson, recordPage } from "../../src/jobs/write-record.ts";
 import { temporaryFolder } from "../filing/sample-pages.ts";
-import { ada, ines, signedBy } from "../record/sample-signing.ts";
+import { ada, ines, signedBy } from "../proof/sample-signing.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 import { reportedRecord, softwareVersion } from "./reported-records.ts";
 import { signersTable } from "./signed-disk.ts";

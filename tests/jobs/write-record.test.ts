@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { isSignedThere, recordFiles, recordPlace, writeRecord } from "../../src/jobs/write-record.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
-import { ada, ines, recordToSign, signedBy } from "../record/sample-signing.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
+import { ada, ines, recordToSign, signedBy } from "../proof/sample-signing.ts";
 import { memoryDisk } from "./memory-disk.ts";
 
 const record = recordToSign();

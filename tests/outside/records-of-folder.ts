@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { assembleRecord } from "../../src/record/assemble-record.ts";
 import { fileDigest } from "../../src/record/file-digest.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { buildWorkbook } from "../../src/workbook/build-workbook.ts";

@@ -7,7 +7,7 @@ import { signingProblems } from "../../src/problems/signing-problems.ts";
 import { readSigners } from "../../src/workbook/read-signers.ts";
 import { inFolder, memoryDisk } from "../jobs/memory-disk.ts";
 import { page, passphrase, sign, signersTable, signingDisk } from "../jobs/signed-disk.ts";
-import { ada, ines, recordToSign, signedBy, tom } from "../record/sample-signing.ts";
+import { ada, ines, recordToSign, signedBy, tom } from "../proof/sample-signing.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
 
 type SigningCode = keyof typeof signingProblems;

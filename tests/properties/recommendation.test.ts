@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Statement } from "../../src/model/statement.ts";
 import type { PhaseRecommendationRecord } from "../../src/record/recommendation-schema.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
-import type { Statement } from "../../src/verdict/decision-rule.ts";
 import type { Forecast, PartState, PhaseState } from "../../src/verdict/recommendation/phase-state.ts";
 import { recommend } from "../../src/verdict/recommendation/recommend.ts";
 import { faultDraws } from "../computed/faults/classify-draw.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { recordJson } from "../../src/jobs/write-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { looksLikeRecord } from "../../src/record/looks-like-record.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
 import { renderPage } from "../../src/report/page.tsx";
 import { renderRegister } from "../../src/report/register-page.tsx";

@@ -1,9 +1,9 @@
 import { isDetermined } from "../../src/analysis/figure.ts";
 import type { Loop } from "../../src/analysis/loop.ts";
+import { assemblePhase, type PhaseContext } from "../../src/assembly/assemble-phase.ts";
+import type { DrawnBy } from "../../src/assembly/assemble-points.ts";
 import type { Calibration, Reading, Standard } from "../../src/model/calibration.ts";
 import type { TableRow } from "../../src/model/calibration-case.ts";
-import { assemblePhase, type PhaseContext } from "../../src/record/assemble-phase.ts";
-import type { DrawnBy } from "../../src/record/assemble-points.ts";
 import type { PhaseRecord } from "../../src/record/record-schema.ts";
 import type { DecisionRule } from "../../src/verdict/decision-rule.ts";
 import { loop as usualLoop } from "../analysis/sample-loop.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
 

@@ -2,9 +2,9 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import * as z from "zod";
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import { nodeDisk } from "../../src/cli/node-disk.ts";
 import { readWorkbook } from "../../src/jobs/read-workbook.ts";
-import { assembleRecord } from "../../src/record/assemble-record.ts";
 import {
   type CalibrationRecord,
   recordFormat,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { recordSummary } from "../../src/record/record-summary.ts";
 import { recordSummarySchema } from "../../src/record/record-summary-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { demoRecord, demoRecords } from "../report/demo-records.ts";
 

@@ -1,7 +1,7 @@
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import type { Reading, Trip } from "../../src/model/calibration.ts";
 import type { CalibrationRows, TableRow } from "../../src/model/calibration-case.ts";
 import type { Instrument, Output } from "../../src/model/instrument.ts";
-import { assembleRecord } from "../../src/record/assemble-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import type { SwitchedPhaseRecord } from "../../src/record/switching-schema.ts";
 import { frozen } from "../charts/frozen.ts";

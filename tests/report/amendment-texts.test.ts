@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { recordChanges } from "../../src/proof/record-changes.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { Amendment, Change } from "../../src/record/amendment-schema.ts";
-import { recordChanges } from "../../src/record/record-changes.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { otherRows, resultRows, typedRows } from "../../src/report/amendment-texts.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "./demo-records.ts";

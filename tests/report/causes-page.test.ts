@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "./demo-records.ts";
 

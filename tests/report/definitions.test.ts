@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
+import { assembleOverTheYears } from "../../src/assembly/assemble-over-the-years.ts";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
-import { assembleOverTheYears } from "../../src/record/assemble-over-the-years.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { unsealedSummary } from "../../src/record/record-summary.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord, demoRecords } from "./demo-records.ts";
 

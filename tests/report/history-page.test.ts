@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { overTheYears } from "../../src/record/over-the-years.ts";
-import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
 import { renderHistory, type TagHistory } from "../../src/report/history-page.tsx";
-import { steadyYears, yearRecord } from "../record/sample-years.ts";
+import { steadyYears, yearRecord } from "../assembly/sample-years.ts";
 
 const historyOf = (records: readonly YearRecord[], more: Partial<TagHistory> = {}): TagHistory => ({
   tag: "LT-1",

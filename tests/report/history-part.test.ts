@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
 import { recordPage } from "../../src/jobs/write-record.ts";
-import { overTheYears } from "../../src/record/over-the-years.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
+import { steadyYears } from "../assembly/sample-years.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
-import { steadyYears } from "../record/sample-years.ts";
 
 const years = overTheYears(steadyYears, { intervalMonths: 12 })!;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { overTheYears } from "../../src/record/over-the-years.ts";
-import type { YearRecord } from "../../src/record/records-of-one-loop.ts";
+import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
 import {
   controlChartWorking,
   driftWords,
@@ -13,8 +13,8 @@ import {
   staircaseWorking,
   stateWords,
 } from "../../src/report/history-texts.ts";
+import { steadyYears, yearPhase, yearRecord } from "../assembly/sample-years.ts";
 import { sampleRecord } from "../charts/sample-record.ts";
-import { steadyYears, yearPhase, yearRecord } from "../record/sample-years.ts";
 
 const years = (records: readonly YearRecord[], intervalMonths?: number) => overTheYears(records, { intervalMonths })!;
 const steady = years(steadyYears, 12);

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
-import { ada, ines, signedBy } from "../record/sample-signing.ts";
+import { ada, ines, signedBy } from "../proof/sample-signing.ts";
 import { demoRecord } from "./demo-records.ts";
 
 const sheet = { isSheet: true, skipped: 0 };

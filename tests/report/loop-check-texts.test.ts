@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { LoopCheckItem } from "../../src/record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
 import {
   allowedWords,
   burdenWords,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { renderPage } from "../../src/report/page.tsx";
-import { ada, ines, recordToSign, signedBy } from "../record/sample-signing.ts";
+import { ada, ines, recordToSign, signedBy } from "../proof/sample-signing.ts";
 
 const noDrawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
 const pageOf = (record: SealedRecord) => renderPage(record, noDrawings);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/jobs/draw-pictures.ts";
-import { sealRecord } from "../../src/record/seal-record.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";
 import { demoRecord } from "./demo-records.ts";

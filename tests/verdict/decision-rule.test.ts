@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type DecisionRule, decidePoint, type PointToDecide, type Statement } from "../../src/verdict/decision-rule.ts";
+import type { Statement } from "../../src/model/statement.ts";
+import { type DecisionRule, decidePoint, type PointToDecide } from "../../src/verdict/decision-rule.ts";
 import { managedGuardBand } from "../../src/verdict/managed-guard-band.ts";
 
 const rules = {

@@ -1,4 +1,4 @@
-import { fingerprintOf } from "../../record/fingerprint-words.ts";
+import { fingerprintOf } from "../../proof/fingerprint-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { type ChangeRow, otherRows, resultRows, typedRows } from "../amendment-texts.ts";
 import { timeWords } from "../signing-texts.ts";

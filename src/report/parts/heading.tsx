@@ -1,5 +1,5 @@
+import { signingState } from "../../proof/signing-state.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
-import { signingState } from "../../record/signing-state.ts";
 import { amendmentWords, revisionWords } from "../revision-words.ts";
 import { stateWords } from "../signing-texts.ts";
 

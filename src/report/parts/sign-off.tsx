@@ -1,11 +1,11 @@
-import type { SealedRecord } from "../../record/record-schema.ts";
-import type { GivenSignature } from "../../record/signature-header.ts";
+import type { GivenSignature } from "../../proof/signature-header.ts";
 import {
   type SignatureMeaning,
   type SigningState,
   signatureMeanings,
   signingState,
-} from "../../record/signing-state.ts";
+} from "../../proof/signing-state.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
 import { missingWords, sameSignerWords, timeWords } from "../signing-texts.ts";
 
 /** Who signed what and when, lines for ink where nobody has, the seal, and what a signature here is worth. */

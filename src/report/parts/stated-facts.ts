@@ -1,5 +1,5 @@
+import { signingState } from "../../proof/signing-state.ts";
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
-import { signingState } from "../../record/signing-state.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { toleranceWords } from "../page-texts.ts";
 import { dayOf } from "../signing-texts.ts";

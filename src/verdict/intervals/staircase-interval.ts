@@ -1,6 +1,5 @@
 import { daysPerMonth } from "../../analysis/day-number.ts";
-import type { Statement } from "../decision-rule.ts";
-import { isInTolerance } from "../is-in-tolerance.ts";
+import { isInTolerance, type Statement } from "../../model/statement.ts";
 import { isInside } from "../limit-words.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 

@@ -1,5 +1,4 @@
-import type { Statement } from "../decision-rule.ts";
-import { isInTolerance } from "../is-in-tolerance.ts";
+import { isInTolerance, type Statement } from "../../model/statement.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";

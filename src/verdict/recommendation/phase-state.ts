@@ -1,7 +1,8 @@
 import type { Stage } from "../../analysis/loop.ts";
 import type { StageName } from "../../analysis/stage-lines.ts";
+import type { Statement } from "../../model/statement.ts";
 import type { Finding } from "../causes/finding.ts";
-import type { DecisionRule, Statement } from "../decision-rule.ts";
+import type { DecisionRule } from "../decision-rule.ts";
 import type { SwitchedState } from "../switched-state.ts";
 import type { DriftFindings } from "./drift-history.ts";
 import type { RecommendationThresholds } from "./recommendation-thresholds.ts";

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it, test } from "vitest";
-import { overTheYears } from "../../../src/record/over-the-years.ts";
+import { overTheYears } from "../../../src/assembly/over-the-years.ts";
+import { sealRecord } from "../../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
-import { sealRecord } from "../../../src/record/seal-record.ts";
 import { recordsOfFolder } from "../../outside/records-of-folder.ts";
 import { historyLoops } from "./history-loops.mjs";
 

@@ -1,5 +1,5 @@
 import { createHash, createPrivateKey, createPublicKey } from "node:crypto";
-import { keyIdOf } from "../../../src/record/signing-key.ts";
+import { keyIdOf } from "../../../src/proof/signing-key.ts";
 
 // Everybody can make these keys: they show how signing works and protect nothing.
 const seedWords = "Emberlow Granulate Works is invented, and this key protects nothing";

@@ -1,6 +1,6 @@
 import { loopOf } from "../../../src/analysis/loop.ts";
+import { switchedStates } from "../../../src/assembly/switched-states.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
-import { switchedStates } from "../../../src/record/switched-states.ts";
 import { type CauseInputs, causeEvidence } from "../../../src/verdict/causes/cause-evidence.ts";
 import { findCauses } from "../../../src/verdict/causes/find-causes.ts";
 import { rivalName } from "../../../src/verdict/causes/finding.ts";

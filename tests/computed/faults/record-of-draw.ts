@@ -1,6 +1,6 @@
+import { assembleRecord } from "../../../src/assembly/assemble-record.ts";
 import type { Reading, Trip } from "../../../src/model/calibration.ts";
 import type { CalibrationRows, TableRow } from "../../../src/model/calibration-case.ts";
-import { assembleRecord } from "../../../src/record/assemble-record.ts";
 import type { CalibrationRecord } from "../../../src/record/record-schema.ts";
 import type { DrawnFault } from "./converter-faults.ts";
 import { instrumentOf, takeReadings, valueDecimals } from "./faulty-loop.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { dayNumber } from "../../../src/analysis/day-number.ts";
 import type { LimitCrossing } from "../../../src/analysis/limit-crossing.ts";
-import { monthsLater } from "../../../src/record/next-due.ts";
+import { monthsLater } from "../../../src/assembly/next-due.ts";
 import { controlChartInterval } from "../../../src/verdict/intervals/control-chart-interval.ts";
 import { usualIntervalSettings } from "../../../src/verdict/intervals/interval-settings.ts";
 

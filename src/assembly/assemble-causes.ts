@@ -1,0 +1,78 @@
+import { loopOf } from "../analysis/loop.ts";
+import { inUnitOf } from "../analysis/staged-readings.ts";
+import type { CalibrationRows } from "../model/calibration-case.ts";
+import type { CausesRecord, PhaseCauses } from "../record/causes-schema.ts";
+import { type PhaseName, tablePhase } from "../record/phase-name.ts";
+import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { type CauseEvidence, causeEvidence } from "../verdict/causes/cause-evidence.ts";
+import { findCauses } from "../verdict/causes/find-causes.ts";
+import { unitOf } from "../verdict/causes/line-words.ts";
+import type { StageEvidence } from "../verdict/causes/stage-evidence.ts";
+import { switchedStates } from "./switched-states.ts";
+
+/**
+ * What the readings of each phase are consistent with, as the record carries it.
+ *
+ * @param record with its phases and switched outputs
+ * @param rows of the calibration: readings, loop checks
+ * @returns the part `causes`; nothing where no phase was measured
+ * Source: `findCauses`.
+ * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.row // 10
+ */
+export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows): Pick<CalibrationRecord, "causes"> {
+  const { asFound, asLeft } = record.phases;
+  const causes: CausesRecord = {
+    ...(asFound && { asFound: phaseCauses("asFound", asFound, record, rows) }),
+    ...(asLeft && { asLeft: phaseCauses("asLeft", asLeft, record, rows) }),
+  };
+  return Object.keys(causes).length === 0 ? {} : { causes };
+}
+
+function phaseCauses(
+  name: PhaseName,
+  measured: PhaseRecord,
+  { instrument, calibration, switching }: CalibrationRecord,
+  rows: CalibrationRows,
+): PhaseCauses {
+  const evidence = causeEvidence({
+    instrument,
+    calibration,
+    loop: loopOf(instrument),
+    readings: rows.readings.map(({ row }) => row).filter(({ phase }) => phase === tablePhase[name]),
+    switching: switchedStates({ switching }, name),
+    loopChecks: rows.loopChecks.map(({ row }) => row),
+    decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },
+    sharedUncertainty: sharedUncertaintyOf(measured),
+  });
+  return { stageLines: evidence.stages.flatMap((stage) => stageLineRecord(evidence, stage)), ...findCauses(evidence) };
+}
+
+/** What the standards add to the zero error, over what the fit has: all readings share it. */
+function sharedUncertaintyOf({ zeroError }: PhaseRecord): number {
+  const combined = zeroError?.combinedStandardUncertainty ?? 0;
+  const ofFit = zeroError?.standardUncertainty ?? 0;
+  return Math.sqrt(Math.max(0, combined ** 2 - ofFit ** 2));
+}
+
+function stageLineRecord(evidence: CauseEvidence, { line }: StageEvidence): PhaseCauses["stageLines"] {
+  if (line === undefined) return [];
+  const { zeroCrossing } = line;
+  return [
+    {
+      stage: line.stage,
+      readings: line.used.length,
+      excluded: line.excluded.length,
+      gain: line.gain,
+      gainStandardUncertainty: line.gainStandardUncertainty,
+      from: inUnitOf(evidence.loop, line.input, 0),
+      to: inUnitOf(evidence.loop, line.input, 100),
+      inputUnit: unitOf(evidence, line.input),
+      errorAtLower: line.errorAtLower,
+      errorAtUpper: line.errorAtUpper,
+      greatestResidual: line.greatestResidual.percentSpan,
+      zeroCrossing: zeroCrossing
+        ? { value: zeroCrossing.value, standardUncertainty: zeroCrossing.standardUncertainty }
+        : null,
+    },
+  ];
+}

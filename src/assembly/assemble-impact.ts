@@ -1,0 +1,113 @@
+import { analogErrorAt } from "../analysis/analog-error-at.ts";
+import { isDetermined } from "../analysis/figure.ts";
+import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
+import { loopOf } from "../analysis/loop.ts";
+import { joined, outsideStretches } from "../analysis/outside-stretches.ts";
+import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
+import { isInTolerance } from "../model/statement.ts";
+import type { ImpactRecord } from "../record/impact-schema.ts";
+import { phaseStatement } from "../record/phase-statement.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
+import type { RecordSummary } from "../record/record-summary-schema.ts";
+import { simpleAcceptance } from "../verdict/simple-acceptance.ts";
+
+/**
+ * What a loop that was found out of tolerance may have touched: since when, how far it was off at the places that
+ * matter, in which parts of the range, and what was decided about it. A conditional fail counts as out of tolerance,
+ * and so does what cannot be decided, until somebody decides.
+ *
+ * @param record with its phases, set-point table and history
+ * @returns the part, where the as-found state is not in tolerance
+ * Source: ISO/IEC 17025:2017, 7.10; ISO 9001:2015, 7.1.5.2; what counts as out of tolerance is our own choice.
+ * @example assembleImpact(record).impact?.since // null, with the reason in notDetermined
+ */
+export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecord, "impact"> {
+  const { asFound } = record.phases;
+  const statement = phaseStatement(record, "asFound");
+  if (asFound === undefined || statement === null || isInTolerance(statement)) return {};
+  const { calibration } = record;
+  const since = lastInTolerance(record.history ?? []);
+  return {
+    impact: {
+      statement,
+      since: since ?? null,
+      until: calibration.performedOn ?? null,
+      of: asFound.controllerPoints === undefined ? "sensor" : "controller",
+      rows: rowsOf(record, pointsOf(asFound)),
+      outside: outsideOf(record, pointsOf(asFound)),
+      faults: asFound.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length,
+      decision: calibration.impactDecision ?? null,
+      decidedBy: calibration.impactDecidedBy ?? null,
+      decidedOn: calibration.impactDecidedOn ?? null,
+      notDetermined: since === undefined ? { since: whyUnknown(record.history) } : {},
+    },
+  };
+}
+
+/** The state in which the last record left the loop, if that was in tolerance; else that of the one before it. */
+function lastInTolerance(history: readonly RecordSummary[]): ImpactRecord["since"] | undefined {
+  const found = history.findLast(({ asFound, asLeft }) => isInTolerance((asLeft ?? asFound)?.statement ?? null));
+  if (found === undefined || found.performedOn === null) return undefined;
+  return { performedOn: found.performedOn, calibration: found.calibration, revision: found.revision };
+}
+
+function whyUnknown(history: CalibrationRecord["history"]): string {
+  if (history === undefined) return "no filed records of the tag were given";
+  if (history.length === 0) return "there is no filed record of the tag before this one";
+  return "no filed record before this one left the loop in tolerance";
+}
+
+/** The last part of the loop that was read is what the plant acts on. */
+function pointsOf({ points, controllerPoints }: PhaseRecord): readonly JudgedPointRecord[] {
+  return controllerPoints ?? points;
+}
+
+function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["rows"] {
+  const { characteristics, toleranceTerms } = loopOf(record.instrument);
+  return (record.setPointTable ?? []).flatMap(({ name, distance }) => {
+    if (distance === null) return [];
+    const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, distance);
+    const error = worseErrorAt(record, points, distance);
+    return {
+      name,
+      distance,
+      errorDistance: error?.errorDistance ?? null,
+      expandedUncertainty: error?.expandedUncertainty ?? null,
+      errorValue: error === undefined ? null : inControllerUnit(record, error.errorDistance),
+      toleranceLow: low,
+      toleranceHigh: high,
+      isOutside: error === undefined ? null : !isInside(record, error.errorDistance, { low, high }),
+    };
+  });
+}
+
+function worseErrorAt({ instrument }: CalibrationRecord, points: readonly JudgedPointRecord[], distance: number) {
+  const span = instrument.rangeUpper - instrument.rangeLower;
+  const errors = (["approach", "recede"] as const)
+    .map((direction) => analogErrorAt(points, distance, direction, span))
+    .filter(isDetermined);
+  return errors.toSorted((one, other) => Math.abs(other.errorDistance) - Math.abs(one.errorDistance))[0];
+}
+
+function inControllerUnit({ instrument }: CalibrationRecord, errorDistance: number): number | null {
+  const { valueLower, valueUpper, rangeLower, rangeUpper } = instrument;
+  if (valueLower === undefined || valueUpper === undefined) return null;
+  return (errorDistance * (valueUpper - valueLower)) / (rangeUpper - rangeLower);
+}
+
+/** How a decimal number is stored must not decide. */
+function isInside({ instrument }: CalibrationRecord, error: number, limits: ToleranceLimits): boolean {
+  return simpleAcceptance(error, limits, greatestDistanceOf(instrument)) === "pass";
+}
+
+/** Outside in either direction is outside. */
+function outsideOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["outside"] {
+  const distancePerPercent = (record.instrument.rangeUpper - record.instrument.rangeLower) / 100;
+  const curve = (side: "up" | "down") =>
+    points.map(({ reference, mean, toleranceLow: low, toleranceHigh: high, ...sides }) => {
+      const found = (sides[side] ?? mean) * distancePerPercent;
+      const error = isInside(record, found, { low, high }) ? Math.min(Math.max(found, low), high) : found;
+      return { reference, error, low, high };
+    });
+  return [...joined([...outsideStretches(curve("up")), ...outsideStretches(curve("down"))])];
+}

@@ -1,0 +1,37 @@
+import type { PhaseName } from "../record/phase-name.ts";
+import type { RecommendationRecord } from "../record/recommendation-schema.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import { driftReasons } from "../verdict/recommendation/drift-words.ts";
+import { recommend } from "../verdict/recommendation/recommend.ts";
+import { thresholdsOf } from "../verdict/recommendation/recommendation-thresholds.ts";
+import { workDone } from "../verdict/recommendation/work-done.ts";
+import { driftOf } from "./drift-of.ts";
+import { phaseStateOf } from "./phase-state-of.ts";
+
+/**
+ * What to do with the loop, phase by phase: an opinion that rests on every other part of the record.
+ *
+ * @param record with all its other parts
+ * @returns the part; nothing where no phase was measured
+ * Source: `recommend`.
+ * @example assembleRecommendation(record).recommendation?.asFound?.action // "re-teach"
+ */
+export function assembleRecommendation(record: CalibrationRecord): Pick<CalibrationRecord, "recommendation"> {
+  const asFound = phaseOf(record, "asFound");
+  const asLeft = phaseOf(record, "asLeft");
+  if (asFound === undefined && asLeft === undefined) return {};
+  return {
+    recommendation: {
+      ...(asFound && { asFound }),
+      ...(asLeft && { asLeft }),
+      ...(asFound && { workDone: workDone([asFound, ...asFound.also], record.calibration.adjustment) }),
+      thresholds: thresholdsOf(record.instrument),
+      history: driftReasons(driftOf(record), record.instrument.distanceUnit),
+    },
+  };
+}
+
+function phaseOf(record: CalibrationRecord, name: PhaseName): RecommendationRecord["asFound"] | undefined {
+  const phase = record.phases[name];
+  return phase && recommend(phaseStateOf(record, name, phase));
+}

@@ -1,0 +1,153 @@
+import { isDetermined } from "../analysis/figure.ts";
+import { loopOf } from "../analysis/loop.ts";
+import type { Phase } from "../model/calibration.ts";
+import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { Instrument } from "../model/instrument.ts";
+import type { Problem } from "../problems/problem.ts";
+import { placeText, whatIsWrong } from "../problems/sentence.ts";
+import { type Amendment, amendmentSchema } from "../record/amendment-schema.ts";
+import { digestOf, type FileDigest, toHex } from "../record/file-digest.ts";
+import { type CalibrationRecord, type PhaseRecord, recordFormat } from "../record/record-schema.ts";
+import { type RecordSummary, recordSummarySchema } from "../record/record-summary-schema.ts";
+import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of.ts";
+import { falseAcceptOf } from "./assemble-false-accept.ts";
+import { assemblePhase } from "./assemble-phase.ts";
+import { decimalMarkOf } from "./decimal-mark-of.ts";
+import { withFurtherParts } from "./further-parts.ts";
+
+/** The words whose definitions the figures follow, where the instrument names no other standard. */
+export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";
+
+export type RecordContext = {
+  softwareVersion: string;
+  digests: ReadonlyMap<string, FileDigest>;
+  warnings: readonly Problem[];
+  /** A decision rule for this run, over the instrument's. */
+  ruleOverride?: RuleOverride | undefined;
+  /** What the record replaces, and why; its revision is the next. */
+  amendment?: Amendment | undefined;
+  /** Filed records of the tag before this one, oldest first. */
+  history?: readonly RecordSummary[] | undefined;
+  /** As-found results of all loops filed before this one. */
+  filedRate?: CalibrationRecord["filedRate"];
+  /** How many draws check each budget; none where it is left out. */
+  monteCarloDraws?: number | undefined;
+};
+
+/**
+ * The record of one calibration: everything that was read, computed and decided, as one document.
+ *
+ * @param rows checked rows of the calibration, with the text that they came from
+ * @param context version of the program, digest of each input file by its name, warnings that touch the calibration
+ * @returns the document of `record-schema.ts`; numbers at full precision
+ * @throws TypeError where a digest is missing
+ * Source: the figures' own files; ISO/IEC 17025:2017, 7.5 and 7.8, for what a record has to carry.
+ * @example assembleRecord({ calibration: { row: { calibration: "C-1", tag: "LT-1" }, file: "calibrations.csv", line: 2,
+ *   cells: {} }, instrument: { row: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" }, file: "instruments.csv", line: 2,
+ *   cells: {} }, readings: [{ row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
+ *   signal: 12.16 }, file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" } }], standards: [],
+ *   outputs: [], trips: [], loopChecks: [], candidates: [], files: [] },
+ *   { softwareVersion: "0.1.0", digests: new Map(), warnings: [] }).phases.asFound.verdict // "pass"
+ */
+export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
+  const instrument = rows.instrument.row;
+  const asFound = phaseOf(rows, "as_found", context);
+  const asLeft = phaseOf(rows, "as_left", context);
+  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, context.filedRate);
+  const measured: CalibrationRecord = {
+    schema: recordFormat,
+    software: { name: "spanwright", version: context.softwareVersion },
+    inputs: inputsOf(rows, context.digests),
+    revision: (context.amendment?.replaces.revision ?? 0) + 1,
+    ...(context.amendment && { amendment: amendmentSchema.parse(context.amendment) }),
+    ...(context.history && { history: context.history.map((summary) => recordSummarySchema.parse(summary)) }),
+    ...(context.filedRate && { filedRate: { inTolerance: context.filedRate.inTolerance, of: context.filedRate.of } }),
+    figureBasis: instrument.figureBasis ?? defaultFigureBasis,
+    decisionRule: decisionRuleOf(instrument, context),
+    instrument,
+    calibration: rows.calibration.row,
+    standards: rows.standards.map(({ row }) => row),
+    outputs: rows.outputs.map(({ row }) => row),
+    phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
+    ...(falseAccept && { falseAccept }),
+    ...drawingOf(rows, context),
+    warnings: context.warnings.map((problem) => ({
+      code: problem.code,
+      place: placeText(problem.place),
+      says: whatIsWrong(problem),
+    })),
+  };
+  return withFurtherParts(measured, rows);
+}
+
+function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): PhaseRecord | undefined {
+  const readings = rows.readings.filter(({ row }) => row.phase === phase);
+  if (readings.length === 0) return undefined;
+  const instrument = rows.instrument.row;
+  const { ruleOverride = {}, monteCarloDraws } = context;
+  const assembled = assemblePhase(readings, {
+    loop: loopOf(instrument),
+    instrument,
+    calibration: rows.calibration.row,
+    standards: rows.standards.map(({ row }) => row),
+    rule: ruleOf(instrument, ruleOverride),
+    markOf: decimalMarkOf(rows, "readings"),
+    drawnBy: monteCarloDraws === undefined ? undefined : { draws: monteCarloDraws, seed: seedOf(rows, context) },
+  });
+  return isDetermined(assembled) ? assembled : undefined;
+}
+
+/** How the draws can be repeated. */
+function drawingOf(rows: CalibrationRows, context: RecordContext) {
+  const { monteCarloDraws } = context;
+  return monteCarloDraws === undefined ? {} : { monteCarloDraws, monteCarloSeed: toHex(seedOf(rows, context)) };
+}
+
+/** A digest of the files that were read: the same tables draw the same numbers. */
+function seedOf({ files }: CalibrationRows, { digests }: RecordContext): Uint8Array {
+  const text = files.map(({ name }) => digests.get(name)?.sha256 ?? "").join("\n");
+  return digestOf(new TextEncoder().encode(text));
+}
+
+function decisionRuleOf(
+  instrument: Instrument,
+  { ruleOverride = {} }: RecordContext,
+): CalibrationRecord["decisionRule"] {
+  const { name, guardFactor } = ruleOverride;
+  const isOverridden = name !== undefined || guardFactor !== undefined;
+  const prescribedBy = isOverridden ? "an option of the command, for this run" : instrument.rulePrescribedBy;
+  const agreedOn = isOverridden ? undefined : instrument.ruleAgreedOn;
+  return {
+    ...ruleOf(instrument, ruleOverride),
+    minimumTestUncertaintyRatio: instrument.minimumTur ?? usualMinimumRatio,
+    ...(prescribedBy !== undefined && { prescribedBy }),
+    ...(agreedOn !== undefined && { agreedOn }),
+    ...(isOverridden && {
+      givenForThisRun: { ...(name !== undefined && { name }), ...(guardFactor !== undefined && { guardFactor }) },
+    }),
+  };
+}
+
+function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {
+  return {
+    files: rows.files.map((file) => {
+      const digest = digests.get(file.name);
+      if (digest === undefined) throw new TypeError(`assembleRecord: no digest of ${file.name}`);
+      return { ...file, tables: [...file.tables], ...digest };
+    }),
+    rows: {
+      instruments: [sourceRow(rows.instrument)],
+      calibrations: [sourceRow(rows.calibration)],
+      standards: rows.standards.map(sourceRow),
+      outputs: rows.outputs.map(sourceRow),
+      readings: rows.readings.map(sourceRow),
+      ...(rows.loopChecks.length > 0 && { loop_checks: rows.loopChecks.map(sourceRow) }),
+      ...(rows.trips.length > 0 && { trips: rows.trips.map(sourceRow) }),
+    },
+  };
+}
+
+function sourceRow({ file, line, cells }: TableRow<unknown>) {
+  return { file, line, cells: { ...cells } };
+}

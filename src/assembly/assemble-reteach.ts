@@ -1,0 +1,131 @@
+import { type Figure, isDetermined } from "../analysis/figure.ts";
+import { indicatedDistance, spanOf } from "../analysis/ideal-characteristic.ts";
+import { type Loop, loopOf } from "../analysis/loop.ts";
+import type { Correction } from "../analysis/two-constant-correction.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
+import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
+import type { DecisionRule } from "../verdict/decision-rule.ts";
+import { judgedErrors } from "../verdict/judged-errors.ts";
+import { newConstantsOf } from "../verdict/new-constants.ts";
+import { correctionOf, type ErrorLeft, errorLeft, type JudgedError, reteach } from "../verdict/reteach.ts";
+import { orNull, type Reasons } from "./assemble-figures.ts";
+
+/**
+ * What re-teaching the sensor, or new constants in the controller, could do in each phase.
+ *
+ * @param record with its phases
+ * @returns the part; a phase in which no test point was judged is absent from it
+ * Source: `reteach`, `newConstantsOf`.
+ * @example assembleReteach(record).reteach?.asFound?.sensor?.isCurable // true
+ */
+export function assembleReteach(record: CalibrationRecord): Pick<CalibrationRecord, "reteach"> {
+  const { asFound, asLeft } = record.phases;
+  const found = asFound && phaseOf(record, asFound);
+  const left = asLeft && phaseOf(record, asLeft);
+  if (found === undefined && left === undefined) return {};
+  return { reteach: { ...(found && { asFound: found }), ...(left && { asLeft: left }) } };
+}
+
+type Setting = { loop: Loop; rule: DecisionRule; span: number };
+
+function phaseOf(record: CalibrationRecord, phase: PhaseRecord): ReteachPhase | undefined {
+  const loop = loopOf(record.instrument);
+  const { name, guardFactor } = record.decisionRule;
+  const setting = { loop, rule: { name, guardFactor }, span: spanOf(loop.characteristics.signal) };
+  const sensor = errorsOf(phase, phase.points, ({ indicated }) => indicated, setting);
+  const controller = errorsOf(phase, phase.controllerPoints ?? [], controllerDistance, setting);
+  if (sensor.length === 0 && controller.length === 0) return undefined;
+  const reasons: Reasons = {};
+  return {
+    sensor: sensor.length === 0 ? null : curveOf("sensor", sensor, setting, reasons),
+    ...(controller.length > 0 && { controller: curveOf("controller", controller, setting, reasons) }),
+    newConstants: orNull("newConstants", constantsOf(phase, { sensor, controller }, setting), reasons),
+    notDetermined: reasons,
+  };
+}
+
+function controllerDistance({ reference, loopErrorDistance }: ReadingRecord): number | undefined {
+  return loopErrorDistance === undefined ? undefined : reference + loopErrorDistance;
+}
+
+function errorsOf(
+  { readings }: PhaseRecord,
+  points: readonly JudgedPointRecord[],
+  distanceOf: (reading: ReadingRecord) => number | undefined,
+  { rule }: Setting,
+): readonly JudgedError[] {
+  const errors = readings.flatMap((reading) => {
+    const indicated = distanceOf(reading);
+    if (reading.leftOut !== undefined || indicated === undefined) return [];
+    const { point, direction, reference, toleranceLow: low, toleranceHigh: high } = reading;
+    return [{ point, direction, reference, indicated, tolerance: { low, high } }];
+  });
+  const limits = points.map(({ point, toleranceLow: low, toleranceHigh: high, expandedUncertainty }) => ({
+    point,
+    tolerance: { low, high },
+    expandedUncertainty,
+  }));
+  return judgedErrors(errors, limits, rule);
+}
+
+function contextOf({ loop, rule }: Setting) {
+  return { rule, range: loop.characteristics.signal };
+}
+
+function curveOf(
+  name: "sensor" | "controller",
+  errors: readonly JudgedError[],
+  setting: Setting,
+  reasons: Reasons,
+): CorrectedCurve {
+  const { now, best, ends, isCurable, whyNot } = reteach(errors, contextOf(setting));
+  const correction = (of: "best" | "ends", figure: Figure<Correction & { worst: ErrorLeft }>) => {
+    const found = orNull(`${name}.${of}`, figure, reasons);
+    return found && { lower: found.lower, upper: found.upper, worst: leftRecord(found.worst, setting) };
+  };
+  return {
+    now: leftRecord(now, setting),
+    best: correction("best", best),
+    ends: correction("ends", ends),
+    isCurable: orNull(`${name}.isCurable`, isCurable, reasons),
+    ...(whyNot && { whyNot }),
+  };
+}
+
+function leftRecord(left: ErrorLeft, { span }: Setting): ErrorLeftRecord {
+  return { ...left, errorPercentSpan: (100 * left.errorDistance) / span };
+}
+
+type Curves = { sensor: readonly JudgedError[]; controller: readonly JudgedError[] };
+
+/** From the last quantity before the controller's own scaling: the counts where they were read. */
+function constantsOf(phase: PhaseRecord, { sensor, controller }: Curves, setting: Setting): Figure<NewConstants> {
+  const { counts } = setting.loop.characteristics;
+  const limits = phase.controllerPoints ?? phase.points;
+  const fromCounts = counts
+    ? errorsOf(phase, limits, (reading) => countsDistance(reading, counts), setting)
+    : ([] as const);
+  if (fromCounts.length > 0) return constants("counts", fromCounts, setting);
+  if (controller.length > 0) return constants("value", controller, setting);
+  return constants(phase.judged, sensor, setting);
+}
+
+function countsDistance(
+  { counts }: ReadingRecord,
+  characteristic: Parameters<typeof indicatedDistance>[0],
+): number | undefined {
+  return counts === undefined ? undefined : indicatedDistance(characteristic, counts);
+}
+
+function constants(
+  of: "signal" | "counts" | "value",
+  errors: readonly JudgedError[],
+  setting: Setting,
+): Figure<NewConstants> {
+  const context = contextOf(setting);
+  const correction = correctionOf(errors, context);
+  if (!isDetermined(correction)) return correction;
+  const found = newConstantsOf(of, correction, setting.loop);
+  if (!isDetermined(found)) return found;
+  return { ...found, worst: leftRecord(errorLeft(errors, context, correction), setting) };
+}

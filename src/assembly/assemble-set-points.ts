@@ -1,0 +1,16 @@
+import { setPointTable } from "../analysis/set-point-table.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+
+/**
+ * The set-point table of a record.
+ *
+ * @param record with its instrument and outputs
+ * @returns the part; every loop has one
+ * Source: `set-point-table.ts`.
+ * @example assembleSetPoints(record).setPointTable.length // 7 for a 4–20 mA loop without outputs
+ */
+export function assembleSetPoints({ instrument, outputs }: CalibrationRecord): {
+  setPointTable: NonNullable<CalibrationRecord["setPointTable"]>;
+} {
+  return { setPointTable: setPointTable(instrument, outputs).map((row) => ({ ...row })) };
+}

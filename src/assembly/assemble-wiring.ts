@@ -1,0 +1,38 @@
+import { notDetermined } from "../analysis/figure.ts";
+import type { Output } from "../model/instrument.ts";
+import type { WiringRecord } from "../record/switching-schema.ts";
+import { inputMatch } from "../verdict/input-match.ts";
+import { inputVoltage } from "../verdict/input-voltage.ts";
+import { orNull, type Reasons } from "./assemble-figures.ts";
+
+/**
+ * How an output and the controller's input fit: polarity, and the voltages across the input against its type.
+ *
+ * @param output its row
+ * @returns what could be judged, the worst of it as statement, and why the rest could not
+ * Source: `input-match.ts`, `input-voltage.ts`.
+ * @example assembleWiring({ tag: "LT-1", output: "Q1", setPoint: 100, polarity: "PNP", controllerInput: "sinking" })
+ *   .statement // "pass"
+ */
+export function assembleWiring(output: Output): WiringRecord {
+  const reasons: Reasons = {};
+  const match = orNull("inputMatch", inputMatch(output), reasons);
+  const onVoltage = orNull("onVoltage", voltageOf(output, "on"), reasons);
+  const offVoltage = orNull("offVoltage", voltageOf(output, "off"), reasons);
+  const statements = [match, onVoltage, offVoltage].flatMap((judged) => judged?.statement ?? []);
+  const worst = statements.includes("fail") ? "fail" : "pass";
+  return {
+    inputMatch: match,
+    onVoltage,
+    offVoltage,
+    statement: statements.length === 0 ? null : worst,
+    notDetermined: reasons,
+  };
+}
+
+function voltageOf({ inputType, onVoltage, offVoltage }: Output, state: "on" | "off") {
+  const volts = state === "on" ? onVoltage : offVoltage;
+  if (volts === undefined) return notDetermined(`no ${state}_voltage is stated`);
+  if (inputType === undefined) return notDetermined("no input_type is stated, so no limits are known");
+  return inputVoltage(inputType, state, volts);
+}

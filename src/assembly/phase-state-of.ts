@@ -1,0 +1,159 @@
+import { spanOf } from "../analysis/ideal-characteristic.ts";
+import { loopOf } from "../analysis/loop.ts";
+import { hasTolerance, partOfTolerance } from "../analysis/place-in-range.ts";
+import type { StageName } from "../analysis/stage-lines.ts";
+import { toleranceAt } from "../analysis/tolerance.ts";
+import type { PhaseName } from "../record/phase-name.ts";
+import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
+import type { CorrectedCurve, ErrorLeftRecord } from "../record/reteach-schema.ts";
+import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
+import { thresholdsOf, thresholdValues } from "../verdict/recommendation/recommendation-thresholds.ts";
+import { driftOf } from "./drift-of.ts";
+import { switchedStates } from "./switched-states.ts";
+
+/**
+ * What one phase of a record shows, as a recommendation takes it: nothing is reckoned anew, only laid over the tolerance.
+ *
+ * @param record with all its other parts
+ * @param name of the phase
+ * @param phase of that name
+ * @returns state; loop checks count in the last phase, for no row says when it was looked at
+ * Source: the parts' own files.
+ * @example phaseStateOf(record, "asFound", phase).sensor?.worst // 1.9
+ */
+export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): PhaseState {
+  const { instrument, decisionRule, reteach, causes, phases } = record;
+  const forecast = reteach?.[name];
+  const partOf = partOfToleranceIn(record);
+  const isLast = name === "asLeft" || phases.asLeft === undefined;
+  const isWhole = phase.judged === "value";
+  const explained = record.sound?.explained.find((one) => one.phase === name);
+  return {
+    unit: instrument.distanceUnit,
+    rangeLower: instrument.rangeLower,
+    rangeUpper: instrument.rangeUpper,
+    rule: { name: decisionRule.name, guardFactor: decisionRule.guardFactor },
+    minimumTestUncertaintyRatio: decisionRule.minimumTestUncertaintyRatio,
+    statement: phase.verdict,
+    judged: phase.judged,
+    sensor: partState(
+      isWhole ? phase.verdict : phase.verdicts.sensor,
+      phase,
+      "errorDistance",
+      forecast?.sensor,
+      partOf,
+    ),
+    controller: isWhole
+      ? null
+      : partState(phase.verdicts.controller, phase, "loopErrorDistance", forecast?.controller, partOf),
+    stageParts: (causes?.[name]?.stageLines ?? []).map((line) => ({
+      stage: line.stage as StageName,
+      part: Math.max(
+        partOf(line.errorAtLower.percentSpan, instrument.rangeLower),
+        partOf(line.errorAtUpper.percentSpan, instrument.rangeUpper),
+      ),
+    })),
+    findings: causes?.[name]?.findings ?? [],
+    faultReadings: phase.readings.filter(({ leftOut, verdict }) => leftOut !== undefined && verdict === "fail").length,
+    scatter:
+      phase.repeatability === null
+        ? { notDetermined: phase.notDetermined.repeatability ?? "not in these data" }
+        : partOf(phase.repeatability.percentSpan / 2, phase.repeatability.point),
+    gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
+    isTargetProved:
+      record.loopChecks?.items.some(({ item, result }) => item === "target" && result === "pass") ?? false,
+    newConstants: forecast?.newConstants?.worst.statement ?? null,
+    worstPoint: worstPointOf(phase),
+    switching: switchedStates(record, name),
+    failedChecks: isLast ? failedChecksOf(record) : [],
+    leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,
+    isJustTaught: name === "asLeft" && record.calibration.adjustment === "re-teach",
+    drift: driftOf(record),
+    thresholds: thresholdValues(thresholdsOf(instrument)),
+  };
+}
+
+/** An error in percent of span over the tolerance at a distance, without sign; over that of the middle where it is none. */
+type PartOf = (percentSpan: number, reference: number) => number;
+
+function partOfToleranceIn({ instrument }: CalibrationRecord): PartOf {
+  const { toleranceTerms, characteristics } = loopOf(instrument);
+  const { signal } = characteristics;
+  const limitsAt = (reference: number) => toleranceAt(toleranceTerms, signal, reference);
+  const middle = (signal.rangeLower + signal.rangeUpper) / 2;
+  return (percentSpan, reference) => {
+    const there = limitsAt(reference);
+    const { low, high } = there.high > there.low ? there : limitsAt(middle);
+    return partOfTolerance((percentSpan * spanOf(signal)) / 100, low, high);
+  };
+}
+
+function partState(
+  statement: PartState["statement"],
+  { readings }: PhaseRecord,
+  error: "errorDistance" | "loopErrorDistance",
+  curve: CorrectedCurve | null | undefined,
+  partOf: PartOf,
+): PartState | null {
+  if (statement === null) return null;
+  const parts = readings.map((reading) => readingPart(reading, error));
+  return { statement, worst: Math.max(0, ...parts), forecast: curve ? forecastOf(curve, partOf) : null };
+}
+
+/** Where nothing is allowed, at a distance of 0 by percent of reading, there is no part to speak of. */
+function readingPart(reading: ReadingRecord, name: "errorDistance" | "loopErrorDistance"): number {
+  const { [name]: error, toleranceLow, toleranceHigh, leftOut } = reading;
+  const isCounted = error !== undefined && leftOut === undefined && hasTolerance(reading);
+  return isCounted ? partOfTolerance(error, toleranceLow, toleranceHigh) : 0;
+}
+
+function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, partOf: PartOf): Forecast {
+  const left = ({ statement, errorDistance, errorPercentSpan, point }: ErrorLeftRecord) => ({
+    statement,
+    errorDistance,
+    part: partOf(errorPercentSpan, point),
+  });
+  return {
+    now: left(now),
+    best: best && left(best.worst),
+    ends: ends && left(ends.worst),
+    isCurable,
+    whyNot: whyNot ?? null,
+  };
+}
+
+function worstPointOf({ worstPoint, points, controllerPoints = [] }: PhaseRecord): PhaseState["worstPoint"] {
+  if (worstPoint === null) return null;
+  const found = (worstPoint.of === "sensor" ? points : controllerPoints)[worstPoint.index];
+  if (found === undefined) return null;
+  const { point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, budget } = found;
+  const [greatest] = budget.lines.toSorted((one, other) => other.share - one.share);
+  return {
+    point,
+    errorDistance,
+    expandedUncertainty,
+    tolerance: Math.min(-toleranceLow, toleranceHigh),
+    greatestSource: greatest?.source ?? null,
+  };
+}
+
+function failedChecksOf({ loopChecks }: CalibrationRecord): FailedCheck[] {
+  return (loopChecks?.items ?? [])
+    .filter(({ result, isContradiction }) => result === "fail" || isContradiction)
+    .map(({ item, number, outside, remark, isContradiction }) => ({
+      item,
+      number,
+      says: [...outside, ...(remark === undefined ? [] : [remark])].join("; "),
+      isContradiction,
+    }));
+}
+
+function worstLeftPart(
+  { points, worstLeft }: NonNullable<CalibrationRecord["sound"]>["explained"][number],
+  { instrument }: CalibrationRecord,
+  partOf: PartOf,
+): number {
+  const span = instrument.rangeUpper - instrument.rangeLower;
+  const parts = points.map(({ left, reference }) => partOf((100 * left) / span, reference));
+  return Math.max(partOf((100 * worstLeft) / span, instrument.rangeUpper), ...parts);
+}

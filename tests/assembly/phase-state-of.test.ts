@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import { phaseStateOf } from "../../src/assembly/phase-state-of.ts";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { demoRecord } from "../report/demo-records.ts";
+
+const stateOf = (record: CalibrationRecord, name: "asFound" | "asLeft" = "asFound") =>
+  phaseStateOf(record, name, record.phases[name]!);
+
+/** Relative: numbers that the record holds already, divided once or twice. */
+const close = 1e-12;
+
+test("the worst of a part is the greatest error over the tolerance on its side, as the record has it", () => {
+  for (const tag of ["LT-310", "LT-702", "ZT-407", "ZT-330"]) {
+    const record = demoRecord(tag);
+    const { worst } = record.phases.asFound!;
+    const state = stateOf(record);
+    const part = worst?.of === "controller" ? state.controller : state.sensor;
+    expect(Math.abs((part?.worst ?? 0) / Math.abs(worst?.partOfTolerance ?? 1) - 1), tag).toBeLessThan(close);
+  }
+});
+
+test("what a re-teach leaves, the spread and the gap are laid over the tolerance: LT-310, ±0.5 % of span", () => {
+  const record = demoRecord("LT-310");
+  const state = stateOf(record);
+  const { repeatability, hysteresis } = record.phases.asFound!;
+  const best = record.reteach!.asFound!.sensor!.best!.worst;
+  expect(Math.abs(state.sensor!.forecast!.best!.part / (Math.abs(best.errorPercentSpan) / 0.5) - 1)).toBeLessThan(
+    close,
+  );
+  expect(Math.abs((state.scatter as number) / (repeatability!.percentSpan / 2 / 0.5) - 1)).toBeLessThan(close);
+  expect(Math.abs(state.gap! / (hysteresis!.percentSpan / 2 / 0.5) - 1)).toBeLessThan(close);
+});
+
+test("a tolerance that grows with the reading is taken where the error is: ZT-520, ±0.1 % of span ± 0.1 % of reading", () => {
+  const record = demoRecord("ZT-520");
+  const line = record.causes!.asFound!.stageLines[0]!;
+  // 4 to 24 in: 0.02 in + 0.1 % of 4 in, and of 24 in.
+  const expected = Math.max(
+    Math.abs(line.errorAtLower.percentSpan * 0.2) / 0.024,
+    Math.abs(line.errorAtUpper.percentSpan * 0.2) / 0.044,
+  );
+  expect(Math.abs(stateOf(record).stageParts[0]!.part / expected - 1)).toBeLessThan(1e-9);
+});
+
+test("one cycle gives no spread, with the reason", () => {
+  expect(stateOf(demoRecord("LT-640")).scatter).toEqual({ notDetermined: "one cycle only" });
+});
+
+test("where only values were read there is one part, the whole loop", () => {
+  const record = demoRecord("LT-702");
+  const asFound = { ...record.phases.asFound!, judged: "value" as const };
+  const state = phaseStateOf(record, "asFound", asFound);
+  expect(state.controller).toBeNull();
+  expect(state.sensor?.statement).toBe(asFound.verdict);
+});
+
+test("loop checks count in the last phase only", () => {
+  const record = demoRecord("LT-640");
+  expect(stateOf(record).failedChecks).toMatchObject([{ item: "supply at full output", number: 2 }]);
+  const later = { ...record, phases: { ...record.phases, asLeft: record.phases.asFound! } };
+  expect(stateOf(later).failedChecks).toEqual([]);
+  expect(stateOf(later, "asLeft").failedChecks).toHaveLength(1);
+});
+
+test("a teach counts as just done in the readings that follow it", () => {
+  const record = demoRecord("ZT-407");
+  expect(stateOf(record).isJustTaught).toBe(false);
+  expect(stateOf(record, "asLeft").isJustTaught).toBe(true);
+});
+
+test("without the air of the day LT-318 would pass, and the record says by how much", () => {
+  const left = stateOf(demoRecord("LT-318")).leftWithoutAir!;
+  expect(left).toBeGreaterThan(0);
+  expect(left).toBeLessThan(1);
+  expect(stateOf(demoRecord("ZT-330")).leftWithoutAir).toBeNull();
+});
