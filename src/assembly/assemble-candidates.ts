@@ -1,7 +1,7 @@
-import { budgetBasis } from "../analysis/budget-basis.ts";
-import { type Figure, notDetermined } from "../analysis/figure.ts";
-import { loopOf } from "../analysis/loop.ts";
-import { standardsUncertainty } from "../analysis/standards-uncertainty.ts";
+import { type Figure, notDetermined } from "../analysis/figures/figure.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
+import { budgetBasis } from "../analysis/uncertainty/budget-basis.ts";
+import { standardsUncertainty } from "../analysis/uncertainty/standards-uncertainty.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { CandidatesRecord } from "../record/candidates-schema.ts";
@@ -12,7 +12,7 @@ import { compareCandidates, notCompared } from "../verdict/replacement/compare-c
 import type { LoopNeeds } from "../verdict/replacement/loop-needs.ts";
 import { assembleSound } from "./assemble-sound.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
-import { readingResolutions, stepsOf } from "./typed-resolution.ts";
+import { readingResolutions, stepsOf } from "./phase/typed-resolution.ts";
 
 /**
  * What could take the place of the sensor: where the tables have candidates for the tag, and the loop as it was left does

@@ -1,5 +1,5 @@
-import { loopOf } from "../analysis/loop.ts";
-import { inUnitOf } from "../analysis/staged-readings.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
+import { inUnitOf } from "../analysis/stages/staged-readings.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { CausesRecord, PhaseCauses } from "../record/causes-schema.ts";
 import { type PhaseName, tablePhase } from "../record/phase-name.ts";

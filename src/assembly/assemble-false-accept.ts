@@ -1,7 +1,7 @@
-import { hasTolerance } from "../analysis/place-in-range.ts";
+import { hasTolerance } from "../analysis/readings/place-in-range.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { CalibrationRecord, JudgedPointRecord } from "../record/record-schema.ts";
-import { globalFalseAccept } from "../verdict/global-false-accept.ts";
+import { globalFalseAccept } from "../verdict/decision/global-false-accept.ts";
 
 /** What of a test point these risks rest on. */
 type PointAtRisk = Pick<JudgedPointRecord, "testUncertaintyRatio" | "guardBand" | "toleranceLow" | "toleranceHigh">;

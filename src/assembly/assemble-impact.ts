@@ -1,15 +1,15 @@
-import { analogErrorAt } from "../analysis/analog-error-at.ts";
-import { isDetermined } from "../analysis/figure.ts";
-import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
-import { loopOf } from "../analysis/loop.ts";
-import { joined, outsideStretches } from "../analysis/outside-stretches.ts";
-import { type ToleranceLimits, toleranceAt } from "../analysis/tolerance.ts";
+import { isDetermined } from "../analysis/figures/figure.ts";
+import { joined, outsideStretches } from "../analysis/figures/outside-stretches.ts";
+import { greatestDistanceOf } from "../analysis/readings/ideal-characteristic.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
+import { type ToleranceLimits, toleranceAt } from "../analysis/readings/tolerance.ts";
+import { analogErrorAt } from "../analysis/switching/analog-error-at.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { ImpactRecord } from "../record/impact-schema.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { RecordSummary } from "../record/record-summary-schema.ts";
-import { simpleAcceptance } from "../verdict/simple-acceptance.ts";
+import { simpleAcceptance } from "../verdict/decision/simple-acceptance.ts";
 
 /**
  * What a loop that was found out of tolerance may have touched: since when, how far it was off at the places that

@@ -1,12 +1,12 @@
-import { faultLevelAmperes, requiredSupply } from "../analysis/burden.ts";
-import { type Figure, isDetermined, notDetermined } from "../analysis/figure.ts";
-import { burdenLimit, loopBurden } from "../analysis/loop-burden.ts";
+import { type Figure, isDetermined, notDetermined } from "../analysis/figures/figure.ts";
+import { faultLevelAmperes, requiredSupply } from "../analysis/stages/burden.ts";
+import { burdenLimit, loopBurden } from "../analysis/stages/loop-burden.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { LoopCheckItem, LoopChecksRecord } from "../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { judgeLoopChecks, type LoopCheckFinding } from "../verdict/judge-loop-checks.ts";
-import { orNull, type Reasons } from "./assemble-figures.ts";
+import { judgeLoopChecks, type LoopCheckFinding } from "../verdict/loop-check/judge-loop-checks.ts";
+import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 import { stageFindings } from "./stage-findings.ts";
 
 /**

@@ -5,8 +5,8 @@ import { driftReasons } from "../verdict/recommendation/drift-words.ts";
 import { recommend } from "../verdict/recommendation/recommend.ts";
 import { thresholdsOf } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { workDone } from "../verdict/recommendation/work-done.ts";
-import { driftOf } from "./drift-of.ts";
 import { phaseStateOf } from "./phase-state-of.ts";
+import { driftOf } from "./years/drift-of.ts";
 
 /**
  * What to do with the loop, phase by phase: an opinion that rests on every other part of the record.

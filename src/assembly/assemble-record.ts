@@ -1,5 +1,5 @@
-import { isDetermined } from "../analysis/figure.ts";
-import { loopOf } from "../analysis/loop.ts";
+import { isDetermined } from "../analysis/figures/figure.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
 import type { Phase } from "../model/calibration.ts";
 import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
 import type { Instrument } from "../model/instrument.ts";
@@ -9,11 +9,11 @@ import { type Amendment, amendmentSchema } from "../record/amendment-schema.ts";
 import { digestOf, type FileDigest, toHex } from "../record/file-digest.ts";
 import { type CalibrationRecord, type PhaseRecord, recordFormat } from "../record/record-schema.ts";
 import { type RecordSummary, recordSummarySchema } from "../record/record-summary-schema.ts";
-import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/rule-of.ts";
+import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/decision/rule-of.ts";
 import { falseAcceptOf } from "./assemble-false-accept.ts";
-import { assemblePhase } from "./assemble-phase.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { withFurtherParts } from "./further-parts.ts";
+import { assemblePhase } from "./phase/assemble-phase.ts";
 
 /** The words whose definitions the figures follow, where the instrument names no other standard. */
 export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";

@@ -1,14 +1,14 @@
-import { type Figure, isDetermined } from "../analysis/figure.ts";
-import { indicatedDistance, spanOf } from "../analysis/ideal-characteristic.ts";
-import { type Loop, loopOf } from "../analysis/loop.ts";
-import type { Correction } from "../analysis/two-constant-correction.ts";
+import { type Figure, isDetermined } from "../analysis/figures/figure.ts";
+import type { Correction } from "../analysis/figures/two-constant-correction.ts";
+import { indicatedDistance, spanOf } from "../analysis/readings/ideal-characteristic.ts";
+import { type Loop, loopOf } from "../analysis/readings/loop.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
-import type { DecisionRule } from "../verdict/decision-rule.ts";
-import { judgedErrors } from "../verdict/judged-errors.ts";
-import { newConstantsOf } from "../verdict/new-constants.ts";
-import { correctionOf, type ErrorLeft, errorLeft, type JudgedError, reteach } from "../verdict/reteach.ts";
-import { orNull, type Reasons } from "./assemble-figures.ts";
+import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
+import { judgedErrors } from "../verdict/teaching/judged-errors.ts";
+import { newConstantsOf } from "../verdict/teaching/new-constants.ts";
+import { correctionOf, type ErrorLeft, errorLeft, type JudgedError, reteach } from "../verdict/teaching/reteach.ts";
+import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 
 /**
  * What re-teaching the sensor, or new constants in the controller, could do in each phase.

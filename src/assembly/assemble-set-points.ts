@@ -1,4 +1,4 @@
-import { setPointTable } from "../analysis/set-point-table.ts";
+import { setPointTable } from "../analysis/stages/set-point-table.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 
 /**

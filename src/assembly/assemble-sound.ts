@@ -1,5 +1,4 @@
-import { airError } from "../analysis/air-error.ts";
-import { loopOf } from "../analysis/loop.ts";
+import { airError } from "../analysis/air/air-error.ts";
 import {
   type Air,
   isInStatedRange,
@@ -8,11 +7,12 @@ import {
   usualCarbonDioxideFraction,
   usualHumidityPercent,
   usualPressureHectopascals,
-} from "../analysis/speed-of-sound.ts";
-import { toleranceAt } from "../analysis/tolerance.ts";
+} from "../analysis/air/speed-of-sound.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
+import { toleranceAt } from "../analysis/readings/tolerance.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { SoundRecord } from "../record/sound-schema.ts";
-import { effectWeight } from "../verdict/effect-weight.ts";
+import { effectWeight } from "../verdict/teaching/effect-weight.ts";
 
 /**
  * Greatest part by which the two forms may differ: own choice. Over all air that the long form is vouched for they

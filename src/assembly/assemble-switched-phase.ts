@@ -1,20 +1,25 @@
-import { analogErrorAt } from "../analysis/analog-error-at.ts";
-import { type Figure, isDetermined, notDetermined } from "../analysis/figure.ts";
-import { type SwitchBudgetBasis, switchBudget } from "../analysis/switch-budget.ts";
-import { type SwitchedOutput, switchedOutput, type TravelFigure, type TripMean } from "../analysis/switched-output.ts";
+import { type Figure, isDetermined, notDetermined } from "../analysis/figures/figure.ts";
+import { analogErrorAt } from "../analysis/switching/analog-error-at.ts";
+import { type SwitchBudgetBasis, switchBudget } from "../analysis/switching/switch-budget.ts";
+import {
+  type SwitchedOutput,
+  switchedOutput,
+  type TravelFigure,
+  type TripMean,
+} from "../analysis/switching/switched-output.ts";
 import type { Trip } from "../model/calibration.ts";
 import type { TableRow } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
 import { worstStatement } from "../model/statement.ts";
 import type { PhaseRecord } from "../record/record-schema.ts";
 import type { SwitchedPhaseRecord } from "../record/switching-schema.ts";
-import type { DecisionRule } from "../verdict/decision-rule.ts";
-import { type JudgedSetPoint, judgeSetPoint } from "../verdict/judge-set-point.ts";
-import { judgeTravel } from "../verdict/judge-travel.ts";
-import { setPointShares } from "../verdict/set-point-shares.ts";
-import { orNull, type Reasons } from "./assemble-figures.ts";
-import { budgetRecord } from "./assemble-points.ts";
-import type { TypedResolution } from "./typed-resolution.ts";
+import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
+import { type JudgedSetPoint, judgeSetPoint } from "../verdict/switching/judge-set-point.ts";
+import { judgeTravel } from "../verdict/switching/judge-travel.ts";
+import { setPointShares } from "../verdict/switching/set-point-shares.ts";
+import { orNull, type Reasons } from "./phase/assemble-figures.ts";
+import { budgetRecord } from "./phase/assemble-points.ts";
+import type { TypedResolution } from "./phase/typed-resolution.ts";
 
 /** What a switched output is judged by: its row, the rule, the rows of the budget, the analog readings of the phase. */
 export type SwitchContext = {

@@ -6,7 +6,7 @@ import type { SwitchedPhaseRecord } from "../record/switching-schema.ts";
 import { assembleSwitchedPhase } from "./assemble-switched-phase.ts";
 import { assembleWiring } from "./assemble-wiring.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
-import { typedResolution } from "./typed-resolution.ts";
+import { typedResolution } from "./phase/typed-resolution.ts";
 
 /**
  * The switched outputs of a loop: each with its wiring and, for each phase in which it was tripped, its figures.

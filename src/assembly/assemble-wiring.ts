@@ -1,9 +1,9 @@
-import { notDetermined } from "../analysis/figure.ts";
+import { notDetermined } from "../analysis/figures/figure.ts";
 import type { Output } from "../model/instrument.ts";
 import type { WiringRecord } from "../record/switching-schema.ts";
-import { inputMatch } from "../verdict/input-match.ts";
-import { inputVoltage } from "../verdict/input-voltage.ts";
-import { orNull, type Reasons } from "./assemble-figures.ts";
+import { inputMatch } from "../verdict/switching/input-match.ts";
+import { inputVoltage } from "../verdict/switching/input-voltage.ts";
+import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 
 /**
  * How an output and the controller's input fit: polarity, and the voltages across the input against its type.

@@ -4,13 +4,13 @@ import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
-import { assembleNextDue } from "./assemble-next-due.ts";
-import { assembleOverTheYears } from "./assemble-over-the-years.ts";
 import { assembleRecommendation } from "./assemble-recommendation.ts";
 import { assembleReteach } from "./assemble-reteach.ts";
 import { assembleSetPoints } from "./assemble-set-points.ts";
 import { assembleSound } from "./assemble-sound.ts";
 import { assembleSwitching } from "./assemble-switching.ts";
+import { assembleNextDue } from "./years/assemble-next-due.ts";
+import { assembleOverTheYears } from "./years/assemble-over-the-years.ts";
 
 /** One more part of a record: what it adds to the measured ones, from the record so far and the rows. */
 type FurtherPart = (record: CalibrationRecord, rows: CalibrationRows) => Partial<CalibrationRecord>;

@@ -1,15 +1,15 @@
-import { spanOf } from "../analysis/ideal-characteristic.ts";
-import { loopOf } from "../analysis/loop.ts";
-import { hasTolerance, partOfTolerance } from "../analysis/place-in-range.ts";
-import type { StageName } from "../analysis/stage-lines.ts";
-import { toleranceAt } from "../analysis/tolerance.ts";
+import { spanOf } from "../analysis/readings/ideal-characteristic.ts";
+import { loopOf } from "../analysis/readings/loop.ts";
+import { hasTolerance, partOfTolerance } from "../analysis/readings/place-in-range.ts";
+import { toleranceAt } from "../analysis/readings/tolerance.ts";
+import type { StageName } from "../analysis/stages/stage-lines.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord } from "../record/reteach-schema.ts";
 import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
 import { thresholdsOf, thresholdValues } from "../verdict/recommendation/recommendation-thresholds.ts";
-import { driftOf } from "./drift-of.ts";
 import { switchedStates } from "./switched-states.ts";
+import { driftOf } from "./years/drift-of.ts";
 
 /**
  * What one phase of a record shows, as a recommendation takes it: nothing is reckoned anew, only laid over the tolerance.

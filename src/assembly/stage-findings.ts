@@ -1,9 +1,9 @@
-import { greatestDistanceOf } from "../analysis/ideal-characteristic.ts";
+import { greatestDistanceOf } from "../analysis/readings/ideal-characteristic.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { numberWords } from "../verdict/limit-words.ts";
-import type { LoopLimit } from "../verdict/loop-limits.ts";
-import { simpleAcceptance } from "../verdict/simple-acceptance.ts";
+import { simpleAcceptance } from "../verdict/decision/simple-acceptance.ts";
+import { numberWords } from "../verdict/loop-check/limit-words.ts";
+import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
 
 /**
  * What the readings of the last phase say of two items of a loop check: whether the value shown is that computed from

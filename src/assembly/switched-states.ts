@@ -1,6 +1,6 @@
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import type { SwitchedState } from "../verdict/switched-state.ts";
+import type { SwitchedState } from "../verdict/switching/switched-state.ts";
 
 /**
  * The switched outputs of a record as one phase leaves them, for whoever draws conclusions from them.

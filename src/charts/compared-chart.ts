@@ -2,13 +2,13 @@ import type { CalibrationRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { spanOf } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
 import { type PhaseName, toleranceRows } from "./phase-rows.ts";
 import { type DrawnSeries, meansOf } from "./series-means.ts";
 import type { Series } from "./series-scales.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
-import { stageChartSpec } from "./stage-chart-spec.ts";
+import { stageChartSpec } from "./specs/stage-chart-spec.ts";
 
 const draw = createDrawing(stageChartSpec);
 /** A shorter axis would show the rounding of the computer; percent of span. */

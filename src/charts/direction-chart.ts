@@ -1,12 +1,12 @@
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { distanceText, percentText, sentenceCase, unsignedPercentText } from "./chart-words.ts";
-import { directionChartSpec } from "./direction-chart-spec.ts";
 import { distanceAxis } from "./distance-axis.ts";
-import { createDrawing, type Drawing } from "./draw.ts";
+import { createDrawing, type Drawing } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
 import { meanRows, type PhaseName, phaseWords } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
+import { directionChartSpec } from "./specs/direction-chart-spec.ts";
 
 /** A shorter axis would show the rounding of the computer; percent of span. */
 const shortestAxis = 0.002;

@@ -2,8 +2,7 @@ import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts"
 import { axisDomain } from "./axis-domain.ts";
 import { leftOutText, pointText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
-import { errorChartSpec } from "./error-chart-spec.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, type LegendItem, legendRows } from "./legend.ts";
 import {
   type DrawnReading,
@@ -17,6 +16,7 @@ import {
   readingRows,
   toleranceRows,
 } from "./phase-rows.ts";
+import { errorChartSpec } from "./specs/error-chart-spec.ts";
 import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
 
 /** Wide for paper and screens, narrow for phones. */

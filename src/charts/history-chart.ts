@@ -1,10 +1,10 @@
 import type { OverTheYears, RecordOverTheYears } from "../record/over-the-years-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import type { ErrorChartSize } from "./error-chart.ts";
-import { historyChartSpec } from "./history-chart-spec.ts";
 import { type DrawnHistory, historyWords } from "./history-words.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
+import { historyChartSpec } from "./specs/history-chart-spec.ts";
 
 const height = 340;
 const sizes = { wide: { width: 900, height }, narrow: { width: 380, height } } as const;

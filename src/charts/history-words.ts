@@ -1,6 +1,6 @@
 import type { OverTheYears, PlaceOverTheYears } from "../record/over-the-years-schema.ts";
 import { decimalsForSignificant, writePlain, writeSigned } from "../units/write-number.ts";
-import type { Drawing } from "./draw.ts";
+import type { Drawing } from "./drawing/draw.ts";
 
 /** What the picture is of: a loop over its records. */
 export type DrawnHistory = { tag: string; distanceUnit: string; overTheYears: OverTheYears };

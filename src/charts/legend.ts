@@ -1,9 +1,9 @@
-import { chartTextSize } from "./chart-frame.ts";
-import type { Row } from "./draw.ts";
+import type { Row } from "./drawing/draw.ts";
+import { textWidth } from "./drawing/text-width.ts";
 import { type PhaseName, phaseWords } from "./phase-rows.ts";
-import { barWidth } from "./plot-layers.ts";
 import type { Series, Shape } from "./series-scales.ts";
-import { textWidth } from "./text-width.ts";
+import { chartTextSize } from "./specs/chart-frame.ts";
+import { barWidth } from "./specs/plot-layers.ts";
 
 /** One entry: a series with its line and marks, the meaning of one mark, an area, a bar of uncertainty, a limit. */
 export type LegendItem =

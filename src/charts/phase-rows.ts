@@ -1,5 +1,5 @@
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
-import type { Row } from "./draw.ts";
+import type { Row } from "./drawing/draw.ts";
 
 export type PhaseName = keyof CalibrationRecord["phases"];
 

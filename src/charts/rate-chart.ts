@@ -1,6 +1,6 @@
 import type { YearRate } from "../record/register-form.ts";
-import { createDrawing, type Drawing } from "./draw.ts";
-import { rateChartSpec } from "./rate-chart-spec.ts";
+import { createDrawing, type Drawing } from "./drawing/draw.ts";
+import { rateChartSpec } from "./specs/rate-chart-spec.ts";
 
 const draw = createDrawing(rateChartSpec);
 /** Room for a dot with the words beside it, pixels. */

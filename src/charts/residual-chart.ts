@@ -2,11 +2,11 @@ import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts"
 import { axisDomain } from "./axis-domain.ts";
 import { distanceText, leftOutText, percentText, sentenceCase, spanOf } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
 import { meanRows, type PhaseName, phaseWords, readingRows } from "./phase-rows.ts";
-import { residualChartSpec } from "./residual-chart-spec.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
+import { residualChartSpec } from "./specs/residual-chart-spec.ts";
 
 /** Residuals below this are the rounding of the computer; percent of span. */
 const shortestAxis = 0.002;

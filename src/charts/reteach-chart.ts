@@ -1,7 +1,7 @@
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { distanceText, percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
 import { comparedChart, seriesAfter } from "./compared-chart.ts";
-import type { Drawing } from "./draw.ts";
+import type { Drawing } from "./drawing/draw.ts";
 import { drawnReadings, type PhaseName, phasesOf, phaseWords } from "./phase-rows.ts";
 import type { DrawnSeries } from "./series-means.ts";
 

@@ -1,4 +1,4 @@
-import type { Row } from "./draw.ts";
+import type { Row } from "./drawing/draw.ts";
 import type { Series, Shape } from "./series-scales.ts";
 
 /** One mark of a series, and the test point that it belongs to. */

@@ -1,4 +1,4 @@
-import type { Drawing, DrawingData } from "./draw.ts";
+import type { Drawing, DrawingData } from "./drawing/draw.ts";
 import type { PhaseName } from "./phase-rows.ts";
 
 export const smallLegendWidth = 390;

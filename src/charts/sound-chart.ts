@@ -2,7 +2,7 @@ import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeSigned } from "../units/write-number.ts";
 import { percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
 import { comparedChart, seriesAfter } from "./compared-chart.ts";
-import type { Drawing } from "./draw.ts";
+import type { Drawing } from "./drawing/draw.ts";
 import { drawnReadings, phaseWords } from "./phase-rows.ts";
 import type { DrawnSeries } from "./series-means.ts";
 

@@ -2,11 +2,11 @@ import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts"
 import { axisDomain } from "./axis-domain.ts";
 import { distanceText, leftOutText, percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
 import { drawnReadings, type PhaseName, phaseWords, toleranceRows } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
-import { stageChartSpec } from "./stage-chart-spec.ts";
+import { stageChartSpec } from "./specs/stage-chart-spec.ts";
 
 const draw = createDrawing(stageChartSpec);
 

@@ -2,11 +2,11 @@ import type { CalibrationRecord } from "../record/record-schema.ts";
 import { decimalsForSignificant, writeFixed, writePlain } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { sentenceCase, spanOf } from "./chart-words.ts";
-import { createDrawing, type Drawing, type Row } from "./draw.ts";
+import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
 import { type PhaseName, phaseWords } from "./phase-rows.ts";
 import { smallLegendWidth } from "./small-chart.ts";
-import { tripChartSpec } from "./trip-chart-spec.ts";
+import { tripChartSpec } from "./specs/trip-chart-spec.ts";
 
 type Switching = NonNullable<CalibrationRecord["switching"]>[number];
 type SwitchedPhase = NonNullable<Switching["phases"][PhaseName]>;

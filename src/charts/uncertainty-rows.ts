@@ -1,5 +1,5 @@
 import type { JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
-import type { Row } from "./draw.ts";
+import type { Row } from "./drawing/draw.ts";
 import type { Series } from "./series-scales.ts";
 
 type Points = readonly JudgedPointRecord[];

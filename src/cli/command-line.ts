@@ -1,23 +1,23 @@
 import { Command, CommanderError } from "commander";
 import { version } from "../../package.json";
-import { addAmendCommand } from "./amend-command.ts";
-import { addCheckCommand } from "./check-command.ts";
 import type { AddCommand, ExitCode } from "./command.ts";
+import { addAmendCommand } from "./commands/amend-command.ts";
+import { addCheckCommand } from "./commands/check-command.ts";
+import { addDecideCommand } from "./commands/decide-command.ts";
+import { addDueCommand } from "./commands/due-command.ts";
+import { addExplainCommand } from "./commands/explain-command.ts";
+import { addFileCommand } from "./commands/file-command.ts";
+import { addHistoryCommand } from "./commands/history-command.ts";
+import { addKeysCommand } from "./commands/keys-command.ts";
+import { addLabelCommand } from "./commands/label-command.ts";
+import { addLoopChecksCommand } from "./commands/loop-checks-command.ts";
+import { addNewCommand } from "./commands/new-command.ts";
+import { addPdfCommand } from "./commands/pdf-command.ts";
+import { addRegisterCommand } from "./commands/register-command.ts";
+import { addReportCommand } from "./commands/report-command.ts";
+import { addSignCommand } from "./commands/sign-command.ts";
+import { addVerifyCommand } from "./commands/verify-command.ts";
 import type { Console } from "./console.ts";
-import { addDecideCommand } from "./decide-command.ts";
-import { addDueCommand } from "./due-command.ts";
-import { addExplainCommand } from "./explain-command.ts";
-import { addFileCommand } from "./file-command.ts";
-import { addHistoryCommand } from "./history-command.ts";
-import { addKeysCommand } from "./keys-command.ts";
-import { addLabelCommand } from "./label-command.ts";
-import { addLoopChecksCommand } from "./loop-checks-command.ts";
-import { addNewCommand } from "./new-command.ts";
-import { addPdfCommand } from "./pdf-command.ts";
-import { addRegisterCommand } from "./register-command.ts";
-import { addReportCommand } from "./report-command.ts";
-import { addSignCommand } from "./sign-command.ts";
-import { addVerifyCommand } from "./verify-command.ts";
 
 /** Every command, in the order in which the help lists them. */
 const commands: readonly AddCommand[] = [

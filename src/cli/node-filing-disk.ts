@@ -2,7 +2,7 @@ import type { Dirent } from "node:fs";
 import { appendFile, link, open, readdir, rename, rm, stat, truncate } from "node:fs/promises";
 import { hostname } from "node:os";
 import { dirname, join, sep } from "node:path";
-import type { FilingDisk } from "../jobs/file-records.ts";
+import type { FilingDisk } from "../jobs/filing/file-records.ts";
 import { localDateTime } from "./local-date-time.ts";
 import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";

@@ -1,5 +1,5 @@
-import { leftState } from "../analysis/dated-states.ts";
-import { daysPerYear, yearsBetween } from "../analysis/day-number.ts";
+import { leftState } from "../analysis/years/dated-states.ts";
+import { daysPerYear, yearsBetween } from "../analysis/years/day-number.ts";
 import { isSameRange } from "../record/is-same-range.ts";
 import { isSameSensor } from "../record/is-same-sensor.ts";
 import type { RegisterRow } from "../record/register-form.ts";

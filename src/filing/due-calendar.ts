@@ -1,4 +1,4 @@
-import { dateOf, dayNumber } from "../analysis/day-number.ts";
+import { dateOf, dayNumber } from "../analysis/years/day-number.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
 import type { DueList, DueLoop } from "./due-list.ts";
 

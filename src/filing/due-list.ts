@@ -1,4 +1,4 @@
-import { daysBetween } from "../analysis/day-number.ts";
+import { daysBetween } from "../analysis/years/day-number.ts";
 import type { Register, RegisterRow, RegisterStandard } from "../record/register-form.ts";
 
 /** A loop with a date. */

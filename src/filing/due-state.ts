@@ -1,4 +1,4 @@
-import { daysBetween } from "../analysis/day-number.ts";
+import { daysBetween } from "../analysis/years/day-number.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import type { IndexEntry } from "./index-entry.ts";

@@ -1,4 +1,4 @@
-import type { SourceFile } from "../workbook/raw-table.ts";
+import type { SourceFile } from "../workbook/files/raw-table.ts";
 
 /** A file to be written, by its path. */
 export type NewFile = { path: string; text: string };

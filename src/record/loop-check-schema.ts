@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { LoopResult } from "../verdict/judge-loop-check.ts";
+import type { LoopResult } from "../verdict/loop-check/judge-loop-check.ts";
 
 const finite = z.number();
 
@@ -54,7 +54,7 @@ export const loopChecksSchema = z.strictObject({
 export type LoopChecksRecord = z.infer<typeof loopChecksSchema>;
 export type LoopCheckItem = z.infer<typeof loopCheckItem>;
 
-/** One line of the set-point table; see `analysis/set-point-table.ts`. */
+/** One line of the set-point table; see `analysis/stages/set-point-table.ts`. */
 export const setPointRowSchema = z.strictObject({
   name: z.string(),
   distance: finite.nullable(),

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { EffectWeight } from "../verdict/effect-weight.ts";
+import type { EffectWeight } from "../verdict/teaching/effect-weight.ts";
 
 const finite = z.number();
 const weight = z.enum(["small", "counts", "beyond"] satisfies EffectWeight[]);

@@ -2,12 +2,12 @@ import { renderToString } from "preact-render-to-string";
 import type { OverTheYears } from "../record/over-the-years-schema.ts";
 import { writePlain } from "../units/write-number.ts";
 import { styleString } from "./escape.ts";
-import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./history-texts.ts";
 import { htmlDocument } from "./html-document.ts";
-import { pageStyle } from "./page-style.ts";
 import { Fact } from "./parts/heading.tsx";
 import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
 import type { RecordLinks } from "./parts/history-tables.tsx";
+import { pageStyle } from "./style/page-style.ts";
+import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./texts/history-texts.ts";
 
 /** A tag over its filed records, with what its last record says of the loop. */
 export type TagHistory = {

@@ -1,5 +1,5 @@
 import { escapedText } from "./escape.ts";
-import { fontFaces } from "./font-faces.ts";
+import { fontFaces } from "./style/font-faces.ts";
 
 /** What differs from one kind of page to another; `body` and `scripts` are HTML, `style` is CSS, the title is text. */
 export type DocumentParts = {

@@ -4,8 +4,8 @@ import { signingState } from "../proof/signing-state.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { htmlDocument } from "./html-document.ts";
-import { type PhaseName, phasesOf } from "./page-texts.ts";
-import { failedOutputs } from "./switching-texts.ts";
+import { type PhaseName, phasesOf } from "./texts/page-texts.ts";
+import { failedOutputs } from "./texts/switching-texts.ts";
 
 /** An A4 sheet in three columns of eight, or one label a page for a printer that takes a roll. */
 export type LabelForm = { isSheet: boolean /** Places of the first sheet that are used up. */; skipped: number };

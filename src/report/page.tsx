@@ -1,11 +1,9 @@
 import { renderToString } from "preact-render-to-string";
-import type { Drawing } from "../charts/draw.ts";
+import type { Drawing } from "../charts/drawing/draw.ts";
 import { signingState } from "../proof/signing-state.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { embeddedRecord, styleString } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
-import { numberStyleOf } from "./number-style.ts";
-import { pageStyle } from "./page-style.ts";
 import { AmendmentPart } from "./parts/amendment.tsx";
 import { Answer } from "./parts/answer.tsx";
 import { Basis } from "./parts/basis.tsx";
@@ -26,8 +24,10 @@ import { Sound } from "./parts/sound.tsx";
 import { Switching } from "./parts/switching.tsx";
 import { Uncertainty } from "./parts/uncertainty.tsx";
 import { WorkingSheets } from "./parts/working-sheet.tsx";
-import { revisionWords } from "./revision-words.ts";
-import { printedStateWords } from "./signing-texts.ts";
+import { numberStyleOf } from "./style/number-style.ts";
+import { pageStyle } from "./style/page-style.ts";
+import { revisionWords } from "./texts/revision-words.ts";
+import { printedStateWords } from "./texts/signing-texts.ts";
 
 /** The drawings of a page: the error picture in two widths, the others, and why one of them is missing. */
 export type PageDrawings = {

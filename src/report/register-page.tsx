@@ -1,13 +1,13 @@
 import { renderToString } from "preact-render-to-string";
-import type { Drawing } from "../charts/draw.ts";
+import type { Drawing } from "../charts/drawing/draw.ts";
 import { digestOf } from "../record/file-digest.ts";
 import type { Register } from "../record/register-form.ts";
 import { htmlDocument } from "./html-document.ts";
-import { pageStyle } from "./page-style.ts";
 import { Picture } from "./parts/pictures.tsx";
 import { OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
 import { RegisterTable } from "./parts/register-table.tsx";
 import script from "./register.client.js";
+import { pageStyle } from "./style/page-style.ts";
 
 /** What a folder of records says, as one page that reads without its script and is searched and sorted with it. */
 export function renderRegister(register: Register, rates: Drawing | undefined): string {

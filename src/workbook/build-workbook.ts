@@ -3,14 +3,14 @@ import type { InputFile, TableRow } from "../model/calibration-case.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
 import { type RowOf, requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { UnitRows } from "./cells/unit-rows.ts";
 import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
 import { everyCheck } from "./checks/every-check.ts";
+import type { RawTable } from "./files/raw-table.ts";
 import { groupedBy } from "./grouped-by.ts";
-import type { RawTable } from "./raw-table.ts";
 import { type ReadRows, readRows } from "./read-rows.ts";
 import type { DraftRow, DraftTables } from "./table-row.ts";
-import { UnitRows } from "./unit-rows.ts";
 
 export type { TableRow } from "../model/calibration-case.ts";
 

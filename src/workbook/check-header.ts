@@ -1,9 +1,9 @@
 import type { Column } from "../model/column.ts";
 import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import type { RawTable } from "./files/raw-table.ts";
 import { columnNamed, foldedColumnName, headerColumns } from "./header-columns.ts";
 import { nearestWord } from "./nearest-word.ts";
-import type { RawTable } from "./raw-table.ts";
 
 /** Reports columns that are missing, that stand there twice, or that the table does not have. */
 export function checkHeader(table: RawTable<AnyTableName>, firstLook: boolean, problems: ProblemList): void {

@@ -1,5 +1,5 @@
+import type { RawTable } from "./files/raw-table.ts";
 import { columnNamed } from "./header-columns.ts";
-import type { RawTable } from "./raw-table.ts";
 
 /** A calibration and the tag that it belongs to, as they are written. */
 export type NamedCalibration = { calibration: string; tag: string };

@@ -6,12 +6,12 @@ import type { ProblemList } from "../problems/problem-list.ts";
 import { hasHiddenCharacter, visibleText } from "../problems/visible-text.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import { belongingOf } from "./belonging.ts";
-import type { CellValue } from "./cell-result.ts";
+import type { CellValue } from "./cells/cell-result.ts";
+import type { UnitRow } from "./cells/expected-unit.ts";
+import { acceptedWords, readCell } from "./cells/read-cell.ts";
 import { neededColumns } from "./check-header.ts";
-import type { UnitRow } from "./expected-unit.ts";
+import type { RawRow, RawTable } from "./files/raw-table.ts";
 import { headerColumns } from "./header-columns.ts";
-import type { RawRow, RawTable } from "./raw-table.ts";
-import { acceptedWords, readCell } from "./read-cell.ts";
 import type { DraftRow } from "./table-row.ts";
 
 /** Longer texts break the page into pieces that nobody reads. */

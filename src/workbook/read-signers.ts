@@ -2,8 +2,8 @@ import type { TableRow } from "../model/calibration-case.ts";
 import type { Signer } from "../model/signer.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { checkHeader } from "./check-header.ts";
-import type { SourceFile } from "./raw-table.ts";
-import { readDelimited } from "./read-delimited.ts";
+import type { SourceFile } from "./files/raw-table.ts";
+import { readDelimited } from "./files/read-delimited.ts";
 import { readRows } from "./read-rows.ts";
 import type { DraftRow } from "./table-row.ts";
 

@@ -1,9 +1,9 @@
 import { type TableName, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
-import type { RawTable, SourceFile } from "./raw-table.ts";
-import { readDelimited } from "./read-delimited.ts";
-import { readSpreadsheet, sheetPlace } from "./read-spreadsheet.ts";
-import { tableNamed } from "./table-named.ts";
+import type { RawTable, SourceFile } from "./files/raw-table.ts";
+import { readDelimited } from "./files/read-delimited.ts";
+import { readSpreadsheet, sheetPlace } from "./files/read-spreadsheet.ts";
+import { tableNamed } from "./files/table-named.ts";
 
 /** Kinds of file that hold tables and that nothing here reads. */
 const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|ods|numbers)$/iu;

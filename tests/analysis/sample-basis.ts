@@ -1,4 +1,4 @@
-import type { BudgetBasis } from "../../src/analysis/point-budget.ts";
+import type { BudgetBasis } from "../../src/analysis/uncertainty/point-budget.ts";
 import type { Standard } from "../../src/model/calibration.ts";
 import { frozen } from "../charts/frozen.ts";
 

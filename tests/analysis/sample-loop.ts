@@ -1,6 +1,6 @@
 import { expect } from "vitest";
-import type { CurveReading } from "../../src/analysis/error-curve.ts";
-import type { Loop } from "../../src/analysis/loop.ts";
+import type { CurveReading } from "../../src/analysis/figures/error-curve.ts";
+import type { Loop } from "../../src/analysis/readings/loop.ts";
 import type { Direction, Reading } from "../../src/model/calibration.ts";
 import { frozen } from "../charts/frozen.ts";
 

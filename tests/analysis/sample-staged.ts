@@ -1,4 +1,4 @@
-import type { StageReading } from "../../src/analysis/repeated-readings.ts";
+import type { StageReading } from "../../src/analysis/readings/repeated-readings.ts";
 import type { Direction, Reading } from "../../src/model/calibration.ts";
 import { frozen } from "../charts/frozen.ts";
 

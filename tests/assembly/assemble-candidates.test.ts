@@ -152,7 +152,7 @@ test("ZT-407 of the demo should be replaced: one candidate fits, one with change
 });
 
 // ±0.8 % of 8 mm is 0.064 mm; A: 1 % of its own 7 mm; B: 0.1 % of 20 mm; C: 0.03 mm. U = 2·√(Σu²) is worked out in
-// tests/analysis/standards-uncertainty.test.ts.
+// tests/analysis/uncertainty/standards-uncertainty.test.ts.
 test("the demo's accuracies go 2.13, 3.2 and 0.914 times into 0.064 mm", () => {
   const fits = demoRecord("ZT-407").candidates?.fits ?? [];
   const ratios = [0.064 / 0.03, 0.064 / 0.02, 0.064 / 0.07];

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { falseAcceptOf } from "../../src/assembly/assemble-false-accept.ts";
 import { decisionRules, type Instrument } from "../../src/model/instrument.ts";
-import { globalFalseAccept } from "../../src/verdict/global-false-accept.ts";
+import { globalFalseAccept } from "../../src/verdict/decision/global-false-accept.ts";
 import { meter, rail } from "../analysis/sample-basis.ts";
 import { loop, reading } from "../analysis/sample-loop.ts";
 import { phaseOf } from "../record/phase-of.ts";

@@ -6,7 +6,7 @@ import { fourCycles, switchedPhase } from "../record/sample-switching.ts";
 /** Some roundings of numbers near 100. */
 const rounding = 1e-12;
 
-/** Worked by hand in tests/analysis/switch-budget.test.ts: u² = 0.1² + 0.05²/3 + 0.07/4, 7 degrees of freedom. */
+/** Worked by hand in tests/analysis/switching/switch-budget.test.ts: u² = 0.1² + 0.05²/3 + 0.07/4, 7 degrees of freedom. */
 const expandedUncertainty = Number(quantiles["7|0.9545"]) * Math.sqrt(0.01 + 0.0025 / 3 + 0.0175);
 
 describe("four cycles around 100 ± 0.5 mm", () => {

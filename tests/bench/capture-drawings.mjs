@@ -33,7 +33,7 @@ const recordInsteadOfDrawing = {
 
 export async function captureDrawings(workbook, folder) {
   const outfile = join(folder, "capture.mjs");
-  const entryPoints = ["src/jobs/report-calibrations.ts"];
+  const entryPoints = ["src/jobs/records/report-calibrations.ts"];
   await build({ ...bundleSettings, entryPoints, outfile, plugins: [recordInsteadOfDrawing] });
   globalThis.captured = { specifications: [], drawings: [] };
   const { reportCalibrations } = await import(pathToFileURL(outfile).href);

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { renderPage } from "../../src/report/page.tsx";

@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { overTheYears } from "../../src/assembly/over-the-years.ts";
+import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";
 import { renderHistory } from "../../src/report/history-page.tsx";
 import { steadyYears } from "../assembly/sample-years.ts";

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { describeWithProgram } from "../outside/needs-program.ts";

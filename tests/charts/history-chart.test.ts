@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { overTheYears } from "../../src/assembly/over-the-years.ts";
-import type { YearRecord } from "../../src/assembly/records-of-one-loop.ts";
+import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
+import type { YearRecord } from "../../src/assembly/years/records-of-one-loop.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";
 import { steadyYears, yearPhase, yearRecord } from "../assembly/sample-years.ts";
 import { frozen } from "./frozen.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { textWidth } from "../../src/charts/drawing/text-width.ts";
 import { directionLegend, legendRows } from "../../src/charts/legend.ts";
-import { textWidth } from "../../src/charts/text-width.ts";
 
 const items = [...directionLegend(["asFound", "asLeft"]), { kind: "area", text: "tolerance" } as const];
 

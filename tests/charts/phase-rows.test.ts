@@ -9,7 +9,7 @@ import {
   toleranceRows,
 } from "../../src/charts/phase-rows.ts";
 import type { PhaseRecord } from "../../src/record/record-schema.ts";
-import { simpleAcceptance } from "../../src/verdict/simple-acceptance.ts";
+import { simpleAcceptance } from "../../src/verdict/decision/simple-acceptance.ts";
 import { frozen } from "./frozen.ts";
 import { type SampleOptions, sampleRecord } from "./sample-record.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { recordVerifier } from "../../src/jobs/verify-record.ts";
+import { recordVerifier } from "../../src/jobs/signing/verify-record.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 import { hostileTexts, isBlank } from "./hostile-texts.ts";
 import { hostileColumns, hostileWorkbook } from "./hostile-workbook.ts";

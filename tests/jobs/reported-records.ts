@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { type ReportOptions, reportCalibrations } from "../../src/jobs/report-calibrations.ts";
+import { type ReportOptions, reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";

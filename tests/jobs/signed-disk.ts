@@ -1,5 +1,5 @@
-import { type SignOptions, signRecords } from "../../src/jobs/sign-records.ts";
-import { recordFiles } from "../../src/jobs/write-record.ts";
+import { recordFiles } from "../../src/jobs/records/write-record.ts";
+import { type SignOptions, signRecords } from "../../src/jobs/signing/sign-records.ts";
 import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
 import { sentence } from "../../src/problems/sentence.ts";
 import { keyFileText } from "../../src/proof/signing-key.ts";

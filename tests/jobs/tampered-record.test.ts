@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { figureDoubts, type RecordVerifier, recordVerifier } from "../../src/jobs/verify-record.ts";
+import { figureDoubts, type RecordVerifier, recordVerifier } from "../../src/jobs/signing/verify-record.ts";
 import { sealOf } from "../../src/proof/seal-record.ts";
 import type { Doubt } from "../../src/record/doubt.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";

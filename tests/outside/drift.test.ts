@@ -4,9 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { expect, it, onTestFinished } from "vitest";
-import { type DatedError, type DriftLine, driftLine, predictedError } from "../../src/analysis/drift-line.ts";
-import { limitCrossing } from "../../src/analysis/limit-crossing.ts";
-import { observedRate } from "../../src/analysis/observed-rate.ts";
+import { type DatedError, type DriftLine, driftLine, predictedError } from "../../src/analysis/years/drift-line.ts";
+import { limitCrossing } from "../../src/analysis/years/limit-crossing.ts";
+import { observedRate } from "../../src/analysis/years/observed-rate.ts";
 import { describeWithProgram } from "./needs-program.ts";
 
 /** Numbers up to 300 from fits of at most 14 points: 1e-13 of them, and a factor of a hundred for room. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { newKey } from "../../src/jobs/new-key.ts";
-import { reportCalibrations } from "../../src/jobs/report-calibrations.ts";
+import { reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
+import { newKey } from "../../src/jobs/signing/new-key.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
 import { signingProblems } from "../../src/problems/signing-problems.ts";

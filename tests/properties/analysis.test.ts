@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { analysePhase, type PhaseAnalysis } from "../../src/analysis/analyse-phase.ts";
-import { analyseReadings } from "../../src/analysis/analyse-readings.ts";
-import { isDetermined } from "../../src/analysis/figure.ts";
-import { spanOf } from "../../src/analysis/ideal-characteristic.ts";
-import { stageShares } from "../../src/analysis/stage-shares.ts";
+import { analysePhase, type PhaseAnalysis } from "../../src/analysis/figures/analyse-phase.ts";
+import { isDetermined } from "../../src/analysis/figures/figure.ts";
+import { analyseReadings } from "../../src/analysis/readings/analyse-readings.ts";
+import { spanOf } from "../../src/analysis/readings/ideal-characteristic.ts";
+import { stageShares } from "../../src/analysis/stages/stage-shares.ts";
 import { convert } from "../../src/units/convert.ts";
-import { decidePhase } from "../../src/verdict/decide-phase.ts";
+import { decidePhase } from "../../src/verdict/decision/decide-phase.ts";
 import { mapped, percentFigures, type SamplePhase, samplePhase } from "./sample-phase.ts";
 
 // fast-check prints seed and path with any counterexample; give them to fc.assert as { seed, path } to see it again.

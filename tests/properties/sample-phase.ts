@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import type { PhaseAnalysis } from "../../src/analysis/analyse-phase.ts";
-import { type Figure, isDetermined } from "../../src/analysis/figure.ts";
-import { idealOutput } from "../../src/analysis/ideal-characteristic.ts";
-import type { Loop } from "../../src/analysis/loop.ts";
+import type { PhaseAnalysis } from "../../src/analysis/figures/analyse-phase.ts";
+import { type Figure, isDetermined } from "../../src/analysis/figures/figure.ts";
+import { idealOutput } from "../../src/analysis/readings/ideal-characteristic.ts";
+import type { Loop } from "../../src/analysis/readings/loop.ts";
 import { directions, type Reading } from "../../src/model/calibration.ts";
 
 export type SamplePhase = { readonly loop: Loop; readonly readings: readonly Reading[] };

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { analysePhase } from "../../src/analysis/analyse-phase.ts";
-import { isDetermined } from "../../src/analysis/figure.ts";
-import { spanOf } from "../../src/analysis/ideal-characteristic.ts";
+import { analysePhase } from "../../src/analysis/figures/analyse-phase.ts";
+import { isDetermined } from "../../src/analysis/figures/figure.ts";
+import { spanOf } from "../../src/analysis/readings/ideal-characteristic.ts";
 import type { Standard } from "../../src/model/calibration.ts";
 import { type DistanceUnit, decisionRules } from "../../src/model/instrument.ts";
 import { convert } from "../../src/units/convert.ts";
-import { type DecisionRule, decidePoint } from "../../src/verdict/decision-rule.ts";
-import { type JudgedPhase, judgePhase } from "../../src/verdict/judge-phase.ts";
-import type { JudgedPoint } from "../../src/verdict/judge-points.ts";
+import { type DecisionRule, decidePoint } from "../../src/verdict/decision/decision-rule.ts";
+import { type JudgedPhase, judgePhase } from "../../src/verdict/decision/judge-phase.ts";
+import type { JudgedPoint } from "../../src/verdict/decision/judge-points.ts";
 import { mapped, type SamplePhase, samplePhase } from "./sample-phase.ts";
 
 // fast-check prints seed and path with any counterexample; give them to fc.assert as { seed, path } to see it again.

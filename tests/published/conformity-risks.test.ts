@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { decidePoint } from "../../src/verdict/decision-rule.ts";
-import { globalFalseAccept } from "../../src/verdict/global-false-accept.ts";
-import { specificRisk } from "../../src/verdict/specific-risk.ts";
+import { decidePoint } from "../../src/verdict/decision/decision-rule.ts";
+import { globalFalseAccept } from "../../src/verdict/decision/global-false-accept.ts";
+import { specificRisk } from "../../src/verdict/decision/specific-risk.ts";
 import { correctDigits, readColumns, readExpected } from "./read-data.ts";
 
 type GuardBand = {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { type Figure, isDetermined } from "../../src/analysis/figure.ts";
-import { lineUnderUncertainty } from "../../src/analysis/line-under-uncertainty.ts";
-import { combinedLineUncertainty } from "../../src/analysis/shared-uncertainty.ts";
-import { zeroAndSpanError } from "../../src/analysis/zero-and-span-error.ts";
+import { type Figure, isDetermined } from "../../src/analysis/figures/figure.ts";
+import { zeroAndSpanError } from "../../src/analysis/figures/zero-and-span-error.ts";
+import { lineUnderUncertainty } from "../../src/analysis/uncertainty/line-under-uncertainty.ts";
+import { combinedLineUncertainty } from "../../src/analysis/uncertainty/shared-uncertainty.ts";
 import { fitLine } from "../../src/numeric/fit-line.ts";
 import { correctDigits, readColumns, readExpected } from "./read-data.ts";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { combineBudget, contribution } from "../../src/analysis/budget.ts";
-import { monteCarlo } from "../../src/analysis/monte-carlo.ts";
-import { monteCarloBudget } from "../../src/analysis/monte-carlo-budget.ts";
+import { combineBudget, contribution } from "../../src/analysis/uncertainty/budget.ts";
+import { monteCarlo } from "../../src/analysis/uncertainty/monte-carlo.ts";
+import { monteCarloBudget } from "../../src/analysis/uncertainty/monte-carlo-budget.ts";
 import { readExpected } from "./read-data.ts";
 
 const seed = Uint8Array.from({ length: 32 }, (_, index) => (index * 167 + 13) % 256);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { speedOfSound } from "../../src/analysis/speed-of-sound.ts";
+import { speedOfSound } from "../../src/analysis/air/speed-of-sound.ts";
 import { readColumns } from "./read-data.ts";
 
 test("the speed of sound is that of IEC 61094-2:2009, table F.1, set A, to half a unit of its last digit", () => {

@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { type Contribution, combineBudget, contribution, type Distribution } from "../../src/analysis/budget.ts";
+import {
+  type Contribution,
+  combineBudget,
+  contribution,
+  type Distribution,
+} from "../../src/analysis/uncertainty/budget.ts";
 import { fitLine } from "../../src/numeric/fit-line.ts";
 import { studentTQuantile } from "../../src/numeric/student-t-quantile.ts";
 import { correctDigits, readColumns, readExpected } from "./read-data.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { recordJson } from "../../src/jobs/write-record.ts";
+import { recordJson } from "../../src/jobs/records/write-record.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { looksLikeRecord } from "../../src/record/looks-like-record.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";

@@ -1,11 +1,11 @@
-import { isDetermined } from "../../src/analysis/figure.ts";
-import type { Loop } from "../../src/analysis/loop.ts";
-import { assemblePhase, type PhaseContext } from "../../src/assembly/assemble-phase.ts";
-import type { DrawnBy } from "../../src/assembly/assemble-points.ts";
+import { isDetermined } from "../../src/analysis/figures/figure.ts";
+import type { Loop } from "../../src/analysis/readings/loop.ts";
+import { assemblePhase, type PhaseContext } from "../../src/assembly/phase/assemble-phase.ts";
+import type { DrawnBy } from "../../src/assembly/phase/assemble-points.ts";
 import type { Calibration, Reading, Standard } from "../../src/model/calibration.ts";
 import type { TableRow } from "../../src/model/calibration-case.ts";
 import type { PhaseRecord } from "../../src/record/record-schema.ts";
-import type { DecisionRule } from "../../src/verdict/decision-rule.ts";
+import type { DecisionRule } from "../../src/verdict/decision/decision-rule.ts";
 import { loop as usualLoop } from "../analysis/sample-loop.ts";
 import { frozen } from "../charts/frozen.ts";
 

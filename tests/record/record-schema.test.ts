@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import * as z from "zod";
 import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import { nodeDisk } from "../../src/cli/node-disk.ts";
-import { readWorkbook } from "../../src/jobs/read-workbook.ts";
+import { readWorkbook } from "../../src/jobs/workbook/read-workbook.ts";
 import {
   type CalibrationRecord,
   recordFormat,

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { assembleOverTheYears } from "../../src/assembly/assemble-over-the-years.ts";
-import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { assembleOverTheYears } from "../../src/assembly/years/assemble-over-the-years.ts";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";

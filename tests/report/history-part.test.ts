@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { overTheYears } from "../../src/assembly/over-the-years.ts";
-import { recordPage } from "../../src/jobs/write-record.ts";
+import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
+import { recordPage } from "../../src/jobs/records/write-record.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { steadyYears } from "../assembly/sample-years.ts";
 import { sampleRecord } from "../charts/sample-record.ts";

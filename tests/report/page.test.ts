@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { renderPage } from "../../src/report/page.tsx";

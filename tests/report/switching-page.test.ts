@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawPictures } from "../../src/jobs/draw-pictures.ts";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { fourCycles, type SwitchingChanges, switchingRecord } from "../record/sample-switching.ts";

@@ -1,6 +1,6 @@
 import { normalCumulative, normalQuantile } from "../../src/numeric/normal-distribution.ts";
 
-// The slow road beside src/verdict/global-false-accept.ts: over the measured error instead of the true one, by the
+// The slow road beside src/verdict/decision/global-false-accept.ts: over the measured error instead of the true one, by the
 // midpoint rule instead of Simpson's.
 
 const STRIPS = 2000;

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { JudgedError, ReteachContext } from "../../src/verdict/reteach.ts";
+import type { JudgedError, ReteachContext } from "../../src/verdict/teaching/reteach.ts";
 
 export const range = Object.freeze({ rangeLower: 0, rangeUpper: 100 });
 export const simple: ReteachContext = Object.freeze({

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { tableColumns } from "../../src/model/tables.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { checkHeader, neededColumns } from "../../src/workbook/check-header.ts";
-import { tableOfRows } from "../../src/workbook/table-of-rows.ts";
+import { tableOfRows } from "../../src/workbook/files/table-of-rows.ts";
 
 function check(header: readonly string[], firstLook = false) {
   const problems = new ProblemList();

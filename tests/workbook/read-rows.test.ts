@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { ProblemList } from "../../src/problems/problem-list.ts";
-import { readDelimited } from "../../src/workbook/read-delimited.ts";
+import { readDelimited } from "../../src/workbook/files/read-delimited.ts";
 import { readRows } from "../../src/workbook/read-rows.ts";
 
 function read(text: string, firstLook = false) {

@@ -2,7 +2,7 @@ import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
 import { buildWorkbook } from "../../src/workbook/build-workbook.ts";
 import { casesOf } from "../../src/workbook/calibration-case.ts";
-import type { SourceFile } from "../../src/workbook/raw-table.ts";
+import type { SourceFile } from "../../src/workbook/files/raw-table.ts";
 import { readTables } from "../../src/workbook/read-tables.ts";
 
 /** A workbook in which nothing is wrong: one loop, five points, one standard. */

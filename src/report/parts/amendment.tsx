@@ -1,7 +1,7 @@
 import { fingerprintOf } from "../../proof/fingerprint-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
-import { type ChangeRow, otherRows, resultRows, typedRows } from "../amendment-texts.ts";
-import { timeWords } from "../signing-texts.ts";
+import { type ChangeRow, otherRows, resultRows, typedRows } from "../texts/amendment-texts.ts";
+import { timeWords } from "../texts/signing-texts.ts";
 import { Fact } from "./heading.tsx";
 
 /** Which record a later revision replaces, why, by whom, when, and everything that changed. */

@@ -1,8 +1,8 @@
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
-import { pointWords, riskWords, ruleInShort, worstPointOf } from "../decision-texts.ts";
-import { forecastAnswer } from "../history-texts.ts";
 import { keptTogether } from "../kept-together.ts";
-import type { NumberStyle } from "../number-style.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { pointWords, riskWords, ruleInShort, worstPointOf } from "../texts/decision-texts.ts";
+import { forecastAnswer } from "../texts/history-texts.ts";
 import {
   meaningOf,
   outsideWords,
@@ -12,8 +12,8 @@ import {
   toleranceWords,
   verdictWords,
   worstWords,
-} from "../page-texts.ts";
-import { failedOutputs } from "../switching-texts.ts";
+} from "../texts/page-texts.ts";
+import { failedOutputs } from "../texts/switching-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { CauseAnswer } from "./causes.tsx";
 import { ImpactAnswer } from "./impact.tsx";

@@ -1,8 +1,8 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { causeOnFirstPage, causesOf, evidenceWords } from "../cause-texts.ts";
 import { keptTogether } from "../kept-together.ts";
-import type { PhaseName } from "../page-texts.ts";
+import { causeOnFirstPage, causesOf, evidenceWords } from "../texts/cause-texts.ts";
+import type { PhaseName } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
 

@@ -1,4 +1,4 @@
-import { roomAfter } from "../decimal-column.ts";
+import { roomAfter } from "../sheet/decimal-column.ts";
 
 /** A cell of a column whose numbers have their decimal points below each other. */
 export function DecimalCell({ text, column }: { text: string; column: readonly string[] }) {

@@ -3,7 +3,7 @@ import { type FigureKey, figureDefinitions } from "../../record/figure-definitio
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writeSigned, writeSignificant } from "../../units/write-number.ts";
-import type { NumberStyle } from "../number-style.ts";
+import type { NumberStyle } from "../style/number-style.ts";
 import { type FigureRow, Where, withReason } from "./figure-row.tsx";
 
 type Cell = (phase: PhaseRecord) => ComponentChildren;

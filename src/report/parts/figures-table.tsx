@@ -1,6 +1,6 @@
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
-import type { NumberStyle } from "../number-style.ts";
-import { phasesOf } from "../page-texts.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { phasesOf } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { figureRows } from "./figure-rows.tsx";
 

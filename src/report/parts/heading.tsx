@@ -1,7 +1,7 @@
 import { signingState } from "../../proof/signing-state.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
-import { amendmentWords, revisionWords } from "../revision-words.ts";
-import { stateWords } from "../signing-texts.ts";
+import { amendmentWords, revisionWords } from "../texts/revision-words.ts";
+import { stateWords } from "../texts/signing-texts.ts";
 
 /** What it is: record number, tag, place, date, fingerprint; and that it is a draft until everybody needed has signed. */
 export function Heading({ record }: { record: SealedRecord }) {

@@ -8,7 +8,7 @@ import {
   leadingPlaceOf,
   placeWords,
   stateWords,
-} from "../history-texts.ts";
+} from "../texts/history-texts.ts";
 
 type TableProps = { years: OverTheYears; unit: string };
 

@@ -1,4 +1,4 @@
-import type { Drawing } from "../../charts/draw.ts";
+import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { Definitions } from "./definitions.tsx";

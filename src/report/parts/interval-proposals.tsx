@@ -1,6 +1,6 @@
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { controlChartWorking, proposalWords, reliabilityWords, staircaseWorking } from "../history-texts.ts";
+import { controlChartWorking, proposalWords, reliabilityWords, staircaseWorking } from "../texts/history-texts.ts";
 
 type ProposalsProps = { years: OverTheYears; unit: string };
 

@@ -8,7 +8,7 @@ import {
   contradictionsOf,
   countWords,
   incompleteWords,
-} from "../loop-check-texts.ts";
+} from "../texts/loop-check-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 

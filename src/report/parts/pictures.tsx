@@ -1,4 +1,4 @@
-import type { Drawing } from "../../charts/draw.ts";
+import type { Drawing } from "../../charts/drawing/draw.ts";
 
 type PictureProps = {
   drawing: Drawing;

@@ -7,8 +7,8 @@ import {
   writeSigned,
   writeSignificant,
 } from "../../units/write-number.ts";
-import { riskWords } from "../decision-texts.ts";
-import type { NumberStyle } from "../number-style.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { riskWords } from "../texts/decision-texts.ts";
 import { DecimalCell } from "./decimal-cell.tsx";
 
 type PointsTableProps = {

@@ -1,7 +1,7 @@
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
-import type { PhaseName } from "../page-texts.ts";
+import type { PhaseName } from "../texts/page-texts.ts";
 import {
   actionWords,
   constantsWords,
@@ -13,7 +13,7 @@ import {
   thresholdOrigin,
   thresholdWords,
   workDoneWords,
-} from "../recommendation-texts.ts";
+} from "../texts/recommendation-texts.ts";
 
 /** What to do, on the first page: in words, with the first reason, as an opinion. */
 export function RecommendationAnswer({ record }: { record: CalibrationRecord }) {

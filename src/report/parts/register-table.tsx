@@ -1,6 +1,6 @@
 import { Fragment } from "preact";
 import type { RegisterRow, WorstError } from "../../record/register-form.ts";
-import { driftWords, dueStates, dueWords, worstErrorWords } from "../register-texts.ts";
+import { driftWords, dueStates, dueWords, worstErrorWords } from "../texts/register-texts.ts";
 
 /** Every tag by its last record, with what a script needs to search and sort. */
 export function RegisterTable({ rows }: { rows: readonly RegisterRow[] }) {

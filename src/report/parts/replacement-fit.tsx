@@ -7,7 +7,7 @@ import {
   overallReasons,
   overallWords,
   sideBySide,
-} from "../replacement-texts.ts";
+} from "../texts/replacement-texts.ts";
 import { Definitions } from "./definitions.tsx";
 
 /** What could take the sensor's place: each candidate against each demand of the loop, with the reason in each cell. */

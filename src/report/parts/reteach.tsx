@@ -1,11 +1,11 @@
-import type { Drawing } from "../../charts/draw.ts";
+import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../../record/reteach-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writePlain, writeSigned } from "../../units/write-number.ts";
-import { type NumberStyle, percentDecimals } from "../number-style.ts";
-import { phasesOf } from "../page-texts.ts";
-import { constantsWords, curableWords, insideWords, typedConstants } from "../reteach-texts.ts";
+import { type NumberStyle, percentDecimals } from "../style/number-style.ts";
+import { phasesOf } from "../texts/page-texts.ts";
+import { constantsWords, curableWords, insideWords, typedConstants } from "../texts/reteach-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 

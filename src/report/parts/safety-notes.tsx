@@ -1,5 +1,5 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { incompleteWords } from "../loop-check-texts.ts";
+import { incompleteWords } from "../texts/loop-check-texts.ts";
 
 /** The usual cautions, and what this record does not say; they defer to the site, the code and the licence. */
 export function SafetyNotes({ record }: { record: CalibrationRecord }) {

@@ -6,7 +6,7 @@ import {
   signingState,
 } from "../../proof/signing-state.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
-import { missingWords, sameSignerWords, timeWords } from "../signing-texts.ts";
+import { missingWords, sameSignerWords, timeWords } from "../texts/signing-texts.ts";
 
 /** Who signed what and when, lines for ink where nobody has, the seal, and what a signature here is worth. */
 export function SignOff({ record }: { record: SealedRecord }) {

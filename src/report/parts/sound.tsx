@@ -1,9 +1,9 @@
-import type { Drawing } from "../../charts/draw.ts";
+import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
-import type { NumberStyle } from "../number-style.ts";
-import { airWords, effectsWords, explainedWords, taughtWords } from "../sound-texts.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { airWords, effectsWords, explainedWords, taughtWords } from "../texts/sound-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 

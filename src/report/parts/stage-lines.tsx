@@ -1,6 +1,6 @@
 import type { PhaseCauses } from "../../record/causes-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { numberWords } from "../cause-texts.ts";
+import { numberWords } from "../texts/cause-texts.ts";
 
 /** The straight line of the error of each stage on what the stage was given. */
 export function StageLines({ title, lines }: { title: string; lines: PhaseCauses["stageLines"] }) {

@@ -1,8 +1,8 @@
 import { signingState } from "../../proof/signing-state.ts";
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { toleranceWords } from "../page-texts.ts";
-import { dayOf } from "../signing-texts.ts";
+import { toleranceWords } from "../texts/page-texts.ts";
+import { dayOf } from "../texts/signing-texts.ts";
 
 /** Names and what the workbook states of them; what it leaves empty is undefined and printed as 'not stated'. */
 export type Facts = readonly (readonly [string, string | undefined])[];

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
-import { riskWords } from "../decision-texts.ts";
+import { riskWords } from "../texts/decision-texts.ts";
 import {
   chatterWords,
   isSingleTripOutside,
@@ -10,7 +10,7 @@ import {
   type SwitchedPhaseRecord,
   type SwitchingRecord,
   signedWithUncertainty,
-} from "../switching-texts.ts";
+} from "../texts/switching-texts.ts";
 import type { TrippedPhase } from "./switching.tsx";
 
 type FiguresProps = {

@@ -1,8 +1,8 @@
 import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type PhaseName, phaseTitles } from "../page-texts.ts";
-import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../switching-texts.ts";
+import { type PhaseName, phaseTitles } from "../texts/page-texts.ts";
+import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../texts/switching-texts.ts";
 import { BudgetTable } from "./budget-table.tsx";
 import { Definitions } from "./definitions.tsx";
 import { SwitchedFigures } from "./switched-figures.tsx";

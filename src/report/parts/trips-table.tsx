@@ -1,6 +1,6 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed } from "../../units/write-number.ts";
-import type { SwitchedPhaseRecord } from "../switching-texts.ts";
+import type { SwitchedPhaseRecord } from "../texts/switching-texts.ts";
 import type { TrippedPhase } from "./switching.tsx";
 
 type TripsProps = { record: CalibrationRecord; number: number; output: string; tripped: readonly TrippedPhase[] };

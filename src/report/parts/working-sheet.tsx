@@ -1,9 +1,9 @@
 import type { FigureKey } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
-import type { NumberStyle } from "../number-style.ts";
-import { phasesOf } from "../page-texts.ts";
-import type { SheetColumn } from "../sheet-column.ts";
-import { sheetColumns } from "../sheet-columns.ts";
+import type { SheetColumn } from "../sheet/sheet-column.ts";
+import { sheetColumns } from "../sheet/sheet-columns.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { phasesOf } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */

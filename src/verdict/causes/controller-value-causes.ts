@@ -1,5 +1,5 @@
-import type { Plateau } from "../../analysis/plateau.ts";
-import { axisCharacteristic, inUnitOf } from "../../analysis/staged-readings.ts";
+import type { Plateau } from "../../analysis/figures/plateau.ts";
+import { axisCharacteristic, inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
 import { placeNumber, placeOf, unitOf } from "./line-words.ts";

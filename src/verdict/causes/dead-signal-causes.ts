@@ -1,4 +1,4 @@
-import type { StagedReading } from "../../analysis/staged-readings.ts";
+import type { StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { median } from "../../numeric/median.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";

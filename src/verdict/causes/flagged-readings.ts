@@ -1,10 +1,10 @@
-import { faultSide } from "../../analysis/fault-signal.ts";
-import { heldReadings } from "../../analysis/held-readings.ts";
-import { spanOf } from "../../analysis/ideal-characteristic.ts";
-import type { Loop } from "../../analysis/loop.ts";
-import { type Plateau, type PlateauPoint, plateausOf } from "../../analysis/plateau.ts";
-import { type StageEnds, stageErrorAt, stageLine } from "../../analysis/stage-lines.ts";
-import { type Axis, inUnitOf, type StagedReading } from "../../analysis/staged-readings.ts";
+import { type Plateau, type PlateauPoint, plateausOf } from "../../analysis/figures/plateau.ts";
+import { faultSide } from "../../analysis/readings/fault-signal.ts";
+import { heldReadings } from "../../analysis/readings/held-readings.ts";
+import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import type { Loop } from "../../analysis/readings/loop.ts";
+import { type StageEnds, stageErrorAt, stageLine } from "../../analysis/stages/stage-lines.ts";
+import { type Axis, inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { median } from "../../numeric/median.ts";
 import { thresholds } from "./thresholds.ts";
 

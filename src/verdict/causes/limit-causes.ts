@@ -1,5 +1,5 @@
-import type { Plateau } from "../../analysis/plateau.ts";
-import { inUnitOf } from "../../analysis/staged-readings.ts";
+import type { Plateau } from "../../analysis/figures/plateau.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { burdenLimitedCurrent, fullSimulation } from "./burden-evidence.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";

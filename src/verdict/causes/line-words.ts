@@ -1,5 +1,5 @@
-import { spanOf } from "../../analysis/ideal-characteristic.ts";
-import { type Axis, inUnitOf } from "../../analysis/staged-readings.ts";
+import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import { type Axis, inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { writeSigned } from "../../units/write-number.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import type { CausePlace, Evidence } from "./finding.ts";

@@ -1,4 +1,4 @@
-import { inUnitOf } from "../../analysis/staged-readings.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
 import { placeNumber } from "./line-words.ts";

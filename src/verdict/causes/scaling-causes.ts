@@ -1,4 +1,4 @@
-import { axisCharacteristic } from "../../analysis/staged-readings.ts";
+import { axisCharacteristic } from "../../analysis/stages/staged-readings.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { type CausePlace, causeTitles, type Finding, rivalName } from "./finding.ts";
 import { lineNumbers, placeOf } from "./line-words.ts";

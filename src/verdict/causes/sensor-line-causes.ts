@@ -1,4 +1,4 @@
-import { inUnitOf } from "../../analysis/staged-readings.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { airEvidence } from "./air-evidence.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { type CausePlace, causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";

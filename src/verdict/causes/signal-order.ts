@@ -1,4 +1,4 @@
-import type { StageError } from "../../analysis/stage-lines.ts";
+import type { StageError } from "../../analysis/stages/stage-lines.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
 

@@ -1,18 +1,18 @@
-import { type Bow, bowOf } from "../../analysis/bow.ts";
-import { type DirectionGap, directionGap } from "../../analysis/direction-gap.ts";
-import { type DriftInTime, driftInTime, withoutDrift } from "../../analysis/drift-in-time.ts";
-import type { Loop } from "../../analysis/loop.ts";
-import type { Plateau } from "../../analysis/plateau.ts";
-import type { StageReading } from "../../analysis/repeated-readings.ts";
-import { type SpreadGrowth, spreadGrowth } from "../../analysis/spread-growth.ts";
+import { type Bow, bowOf } from "../../analysis/figures/bow.ts";
+import { type DirectionGap, directionGap } from "../../analysis/figures/direction-gap.ts";
+import type { Plateau } from "../../analysis/figures/plateau.ts";
+import { type SpreadGrowth, spreadGrowth } from "../../analysis/figures/spread-growth.ts";
+import type { Loop } from "../../analysis/readings/loop.ts";
+import type { StageReading } from "../../analysis/readings/repeated-readings.ts";
 import {
   type StageEnds,
   type StageError,
   type StageLine,
   stageErrorAt,
   stageLine,
-} from "../../analysis/stage-lines.ts";
-import type { StagedReading } from "../../analysis/staged-readings.ts";
+} from "../../analysis/stages/stage-lines.ts";
+import type { StagedReading } from "../../analysis/stages/staged-readings.ts";
+import { type DriftInTime, driftInTime, withoutDrift } from "../../analysis/years/drift-in-time.ts";
 import { rankCorrelation } from "../../numeric/rank-correlation.ts";
 import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
 import { thresholds } from "./thresholds.ts";

@@ -1,4 +1,4 @@
-import { inUnitOf } from "../../analysis/staged-readings.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { type CauseNote, rivalName } from "./finding.ts";
 import { lineNumbers, unitOf } from "./line-words.ts";

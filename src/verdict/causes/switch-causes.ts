@@ -1,5 +1,5 @@
-import type { SetPointShares } from "../set-point-shares.ts";
-import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switched-state.ts";
+import type { SetPointShares } from "../switching/set-point-shares.ts";
+import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switching/switched-state.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
 

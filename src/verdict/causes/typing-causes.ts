@@ -1,4 +1,4 @@
-import { axes, inUnitOf } from "../../analysis/staged-readings.ts";
+import { axes, inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Finding, rivalName } from "./finding.ts";
 import { placeNumber, unitOf } from "./line-words.ts";

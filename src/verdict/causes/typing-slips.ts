@@ -1,7 +1,7 @@
-import { indicatedDistance, spanOf } from "../../analysis/ideal-characteristic.ts";
-import type { Loop } from "../../analysis/loop.ts";
-import { type StageLine, stageErrorAt } from "../../analysis/stage-lines.ts";
-import { type Axis, axes, axisCharacteristic, type StagedReading } from "../../analysis/staged-readings.ts";
+import { indicatedDistance, spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import type { Loop } from "../../analysis/readings/loop.ts";
+import { type StageLine, stageErrorAt } from "../../analysis/stages/stage-lines.ts";
+import { type Axis, axes, axisCharacteristic, type StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { thresholds } from "./thresholds.ts";
 
 /** A number that fits its neighbours as soon as two digits change places or the decimal mark moves. */

@@ -1,6 +1,6 @@
-import type { Loop } from "../../analysis/loop.ts";
-import type { StageEnds } from "../../analysis/stage-lines.ts";
-import { inUnitOf, type StagedReading } from "../../analysis/staged-readings.ts";
+import type { Loop } from "../../analysis/readings/loop.ts";
+import type { StageEnds } from "../../analysis/stages/stage-lines.ts";
+import { inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { type Rounding, roundingOf } from "./value-grid.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { LimitCrossing } from "../../analysis/limit-crossing.ts";
+import type { LimitCrossing } from "../../analysis/years/limit-crossing.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 
 /** The longest interval that drift and dispersion allow. */

@@ -1,4 +1,4 @@
-import type { DecisionRule } from "../decision-rule.ts";
+import type { DecisionRule } from "../decision/decision-rule.ts";
 import type { WorstPoint } from "./phase-state.ts";
 
 /**

@@ -1,6 +1,6 @@
-import { type DatedRecord, leftState } from "../../analysis/dated-states.ts";
-import { yearsBetween } from "../../analysis/day-number.ts";
-import { pointAt } from "../../analysis/place-in-range.ts";
+import { pointAt } from "../../analysis/readings/place-in-range.ts";
+import { type DatedRecord, leftState } from "../../analysis/years/dated-states.ts";
+import { yearsBetween } from "../../analysis/years/day-number.ts";
 
 // How a loop drifted from record to record: from what one left to what the next found, at the same test point.
 

@@ -1,4 +1,4 @@
-import { numberWords } from "../limit-words.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import type { DriftFindings, DriftInterval } from "./drift-history.ts";
 
 const noInterval =

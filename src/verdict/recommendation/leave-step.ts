@@ -1,4 +1,4 @@
-import { numberWords } from "../limit-words.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";

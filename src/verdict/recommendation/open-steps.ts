@@ -1,4 +1,4 @@
-import { mostWords, numberWords } from "../limit-words.ts";
+import { mostWords, numberWords } from "../loop-check/limit-words.ts";
 import { acceptedBelow } from "./accepted-below.ts";
 import { isOfReadings } from "./asked.ts";
 import { remedyOf } from "./cause-remedy.ts";

@@ -1,9 +1,9 @@
-import type { Stage } from "../../analysis/loop.ts";
-import type { StageName } from "../../analysis/stage-lines.ts";
+import type { Stage } from "../../analysis/readings/loop.ts";
+import type { StageName } from "../../analysis/stages/stage-lines.ts";
 import type { Statement } from "../../model/statement.ts";
 import type { Finding } from "../causes/finding.ts";
-import type { DecisionRule } from "../decision-rule.ts";
-import type { SwitchedState } from "../switched-state.ts";
+import type { DecisionRule } from "../decision/decision-rule.ts";
+import type { SwitchedState } from "../switching/switched-state.ts";
 import type { DriftFindings } from "./drift-history.ts";
 import type { RecommendationThresholds } from "./recommendation-thresholds.ts";
 

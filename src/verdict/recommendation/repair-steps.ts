@@ -1,4 +1,4 @@
-import { restoredKey } from "../site-items.ts";
+import { restoredKey } from "../loop-check/site-items.ts";
 import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { FailedCheck, PhaseState } from "./phase-state.ts";

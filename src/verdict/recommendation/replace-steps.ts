@@ -1,5 +1,5 @@
 import { hysteresisTitle } from "../causes/direction-causes.ts";
-import { numberWords } from "../limit-words.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, PhaseState } from "./phase-state.ts";
 import { leftWords, partWords } from "./state-words.ts";

@@ -1,4 +1,4 @@
-import { numberWords } from "../limit-words.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import type { ForecastLeft, PhaseState } from "./phase-state.ts";
 
 /** From here on a multiple reads better than a percentage. */

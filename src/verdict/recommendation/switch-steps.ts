@@ -1,5 +1,5 @@
-import { numberWords } from "../limit-words.ts";
-import { isSetPointOff, type SwitchedState } from "../switched-state.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
+import { isSetPointOff, type SwitchedState } from "../switching/switched-state.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
 

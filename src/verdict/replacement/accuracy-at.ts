@@ -1,5 +1,5 @@
-import { type Figure, notDetermined } from "../../analysis/figure.ts";
-import { toleranceAt } from "../../analysis/tolerance.ts";
+import { type Figure, notDetermined } from "../../analysis/figures/figure.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { Candidate, DistanceUnit } from "../../model/instrument.ts";
 import { convert } from "../../units/convert.ts";
 

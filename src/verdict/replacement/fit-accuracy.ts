@@ -1,8 +1,8 @@
-import { type Figure, isDetermined } from "../../analysis/figure.ts";
-import { loopOf } from "../../analysis/loop.ts";
-import { toleranceAt } from "../../analysis/tolerance.ts";
+import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
+import { loopOf } from "../../analysis/readings/loop.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { Candidate, Instrument } from "../../model/instrument.ts";
-import { isInside, mostWords, numberWords, outsideWords } from "../limit-words.ts";
+import { isInside, mostWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { accuracyAt } from "./accuracy-at.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";

@@ -1,6 +1,6 @@
 import type { Candidate } from "../../model/instrument.ts";
-import { type EffectWeight, effectWeight } from "../effect-weight.ts";
-import { limitWords, numberWords } from "../limit-words.ts";
+import { limitWords, numberWords } from "../loop-check/limit-words.ts";
+import { type EffectWeight, effectWeight } from "../teaching/effect-weight.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { AirExtreme, LoopNeeds } from "./loop-needs.ts";
 

@@ -1,6 +1,6 @@
-import { isDetermined } from "../../analysis/figure.ts";
+import { isDetermined } from "../../analysis/figures/figure.ts";
 import type { Candidate, Output } from "../../model/instrument.ts";
-import { inputMatch } from "../input-match.ts";
+import { inputMatch } from "../switching/input-match.ts";
 import { type FitCell, type FitResult, notStated, worstFit } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

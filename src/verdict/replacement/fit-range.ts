@@ -1,6 +1,6 @@
 import type { Candidate, DistanceUnit } from "../../model/instrument.ts";
 import { convert } from "../../units/convert.ts";
-import { isInside, numberWords } from "../limit-words.ts";
+import { isInside, numberWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

@@ -1,5 +1,5 @@
 import type { Candidate, Instrument } from "../../model/instrument.ts";
-import { numberWords } from "../limit-words.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

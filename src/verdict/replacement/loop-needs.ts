@@ -1,4 +1,4 @@
-import type { Figure } from "../../analysis/figure.ts";
+import type { Figure } from "../../analysis/figures/figure.ts";
 import type { Calibration } from "../../model/calibration.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
 

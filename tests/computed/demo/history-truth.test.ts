@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it, test } from "vitest";
-import { overTheYears } from "../../../src/assembly/over-the-years.ts";
+import { overTheYears } from "../../../src/assembly/years/over-the-years.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";

@@ -1,4 +1,4 @@
-import { loopOf } from "../../../src/analysis/loop.ts";
+import { loopOf } from "../../../src/analysis/readings/loop.ts";
 import { switchedStates } from "../../../src/assembly/switched-states.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
 import { type CauseInputs, causeEvidence } from "../../../src/verdict/causes/cause-evidence.ts";

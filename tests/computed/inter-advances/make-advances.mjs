@@ -1,5 +1,5 @@
 /**
- * Writes src/charts/inter-advances.json: how far each character of the embedded font moves the pen.
+ * Writes src/charts/drawing/inter-advances.json: how far each character of the embedded font moves the pen.
  *
  * Input: @fontsource/inter 5.3.0 (SIL Open Font License 1.1), latin subset, 400 and 600; Ω Δ μ from its greek subset.
  * Parser: opentype.js 1.3.4, kept out of the project's dependencies. Run with
@@ -11,7 +11,7 @@ import { pathToFileURL } from "node:url";
 
 const { default: opentype } = await import(pathToFileURL(process.argv[2]).href);
 const fonts = new URL("../../../node_modules/@fontsource/inter/files/", import.meta.url);
-const target = new URL("../../../src/charts/inter-advances.json", import.meta.url);
+const target = new URL("../../../src/charts/drawing/inter-advances.json", import.meta.url);
 
 /** In neither subset, so that the reader's fallback font draws them: each is taken to be as wide as a character that is. */
 const assumed = {

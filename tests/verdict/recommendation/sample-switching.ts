@@ -1,5 +1,5 @@
-import type { SetPointShares } from "../../../src/verdict/set-point-shares.ts";
-import type { SwitchedFound, SwitchedState } from "../../../src/verdict/switched-state.ts";
+import type { SetPointShares } from "../../../src/verdict/switching/set-point-shares.ts";
+import type { SwitchedFound, SwitchedState } from "../../../src/verdict/switching/switched-state.ts";
 import { frozen } from "../../charts/frozen.ts";
 
 const shares = (consistentWith: SetPointShares["consistentWith"]): SetPointShares => ({

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { notDetermined } from "../../../src/analysis/figure.ts";
+import { notDetermined } from "../../../src/analysis/figures/figure.ts";
 import type { Candidate } from "../../../src/model/instrument.ts";
 import { fitAccuracy } from "../../../src/verdict/replacement/fit-accuracy.ts";
 import { fitResults } from "../../../src/verdict/replacement/fit-cell.ts";

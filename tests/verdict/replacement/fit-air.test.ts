@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { airError } from "../../../src/analysis/air-error.ts";
+import { airError } from "../../../src/analysis/air/air-error.ts";
 import type { Candidate } from "../../../src/model/instrument.ts";
 import { fitAir } from "../../../src/verdict/replacement/fit-air.ts";
 import type { AirExtreme } from "../../../src/verdict/replacement/loop-needs.ts";

@@ -1,0 +1,60 @@
+import { fitLine } from "../../numeric/fit-line.ts";
+import { lineValue } from "../../numeric/line-value.ts";
+import { mean } from "../../numeric/mean.ts";
+import { repeatScatter, type StageReading } from "../readings/repeated-readings.ts";
+
+/** How far the mean errors of a stage leave their own straight line. */
+export type Bow = {
+  /** Greatest residual of a test point's mean, with its sign, percent of span. */
+  greatest: number;
+  point: number;
+  standardUncertainty: number;
+  degreesOfFreedom: number;
+  repeatability: number;
+  /** Residuals of the means in the order of the points. */
+  residuals: readonly number[];
+};
+
+const fewestPoints = 4;
+
+/**
+ * How far the mean errors of the test points leave the straight line through them: curvature that comes again in every
+ * cycle and direction, told from scatter by the scatter of repeated readings.
+ *
+ * @param readings of one stage
+ * @returns the bow; undefined for fewer than four test points or where nothing was repeated
+ * Source: pure error against lack of fit, NIST/SEMATECH e-Handbook 4.4.4.6; the greatest residual in place of the F test
+ *   is own choice, because it can be read off the picture.
+ * @example bowOf(readings).greatest // 0.5 in size for a bow of 1 % in the middle of five points
+ */
+export function bowOf(readings: readonly StageReading[]): Bow | undefined {
+  const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);
+  const scatter = repeatScatter(readings);
+  if (points.length < fewestPoints || scatter === undefined) return undefined;
+  const places = points.map((point) => meansAt(readings, point));
+  const line = fitLine(
+    places.map(({ input }) => input),
+    places.map(({ error }) => error),
+  );
+  const residuals = places.map(({ input, error }) => error - lineValue(line, input));
+  const sizes = residuals.map(Math.abs);
+  const place = sizes.indexOf(Math.max(...sizes));
+  return {
+    greatest: residuals[place]!,
+    point: points[place]!,
+    standardUncertainty: scatter.standardDeviation / Math.sqrt(places[place]!.count),
+    degreesOfFreedom: scatter.degreesOfFreedom,
+    repeatability: scatter.standardDeviation,
+    residuals,
+  };
+}
+
+// Rising and falling count alike, so that a point read more often one way does not lean to that side.
+function meansAt(readings: readonly StageReading[], point: number) {
+  const there = readings.filter((reading) => reading.point === point);
+  const byWay = (["rising", "falling"] as const)
+    .map((way) => there.filter(({ direction }) => direction === way).map(({ error }) => error))
+    .filter(({ length }) => length > 0)
+    .map((errors) => mean(errors));
+  return { input: mean(there.map(({ input }) => input)), error: mean(byWay), count: there.length };
+}

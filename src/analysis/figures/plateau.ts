@@ -1,0 +1,126 @@
+import { median } from "../../numeric/median.ts";
+import { robustScale } from "../../numeric/robust-line.ts";
+import { theilSenLine } from "../../numeric/theil-sen-line.ts";
+
+/** The readings of one test point: what a stage was given and what it made of it, percent of span. */
+export type PlateauPoint = { input: number; outputs: readonly number[]; members: readonly number[] };
+
+/** A part of the range, at one end of it, where the output stands still while the input moves. */
+export type Plateau = {
+  end: "lower" | "upper";
+  /** Output there, percent of span. */
+  level: number;
+  /** Input at which the line of the rest reaches that level, percent of span. */
+  knee: number;
+  /** How far the outermost output is from the line of the rest, percent of span. */
+  deviation: number;
+  members: readonly number[];
+};
+
+const fewestOnLine = 3;
+const fewestOnPlateau = 2;
+/** Where the other end stands still, too, the points next to the plateau make the line. */
+const nearestOnLine = 4;
+/** Share of the movement of the line that counts as standing still. */
+const stillShare = 0.1;
+const noiseFactor = 4;
+const deviationFactor = 6;
+/** One typing error does not undo a plateau; an output that follows now and then does. */
+const shareOnLevel = 0.85;
+
+/**
+ * Looks for an output that stands still at an end of the range: a clamp, a limit, an obstruction, a blind zone.
+ *
+ * The outermost two or more test points stand still if their outputs differ by less than 10 % of what the line of the
+ * others would move (and 85 % of their readings lie at that level), and the outermost lies farther from that line
+ * than `leastDeviation`, than 6 times the scatter, and than half of that movement.
+ *
+ * @param points one a test point, any order, at least five; inputs in percent of span
+ * @param leastDeviation > 0, percent of span: smaller deviations do not matter
+ * @param leastScatter >= 0, percent of span: what rounding hides
+ * @returns the plateaus found, at most one at each end
+ * Source: own choice; the knee is where the line of the rest reaches the level.
+ * @example plateausOf([0, 20, 40, 60, 80, 100].map((input, index) => ({ input, outputs: [Math.min(input, 70)],
+ *   members: [index] })), 1, 0)[0] // { end: "upper", level: 70, knee: 70, deviation: -30, members: [4, 5] }
+ */
+export function plateausOf(
+  points: readonly PlateauPoint[],
+  leastDeviation: number,
+  leastScatter: number,
+): readonly Plateau[] {
+  const rising = points
+    .map((point) => ({ ...point, output: median(point.outputs) }))
+    .sort((left, right) => left.input - right.input);
+  const search = (places: readonly Place[]) => (end: Plateau["end"]) =>
+    plateauAt(end === "upper" ? places : places.toReversed(), end, leastDeviation, leastScatter);
+  const found = (["lower", "upper"] as const).map(search(rising)).filter((plateau) => plateau !== undefined);
+  const [longest, shorter] = found.toSorted((left, right) => right.members.length - left.members.length);
+  if (longest === undefined || shorter === undefined) return found;
+  // The longer one would bend the line by which the shorter one was judged, so that one has to stand without it.
+  const others = rising.filter(({ members }) => !members.some((member) => longest.members.includes(member)));
+  const still = search(others)(shorter.end);
+  return still === undefined ? [longest] : [longest, still];
+}
+
+type Place = PlateauPoint & { output: number };
+
+/** The end in question comes last; the longest plateau wins. */
+function plateauAt(
+  places: readonly Place[],
+  end: Plateau["end"],
+  leastDeviation: number,
+  leastScatter: number,
+): Plateau | undefined {
+  for (let count = places.length - fewestOnLine; count >= fewestOnPlateau; count -= 1) {
+    const still = places.slice(-count);
+    const rest = places.slice(0, -count);
+    const found =
+      standsStill(still, rest, leastDeviation, leastScatter) ??
+      standsStill(still, rest.slice(-nearestOnLine), leastDeviation, leastScatter);
+    if (found) return { end, ...found, members: still.flatMap(({ members }) => members) };
+  }
+  return undefined;
+}
+
+function standsStill(
+  still: readonly Place[],
+  rest: readonly Place[],
+  leastDeviation: number,
+  leastScatter: number,
+): Pick<Plateau, "level" | "knee" | "deviation"> | undefined {
+  const inputs = rest.map(({ input }) => input);
+  if (new Set(inputs).size < fewestOnLine) return undefined;
+  const line = theilSenLine(
+    inputs,
+    rest.map(({ output }) => output),
+  );
+  const valueAt = (input: number) => line.intercept + line.slope * input;
+  const scatter = Math.max(
+    robustScale(rest.flatMap((place) => deviationsFrom(place, valueAt(place.input)))),
+    leastScatter,
+  );
+  const level = median(still.flatMap(({ outputs }) => outputs));
+  const last = still.at(-1) as Place;
+  const movement = Math.abs(line.slope) * (Math.max(...stillInputs(still)) - Math.min(...stillInputs(still)));
+  const outputs = still.map(({ output }) => output);
+  const moved = Math.max(...outputs) - Math.min(...outputs);
+  const deviation = level - valueAt(last.input);
+  const isStill =
+    moved <= stillShare * movement + noiseFactor * scatter &&
+    shareWithin(still, level, Math.max(noiseFactor * scatter, stillShare * movement)) >= shareOnLevel;
+  const isOff = Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * scatter, movement / 2);
+  return isStill && isOff ? { level, knee: (level - line.intercept) / line.slope, deviation } : undefined;
+}
+
+function shareWithin(still: readonly Place[], level: number, limit: number): number {
+  const deviations = still.flatMap((place) => deviationsFrom(place, level));
+  return deviations.filter((deviation) => Math.abs(deviation) <= limit).length / deviations.length;
+}
+
+function deviationsFrom({ outputs }: PlateauPoint, level: number): readonly number[] {
+  return outputs.map((output) => output - level);
+}
+
+function stillInputs(still: readonly Place[]): readonly number[] {
+  return still.map(({ input }) => input);
+}

@@ -1,0 +1,149 @@
+import type { Reading } from "../../model/calibration.ts";
+import { testPointsOf } from "../../model/test-points.ts";
+import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
+import { faultSide } from "./fault-signal.ts";
+import { idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
+import { type Loop, type Stage, stages } from "./loop.ts";
+import { type PointError, pointError } from "./point-errors.ts";
+import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
+
+/** What the operator sees too much or too little: in the controller's unit, in distance, in percent of span. */
+export type LoopError = { value: number; distance: number; percentSpan: number };
+
+/** One reading with everything that follows from it alone. */
+export type AnalysedReading = {
+  reading: Reading;
+  point: number;
+  cycle: number;
+  tolerance: ToleranceLimits;
+  error?: PointError;
+  loopError?: LoopError;
+  shares: StageShares;
+  /** Why the reading is in no figure; a reading of the controller's value alone is in the figure of the loop error. */
+  leftOut?: string;
+  isFaultInRange: boolean;
+};
+
+/**
+ * The quantity that a phase is judged by: the sensor's signal where it was read, else the counts, else the value.
+ *
+ * @param readings of one phase; those that somebody rejected count only where there are no others
+ * @param loop the stages that have an ideal line
+ * @returns the first stage, from the sensor on, that some reading has and the instrument describes; undefined where
+ *   nothing that was read has an ideal line
+ * Source: own choice: the error that the figures stand for is the sensor's wherever it can be had.
+ * @example judgedStage([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, counts: 13824 }],
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 }, counts: {
+ *   rangeLower: 0, rangeUpper: 100, outputAtLower: 0, outputAtUpper: 27648 } }, toleranceTerms: [], faultLevels: {},
+ *   signalUnit: "mA" }) // "counts"
+ */
+export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | undefined {
+  const kept = readings.filter(isKept);
+  const read = kept.length > 0 ? kept : readings;
+  return stages.find(
+    (stage) => loop.characteristics[stage] !== undefined && read.some((reading) => reading[stage] !== undefined),
+  );
+}
+
+/**
+ * Everything that follows from single readings: indicated distance, errors, shares, tolerance there, and whether the
+ * reading goes into the figures.
+ *
+ * A reading is left out where somebody rejected it, where its signal reports a fault, or where neither the judged
+ * quantity nor a controller value was read. A rejected reading neither shapes a test point nor counts as a cycle.
+ *
+ * @param readings of one phase, in the order in which they were taken
+ * @param loop what the loop is meant to do
+ * @param judged the quantity that the errors stand for
+ * @returns one result a reading, in the same order; a cycle that is not given is counted by how often the same
+ *   test point was read in the same direction before
+ * Source: JCGM 200:2012, 2.16; NAMUR NE 43 for fault signals.
+ * @example analyseReadings([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
+ *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }, "signal")[0].error.errorPercentSpan // 3.125
+ */
+export function analyseReadings(readings: readonly Reading[], loop: Loop, judged: Stage): readonly AnalysedReading[] {
+  const points = nominalPoints(readings.filter(isKept), spanOf(loop.characteristics.signal));
+  const seen = new Map<string, number>();
+  return readings.map((reading) => {
+    const point = points.get(reading) ?? reading.point ?? reading.reference;
+    const place = `${point} ${reading.direction}`;
+    const times = (seen.get(place) ?? 0) + 1;
+    if (isKept(reading)) seen.set(place, times);
+    return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times });
+  });
+}
+
+function isKept({ rejected }: Reading): boolean {
+  return rejected === undefined;
+}
+
+function nominalPoints(readings: readonly Reading[], span: number): ReadonlyMap<Reading, number> {
+  return new Map(
+    testPointsOf(readings, span).flatMap(({ nominal, members }) =>
+      members.map((member) => [readings[member] as Reading, nominal] as const),
+    ),
+  );
+}
+
+type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number };
+
+function analyseReading(reading: Reading, { loop, judged, point, cycle }: ReadingContext): AnalysedReading {
+  const characteristic = loop.characteristics[judged];
+  const output = reading[judged];
+  const leftOut = whyLeftOut(reading, loop, judged);
+  const loopError = loopErrorOf(reading, loop);
+  return {
+    reading,
+    point,
+    cycle,
+    tolerance: toleranceAt(loop.toleranceTerms, loop.characteristics.signal, reading.reference),
+    ...(characteristic !== undefined &&
+      output !== undefined && { error: pointError(characteristic, reading.reference, output) }),
+    ...(loopError && { loopError }),
+    shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
+    ...(leftOut !== undefined && { leftOut }),
+    isFaultInRange: isKept(reading) && isFault(reading, loop) && isInRange(reading, loop),
+  };
+}
+
+function whyLeftOut(reading: Reading, loop: Loop, judged: Stage): string | undefined {
+  if (reading.rejected !== undefined) return `rejected: ${reading.rejected}`;
+  if (isFault(reading, loop)) {
+    const side = faultSide(reading.signal as number, loop.faultLevels);
+    const level = side === "low" ? loop.faultLevels.low : loop.faultLevels.high;
+    return `fault signal: at or ${side === "low" ? "below" : "above"} ${level} ${loop.signalUnit}`;
+  }
+  if (reading[judged] !== undefined) return undefined;
+  const hasLoopError = reading.value !== undefined && loop.characteristics.value !== undefined;
+  return hasLoopError ? undefined : `no ${judged} was read`;
+}
+
+function isFault({ signal }: Reading, { faultLevels }: Loop): boolean {
+  return signal !== undefined && faultSide(signal, faultLevels) !== "none";
+}
+
+function isInRange({ reference }: Reading, { characteristics }: Loop): boolean {
+  return reference >= characteristics.signal.rangeLower && reference <= characteristics.signal.rangeUpper;
+}
+
+function loopErrorOf({ reference, value }: Reading, { characteristics }: Loop): LoopError | undefined {
+  if (value === undefined || characteristics.value === undefined) return undefined;
+  const { errorDistance, errorPercentSpan } = pointError(characteristics.value, reference, value);
+  return {
+    value: value - idealOutput(characteristics.value, reference),
+    distance: errorDistance,
+    percentSpan: errorPercentSpan,
+  };
+}
+
+/** The signal at the card is meant to be the signal of the sensor. */
+function indicatedByStage(reading: Reading, { characteristics }: Loop): IndicatedByStage {
+  const indicated: IndicatedByStage = {};
+  for (const quantity of [...stages, "signalAtCard"] as const) {
+    const characteristic = characteristics[quantity === "signalAtCard" ? "signal" : quantity];
+    const output = reading[quantity];
+    if (characteristic && output !== undefined) indicated[quantity] = indicatedDistance(characteristic, output);
+  }
+  return indicated;
+}

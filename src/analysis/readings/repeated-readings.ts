@@ -1,0 +1,78 @@
+import type { Direction } from "../../model/calibration.ts";
+import { centre } from "../../numeric/centre.ts";
+import { pooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
+
+/** The error of a stage at one reading, percent of span, with what it may depend on besides the distance. */
+export type StageReading = {
+  index: number;
+  /** Nominal position, percent of span. */
+  point: number;
+  input: number;
+  direction: Direction;
+  cycle: number;
+  elapsed: number;
+  error: number;
+};
+
+/** How far repeated readings of one point and direction scatter. */
+export type Scatter = { standardDeviation: number; degreesOfFreedom: number };
+
+/**
+ * Gathers the readings that repeat each other: those of one test point in one direction.
+ *
+ * @param readings of one stage
+ * @returns groups in the order of their first reading
+ * Source: own choice.
+ * @example repeatedReadings(readings).map((group) => group.length) // [3, 3, 3, 3] for 3 cycles, 2 points, 2 directions
+ */
+export function repeatedReadings(readings: readonly StageReading[]): readonly (readonly StageReading[])[] {
+  const groups = new Map<string, StageReading[]>();
+  for (const reading of readings) {
+    const key = `${reading.point} ${reading.direction}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [reading]);
+    else group.push(reading);
+  }
+  return [...groups.values()];
+}
+
+/**
+ * The scatter of repeated readings, over all points and directions.
+ *
+ * @param readings of one stage
+ * @returns pooled standard deviation in percent of span; undefined where nothing was repeated
+ * Source: GUM (JCGM 100:2008) 4.2.4.
+ * @example repeatScatter(oneCycle) // undefined
+ */
+export function repeatScatter(readings: readonly StageReading[]): Scatter | undefined {
+  const groups = repeatedReadings(readings).map((group) => group.map(({ error }) => error));
+  return groups.some(({ length }) => length >= 2) ? pooledStandardDeviation(groups) : undefined;
+}
+
+/** A reading less the mean of those that repeat it. */
+export type Deviation = { reading: StageReading; elapsed: number; error: number; groupSize: number };
+
+/**
+ * Each reading less the mean of the readings that repeat it, in error and in time.
+ *
+ * What the distance and the direction do to the error drops out; what is left is scatter and drift.
+ *
+ * @param readings of one stage
+ * @returns deviations of all readings that were repeated
+ * Source: common practice ("within groups").
+ * @example deviationsFromRepeats(readings).map(({ error }) => error) // [-0.5, 0.5]
+ */
+export function deviationsFromRepeats(readings: readonly StageReading[]): readonly Deviation[] {
+  return repeatedReadings(readings)
+    .filter(({ length }) => length >= 2)
+    .flatMap((group) => {
+      const errors = centre(group.map(({ error }) => error)).deviations;
+      const times = centre(group.map(({ elapsed }) => elapsed)).deviations;
+      return group.map((reading, place) => ({
+        reading,
+        elapsed: times[place]!,
+        error: errors[place]!,
+        groupSize: group.length,
+      }));
+    });
+}

@@ -1,0 +1,104 @@
+import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
+import { fitLineErrorsInBoth, type UncertainPoints } from "../../numeric/fit-line-errors-in-both.ts";
+import { fitLineWeighted, type WeightedLineFit } from "../../numeric/fit-line-weighted.ts";
+import { lineInverse } from "../../numeric/line-inverse.ts";
+import { requirePoints } from "../../numeric/require-finite.ts";
+import { type Figure, notDetermined } from "../figures/figure.ts";
+
+/** The readings of one phase with what is known of each on its own, and what all of them share. */
+export type UncertainReadings = {
+  references: readonly number[];
+  outputs: readonly number[];
+  /** Standard uncertainty of one reference position that the others do not share, distance; 0 where none is stated. */
+  referenceUncertainty: number;
+  /** Standard uncertainty of one output that the others do not share, in its unit. */
+  outputUncertainty: number;
+  /** Standard uncertainties that all readings share: of the reference in distance, of the output in its unit. */
+  commonReferenceUncertainty: number;
+  commonOutputUncertainty: number;
+};
+
+/** The distance that an output stands for by the fitted line, with its standard uncertainty. */
+export type CalibratedValue = { output: number; reference: number; standardUncertainty: number };
+
+/** A line whose uncertainties come from what was known before the fit, and whether the readings lie on a line. */
+export type LineUnderUncertainty = WeightedLineFit & {
+  method: "errors in both" | "weighted";
+  /** 95 % limit of chi-squared; above it a straight line and the stated uncertainties do not agree. */
+  chiSquaredLimit: number;
+  isStraight: boolean;
+  inverse: readonly CalibratedValue[];
+};
+
+const significance = 0.95;
+/** A slope within so many of its standard uncertainties of zero is no slope (about 95 %): own choice. */
+const leastSlope = 2;
+
+/**
+ * The straight line through readings of known uncertainty, the chi-squared test of that model, and the inverse.
+ *
+ * Errors in both where the reference positions have an uncertainty of their own, weighted least squares where they
+ * have none. A slope that its own uncertainty does not tell from zero is no line: its inverse to first order would mean
+ * nothing. The inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
+ *
+ * @param readings n >= 3 readings at two or more distances, with their uncertainties
+ * @param outputs where the inverse is asked for, in the unit of the output
+ * @returns the line, chi-squared with its 95 % limit, and the calibrated values; or the reason why there is none
+ * Faults: `RangeError` for lists that differ in length or a value that is not finite.
+ * Source: ISO/TS 28037:2010, clauses 6 and 7 and their inverse evaluation; JCGM 100:2008, H.3.6, for what is shared.
+ * @example lineUnderUncertainty({ references: [1, 2, 3, 4, 5, 6], outputs: [3.3, 5.6, 7.1, 9.3, 10.7, 12.1],
+ *   referenceUncertainty: 0, outputUncertainty: 0.5, commonReferenceUncertainty: 0, commonOutputUncertainty: 0 }, [10.5])
+ *   // slope 1.757, chiSquared 1.665 of 9.488, inverse 4.913 with 0.322
+ */
+export function lineUnderUncertainty(
+  readings: UncertainReadings,
+  outputs: readonly number[],
+): Figure<LineUnderUncertainty> {
+  const { references, outputs: read } = readings;
+  requirePoints(references, read, 0);
+  if (new Set(references).size < 2 || references.length < 3)
+    return notDetermined("fewer than three readings at two distances");
+  if (!(readings.outputUncertainty > 0)) return notDetermined("the readings of one test point do not scatter");
+  const fitted = fittedLine(readings);
+  if (fitted === undefined) return notDetermined("the output does not follow the distance");
+  const chiSquaredLimit = chiSquaredQuantile(significance, fitted.degreesOfFreedom);
+  return {
+    ...fitted,
+    method: readings.referenceUncertainty > 0 ? "errors in both" : "weighted",
+    chiSquaredLimit,
+    isStraight: fitted.chiSquared <= chiSquaredLimit,
+    inverse: outputs.map((output) => calibratedValue(fitted, output, readings)),
+  };
+}
+
+function fittedLine(readings: UncertainReadings): WeightedLineFit | undefined {
+  const { references, outputs, referenceUncertainty, outputUncertainty } = readings;
+  const ordinateUncertainties = outputs.map(() => outputUncertainty);
+  const abscissaUncertainties = references.map(() => referenceUncertainty);
+  const fitted =
+    referenceUncertainty > 0
+      ? lineOrNone({ abscissas: references, ordinates: outputs, abscissaUncertainties, ordinateUncertainties })
+      : fitLineWeighted(references, outputs, ordinateUncertainties);
+  if (fitted === undefined) return undefined;
+  return Math.abs(fitted.slope) > leastSlope * fitted.slopeStandardUncertainty ? fitted : undefined;
+}
+
+/** Points that hold no line at all, as of a sensor that stands still, let the iteration find no end. */
+function lineOrNone(points: UncertainPoints): WeightedLineFit | undefined {
+  try {
+    return fitLineErrorsInBoth(points);
+  } catch (fault) {
+    if (fault instanceof RangeError) return undefined;
+    throw fault;
+  }
+}
+
+function calibratedValue(fitted: WeightedLineFit, output: number, readings: UncertainReadings): CalibratedValue {
+  const inverse = lineInverse(fitted, output, readings.outputUncertainty);
+  const standardUncertainty = Math.hypot(
+    inverse.standardUncertainty,
+    readings.commonReferenceUncertainty,
+    readings.commonOutputUncertainty / fitted.slope,
+  );
+  return { output, reference: inverse.abscissa, standardUncertainty };
+}

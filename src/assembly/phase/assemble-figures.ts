@@ -1,0 +1,95 @@
+import type { PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
+import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
+import type { LineError } from "../../analysis/figures/zero-and-span-error.ts";
+import { combinedLineUncertainty, type ReadingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
+import type { PhaseRecord } from "../../record/record-schema.ts";
+
+/** Why figures are null, by the name of the figure. */
+export type Reasons = Record<string, string>;
+
+/**
+ * A figure for JSON: the value, or null with its reason noted.
+ *
+ * @param name of the figure in the record
+ * @param figure the value, or why there is none
+ * @param reasons where the reason is noted
+ * @returns the value or null
+ * Source: own choice: JSON has no other word for what is not there.
+ * @example orNull("hysteresis", notDetermined("one direction only"), {}) // null
+ */
+export function orNull<Value>(name: string, figure: Figure<Value>, reasons: Reasons): Value | null {
+  if (isDetermined(figure)) return figure;
+  reasons[name] = figure.notDetermined;
+  return null;
+}
+
+/** What the figures of a phase need beside its analysis. */
+export type FigureContext = { uncertainties: Figure<ReadingUncertainties>; span: number; reasons: Reasons };
+
+type FigureFields =
+  | "fit"
+  | "zeroError"
+  | "spanError"
+  | "inaccuracy"
+  | "maximumMeasuredError"
+  | "linearity"
+  | "hysteresis"
+  | "repeatability";
+
+/**
+ * The figures of a phase as the record carries them.
+ *
+ * @param analysis of the phase
+ * @param context what the readings share, span in distance, where reasons are noted
+ * @returns figures in percent of span, the fitted line in the unit of the output
+ * Source: each figure's own file in `analysis`.
+ * @example assembleFigures({ judged: "signal", readings: [], curve: [], cycles: 0,
+ *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
+ *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
+ *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
+ *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+ *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
+ *   { uncertainties: { notDetermined: "no standard of distance states its uncertainty" }, span: 100, reasons: {} })
+ *   .inaccuracy.positive // 1
+ */
+export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext): Pick<PhaseRecord, FigureFields> {
+  const { reasons } = context;
+  const fit = orNull("fit", analysis.fit, reasons);
+  const withinOneCycle = orNull("hysteresis.withinOneCycle", analysis.hysteresisWithinOneCycle, reasons);
+  const hysteresis = orNull("hysteresis", analysis.hysteresis, reasons);
+  return {
+    fit: fit && {
+      n: fit.n,
+      slope: fit.slope,
+      intercept: fit.intercept,
+      slopeStdError: fit.slopeStdError,
+      interceptStdError: fit.interceptStdError,
+      residualStdDev: fit.residualStdDev,
+      rSquared: fit.rSquared,
+    },
+    zeroError: lineErrorOf(analysis, "zero", context),
+    spanError: lineErrorOf(analysis, "span", context),
+    inaccuracy: orNull("inaccuracy", analysis.inaccuracy, reasons),
+    maximumMeasuredError: orNull("maximumMeasuredError", analysis.maximumMeasuredError, reasons),
+    linearity: orNull("linearity", analysis.linearity, reasons) ?? {
+      independent: null,
+      terminal: null,
+      zeroBased: null,
+      leastSquares: null,
+    },
+    hysteresis: hysteresis && { ...hysteresis, withinOneCycle },
+    repeatability: orNull("repeatability", analysis.repeatability, reasons),
+  };
+}
+
+function lineErrorOf(
+  { zeroAndSpan }: PhaseAnalysis,
+  which: "zero" | "span",
+  { uncertainties, span, reasons }: FigureContext,
+): PhaseRecord["zeroError"] {
+  const name = `${which}Error` as const;
+  const error: LineError | null = orNull(name, isDetermined(zeroAndSpan) ? zeroAndSpan[name] : zeroAndSpan, reasons);
+  if (error === null) return null;
+  const combined = combinedLineUncertainty(error, which, uncertainties, span);
+  return { ...error, combinedStandardUncertainty: orNull(`${name}.combinedStandardUncertainty`, combined, reasons) };
+}

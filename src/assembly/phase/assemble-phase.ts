@@ -1,0 +1,141 @@
+import { analysePhase, type PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
+import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
+import type { AnalysedReading } from "../../analysis/readings/analyse-readings.ts";
+import { greatestDistanceOf, spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import type { Loop } from "../../analysis/readings/loop.ts";
+import { readingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
+import type { Calibration, Reading, Standard } from "../../model/calibration.ts";
+import type { TableRow } from "../../model/calibration-case.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import type { PhaseRecord } from "../../record/record-schema.ts";
+import type { DecimalMark } from "../../units/read-number.ts";
+import { decidePhase, type PhaseVerdict } from "../../verdict/decision/decide-phase.ts";
+import type { DecisionRule } from "../../verdict/decision/decision-rule.ts";
+import { judgePhase } from "../../verdict/decision/judge-phase.ts";
+import { isWorse } from "../../verdict/decision/judge-points.ts";
+import { assembleFigures, orNull, type Reasons } from "./assemble-figures.ts";
+import { assembleLine } from "./assemble-line.ts";
+import { assemblePoints, type DrawnBy } from "./assemble-points.ts";
+import { assembleReading } from "./assemble-reading.ts";
+import { type ReadingResolutions, readingResolutions, stepsOf } from "./typed-resolution.ts";
+
+/** What a phase is judged by: the loop, its rows, the decision rule, how its numbers were typed. */
+export type PhaseContext = {
+  loop: Loop;
+  instrument: Instrument;
+  calibration: Calibration;
+  standards: readonly Standard[];
+  rule: DecisionRule;
+  markOf: (file: string) => DecimalMark;
+  drawnBy?: DrawnBy | undefined;
+};
+
+/**
+ * One phase as the record carries it: readings, figures, judged points, verdicts; a figure that cannot be had is null,
+ * with its reason in `notDetermined`.
+ *
+ * @param rows readings of the phase, in the order of the table
+ * @param context loop, instrument, calibration, standards, decision rule, decimal mark of a file
+ * @returns the phase, numbers at full precision; or the reason why nothing in it can be judged
+ * Source: each figure's own file in `analysis`.
+ * @example assemblePhase([{ file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" },
+ *   row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 } }],
+ *   { loop: { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+ *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" },
+ *   instrument: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
+ *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" },
+ *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
+ *   rule: { name: "simple acceptance", guardFactor: 0 }, markOf: () => "point" }).verdict // "pass"
+ */
+export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<PhaseRecord> {
+  const { loop, rule, drawnBy } = context;
+  const analysis = analysePhase(
+    rows.map(({ row }) => row),
+    loop,
+  );
+  if (!isDetermined(analysis)) return analysis;
+  const typed = readingResolutions(rows, context.instrument, context.markOf);
+  const judged = judgePhase(analysis, { ...context, steps: stepsOf(typed) }, loop, rule);
+  const span = spanOf(loop.characteristics.signal);
+  const uncertainties = readingUncertainties(judged.basis);
+  const decided = decidePhase(
+    analysis.readings,
+    greatestDistanceOf(loop.characteristics.signal),
+    rule.name === "simple acceptance" ? undefined : statementsOf(judged),
+  );
+  const reasons: Reasons = {};
+  return {
+    readings: analysis.readings.map((reading, index) =>
+      assembleReading(reading, rows[index]?.line ?? 0, decided.readingVerdicts[index]),
+    ),
+    judged: analysis.judged,
+    counted: countedOf(analysis),
+    decimals: decimalsOf(typed),
+    ...assembleFigures(analysis, { uncertainties, span, reasons }),
+    points: assemblePoints(judged.points, drawnBy, 0),
+    ...(judged.controllerPoints && { controllerPoints: assemblePoints(judged.controllerPoints, drawnBy, 1) }),
+    worstPoint: worstPointOf(judged),
+    uncertainLine: orNull("uncertainLine", assembleLine(analysis, judged.basis, uncertainties, loop), reasons),
+    ...statementOf(analysis, decided, rows, reasons),
+    notDetermined: reasons,
+  };
+}
+
+function decimalsOf({ reference, signal, counts, value }: ReadingResolutions): PhaseRecord["decimals"] {
+  return {
+    reference: reference.decimals,
+    signal: signal.decimals,
+    counts: counts.decimals,
+    value: value.decimals,
+  };
+}
+
+function worstPointOf({ points, controllerPoints = [] }: ReturnType<typeof judgePhase>): PhaseRecord["worstPoint"] {
+  const all = [
+    ...points.map((judged, index) => ({ of: "sensor" as const, index, judged })),
+    ...controllerPoints.map((judged, index) => ({ of: "controller" as const, index, judged })),
+  ];
+  const [first, ...others] = all;
+  if (first === undefined) return null;
+  const worst = others.reduce((left, right) => (isWorse(right.judged, left.judged) ? right : left), first);
+  return { of: worst.of, index: worst.index };
+}
+
+function statementsOf({ basis, points, controllerPoints }: ReturnType<typeof judgePhase>) {
+  const ofController = controllerPoints ?? (basis.judged === "value" ? points : []);
+  return {
+    sensor: points.map(({ decision }) => decision.statement),
+    controller: ofController.map(({ decision }) => decision.statement),
+  };
+}
+
+function countedOf({ readings, curve, cycles }: PhaseAnalysis): PhaseRecord["counted"] {
+  const leftOut = readings.filter((reading) => reading.leftOut !== undefined).length;
+  return { readings: readings.length, used: readings.length - leftOut, leftOut, points: curve.length, cycles };
+}
+
+function statementOf(
+  analysis: PhaseAnalysis,
+  decided: PhaseVerdict,
+  rows: readonly TableRow<Reading>[],
+  reasons: Reasons,
+): Pick<PhaseRecord, "loopError" | "worst" | "verdicts" | "verdict"> {
+  const greatest = orNull("loopError", analysis.greatestLoopError, reasons);
+  const worst = orNull("worst", decided.worst, reasons);
+  const lineOf = (reading: AnalysedReading) => rows[analysis.readings.indexOf(reading)]?.line ?? 0;
+  return {
+    loopError: greatest?.loopError ? { ...greatest.loopError, row: lineOf(greatest), shares: greatest.shares } : null,
+    worst: worst && {
+      of: worst.of,
+      row: lineOf(worst.reading),
+      errorDistance: worst.errorDistance,
+      errorPercentSpan: worst.errorPercentSpan,
+      partOfTolerance: worst.partOfTolerance,
+    },
+    verdicts: {
+      sensor: orNull("verdicts.sensor", decided.sensor, reasons),
+      controller: orNull("verdicts.controller", decided.controller, reasons),
+    },
+    verdict: orNull("verdict", decided.overall, reasons),
+  };
+}

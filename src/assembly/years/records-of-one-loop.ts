@@ -1,0 +1,60 @@
+import type { DatedRecord } from "../../analysis/years/dated-states.ts";
+import { dayNumber } from "../../analysis/years/day-number.ts";
+import { isSameRange } from "../../record/is-same-range.ts";
+import { isSameSensor } from "../../record/is-same-sensor.ts";
+import type { PhaseSummary, RecordSummary } from "../../record/record-summary-schema.ts";
+
+/** What is known of one filed record of the tag. */
+export type YearRecord = Omit<RecordSummary, "tag" | "sha256" | "nextDue">;
+
+/** The same with its day, for whoever counts days. */
+export type DatedSummary = YearRecord & DatedRecord<PhaseSummary> & { performedOn: string };
+
+/**
+ * Those records of a tag that are of one loop, in the order of time, and which are not.
+ *
+ * A record of another range or unit is another loop, one that read the loop only as far as the sensor tells of another
+ * error than one that read the controller, another serial number without a replacement is another sensor, and one without
+ * a day has no place in time: none is taken, all are told.
+ *
+ * @param all records of one tag, any order; those of one day in the order in which they were made
+ * @returns records by day, all of the range and unit of the last one; the others in words
+ * Source: own choice, `isSameRange`.
+ * @example recordsOfOneLoop([]) // { records: [], leftOut: [] }
+ */
+export function recordsOfOneLoop(all: readonly YearRecord[]): {
+  records: readonly DatedSummary[];
+  leftOut: readonly string[];
+} {
+  const dated = all
+    .flatMap((record) => {
+      const { performedOn } = record;
+      return performedOn === null ? [] : [{ ...record, performedOn, day: dayNumber(performedOn) }];
+    })
+    .sort((one, other) => one.day - other.day);
+  const last = dated.at(-1);
+  const whyOther = (record: DatedSummary) => (last === undefined ? undefined : differenceOf(record, last));
+  const changed = dated.findLastIndex((record, index) => {
+    const before = dated[index - 1];
+    return before !== undefined && !isSameSensor(before, record);
+  });
+  const first = Math.max(dated.findLastIndex((record) => whyOther(record) !== undefined) + 1, changed);
+  return {
+    records: dated.slice(first),
+    leftOut: [
+      ...all
+        .filter(({ performedOn }) => performedOn === null)
+        .map(({ calibration }) => `${calibration}: its day is not stated`),
+      ...dated.slice(0, first).map((record, index) => {
+        const isOfOtherSensor = index < changed && "of another serial number, and no replacement was written down";
+        return `${record.calibration}: ${whyOther(record) ?? (isOfOtherSensor || "from before a record that was left out")}`;
+      }),
+    ],
+  };
+}
+
+function differenceOf(record: YearRecord, last: YearRecord): string | undefined {
+  if (!isSameRange(record, last)) return "of another range or unit";
+  if (record.pointsOf === last.pointsOf) return undefined;
+  return record.pointsOf === "sensor" ? "read at the sensor alone" : "read at the controller, the last one was not";
+}

@@ -1,0 +1,45 @@
+import type { AddCommand } from "../command.ts";
+import { type Console, complainOf } from "../console.ts";
+import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { alignedTable } from "../print-table.ts";
+import { progressOn } from "../progress.ts";
+
+/** The options of `spanwright file`. */
+export type FileOptions = { into: string; signedOnPaper?: string; by?: string; signers?: string };
+
+/** `spanwright file`: pages of issued records into a folder that keeps them, and a row for each. */
+export async function fileCommand(pages: readonly string[], options: FileOptions, console: Console): Promise<0 | 2> {
+  const { fileRecords } = await import("../../jobs/filing/file-records.ts");
+  const { into, signedOnPaper, by, signers } = options;
+  const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), pages, {
+    ...{ into, by, paper: signedOnPaper, signers },
+    onFiled: progressOn(console),
+  });
+  complainOf(problems, console);
+  if (rows.length > 0) {
+    const head = ["tag", "calibration", "revision", "outcome", "page"];
+    const body = rows.map(({ tag, calibration, revision, outcome, path }) => [
+      ...[tag, calibration, String(revision), outcome, path],
+    ]);
+    console.print(alignedTable([head, ...body]));
+  }
+  return problems.hasStop ? 2 : 0;
+}
+
+/** Adds `file` to the program. */
+export const addFileCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("file")
+    .description("put the pages of issued records into a folder that keeps them, and enter each into its ledger")
+    .argument("<pages...>", "pages of records (.html)")
+    .requiredOption("--into <folder>", "the folder that keeps them")
+    .option("--signed-on-paper <where>", "for records signed in ink: where the signed paper lies")
+    .option(
+      "--signers <table>",
+      "table of signers; without it, signers.csv in that folder, or beside the page, or above it",
+    )
+    .option("--by <name>", "who files them; kept in the ledger")
+    .action(async (pages: string[], options: FileOptions) => {
+      settle(await fileCommand(pages, options, console));
+    });
+};

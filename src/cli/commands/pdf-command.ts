@@ -1,0 +1,35 @@
+import { ProblemList } from "../../problems/problem-list.ts";
+import { browserPrint } from "../browser-print.ts";
+import type { AddCommand } from "../command.ts";
+import { type Console, complainOf } from "../console.ts";
+import { findBrowser } from "../find-browser.ts";
+import { nodeDisk } from "../node-disk.ts";
+
+/** The options of `spanwright pdf`. */
+export type PdfOptions = { browser?: string };
+
+/** `spanwright pdf`: a PDF file beside each page, printed by a browser that is installed. */
+export async function pdfCommand(pages: readonly string[], options: PdfOptions, console: Console): Promise<0 | 2> {
+  const problems = new ProblemList();
+  const browser = options.browser ?? (await findBrowser(process.env.PATH ?? ""));
+  if (browser === undefined) problems.add("options/no-browser", { file: "command line" });
+  else {
+    const { printPages } = await import("../../jobs/records/print-pages.ts");
+    const written = await printPages(nodeDisk, pages, browserPrint(browser), problems);
+    if (written.length > 0) console.print(written.join("\n"));
+  }
+  complainOf(problems, console);
+  return problems.hasStop ? 2 : 0;
+}
+
+/** Adds `pdf` to the program. */
+export const addPdfCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("pdf")
+    .description("print pages of records to PDF files beside them, with an installed browser")
+    .argument("<pages...>", "pages of records (.html)")
+    .option("--browser <program>", "the browser to use, where it is not found by itself")
+    .action(async (pages: string[], options: PdfOptions) => {
+      settle(await pdfCommand(pages, options, console));
+    });
+};

@@ -1,0 +1,34 @@
+import type { AddCommand } from "../command.ts";
+import { type Console, complainOf } from "../console.ts";
+import { counted } from "../counted.ts";
+import { nodeDisk } from "../node-disk.ts";
+import { nodeFilingDisk } from "../node-filing-disk.ts";
+
+const soonDays = 30;
+
+/** `spanwright register`: what a filing folder says today, as a page and a table inside it. */
+export async function registerCommand(folder: string, console: Console): Promise<0 | 2> {
+  const { writeRegister } = await import("../../jobs/filing/write-register.ts");
+  const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
+  const { written, problems } = await writeRegister(disks, folder, { today: console.today(), soonDays });
+  complainOf(problems, console);
+  if (written !== undefined) {
+    const { rows, records, openFindings } = written.register;
+    const overdue = rows.filter(({ due }) => due.state === "overdue").length;
+    console.print(
+      `${counted(rows.length, "loop")}, ${counted(records, "record")}; ${overdue} overdue, ${openFindings.length} to be decided\n${written.page}\n${written.table}`,
+    );
+  }
+  return problems.hasStop ? 2 : 0;
+}
+
+/** Adds `register` to the program. */
+export const addRegisterCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("register")
+    .description("write what a filing folder says of every loop, as a page to search and sort, and as a table")
+    .argument("<folder>", "folder into which records are filed")
+    .action(async (folder: string) => {
+      settle(await registerCommand(folder, console));
+    });
+};

@@ -1,0 +1,76 @@
+import { version } from "../../../package.json";
+import type { Reports } from "../../jobs/records/report-calibrations.ts";
+import { summaryRows } from "../../jobs/records/summary-rows.ts";
+import type { AddCommand } from "../command.ts";
+import { type Console, complainOf } from "../console.ts";
+import { counted } from "../counted.ts";
+import { withFirstLook, workbookForms } from "../first-look-options.ts";
+import { nodeDisk } from "../node-disk.ts";
+import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { alignedTable } from "../print-table.ts";
+import { progressOn } from "../progress.ts";
+
+/** The options of `spanwright report` as the command line gives them. */
+export type ReportOptions = {
+  out: string;
+  tag?: string;
+  calibration?: string;
+  range?: string;
+  signal?: string;
+  tolerance?: string;
+  rule?: string;
+  guardFactor?: string;
+  monteCarlo?: string;
+  filed?: string;
+};
+
+/** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
+export async function reportCommand(workbook: string, options: ReportOptions, console: Console): Promise<0 | 2> {
+  const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
+  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed } = options;
+  const reports = await reportCalibrations(nodeDisk, workbook, {
+    out,
+    tag,
+    calibration,
+    today: console.today(),
+    firstLook: { range, signal, tolerance, tag, calibration },
+    decision: { rule, guardFactor, monteCarlo },
+    filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
+    softwareVersion: version,
+    onWritten: progressOn(console),
+  });
+  complainOf(reports.reading.problems, console);
+  if (reports.written.length > 0) console.print(alignedTable(summaryRows(reports.written)));
+  sayWhatIsMissing(reports, console);
+  return reports.reading.problems.hasStop ? 2 : 0;
+}
+
+function sayWhatIsMissing({ written, reading }: Reports, console: Console): void {
+  if (!reading.problems.hasStop) return;
+  console.complain(
+    written.length === 0
+      ? "nothing was written; mend what is wrong and run again"
+      : `${counted(written.length, "record")} ${written.length === 1 ? "was" : "were"} written; those that a problem touches were not`,
+  );
+}
+
+/** Adds `report` to the program. */
+export const addReportCommand: AddCommand = (program, console, settle) => {
+  const report = program
+    .command("report")
+    .description("make the record of each calibration in a workbook")
+    .argument("<workbook>", workbookForms)
+    .option("--out <folder>", "folder for the records", "reports")
+    .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
+    .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
+    .option(
+      "--rule <name>",
+      "decision rule for this run: simple acceptance, guard band, four words, managed guard band",
+    )
+    .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
+    .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
+    .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
+  withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
+    settle(await reportCommand(workbook, options, console));
+  });
+};

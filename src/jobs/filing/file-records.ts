@@ -1,0 +1,150 @@
+import { CannotFile } from "../../filing/cannot-file.ts";
+import { type FiledWith, filePage } from "../../filing/file-page.ts";
+import type { FilingDisk } from "../../filing/filing-disk.ts";
+import { type FilingFolder, filingFolder } from "../../filing/filing-folder.ts";
+import type { Signer } from "../../model/signer.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import { checkSeal } from "../../proof/check-seal.ts";
+import { checkSignatures } from "../../proof/check-signatures.ts";
+import { signingState } from "../../proof/signing-state.ts";
+import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import { findSigners } from "../signing/find-signers.ts";
+
+export type { FilingDisk } from "../../filing/filing-disk.ts";
+
+export type FilingOptions = FiledWith & {
+  into: string;
+  /** Path of the table of signers, where it lies neither in the folder nor beside the page or in the folder above. */
+  signers?: string | undefined;
+  /** Called after each page, for whoever shows progress. */
+  onFiled?: (done: number, all: number) => void;
+};
+
+/** A row a page: what happened to it, and where it lies now. */
+export type FiledRow = {
+  tag: string;
+  calibration: string;
+  revision: number;
+  outcome: "filed" | "filed already" | "put back";
+  path: string;
+};
+
+export type Filing = { rows: readonly FiledRow[]; problems: ProblemList };
+
+type Page = { path: string; bytes: Uint8Array; record: SealedRecord };
+
+/** Files pages of issued records into a folder; first revisions first, for a later one rests on the one before it. */
+export async function fileRecords(disk: FilingDisk, pages: readonly string[], options: FilingOptions): Promise<Filing> {
+  const problems = new ProblemList();
+  const { paper, by, into } = options;
+  for (const [option, text] of [["--signed-on-paper", paper] as const, ["--by", by] as const]) {
+    if (text?.trim() === "") problems.add("filing/words-missing", commandLine, wordsAfter(option));
+  }
+  if (problems.hasStop) return { rows: [], problems };
+  const signers = await signersOf(disk, options, problems);
+  if (problems.hasStop) return { rows: [], problems };
+  const folder = filingFolder(disk, into);
+  const rows: FiledRow[] = [];
+  const later: { path: string; revision: number }[] = [];
+  const file = async (page: Page) => {
+    const row = await fileOne(folder, page, options, problems);
+    if (row !== undefined) rows.push(row);
+    options.onFiled?.(rows.length + problems.all.length, pages.length);
+  };
+  for (const path of pages) {
+    const page = await readPage({ disk, signers }, path, options, problems);
+    if (page === undefined) continue;
+    if (page.record.revision === 1) await file(page);
+    else later.push({ path, revision: page.record.revision });
+  }
+  for (const { path } of later.toSorted((one, other) => one.revision - other.revision)) {
+    const page = await readPage({ disk, signers }, path, options, problems);
+    if (page !== undefined) await file(page);
+  }
+  return { rows, problems };
+}
+
+const commandLine = { file: "command line" };
+
+function wordsAfter(option: string) {
+  const accepted = option === "--by" ? "a name" : "where the signed paper lies";
+  return { values: { option, accepted } };
+}
+
+/** The table that was given, or that of the folder into which the pages go; nothing where the page's own is to be asked. */
+async function signersOf(
+  disk: FilingDisk,
+  { into, signers }: FilingOptions,
+  problems: ProblemList,
+): Promise<readonly Signer[] | undefined> {
+  const isMissing = signers === undefined ? new ProblemList() : problems;
+  return (await findSigners(plainDisk(disk), into, signers ?? `${into}/signers.csv`, isMissing))?.signers;
+}
+
+function plainDisk(disk: FilingDisk): Parameters<typeof findSigners>[0] {
+  return {
+    read: async (path) => {
+      const bytes = await disk.read(path);
+      return bytes === undefined ? undefined : { isFolder: false, files: [{ name: path, bytes }] };
+    },
+  };
+}
+
+/** What is wrong with the signatures, where there is a table to check them by. */
+async function signatureDoubt(
+  { disk, signers }: Known,
+  path: string,
+  record: SealedRecord,
+): Promise<string | undefined> {
+  if (record.signOff.signatures.length === 0) return undefined;
+  const table = signers ?? (await findSigners(plainDisk(disk), path, undefined, new ProblemList()))?.signers;
+  return table === undefined ? undefined : checkSignatures(record, table, disk.now())[0]?.says;
+}
+
+type Known = { disk: FilingDisk; signers: readonly Signer[] | undefined };
+
+async function readPage(
+  known: Known,
+  path: string,
+  { paper }: FilingOptions,
+  problems: ProblemList,
+): Promise<Page | undefined> {
+  const place = { file: path };
+  const bytes = await known.disk.read(path);
+  if (bytes === undefined) return void problems.add("options/no-such-record", place);
+  const text = new TextDecoder().decode(bytes);
+  if (text.trimStart().startsWith("{")) return void problems.add("filing/data-alone", place);
+  const found = readSealedRecord(text, path);
+  if ("doubts" in found) {
+    const says = found.doubts.map((doubt) => doubt.says).join("; ");
+    return void problems.add("filing/no-record", place, { values: { says } });
+  }
+  const { record } = found;
+  if (checkSeal(record).length > 0) return void problems.add("filing/seal-broken", place);
+  const { isIssued, missing } = signingState(record);
+  if (!isIssued && paper === undefined) {
+    const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };
+    return void problems.add("filing/not-issued", place, { values });
+  }
+  const says = await signatureDoubt(known, path, record);
+  if (says !== undefined) return void problems.add("filing/signature-doubtful", place, { values: { says } });
+  return { path, bytes, record };
+}
+
+async function fileOne(
+  folder: FilingFolder,
+  page: Page,
+  { by, paper }: FilingOptions,
+  problems: ProblemList,
+): Promise<FiledRow | undefined> {
+  try {
+    const { outcome, line } = await filePage(folder, page, { by, paper });
+    const { tag, calibration, revision, path } = line;
+    return { tag, calibration, revision, outcome, path: `${folder.path}/${path}` };
+  } catch (fault) {
+    if (fault instanceof CannotFile) problems.add(fault.code, { file: page.path }, { values: fault.values });
+    else throw fault;
+    return undefined;
+  }
+}

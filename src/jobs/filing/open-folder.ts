@@ -1,0 +1,21 @@
+import type { FilingDisk } from "../../filing/filing-disk.ts";
+import { isFilingFolder } from "../../filing/is-filing-folder.ts";
+import { ledgerName } from "../../filing/ledger.ts";
+import { type FilingIndex, readIndex } from "../../filing/read-index.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+
+/** What lies in a filing folder, in short; nothing, and a problem, where there is no such folder. */
+export async function openFolder(
+  disk: FilingDisk,
+  folder: string,
+  problems: ProblemList,
+): Promise<FilingIndex | undefined> {
+  if (!(await isFilingFolder(disk, folder))) {
+    problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
+    return undefined;
+  }
+  const index = await readIndex(disk, folder);
+  for (const { place, says } of index.doubts)
+    problems.add("options/filed-page", { file: `${folder}/${place}` }, { values: { says } });
+  return index;
+}

@@ -1,0 +1,80 @@
+import { historyChart } from "../../charts/history-chart.ts";
+import type { FilingDisk } from "../../filing/filing-disk.ts";
+import type { IndexEntry } from "../../filing/index-entry.ts";
+import { currentRecordsByTag } from "../../filing/latest-records.ts";
+import { readFiledRecord } from "../../filing/read-filed-record.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import { renderHistory, type TagHistory } from "../../report/history-page.tsx";
+import type { Disk } from "../disk.ts";
+import { readIntervalSettings, type SettingOptions } from "../workbook/interval-settings-options.ts";
+import { historyOf } from "./history-of.ts";
+import { openFolder } from "./open-folder.ts";
+import { writeDerived } from "./write-derived.ts";
+
+/** The tag, the page to write if any, and settings of the proposals as they were typed. */
+export type HistoryOptions = {
+  tag: string;
+  out?: string | undefined;
+  settings?: SettingOptions | undefined;
+  /** From the page that is written to one of the folder, whose path inside it is given. */
+  linkTo?: ((path: string) => string) | undefined;
+};
+
+type Disks = { filing: FilingDisk; plain: Pick<Disk, "read" | "writeTogether"> };
+
+/** The history of a tag from its filed pages, and a page of it where one is asked for. */
+export async function writeHistory(
+  disks: Disks,
+  folder: string,
+  { tag, out, settings: typed = {}, linkTo }: HistoryOptions,
+): Promise<{ history: TagHistory | undefined; problems: ProblemList }> {
+  const problems = new ProblemList();
+  const settings = readIntervalSettings(typed, problems);
+  const index = settings === undefined ? undefined : await openFolder(disks.filing, folder, problems);
+  if (settings === undefined || index === undefined) return { history: undefined, problems };
+  const byTag = currentRecordsByTag(index.entries);
+  const entries = byTag.get(tag);
+  if (entries === undefined) {
+    const values = { choices: someOf([...byTag.keys()].sort()) };
+    problems.add("options/tag-not-filed", { file: "command line" }, { read: tag, values });
+    return { history: undefined, problems };
+  }
+  const records = await readPages(disks.filing, folder, entries, problems);
+  const history = historyOf(records, settings);
+  if (history === undefined) problems.add("options/no-history", { file: folder }, { read: tag });
+  else if (out !== undefined)
+    await writePage(disks.plain, out, { ...history, links: linksOf(entries, linkTo) }, problems);
+  return { history, problems };
+}
+
+function linksOf(entries: readonly IndexEntry[], linkTo: HistoryOptions["linkTo"]): TagHistory["links"] {
+  return linkTo && Object.fromEntries(entries.map(({ summary, path }) => [summary.calibration, linkTo(path)]));
+}
+
+const mostChoices = 20;
+
+function someOf(tags: readonly string[]): string {
+  return tags.length > mostChoices ? `${tags.slice(0, mostChoices).join(", ")}, …` : tags.join(", ");
+}
+
+/** A page that cannot be read is told, and the others go on. */
+async function readPages(
+  disk: Pick<FilingDisk, "read">,
+  folder: string,
+  entries: readonly IndexEntry[],
+  problems: ProblemList,
+): Promise<readonly SealedRecord[]> {
+  const records: SealedRecord[] = [];
+  for (const entry of entries) {
+    const found = await readFiledRecord(disk, folder, entry);
+    if ("record" in found) records.push(found.record);
+    else problems.add("options/filed-page", { file: `${folder}/${entry.path}` }, { values: found });
+  }
+  return records;
+}
+
+async function writePage(disk: Disks["plain"], out: string, history: TagHistory, problems: ProblemList): Promise<void> {
+  const drawings = { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
+  await writeDerived(disk, out, renderHistory(history, drawings), problems);
+}

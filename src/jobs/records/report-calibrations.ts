@@ -1,0 +1,89 @@
+import { assembleRecord } from "../../assembly/assemble-record.ts";
+import { sealRecord } from "../../proof/seal-record.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import type { CalibrationCase } from "../../workbook/calibration-case.ts";
+import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
+import type { Disk } from "../disk.ts";
+import { type FiledFolder, filedBefore } from "../filing/filed-before.ts";
+import { type DecisionOptions, readDecision } from "../workbook/decision-options.ts";
+import { type ReadingOptions, readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
+import { recordPlace, writeDraft } from "./write-record.ts";
+
+export type ReportOptions = ReadingOptions & {
+  out: string;
+  tag?: string | undefined;
+  calibration?: string | undefined;
+  softwareVersion: string;
+  /** Decision rule, guard factor and draws as they were typed; what they lack comes from the workbook. */
+  decision?: DecisionOptions | undefined;
+  /** Folder of filed records whose earlier ones each record takes as its history. */
+  filed?: FiledFolder | undefined;
+  /** Called after each calibration, for whoever shows progress. */
+  onWritten?: (done: number, all: number) => void;
+};
+
+/** A record that was written, and where its page is. */
+export type WrittenRecord = { record: SealedRecord; page: string };
+
+export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookReading };
+
+/** Makes the record and the page of each calibration that is asked for and that no problem stops. */
+export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
+  const reading = await readWorkbook(disk, workbook, options);
+  const decision = readDecision(options.decision ?? {}, reading.problems);
+  const before = options.filed && (await filedBefore(options.filed, reading.problems));
+  if (decision === undefined || (options.filed && !before)) return { written: [], reading };
+  const chosen = chosenCases(reading, options);
+  const written: WrittenRecord[] = [];
+  let done = 0;
+  for (const calibrationCase of chosen) {
+    const record = sealRecord(
+      assembleRecord(calibrationCase, {
+        softwareVersion: options.softwareVersion,
+        digests: reading.digests,
+        warnings: calibrationCase.warnings,
+        ...decision,
+        ...(await before?.(calibrationCase.calibration.row)),
+      }),
+    );
+    const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
+    if (page !== undefined) written.push({ record, page });
+    done += 1;
+    options.onWritten?.(done, chosen.length);
+  }
+  return { written, reading };
+}
+
+/** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
+function chosenCases(reading: WorkbookReading, asked: Asked): readonly CalibrationCase[] {
+  noteUnknownNames(reading, asked);
+  return reading.cases.filter(({ calibration: { row } }) => isAsked(row, asked));
+}
+
+type Asked = Pick<ReportOptions, "tag" | "calibration">;
+
+function isAsked(named: NamedCalibration, { tag, calibration }: Asked): boolean {
+  return (tag === undefined || named.tag === tag) && (calibration === undefined || named.calibration === calibration);
+}
+
+/** Told whatever else is wrong; of a workbook that names no calibration at all nothing can be said. */
+function noteUnknownNames({ named, problems }: WorkbookReading, { tag, calibration }: Asked): void {
+  if (named.length === 0) return;
+  const place = { file: "command line" };
+  const isTagKnown = tag === undefined || named.some((one) => one.tag === tag);
+  const isCalibrationKnown = calibration === undefined || named.some((one) => one.calibration === calibration);
+  if (!isTagKnown) {
+    problems.add("options/tag-unknown", place, { read: tag, values: { choices: choicesOf(named, "tag") } });
+  }
+  if (!isCalibrationKnown) {
+    const choices = choicesOf(named, "calibration");
+    problems.add("options/calibration-unknown", place, { read: calibration, values: { choices } });
+  }
+  if (isTagKnown && isCalibrationKnown && !named.some((one) => isAsked(one, { tag, calibration }))) {
+    problems.add("options/calibration-of-another-tag", place, { read: calibration, values: { tag: tag ?? "" } });
+  }
+}
+
+function choicesOf(named: readonly NamedCalibration[], which: keyof NamedCalibration): string {
+  return [...new Set(named.map((one) => one[which]))].filter((name) => name !== "").join(", ");
+}

@@ -1,0 +1,68 @@
+import { safeFileName } from "../../filing/safe-file-name.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import { renderPage } from "../../report/page.tsx";
+import type { Disk, NewFile } from "../disk.ts";
+import { writeOrTell } from "../write-or-tell.ts";
+import { drawPictures } from "./draw-pictures.ts";
+
+/** Where a record of its own lies below a folder, without the ending. */
+export function recordPlace(out: string, { instrument, calibration }: SealedRecord): string {
+  return `${out}/${safeFileName(instrument.tag)}/${safeFileName(calibration.calibration)}`;
+}
+
+/** The two files of a record, page first, byte for byte: nothing but the record goes into them. */
+export async function recordFiles(record: SealedRecord, place: string): Promise<readonly NewFile[]> {
+  return [
+    { path: `${place}.html`, text: await recordPage(record) },
+    { path: `${place}.json`, text: recordJson(record) },
+  ];
+}
+
+/** The page of a record. */
+export async function recordPage(record: SealedRecord): Promise<string> {
+  return renderPage(record, await drawPictures(record));
+}
+
+/** The JSON of a record, for machines. */
+export function recordJson(record: SealedRecord): string {
+  return `${JSON.stringify(record, null, 2)}\n`;
+}
+
+/** Writes both files of a record, or none; gives the path of the page, or nothing and a problem. */
+export async function writeRecord(
+  disk: Pick<Disk, "writeTogether">,
+  record: SealedRecord,
+  place: string,
+  problems: ProblemList,
+): Promise<string | undefined> {
+  const page = `${place}.html`;
+  const files = await recordFiles(record, place);
+  return (await writeOrTell(() => disk.writeTogether(files), page, problems)) ? page : undefined;
+}
+
+/** The same of a record that nobody has signed: nothing, and a problem, where a signed one lies there. */
+export async function writeDraft(
+  disk: Pick<Disk, "read" | "writeTogether">,
+  record: SealedRecord,
+  place: string,
+  problems: ProblemList,
+): Promise<string | undefined> {
+  if (!(await isSignedThere(disk, place))) return writeRecord(disk, record, place, problems);
+  problems.add("signing/would-overwrite", { file: `${place}.html` });
+  return undefined;
+}
+
+/** A list of signatures that is not empty; in a text that a table gave, the quotation marks are escaped. */
+const someSignature = /"signatures"\s*:\s*\[\s*[^\s\]]/u;
+
+/** Whether a signed record lies there, also one that cannot be read any more; then nothing may be written over it. */
+export async function isSignedThere(disk: Pick<Disk, "read">, place: string): Promise<boolean> {
+  for (const ending of ["html", "json"]) {
+    const found = await disk.read(`${place}.${ending}`);
+    for (const { bytes } of found?.isFolder === false ? found.files : []) {
+      if (someSignature.test(new TextDecoder().decode(bytes))) return true;
+    }
+  }
+  return false;
+}

@@ -1,0 +1,136 @@
+import { type SignatureMeaning, type Signer, signatureMeanings } from "../../model/signer.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import { checkSeal } from "../../proof/check-seal.ts";
+import { checkSignatures } from "../../proof/check-signatures.ts";
+import { signRecord } from "../../proof/sign-record.ts";
+import type { SigningKey } from "../../proof/signing-key.ts";
+import { refusalsOf, signerOf } from "../../proof/signing-refusals.ts";
+import { signingState } from "../../proof/signing-state.ts";
+import type { Doubt } from "../../record/doubt.ts";
+import type { SealedRecord } from "../../record/record-schema.ts";
+import type { Disk } from "../disk.ts";
+import { type RecordFile, readRecordFiles } from "../records/read-record-files.ts";
+import { recordFiles, writeRecord } from "../records/write-record.ts";
+import { findSigners } from "./find-signers.ts";
+import { type AskPassphrase, openKey } from "./open-key.ts";
+import { figureDoubts } from "./verify-record.ts";
+
+export type SignOptions = {
+  /** What the signature means, as it was typed. */
+  as: string;
+  /** Path of the key file, and of the table of signers where it does not lie beside the record or above it. */
+  key: string;
+  signers?: string | undefined;
+  /** Date and time with offset. */
+  now: string;
+  ask: AskPassphrase;
+  /** What else keeps a record from being whole; left out, its figures are made once more from its rows. */
+  doubtsOf?: (record: SealedRecord) => readonly Doubt[];
+};
+
+/** A record that was signed, by whom, and where its page is. */
+export type SignedRecord = { record: SealedRecord; page: string; signedBy: string; signedAs: SignatureMeaning };
+
+type Signing = {
+  key: SigningKey;
+  meaning: SignatureMeaning;
+  options: SignOptions;
+  problems: ProblemList;
+  signersOf: (record: string) => Promise<readonly Signer[] | undefined>;
+};
+
+const ending = /\.(?:html|json)$/u;
+
+/** Signs records that are whole, each on its own; page and JSON are written together again. */
+export async function signRecords(
+  disk: Disk,
+  paths: readonly string[],
+  options: SignOptions,
+): Promise<{ signed: readonly SignedRecord[]; problems: ProblemList }> {
+  const problems = new ProblemList();
+  const meaning = signatureMeanings.find((one) => one === options.as);
+  if (meaning === undefined) {
+    const values = { option: "--as", accepted: signatureMeanings.join(", ") };
+    problems.add("options/not-understood", { file: "command line" }, { read: options.as, values });
+    return { signed: [], problems };
+  }
+  const files = await readRecordFiles(disk, onePathEach(paths), problems);
+  const key = files.length === 0 ? undefined : await openKey(disk, options.key, options.ask, problems);
+  if (key === undefined) return { signed: [], problems };
+  const signing = { key, meaning, options, problems, signersOf: signersReader(disk, options.signers, problems) };
+  const signed: SignedRecord[] = [];
+  for (const file of files) {
+    const one = await signOne(disk, file, signing);
+    if (one !== undefined) signed.push(one);
+  }
+  return { signed, problems };
+}
+
+/** Page and JSON of one record are one record. */
+function onePathEach(paths: readonly string[]): readonly string[] {
+  return [...new Map(paths.toReversed().map((path) => [path.replace(ending, ""), path])).values()].toReversed();
+}
+
+/** Reads each table of signers once; by one in which something is wrong, nobody signs until it is mended. */
+function signersReader(disk: Disk, given: string | undefined, problems: ProblemList): Signing["signersOf"] {
+  const byFolder = new Map<string, readonly Signer[] | undefined>();
+  return async (record) => {
+    const folder = given ?? record.replace(/[^\\/]*$/u, "");
+    if (!byFolder.has(folder)) {
+      const before = problems.all.length;
+      const table = await findSigners(disk, record, given, problems);
+      const isSound = problems.all.slice(before).every(({ severity }) => severity !== "stop");
+      byFolder.set(folder, isSound ? table?.signers : undefined);
+    }
+    return byFolder.get(folder);
+  };
+}
+
+async function signOne(disk: Disk, file: RecordFile, signing: Signing): Promise<SignedRecord | undefined> {
+  const { key, meaning, options, problems } = signing;
+  const { record, path } = file;
+  if (!ending.test(path)) problems.add("options/not-a-record", { file: path });
+  const signers = ending.test(path) ? await signing.signersOf(path) : undefined;
+  if (signers === undefined) return undefined;
+  const doubts = await doubtsBefore(disk, file, signers, options);
+  for (const { says } of doubts) problems.add("signing/record-doubtful", { file: path }, { values: { says } });
+  if (doubts.length > 0) return undefined;
+  const { now: signedAt } = options;
+  const found = signerOf(signers, key.keyId, signedAt);
+  const refusals =
+    "code" in found
+      ? [found]
+      : refusalsOf(record, signingState(record).given, { keyId: key.keyId, meaning, signedAt }, found.signer);
+  for (const { code, values } of refusals) problems.add(code, { file: path }, { values });
+  if ("code" in found || refusals.length > 0) return undefined;
+  const { name, role } = found.signer;
+  const next = signRecord(record, key, { name, role, meaning, signedAt });
+  const page = await writeRecord(disk, next, path.replace(ending, ""), problems);
+  return page === undefined ? undefined : { record: next, page, signedBy: name, signedAs: meaning };
+}
+
+/** Nobody signs what is not whole: seal, earlier signatures, both files as the record gives them, and the figures. */
+async function doubtsBefore(
+  disk: Pick<Disk, "read">,
+  { record, path }: RecordFile,
+  signers: readonly Signer[],
+  { doubtsOf = figureDoubts }: SignOptions,
+): Promise<readonly Doubt[]> {
+  const seal = checkSeal(record);
+  if (seal.length > 0) return seal;
+  const signatures = checkSignatures(record, signers);
+  if (signatures.length > 0) return signatures;
+  return [...(await otherFiles(disk, record, path.replace(ending, ""))), ...doubtsOf(record)];
+}
+
+/** What was signed has to be what was read on the page. */
+async function otherFiles(disk: Pick<Disk, "read">, record: SealedRecord, place: string): Promise<readonly Doubt[]> {
+  const doubts: Doubt[] = [];
+  for (const { path, text } of await recordFiles(record, place)) {
+    const [file] = (await disk.read(path))?.files ?? [];
+    if (file === undefined || new TextDecoder("utf-8", { ignoreBOM: true }).decode(file.bytes) === text) continue;
+    const says = `${path} is not what this record gives: it was changed, or written by another version than ${record.software.version}`;
+    doubts.push({ about: "page", place: path, says });
+  }
+  return doubts;
+}

@@ -1,0 +1,155 @@
+import { signalUnits } from "../../model/instrument.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
+import type { RawTable } from "../../workbook/files/raw-table.ts";
+
+/** What a lone table of readings needs to be looked at: the same as an instrument's row, as options. */
+export type FirstLook = {
+  range?: string | undefined;
+  signal?: string | undefined;
+  tolerance?: string | undefined;
+  tag?: string | undefined;
+  calibration?: string | undefined;
+};
+
+/** The file that the rows made from options are said to come from. */
+export const commandLine = "command line";
+
+type Cells = Record<string, string>;
+
+/**
+ * Makes a whole workbook of a lone table of readings: an instrument and its calibrations from the options, and in the
+ * readings the columns calibration and phase where the table does without them.
+ */
+export function firstLookTables(
+  readings: RawTable,
+  nameOfFile: string,
+  options: FirstLook,
+  problems: ProblemList,
+): readonly RawTable[] {
+  const tag = options.tag ?? nameOfFile;
+  const instrument = { tag, ...instrumentCells(options, problems) };
+  const completed = withColumn(
+    withColumn(readings, "phase", "as_found"),
+    "calibration",
+    options.calibration ?? nameOfFile,
+  );
+  const column = columnIndex(completed, "calibration");
+  const named = completed.rows.map(({ cells }) => cells[column]?.trim() ?? "").filter((cell) => cell !== "");
+  return [
+    tableOf("instruments", [instrument]),
+    tableOf(
+      "calibrations",
+      [...new Set(named)].map((calibration) => ({ calibration, tag })),
+    ),
+    completed,
+  ];
+}
+
+/** The options as text, in the place of the bytes of a file. */
+export function optionsText(options: FirstLook): string {
+  return Object.entries(options)
+    .filter(([, value]) => value !== undefined)
+    .map(([name, value]) => `--${name} ${value}`)
+    .join("\n");
+}
+
+const optionForms = {
+  range: "--range with two distances and a unit, such as 200:2000mm",
+  signal: "--signal with two signals and a unit, such as 4:20mA, 20:4mA or 0:10V",
+  tolerance:
+    "--tolerance with a number and what it is a part of, such as 0.5%span, 0.1%reading, 2mm or 0.1%span+0.1%reading",
+} as const;
+
+function instrumentCells(options: FirstLook, problems: ProblemList): Cells {
+  const range = pairOf("range", options.range, problems);
+  const signal = pairOf("signal", options.signal, problems);
+  return {
+    ...(range && { range_lower: range.first, range_upper: range.second, distance_unit: range.unit }),
+    ...(signal && { signal_lower: signal.first, signal_upper: signal.second, signal_unit: signal.unit }),
+    ...toleranceCells(options.tolerance, problems),
+  };
+}
+
+const pair = /^([+-]?[\d.]+(?:e[+-]?\d+)?):([+-]?[\d.]+(?:e[+-]?\d+)?)\s*(\S+)$/iu;
+
+function pairOf(option: "range" | "signal", written: string | undefined, problems: ProblemList) {
+  if (written === undefined) return missing(option, problems);
+  const [, first, second, unitWord = ""] = pair.exec(written.trim()) ?? [];
+  const unit = unitOf(unitWord);
+  if (first === undefined || second === undefined || !isUnitFor(option, unit))
+    return notUnderstood(option, written, problems);
+  return { first, second, unit };
+}
+
+function isUnitFor(option: "range" | "signal", unit: UnitSymbol | undefined): unit is UnitSymbol {
+  if (unit === undefined) return false;
+  return option === "range"
+    ? unitTable[unit].kind === "distance"
+    : signalUnits.some((signalUnit) => signalUnit === unit);
+}
+
+const term = /^([\d.]+)\s*(\S+)$/u;
+const shares: Readonly<Record<string, string>> = { "%span": "percent of span", "%reading": "percent of reading" };
+
+function toleranceCells(written: string | undefined, problems: ProblemList): Cells {
+  if (written === undefined) return missing("tolerance", problems) ?? {};
+  const terms = written.split("+").map((part) => termOf(part.trim()));
+  const [first, second] = terms;
+  if (terms.length > 2 || first === undefined || terms.includes(undefined)) {
+    return notUnderstood("tolerance", written, problems) ?? {};
+  }
+  return {
+    tolerance: first.amount,
+    tolerance_basis: first.basis,
+    ...(second && { second_tolerance: second.amount, second_tolerance_basis: second.basis }),
+  };
+}
+
+function termOf(part: string): { amount: string; basis: string } | undefined {
+  const [, digits, word = ""] = term.exec(part) ?? [];
+  if (digits === undefined) return undefined;
+  const share = shares[word.toLowerCase()];
+  if (share !== undefined) return { amount: digits, basis: share };
+  const unit = unitOf(word);
+  if (unit === undefined) return undefined;
+  const { kind } = unitTable[unit];
+  if (kind === "distance") return { amount: `${digits} ${unit}`, basis: "distance" };
+  return kind === "current" || kind === "voltage" ? { amount: `${digits} ${unit}`, basis: "signal" } : undefined;
+}
+
+function missing(option: keyof typeof optionForms, problems: ProblemList): undefined {
+  const accepted = optionForms[option];
+  problems.add("options/readings-alone", { file: commandLine }, { values: { option: `--${option}`, accepted } });
+}
+
+function notUnderstood(option: keyof typeof optionForms, read: string, problems: ProblemList): undefined {
+  const accepted = optionForms[option];
+  problems.add("options/not-understood", { file: commandLine }, { read, values: { option: `--${option}`, accepted } });
+}
+
+function tableOf(table: "instruments" | "calibrations", rows: readonly Cells[]): RawTable {
+  const header = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  return {
+    table,
+    file: commandLine,
+    header,
+    headerLine: 1,
+    rows: rows.map((row) => ({ line: 1, cells: header.map((name) => row[name] ?? "") })),
+    decimalMark: "point",
+    description: { name: commandLine, encoding: "utf-8", delimiter: null, decimalMark: "point" },
+  };
+}
+
+function withColumn(table: RawTable, name: string, value: string): RawTable {
+  if (columnIndex(table, name) !== -1) return table;
+  return {
+    ...table,
+    header: [name, ...table.header],
+    rows: table.rows.map(({ line, cells }) => ({ line, cells: [value, ...cells] })),
+  };
+}
+
+function columnIndex({ header }: RawTable, name: string): number {
+  return header.findIndex((cell) => cell.trim().toLowerCase() === name);
+}

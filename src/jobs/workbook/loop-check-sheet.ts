@@ -1,0 +1,97 @@
+import type { Instrument, Output } from "../../model/instrument.ts";
+import { tableColumns } from "../../model/tables.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import { limitWords } from "../../verdict/loop-check/limit-words.ts";
+import { type ApplicableItem, applicableItems } from "../../verdict/loop-check/loop-items.ts";
+import { loopLimits } from "../../verdict/loop-check/loop-limits.ts";
+import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
+import type { RawTable } from "../../workbook/files/raw-table.ts";
+import { writeDelimited } from "../../workbook/files/write-delimited.ts";
+import { namedCalibrations } from "../../workbook/named-calibrations.ts";
+import { mayHoldTable, readTables } from "../../workbook/read-tables.ts";
+import type { Disk } from "../disk.ts";
+
+export type LoopCheckSheetOptions = { today: string; tag?: string | undefined; asGuide: boolean };
+
+/** One check to be made: of a tag, under a calibration where the workbook names one. */
+type PlannedCheck = { calibration: string; instrument: Instrument; outputs: readonly Output[] };
+
+/**
+ * The items of a loop check for the tags of a workbook, to be filled in: as rows of the table loop_checks, result left
+ * empty, or as a guide that says what to do, what to write down and what is accepted. The readings need not be there yet.
+ */
+export async function loopCheckSheet(
+  disk: Disk,
+  path: string,
+  { today, tag, asGuide }: LoopCheckSheetOptions,
+): Promise<{ text: string; problems: ProblemList }> {
+  const problems = new ProblemList();
+  const found = await disk.read(path, mayHoldTable);
+  if (found === undefined) problems.add("options/not-found", { file: path });
+  const all = new ProblemList();
+  const tables = await readTables(found?.files ?? [], all);
+  const workbook = buildWorkbook(tables, { today }, all);
+  const files = ["instruments", "outputs"].flatMap((name) => tables.find(({ table }) => table === name)?.file ?? []);
+  for (const { code, severity, place, read, values } of all.all) {
+    const isOfTags = files.includes(place.file) || (code === "tables/missing" && values.table === "instruments");
+    if (severity === "stop" && isOfTags && found !== undefined) problems.add(code, place, { read, values });
+  }
+  const planned = plannedChecks(workbook, tables).filter(
+    ({ instrument }) => tag === undefined || instrument.tag === tag,
+  );
+  if (planned.length === 0 && tag !== undefined && !problems.hasStop) {
+    const choices = workbook.instruments.map(({ row }) => row.tag).join(", ");
+    problems.add("options/loop-unknown", { file: "command line" }, { read: tag, values: { choices } });
+  }
+  return { text: asGuide ? guide(planned) : rows(planned), problems };
+}
+
+/** A calibration that has no readings yet is not among the workbook's, so that its name is taken from its row. */
+function plannedChecks({ instruments, outputs }: Workbook, tables: readonly RawTable[]): readonly PlannedCheck[] {
+  const named = namedCalibrations(tables);
+  return instruments.flatMap(({ row: instrument }) => {
+    const own = outputs.map(({ row }) => row).filter(({ tag }) => tag === instrument.tag);
+    const calibrations = named.filter(({ tag }) => tag === instrument.tag).map(({ calibration }) => calibration);
+    return (calibrations.length === 0 ? [""] : calibrations).map((calibration) => ({
+      calibration,
+      instrument,
+      outputs: own,
+    }));
+  });
+}
+
+function rows(planned: readonly PlannedCheck[]): string {
+  const columns = tableColumns("loop_checks").map(({ name }) => name);
+  const lines = planned.flatMap(({ calibration, instrument, outputs }) =>
+    applicableItems(instrument, outputs).map(({ key, unit = "" }) => {
+      const cells: Readonly<Record<string, string>> = { calibration, item: key, unit };
+      return columns.map((name) => cells[name] ?? "");
+    }),
+  );
+  return writeDelimited([columns, ...lines], "\n").trimEnd();
+}
+
+function guide(planned: readonly PlannedCheck[]): string {
+  return planned
+    .map(({ calibration, instrument, outputs }) => {
+      const limits = loopLimits({ instrument, calibration: { calibration, tag: instrument.tag }, outputs });
+      const title = calibration === "" ? instrument.tag : `${instrument.tag}, calibration ${calibration}`;
+      const items = applicableItems(instrument, outputs).map((item) => guideLines(item, limits.get(item.key)));
+      return [title, ...items].join("\n\n");
+    })
+    .join("\n\n\n");
+}
+
+function guideLines(
+  { number, key, look, record, accepted, unit }: ApplicableItem,
+  limit: { low?: number | undefined; high?: number | undefined } | undefined,
+): string {
+  const { low = null, high = null } = limit ?? {};
+  const here = low === null && high === null ? "" : ` Here: ${limitWords({ low, high }, unit ?? null)}.`;
+  return [
+    `${String(number).padStart(2)}  ${key}${unit === undefined ? "" : ` [${unit}]`}`,
+    `    do      ${look}`,
+    `    write   ${record}`,
+    `    accept  ${accepted}.${here}`,
+  ].join("\n");
+}

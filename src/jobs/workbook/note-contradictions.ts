@@ -1,0 +1,26 @@
+import type { ProblemList } from "../../problems/problem-list.ts";
+import { judgeLoopChecks } from "../../verdict/loop-check/judge-loop-checks.ts";
+import type { CalibrationCase } from "../../workbook/calibration-case.ts";
+
+/** Notes each row of a loop check that says pass while its number, or another table, says otherwise. */
+export function noteContradictions(cases: readonly CalibrationCase[], problems: ProblemList): void {
+  for (const { instrument, calibration, outputs, loopChecks } of cases) {
+    const { findings } = judgeLoopChecks(
+      loopChecks.map(({ row }) => row),
+      { instrument: instrument.row, calibration: calibration.row, outputs: outputs.map(({ row }) => row) },
+    );
+    for (const [index, { check, outside, isContradiction }] of findings.entries()) {
+      const source = loopChecks[index];
+      if (!isContradiction || source === undefined) continue;
+      problems.add(
+        "verdict/loop-check-contradiction",
+        { file: source.file, line: source.line, column: "result" },
+        {
+          read: source.cells.result,
+          values: { item: check.item, outside: outside.join("; ") },
+          belongsTo: { calibration: check.calibration },
+        },
+      );
+    }
+  }
+}

@@ -1,0 +1,95 @@
+import type { ProblemCode } from "../../problems/catalogue.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import { type FileDigest, fileDigest } from "../../record/file-digest.ts";
+import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
+import { type CalibrationCase, casesOf } from "../../workbook/calibration-case.ts";
+import type { RawTable, SourceFile } from "../../workbook/files/raw-table.ts";
+import { readDelimited } from "../../workbook/files/read-delimited.ts";
+import { type NamedCalibration, namedCalibrations } from "../../workbook/named-calibrations.ts";
+import { isDelimited, mayHoldTable, readTables, withoutEnding } from "../../workbook/read-tables.ts";
+import type { Disk } from "../disk.ts";
+import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
+import { noteContradictions } from "./note-contradictions.ts";
+
+/** A workbook that was read: the calibrations that nothing stops, and every problem. */
+export type WorkbookReading = {
+  cases: readonly CalibrationCase[];
+  /** Every calibration that the workbook names, those that a problem stops too. */
+  named: readonly NamedCalibration[];
+  /** Rows of each table that were read without a problem. */
+  counts: { instruments: number; calibrations: number; readings: number };
+  /** Every table has its header and no row, as a new workbook does; nothing else is wrong. */
+  isUnfilled: boolean;
+  problems: ProblemList;
+  digests: ReadonlyMap<string, FileDigest>;
+};
+
+export type ReadingOptions = { today: string; firstLook: FirstLook };
+
+/** Reads and checks a workbook: a folder of tables, a spreadsheet file, or a lone table of readings with options. */
+export async function readWorkbook(disk: Disk, path: string, options: ReadingOptions): Promise<WorkbookReading> {
+  const problems = new ProblemList();
+  const found = await disk.read(path, mayHoldTable);
+  if (found === undefined) problems.add("options/not-found", { file: path });
+  const files = found?.files ?? [];
+  const lone = found?.isFolder === false && isDelimited(path) ? files[0] : undefined;
+  const tables = lone
+    ? loneTables(lone, options.firstLook, problems)
+    : found === undefined
+      ? []
+      : await readTables(files, problems);
+  const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
+  if ((tables.length === 0 && problems.hasStop) || cannotBeJudged) return nothingRead(problems);
+  const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
+  return {
+    cases: judgedCases(workbook, problems),
+    named: namedCalibrations(tables),
+    counts: {
+      instruments: workbook.instruments.length,
+      calibrations: workbook.calibrations.length,
+      readings: workbook.readings.length,
+    },
+    isUnfilled: isUnfilled(tables, problems),
+    problems,
+    digests: digestsOf(files, options.firstLook),
+  };
+}
+
+/** Options that are missing or cannot be read: columns that would come from them are not blamed as well. */
+const lookProblems: ReadonlySet<ProblemCode> = new Set(["options/readings-alone", "options/not-understood"]);
+
+/** Contradictions of a loop check are warnings of its case, so that the cases are made once more where there are any. */
+export function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
+  const cases = casesOf(workbook, problems.all);
+  const before = problems.all.length;
+  noteContradictions(cases, problems);
+  return problems.all.length === before ? cases : casesOf(workbook, problems.all);
+}
+
+function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean {
+  const hasHeadersOnly = tables.every(({ header, rows }) => header.length > 0 && rows.length === 0);
+  return hasHeadersOnly && problems.all.every(({ code, severity }) => severity === "warn" || code === "tables/empty");
+}
+
+function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
+  const name = file.name.split(/[\\/]/u).at(-1) ?? file.name;
+  return firstLookTables(readDelimited(file, "readings", problems), withoutEnding(name), firstLook, problems);
+}
+
+function nothingRead(problems: ProblemList): WorkbookReading {
+  return {
+    cases: [],
+    named: [],
+    counts: { instruments: 0, calibrations: 0, readings: 0 },
+    isUnfilled: false,
+    problems,
+    digests: new Map(),
+  };
+}
+
+function digestsOf(files: readonly SourceFile[], firstLook: FirstLook): ReadonlyMap<string, FileDigest> {
+  return new Map([
+    ...files.map(({ name, bytes }) => [name, fileDigest(bytes)] as const),
+    [commandLine, fileDigest(new TextEncoder().encode(optionsText(firstLook)))] as const,
+  ]);
+}

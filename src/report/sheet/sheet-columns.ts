@@ -1,0 +1,130 @@
+import { spanOf } from "../../charts/chart-words.ts";
+import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { writeFixed, writePlain } from "../../units/write-number.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
+import { indicatedFormula, type LetterOf, limitFormula } from "./sheet-formulas.ts";
+import { loopColumns } from "./sheet-loop-columns.ts";
+
+/** The columns of a phase's working sheet: what was read first, then what follows from it, each with its formula. */
+export function sheetColumns(
+  record: CalibrationRecord,
+  phase: PhaseRecord,
+  style: NumberStyle,
+): readonly SheetColumn[] {
+  const columns = [
+    ...identityColumns(record, phase),
+    ...readColumns(record, phase),
+    ...errorColumns(record, phase, style),
+    ...loopColumns(record, phase, style),
+    ...limitColumns(record, phase, style),
+  ];
+  const letters = new Map(columns.map(({ key }, index) => [key, String.fromCharCode(65 + index)]));
+  const letter = (key: string) => letters.get(key) ?? "?";
+  return columns.map(({ key, formula, ...column }) => ({
+    ...column,
+    letter: letter(key),
+    formula: formula?.(letter) ?? "",
+  }));
+}
+
+function identityColumns(record: CalibrationRecord, { decimals }: PhaseRecord): readonly UnletteredColumn[] {
+  return [
+    {
+      key: "cycle",
+      title: "cycle",
+      unit: "",
+      isNumber: true,
+      cell: ({ cycle }) => (cycle === undefined ? "" : `${cycle}`),
+    },
+    { key: "direction", title: "direction", unit: "", isNumber: false, cell: ({ direction }) => direction },
+    {
+      key: "reference",
+      title: "reference",
+      unit: record.instrument.distanceUnit,
+      isNumber: true,
+      cell: ({ reference }) => writeFixed(reference, decimals.reference),
+    },
+  ];
+}
+
+function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): readonly UnletteredColumn[] {
+  const quantities = [
+    { key: "signal", title: "signal", unit: instrument.signalUnit },
+    { key: "signalAtCard", title: "at the card", unit: instrument.signalUnit },
+    { key: "counts", title: "counts", unit: "" },
+    { key: "value", title: "controller", unit: instrument.valueUnit ?? "" },
+  ] as const;
+  return quantities
+    .filter(({ key }) => phase.readings.some((reading) => reading[key] !== undefined))
+    .map(({ key, title, unit }) => ({
+      key,
+      title,
+      unit,
+      isNumber: true,
+      cell: (reading) => fixedText(reading[key], phase.decimals[key === "signalAtCard" ? "signal" : key]),
+    }));
+}
+
+function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
+  const { distanceUnit } = record.instrument;
+  const span = writePlain(spanOf(record));
+  return [
+    {
+      key: "indicated",
+      title: "indicated",
+      unit: distanceUnit,
+      isNumber: true,
+      formula: (letter) => indicatedFormula(record, phase.judged, letter(phase.judged)),
+      cell: ({ indicated }) => fixedText(indicated, style.distance),
+    },
+    {
+      key: "error",
+      title: "error",
+      unit: distanceUnit,
+      isNumber: true,
+      formula: (letter) => `${letter("indicated")} − ${letter("reference")}`,
+      cell: ({ errorDistance }) => signedText(errorDistance, style.distance),
+    },
+    {
+      key: "percent",
+      title: "error",
+      unit: "% of span",
+      isNumber: true,
+      formula: (letter) => `100 × ${letter("error")} ÷ ${span}`,
+      cell: ({ errorPercentSpan }) => signedText(errorPercentSpan, style.percent),
+    },
+  ];
+}
+
+function limitColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
+  const { instrument } = record;
+  const isSymmetric = phase.readings.every(({ toleranceLow, toleranceHigh }) => toleranceLow === -toleranceHigh);
+  const hasLoop = phase.readings.some(({ loopErrorDistance }) => loopErrorDistance !== undefined);
+  const plus = (letter: LetterOf) => limitFormula(record, "plus", letter);
+  const minus = (letter: LetterOf) => limitFormula(record, "minus", letter);
+  return [
+    {
+      key: "limit",
+      title: "tolerance",
+      unit: instrument.distanceUnit,
+      isNumber: true,
+      formula: (letter) => (isSymmetric ? `±(${plus(letter)})` : `−(${minus(letter)}) / +(${plus(letter)})`),
+      cell: ({ toleranceLow, toleranceHigh }) =>
+        isSymmetric
+          ? `±${writeFixed(toleranceHigh, style.distance)}`
+          : `${writeFixed(toleranceLow, style.distance)} / +${writeFixed(toleranceHigh, style.distance)}`,
+    },
+    {
+      key: "verdict",
+      title: "verdict",
+      unit: "",
+      isNumber: false,
+      formula: (letter) => {
+        const errors = hasLoop ? `${letter("error")} and ${letter("loop")}` : letter("error");
+        return `${errors} within ${letter("limit")}`;
+      },
+      cell: ({ verdict, leftOut }) => (leftOut === undefined ? (verdict ?? "") : (verdict ?? "left out")),
+    },
+  ];
+}

@@ -1,0 +1,102 @@
+import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
+import { decimalsForSignificant } from "../../units/write-number.ts";
+
+/** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
+export type NumberStyle = { distance: number; percent: number; value: number };
+
+const digitsOfTolerance = 3;
+/** Enough for any two errors that the decision tells apart. */
+const mostExtraDecimals = 15;
+/** What storing a decimal number may change, as a part of the greatest distance: the same as in the decision. */
+const storedDigits = 1e-12;
+
+/**
+ * The decimals of a page: the tightest tolerance shows three digits, a percentage is no finer than the distance beside
+ * it, and no rounding moves a printed error across a printed limit.
+ */
+export function numberStyleOf(record: CalibrationRecord): NumberStyle {
+  const span = spanOf(record);
+  const limits = phasesOf(record).flatMap(({ readings }) =>
+    readings.flatMap(({ toleranceLow, toleranceHigh }) => [-toleranceLow, toleranceHigh]),
+  );
+  const tightest = Math.min(...limits.filter((limit) => limit > 0), span);
+  const typed = Math.max(...phasesOf(record).map(({ decimals }) => decimals.reference), 0);
+  const least = Math.max(typed, decimalsForSignificant(tightest, digitsOfTolerance));
+  const distance = least + extraDecimals(record, least);
+  return {
+    distance,
+    percent: percentDecimals(distance, span),
+    value: valueDecimals(record, tightest / span),
+  };
+}
+
+/** The decimals of a percentage of span whose last digit stands for no less than the last digit of the distance. */
+export function percentDecimals(distanceDecimals: number, span: number): number {
+  const stepPercent = (100 * 10 ** -distanceDecimals) / span;
+  // A step of a power of ten, such as 0.01 % exactly, must not be taken for a little more than that.
+  return Math.max(0, Math.floor(-Math.log10(stepPercent) + 1e-9));
+}
+
+function spanOf({ instrument }: CalibrationRecord): number {
+  return instrument.rangeUpper - instrument.rangeLower;
+}
+
+function phasesOf({ phases }: CalibrationRecord): readonly PhaseRecord[] {
+  return [phases.asFound, phases.asLeft].filter((phase) => phase !== undefined);
+}
+
+function valueDecimals({ instrument }: CalibrationRecord, share: number): number {
+  const { valueLower, valueUpper } = instrument;
+  if (valueLower === undefined || valueUpper === undefined) return 0;
+  return decimalsForSignificant(Math.abs(valueUpper - valueLower) * share, digitsOfTolerance);
+}
+
+/** One error of a reading and the limit on its side, distance; in percent of span too where the limit is stated so. */
+type ErrorAtLimit = { isOutside: boolean; printed: readonly { error: number; limit: number; isStated: boolean }[] };
+
+/** Decimals to add until every printed error stands on the same side of its printed limit as the number itself. */
+function extraDecimals(record: CalibrationRecord, least: number): number {
+  const errors = errorsAtLimits(record);
+  const span = spanOf(record);
+  for (let extra = 0; extra < mostExtraDecimals; extra += 1) {
+    const decimals = [least + extra, percentDecimals(least + extra, span)];
+    if (errors.every((error) => readsRight(error, decimals))) return extra;
+  }
+  return mostExtraDecimals;
+}
+
+/** A limit that is stated is printed as it was typed, another one with the decimals of the error. */
+function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly number[]): boolean {
+  return printed.every(({ error, limit, isStated }, place) => {
+    const printedError = Number(error.toFixed(decimals[place]));
+    const printedLimit = isStated ? limit : Number(limit.toFixed(decimals[place]));
+    return printedError > printedLimit === isOutside;
+  });
+}
+
+function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
+  const { rangeLower, rangeUpper, toleranceBasis, secondTolerance } = record.instrument;
+  const slack = storedDigits * Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
+  const isStatedInPercent = toleranceBasis === "percent of span" && secondTolerance === undefined;
+  const percent = 100 / spanOf(record);
+  const pair = (signed: number, { toleranceLow, toleranceHigh }: ReadingRecord): ErrorAtLimit => {
+    const error = Math.abs(signed);
+    const limit = Math.abs(signed < 0 ? toleranceLow : toleranceHigh);
+    const inPercent = { error: error * percent, limit: asTyped(limit * percent), isStated: true };
+    return {
+      isOutside: error > limit + slack,
+      printed: [{ error, limit, isStated: false }, ...(isStatedInPercent ? [inPercent] : [])],
+    };
+  };
+  return phasesOf(record).flatMap(({ readings }) =>
+    readings.flatMap((reading) =>
+      [reading.errorDistance, reading.loopErrorDistance]
+        .filter((error) => error !== undefined)
+        .map((error) => pair(error, reading)),
+    ),
+  );
+}
+
+function asTyped(limit: number): number {
+  return Number(limit.toPrecision(12));
+}

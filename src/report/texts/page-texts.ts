@@ -1,0 +1,100 @@
+import { sentenceCase } from "../../charts/chart-words.ts";
+import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
+import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
+import type { NumberStyle } from "../style/number-style.ts";
+
+export type PhaseName = "asFound" | "asLeft";
+export const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
+
+/** The phases that a record has, in the order of the work. */
+export function phasesOf(record: CalibrationRecord): readonly { name: PhaseName; title: string; phase: PhaseRecord }[] {
+  return (["asFound", "asLeft"] as const).flatMap((name) => {
+    const phase = record.phases[name];
+    return phase === undefined ? [] : [{ name, title: phaseTitles[name], phase }];
+  });
+}
+
+/** What a verdict means for the loop, in the words of the first page. */
+export const verdictWords: Record<Statement, { word: string; meaning: string }> = {
+  pass: { word: "Pass", meaning: "in tolerance" },
+  "conditional pass": {
+    word: "Conditional pass",
+    meaning: "in tolerance, but closer to the limit than the guard band",
+  },
+  "conditional fail": { word: "Conditional fail", meaning: "out of tolerance, by less than the guard band" },
+  fail: { word: "Fail", meaning: "not inside the acceptance limits" },
+  "cannot be decided": { word: "Cannot be decided", meaning: "the uncertainty is too large for this tolerance" },
+};
+
+/** Simple acceptance has no guard band, so that its fail says no more than that. */
+export function meaningOf(record: CalibrationRecord, statement: Statement): string {
+  const isPlainFail = statement === "fail" && record.decisionRule.name === "simple acceptance";
+  return isPlainFail ? "out of tolerance" : verdictWords[statement].meaning;
+}
+
+/** "±0.5 % of span" or "−0.3 / +0.5 % of span + 0.1 % of reading". */
+export function toleranceWords({ instrument }: CalibrationRecord): string {
+  const first = termWords(instrument.tolerance, instrument.toleranceMinus, basisUnit(instrument.toleranceBasis));
+  if (instrument.secondTolerance === undefined || instrument.secondToleranceBasis === undefined) return first;
+  const { secondTolerance, secondToleranceMinus, secondToleranceBasis } = instrument;
+  return `${first} and ${termWords(secondTolerance, secondToleranceMinus, basisUnit(secondToleranceBasis))}, added`;
+
+  function basisUnit(basis: CalibrationRecord["instrument"]["toleranceBasis"]): string {
+    if (basis === "percent of span") return "% of span";
+    if (basis === "percent of reading") return "% of reading";
+    return basis === "distance" ? instrument.distanceUnit : instrument.signalUnit;
+  }
+}
+
+function termWords(plus: number, minus: number | undefined, unit: string): string {
+  if (minus === undefined || minus === plus) return `±${writePlain(plus)} ${unit}`;
+  return `−${writePlain(minus)} / +${writePlain(plus)} ${unit}`;
+}
+
+/** Where the worst reading of a phase lies: "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there". */
+export function worstWords(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): string | undefined {
+  const { worst } = phase;
+  if (worst === null) return undefined;
+  const unit = record.instrument.distanceUnit;
+  const reading = phase.readings.find(({ row }) => row === worst.row);
+  const at = writeFixed(reading?.reference ?? 0, phase.decimals.reference);
+  const share =
+    worst.partOfTolerance === null
+      ? "where the tolerance is zero"
+      : `${writeFixed(100 * worst.partOfTolerance, 0)} % of the tolerance there`;
+  return (
+    `${writeSigned(worst.errorDistance, style.distance)} ${unit} ` +
+    `(${writeSigned(worst.errorPercentSpan, style.percent)} % of span) at ${at} ${unit}, ${share}`
+  );
+}
+
+/** How many readings, and how many test points, hold; and of which part of the loop the verdict speaks. */
+export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): string {
+  const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
+  const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
+  const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
+  const count =
+    outside === 0
+      ? `All ${judged} readings lie inside`
+      : `${outside === judged && judged > 1 ? `All ${judged}` : `${outside} of ${judged}`} readings lie outside`;
+  const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
+  return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}.`;
+}
+
+function pointsWords({ decisionRule }: CalibrationRecord, { points, controllerPoints = [] }: PhaseRecord): string {
+  if (decisionRule.name === "simple acceptance") return "";
+  const sensor = `${passedOf(points)} test points pass`;
+  if (controllerPoints.length === 0) return `${sentenceCase(sensor)}. `;
+  return `Sensor: ${sensor}; controller: ${passedOf(controllerPoints)}. `;
+}
+
+function passedOf(points: readonly { statement: Statement }[]): string {
+  const passed = points.filter(({ statement }) => statement === "pass").length;
+  return passed === points.length ? `all ${passed}` : `${passed} of ${points.length}`;
+}
+
+function partsWords({ verdicts }: PhaseRecord): string {
+  const { sensor, controller } = verdicts;
+  if (sensor === null || controller === null || sensor === controller) return "";
+  return `The sensor: ${sensor}; what the controller shows: ${controller}. `;
+}

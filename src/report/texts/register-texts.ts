@@ -1,0 +1,27 @@
+import type { DueState, RegisterRow, WorstError } from "../../record/register-form.ts";
+import { decimalsForSignificant, writeFixed, writeSigned } from "../../units/write-number.ts";
+
+/** The states of a loop in the order of their urgency, as a reader sees and chooses them. */
+export const dueStates: readonly DueState[] = ["overdue", "not in tolerance", "due soon", "not due", "no date"];
+
+/** "+0.951 % (+25.7 mm)", or what there is not. */
+export function worstErrorWords(worst: WorstError | null, unit: string): string {
+  if (worst === null) return "–";
+  const { errorPercentSpan, errorDistance } = worst;
+  const percent = writeSigned(errorPercentSpan, decimalsForSignificant(errorPercentSpan, 3));
+  return `${percent} % (${writeSigned(errorDistance, decimalsForSignificant(errorDistance, 3))} ${unit})`;
+}
+
+/** "+0.12" percent of span a year; why it is not known otherwise. */
+export function driftWords(drift: RegisterRow["drift"]): string {
+  if ("notDetermined" in drift) return drift.notDetermined;
+  return writeSigned(drift.percentSpanPerYear, decimalsForSignificant(drift.percentSpanPerYear, 2));
+}
+
+/** "2026-12-01, in 6 days"; "2026-11-01, 24 days ago"; or why there is no date. */
+export function dueWords({ on, days, why }: RegisterRow["due"]): string {
+  if (on === null || days === null) return why ?? "no date";
+  if (days === 0) return `${on}, today`;
+  const count = Math.abs(days) === 1 ? "1 day" : `${writeFixed(Math.abs(days), 0)} days`;
+  return `${on}, ${days < 0 ? `${count} ago` : `in ${count}`}`;
+}

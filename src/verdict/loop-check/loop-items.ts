@@ -1,0 +1,54 @@
+import type { Instrument, Output } from "../../model/instrument.ts";
+import { controllerItems } from "./controller-items.ts";
+import type { LoopItem } from "./loop-item.ts";
+import { siteItems } from "./site-items.ts";
+import { wiringItems } from "./wiring-items.ts";
+
+/** Every item of a loop check, in the order of the work; the numbers of the list go from 1 to 27. */
+export const loopItems: readonly LoopItem[] = [...wiringItems, ...controllerItems, ...siteItems].toSorted(
+  (one, other) => one.number - other.number,
+);
+
+/** An item as it applies to one tag: its own key, its unit, the output that it looks at. */
+export type ApplicableItem = Pick<LoopItem, "number" | "key" | "look" | "record" | "accepted" | "unit"> & {
+  output?: Output;
+};
+
+/**
+ * The items of a loop check that apply to one tag: by signal, principle, scaling, fault levels and outputs.
+ *
+ * @param instrument a checked row
+ * @param outputs switched outputs of the tag; an item of outputs stands once for each
+ * @returns items in the order of the list, units in full: "mm", "mA"
+ * Source: the usual steps of a loop check in the trade; IEC 62382 says that they are to be made and leaves how to the
+ *   user.
+ * @example applicableItems({ tag: "LT-1", rangeLower: 0, rangeUpper: 1, distanceUnit: "m", signalLower: 0,
+ *   signalUpper: 10, signalUnit: "V", tolerance: 1, toleranceBasis: "percent of span" }, []).length // 20
+ */
+export function applicableItems(instrument: Instrument, outputs: readonly Output[]): readonly ApplicableItem[] {
+  return loopItems
+    .filter(({ appliesTo }) => appliesTo?.(instrument) ?? true)
+    .flatMap(({ eachOutput, appliesTo, ...item }) => {
+      const applied = { ...item, ...unitOf(item, instrument) };
+      if (!eachOutput) return [applied];
+      return outputs.map((output) => ({ ...applied, key: `${item.key} of ${output.output}`, output }));
+    });
+}
+
+function unitOf({ unit }: Pick<LoopItem, "unit">, { distanceUnit, signalUnit }: Instrument): { unit?: string } {
+  if (unit === "distance") return { unit: distanceUnit };
+  if (unit === "signal") return { unit: signalUnit };
+  return unit === undefined ? {} : { unit };
+}
+
+/**
+ * A key as it is compared: keys are typed by hand, so that capitals, spaces and hyphens do not count.
+ *
+ * @param key as typed, or as the list has it
+ * @returns the same for spellings that a person takes for one
+ * Source: own choice.
+ * @example foldedKey("Supply at full-output") === foldedKey("supply at full output") // true
+ */
+export function foldedKey(key: string): string {
+  return key.toLowerCase().replace(/[\s-]+/gu, "");
+}

@@ -1,0 +1,151 @@
+import { beamFootprint } from "../../analysis/air/beam-footprint.ts";
+import { isDetermined } from "../../analysis/figures/figure.ts";
+import { type FaultLevels, milliampFaultLevels } from "../../analysis/readings/fault-signal.ts";
+import { loopOf } from "../../analysis/readings/loop.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
+import { burdenLimit, loopBurden } from "../../analysis/stages/loop-burden.ts";
+import type { Calibration } from "../../model/calibration.ts";
+import type { Instrument, Output } from "../../model/instrument.ts";
+import { inputMatch } from "../switching/input-match.ts";
+import { inputLimitsVolts } from "../switching/input-voltage.ts";
+
+/**
+ * What an item of a loop check has to keep, as far as the workbook tells: limits of its number, the same quantity as
+ * the workbook itself gives it, or a statement that follows from elsewhere; and what that rests on.
+ */
+export type LoopLimit = {
+  low?: number | undefined;
+  high?: number | undefined;
+  computed?: number | undefined;
+  /** A verdict that needs no number of the technician's, in words: "as left, what the controller shows: fail". */
+  finding?: { isPass: boolean; says: string };
+  basis: string;
+};
+
+export type LimitContext = {
+  instrument: Instrument;
+  calibration: Calibration;
+  outputs: readonly Output[];
+};
+
+type Limits = Readonly<Record<string, LoopLimit | undefined>>;
+
+/**
+ * The limits of a loop check that follow from the rows of the instrument, its outputs and the calibration.
+ *
+ * @param context checked rows
+ * @returns limit by the item's key, in the item's unit; an item that the rows say nothing of is absent
+ * Source: NAMUR NE 43 (fault thresholds of a 4–20 mA loop between failure and measurement: 3.6 to 3.8 and 20.5 to
+ *   21 mA); IEC 61131-2 (input voltages); `burden.ts`, `beam-footprint.ts`, `tolerance.ts` for the rest. That counts are
+ *   held to the whole tolerance of the loop is our own choice: the card has no tolerance of its own in the workbook.
+ * @example loopLimits(context).get("blind zone") // { high: 300, computed: 250, basis: "range_lower, blind_zone" }
+ */
+export function loopLimits(context: LimitContext): ReadonlyMap<string, LoopLimit> {
+  const all: Limits = {
+    ...wiringLimits(context.instrument),
+    ...controllerLimits(context.instrument),
+    ...siteLimits(context),
+    ...Object.assign({}, ...context.outputs.map((output) => outputLimits(output))),
+  };
+  return new Map(Object.entries(all).flatMap(([key, limit]) => (limit === undefined ? [] : [[key, limit] as const])));
+}
+
+function wiringLimits(instrument: Instrument): Limits {
+  const { supplyMin, supplyMax, loopPowered, loadMin, cardResistance } = instrument;
+  const supply = limit({ low: supplyMin, high: supplyMax, basis: "supply_min, supply_max" });
+  return {
+    "supply without load": supply,
+    "supply at full output": supply,
+    "number of wires":
+      loopPowered === undefined
+        ? undefined
+        : { low: loopPowered ? 2 : 3, high: loopPowered ? 2 : undefined, basis: "loop_powered" },
+    burden: burdenOf(instrument),
+    "load of the voltage output": limit({ low: loadMin, computed: cardResistance, basis: "load_min, card_resistance" }),
+  };
+}
+
+function burdenOf(instrument: Instrument): LoopLimit | undefined {
+  const total = loopBurden(instrument);
+  const allowed = burdenLimit(instrument);
+  return limit({
+    high: isDetermined(allowed) ? allowed.greatest : undefined,
+    computed: isDetermined(total) ? total.total : undefined,
+    basis: isDetermined(allowed) && allowed.setBy === "supply" ? "(supply_voltage − supply_min) / 21 mA" : "load_max",
+  });
+}
+
+function controllerLimits(instrument: Instrument): Limits {
+  const { rangeLower, rangeUpper, countsLower, countsUpper, signalLower, signalUpper } = instrument;
+  const { faultLevels, toleranceTerms, characteristics } = loopOf(instrument);
+  const countsAt = (distance: number, counts: number | undefined): LoopLimit | undefined => {
+    if (counts === undefined || countsLower === undefined || countsUpper === undefined) return undefined;
+    const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, distance);
+    const slope = (countsUpper - countsLower) / (rangeUpper - rangeLower);
+    const ends = [counts + low * slope, counts + high * slope];
+    return { low: Math.min(...ends), high: Math.max(...ends), basis: "counts_lower, counts_upper, tolerance" };
+  };
+  const basis = isStandard(faultLevels) ? "NAMUR NE 43" : "fault_low, fault_high, signal ends";
+  const [least, greatest] = measuredEnds(signalLower, signalUpper, faultLevels);
+  return {
+    "counts at 0 %": countsAt(rangeLower, countsLower),
+    "counts at 100 %": countsAt(rangeUpper, countsUpper),
+    "low fault threshold": faultLevels.low === undefined ? undefined : { low: faultLevels.low, high: least, basis },
+    "high fault threshold":
+      faultLevels.high === undefined ? undefined : { low: greatest, high: faultLevels.high, basis },
+  };
+}
+
+/** The least and the greatest signal that is measurement: NE 43 goes a little beyond the range, other signals do not. */
+function measuredEnds(lower: number, upper: number, levels: FaultLevels) {
+  return isStandard(levels) ? ([3.8, 20.5] as const) : ([Math.min(lower, upper), Math.max(lower, upper)] as const);
+}
+
+function isStandard({ low, high }: FaultLevels): boolean {
+  return low === milliampFaultLevels.low && high === milliampFaultLevels.high;
+}
+
+function siteLimits({ instrument, calibration }: LimitContext): Limits {
+  const { blindZone, rangeLower, rangeUpper, beamAngle, airMin, airMax } = instrument;
+  const { targetWidth, targetHeight, airTemperature } = calibration;
+  const sides = [targetWidth, targetHeight].filter((side) => side !== undefined);
+  const beam = beamAngle === undefined ? undefined : beamFootprint(rangeUpper, beamAngle);
+  return {
+    target: limit({
+      low: beam !== undefined && isDetermined(beam) ? beam : undefined,
+      computed: sides.length === 0 ? undefined : Math.min(...sides),
+      basis: "beam at range_upper, 2 · d · tan(beam_angle / 2)",
+    }),
+    "blind zone": { high: rangeLower, computed: blindZone, basis: "range_lower, blind_zone" },
+    air: limit({ low: airMin, high: airMax, computed: airTemperature, basis: "air_min, air_max" }),
+  };
+}
+
+function outputLimits(output: Output): Limits {
+  const { output: name, inputType, onVoltage, offVoltage, setPoint, setPointTolerance } = output;
+  const match = inputMatch(output);
+  const levels = inputType === undefined ? undefined : inputLimitsVolts[inputType];
+  const basis = `input type ${inputType} (IEC 61131-2)`;
+  return {
+    [`sink or source of ${name}`]: isDetermined(match)
+      ? {
+          finding: {
+            isPass: match.statement === "pass",
+            says: `an output of kind ${output.polarity} needs a ${match.needs} input, and this one is ${output.controllerInput}`,
+          },
+          basis: "polarity, controller_input",
+        }
+      : undefined,
+    [`on-state voltage of ${name}`]: levels && { ...levels.on, computed: onVoltage, basis },
+    [`off-state voltage of ${name}`]: levels && { ...levels.off, computed: offVoltage, basis },
+    [`trip point of ${name}`]:
+      setPointTolerance === undefined
+        ? undefined
+        : { low: setPoint - setPointTolerance, high: setPoint + setPointTolerance, basis: "set_point_tolerance" },
+  };
+}
+
+/** A limit that has neither side says nothing. */
+function limit({ low, high, computed, basis }: LoopLimit): LoopLimit | undefined {
+  return low === undefined && high === undefined ? undefined : { low, high, computed, basis };
+}

@@ -1,0 +1,38 @@
+import { mean } from "../../numeric/mean.ts";
+import type { DecisionRule } from "../decision/decision-rule.ts";
+import type { JudgedError } from "./reteach.ts";
+
+/** An error of one reading, with the limits of that reading. */
+export type ReadingError = Omit<JudgedError, "expandedUncertainty">;
+
+/** What is judged at a test point: its limits, and the uncertainty of a mean error there. */
+export type PointLimits = Pick<JudgedError, "point" | "tolerance" | "expandedUncertainty">;
+
+/**
+ * The errors that a decision rule judges: every reading under simple acceptance, otherwise the mean of each direction at
+ * each test point.
+ *
+ * @param readings errors of the readings in the figures
+ * @param points limits and uncertainty of each test point; readings at a point that is not among them are left out
+ * @param rule decision rule
+ * @returns the errors with their limits and uncertainties, by test point
+ * Source: as `decidePhase`.
+ * @example judgedErrors([reading(50, 50.4), reading(50, 50.6)], points, { name: "guard band", guardFactor: 1 }).length // 1
+ */
+export function judgedErrors(
+  readings: readonly ReadingError[],
+  points: readonly PointLimits[],
+  rule: DecisionRule,
+): readonly JudgedError[] {
+  return points.flatMap(({ point, tolerance, expandedUncertainty }) => {
+    const here = readings.filter((reading) => reading.point === point);
+    if (rule.name === "simple acceptance") return here.map((reading) => ({ ...reading, expandedUncertainty }));
+    return (["rising", "falling"] as const).flatMap((direction) => {
+      const group = here.filter((reading) => reading.direction === direction);
+      if (group.length === 0) return [];
+      const reference = mean(group.map((reading) => reading.reference));
+      const indicated = mean(group.map((reading) => reading.indicated));
+      return [{ point, direction, reference, indicated, tolerance, expandedUncertainty }];
+    });
+  });
+}

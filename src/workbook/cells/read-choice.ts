@@ -1,0 +1,33 @@
+import { unitOf } from "../../units/unit-table.ts";
+import type { CellResult } from "./cell-result.ts";
+
+const choiceByFoldOfChoices = new WeakMap<readonly string[], ReadonlyMap<string, string>>();
+
+/**
+ * One of the words that a column takes. Capitals, spaces, hyphens and underscores do not matter ("As found",
+ * "percent_of_span"), "%" is percent, and a unit may be spelled as the unit table knows it ("inches").
+ */
+export function readChoice(text: string, choices: readonly string[]): CellResult<string> {
+  const value = byFold(choices).get(folded(text)) ?? unitAmong(text, choices);
+  return value === undefined ? { code: "tables/cell-not-choice", values: { choices: choices.join(", ") } } : { value };
+}
+
+function byFold(choices: readonly string[]): ReadonlyMap<string, string> {
+  const known = choiceByFoldOfChoices.get(choices);
+  if (known !== undefined) return known;
+  const built = new Map(choices.map((choice) => [folded(choice), choice]));
+  choiceByFoldOfChoices.set(choices, built);
+  return built;
+}
+
+function folded(text: string): string {
+  return text
+    .replace(/%/gu, "percent")
+    .replace(/[\s_-]+/gu, "")
+    .toLowerCase();
+}
+
+function unitAmong(text: string, choices: readonly string[]): string | undefined {
+  const unit = unitOf(text);
+  return unit !== undefined && choices.includes(unit) ? unit : undefined;
+}

@@ -1,0 +1,24 @@
+import type { FileDescription } from "../../model/calibration-case.ts";
+import type { AnyTableName, TableName } from "../../model/tables.ts";
+import type { DecimalMark } from "../../units/read-number.ts";
+
+/** A file as the user would name it, such as "data-demo/readings.csv", with its bytes. */
+export type SourceFile = { name: string; bytes: Uint8Array };
+
+export type { FileDescription } from "../../model/calibration-case.ts";
+
+export type Delimiter = NonNullable<FileDescription["delimiter"]>;
+
+/** One row that is not empty; `line` counts from 1, as an editor or a spreadsheet shows it. */
+export type RawRow = { line: number; cells: readonly string[] };
+
+/** A table as text. `file` says where it stands; in a spreadsheet that includes the sheet. */
+export type RawTable<Table extends AnyTableName = TableName> = {
+  table: Table;
+  file: string;
+  header: readonly string[];
+  headerLine: number;
+  rows: readonly RawRow[];
+  decimalMark: DecimalMark;
+  description: FileDescription;
+};

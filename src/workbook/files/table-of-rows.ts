@@ -1,0 +1,47 @@
+import { type AnyTableName, requiredTables } from "../../model/tables.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+import { headerColumns } from "../header-columns.ts";
+import type { Delimiter, FileDescription, RawRow, RawTable } from "./raw-table.ts";
+import { settleDecimalMark } from "./settle-decimal-mark.ts";
+
+type Origin<Table> = { table: Table; file: string; name: string; encoding: FileDescription["encoding"] };
+
+/** Takes the first of the rows that are not empty as the header, and settles the decimal mark. */
+export function tableOfRows<Table extends AnyTableName>(
+  {
+    table,
+    file,
+    name,
+    encoding,
+    delimiter,
+    rows,
+  }: Origin<Table> & { delimiter: Delimiter | null; rows: readonly RawRow[] },
+  problems: ProblemList,
+): RawTable<Table> {
+  const [first, ...rest] = rows;
+  const isRequired = (requiredTables as readonly AnyTableName[]).includes(table);
+  if (rest.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
+    problems.add("tables/empty", { file });
+  }
+  const header = (first?.cells ?? []).map((cell) => cell.trim());
+  const decimalMark = settleDecimalMark({ file, rows: rest, delimiter }, headerColumns(table, header), problems);
+  const description = { name, encoding, delimiter, decimalMark };
+  return { table, file, header, headerLine: first?.line ?? 1, rows: rest, decimalMark, description };
+}
+
+/** What stands for a table that could not be read, so that it is not called missing as well. */
+export function unreadableTable<Table extends AnyTableName>({
+  table,
+  file,
+  name,
+  encoding,
+}: Origin<Table>): RawTable<Table> {
+  const decimalMark = "point";
+  const description = { name, encoding, delimiter: null, decimalMark } as const;
+  return { table, file, header: [], headerLine: 1, rows: [], decimalMark, description };
+}
+
+/** A quotation mark that does not close takes the rows below it along; they are not missing. */
+function hasQuoteProblem(file: string, problems: ProblemList): boolean {
+  return problems.all.some(({ code, place }) => code === "tables/quote" && place.file === file);
+}

@@ -1,0 +1,67 @@
+import { expect, test } from "vitest";
+import { isDetermined } from "../../../src/analysis/figures/figure.ts";
+import {
+  bestCorrection,
+  correctedDistance,
+  endsCorrection,
+} from "../../../src/analysis/figures/two-constant-correction.ts";
+import { frozen } from "../../charts/frozen.ts";
+import { expectNear } from "../sample-loop.ts";
+
+const range = Object.freeze({ rangeLower: 0, rangeUpper: 3 });
+const limits = { low: -1, high: 1 };
+const squares = frozen([0, 1, 4, 9].map((reference, indicated) => ({ indicated, reference, limits })));
+
+test("squares over 0 to 3 are best corrected by −1 and 8, which leaves 1 everywhere", () => {
+  const found = bestCorrection(squares, range);
+  expect(found).toEqual({ lower: -1, upper: 8 });
+  if (!isDetermined(found)) throw new Error("no correction");
+  const left = squares.map(({ indicated, reference }) => correctedDistance(indicated, found, range) - reference);
+  expect(left).toEqual([-1, 1, 1, -1]);
+});
+
+test("limits that are wide at the far end let the near end come first", () => {
+  const wide = [
+    { indicated: 0, reference: 0, limits: { low: -0.1, high: 0.1 } },
+    { indicated: 1, reference: 1.2, limits: { low: -0.1, high: 0.1 } },
+    { indicated: 2, reference: 2, limits: { low: -0.1, high: 0.1 } },
+    { indicated: 3, reference: 5, limits: { low: -5, high: 5 } },
+  ];
+  // 0, 1.2 and 2 bend by 0.2: half of it, 0.1, stays at each of the three.
+  const found = bestCorrection(wide, range);
+  if (!isDetermined(found)) throw new Error("no correction");
+  const left = wide.map(({ indicated, reference }) => correctedDistance(indicated, found, range) - reference);
+  for (const error of left.slice(0, 3)) expectNear(Math.abs(error), 0.1, 1e-15);
+});
+
+test("a re-teach at two points brings their mean errors to zero", () => {
+  const first = { references: [0, 0.2], indicated: [1, 1.2] };
+  const last = { references: [100], indicated: [103] };
+  const ends = { rangeLower: 0, rangeUpper: 102 };
+  const found = endsCorrection(first, last, ends);
+  if (!isDetermined(found)) throw new Error("no correction");
+  expectNear(correctedDistance(1.1, found, ends), 0.1, 1e-14);
+  expectNear(correctedDistance(103, found, ends), 100, 1e-13);
+});
+
+test("the docblock's re-teach: what stood for 102 is to stand for 99.02", () => {
+  const found = endsCorrection(
+    { references: [0], indicated: [1] },
+    { references: [100], indicated: [103] },
+    { rangeLower: 0, rangeUpper: 102 },
+  );
+  if (!isDetermined(found)) throw new Error("no correction");
+  expectNear(found.lower, -100 / 102, 1e-14);
+  expectNear(found.upper, (101 * 100) / 102, 1e-13);
+});
+
+test("one indicated distance gives no correction", () => {
+  expect(bestCorrection(squares.slice(0, 1), range)).toHaveProperty("notDetermined");
+  expect(bestCorrection([squares[0]!, squares[0]!], range)).toHaveProperty("notDetermined");
+  const point = { references: [1], indicated: [2] };
+  expect(endsCorrection(point, { references: [5], indicated: [2] }, range)).toHaveProperty("notDetermined");
+});
+
+test("a correction is a straight line through its two ends", () => {
+  expect(correctedDistance(50, { lower: 1, upper: 99 }, { rangeLower: 0, rangeUpper: 100 })).toBe(50);
+});

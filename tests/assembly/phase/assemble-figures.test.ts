@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import { analysePhase } from "../../../src/analysis/figures/analyse-phase.ts";
+import { isDetermined, notDetermined } from "../../../src/analysis/figures/figure.ts";
+import { assembleFigures, orNull, type Reasons } from "../../../src/assembly/phase/assemble-figures.ts";
+import { expectNear, reading, signalLoop } from "../../analysis/sample-loop.ts";
+
+test("a figure that is not there is null, and its reason is noted; one that is stands as it is", () => {
+  expect(orNull("hysteresis", notDetermined("one direction only"), {})).toBeNull();
+  const reasons: Reasons = {};
+  expect(orNull("hysteresis", notDetermined("one direction only"), reasons)).toBeNull();
+  expect(orNull("inaccuracy", 0, reasons)).toBe(0);
+  expect(reasons).toEqual({ hysteresis: "one direction only" });
+});
+
+test("an analysis without a line has no zero and span error, and the inaccuracy that it has", () => {
+  const figures = assembleFigures(
+    {
+      judged: "signal",
+      readings: [],
+      curve: [],
+      cycles: 0,
+      fit: { notDetermined: "no usable reading" },
+      zeroAndSpan: { notDetermined: "no usable reading" },
+      inaccuracy: { positive: 1, negative: 0 },
+      maximumMeasuredError: { notDetermined: "no usable reading" },
+      linearity: { notDetermined: "no usable reading" },
+      hysteresis: { notDetermined: "no usable reading" },
+      hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+      repeatability: { notDetermined: "no usable reading" },
+      greatestLoopError: { notDetermined: "no usable reading" },
+    },
+    { uncertainties: { notDetermined: "no standard of distance states its uncertainty" }, span: 100, reasons: {} },
+  );
+  expect(figures.inaccuracy?.positive).toBe(1);
+  expect([figures.zeroError, figures.spanError, figures.fit]).toEqual([null, null, null]);
+});
+
+const analysed = (signals: readonly (readonly [number, number])[]) => {
+  const analysis = analysePhase(
+    signals.map(([reference, signal]) => reading(reference, { signal })),
+    signalLoop,
+  );
+  if (!isDetermined(analysis)) throw new Error(analysis.notDetermined);
+  return analysis;
+};
+const shared = Object.freeze({ sharedReference: 0.3, sharedOutput: 0.4, ownReference: 0 });
+
+test("zero and span error carry the uncertainty of the fit and, beside it, that of fit and standards together", () => {
+  const analysis = analysed([
+    [0, 4],
+    [50, 12.08],
+    [100, 20],
+  ]);
+  const reasons: Reasons = {};
+  const { zeroError, spanError } = assembleFigures(analysis, { uncertainties: shared, span: 100, reasons });
+  expectNear(zeroError?.combinedStandardUncertainty, Math.hypot(zeroError!.standardUncertainty!, 0.5), 1e-15);
+  const expected = Math.sqrt(spanError!.standardUncertainty! ** 2 + 2 * 0.25);
+  expectNear(spanError?.combinedStandardUncertainty, expected, 1e-15);
+  expect(Object.keys(reasons)).not.toContain("zeroError.combinedStandardUncertainty");
+});
+
+test("without the scatter of a fit, or without standards, the combined one is null with its reason", () => {
+  const two = analysed([
+    [0, 4],
+    [100, 20],
+  ]);
+  const reasons: Reasons = {};
+  const { zeroError, linearity } = assembleFigures(two, { uncertainties: shared, span: 100, reasons });
+  expect(zeroError).toMatchObject({ percentSpan: 0, standardUncertainty: null, combinedStandardUncertainty: null });
+  expect(linearity).toEqual({ independent: null, terminal: null, zeroBased: null, leastSquares: null });
+  expect(reasons).toMatchObject({
+    "zeroError.combinedStandardUncertainty": "two readings only",
+    "spanError.combinedStandardUncertainty": "two readings only",
+    linearity: "fewer than three test points",
+  });
+});

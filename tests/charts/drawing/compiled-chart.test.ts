@@ -1,0 +1,34 @@
+import { readdirSync } from "node:fs";
+import { expect, test, vi } from "vitest";
+import { type CompiledChart, compiledChart } from "../../../src/charts/drawing/compiled-chart.ts";
+
+const folder = new URL("../../../src/charts/", import.meta.url);
+const modules = readdirSync(folder).filter((name) => name.endsWith("-chart-spec.ts"));
+
+test.each(modules)("%s exports nothing but data, so that the build can keep it as JSON", async (name) => {
+  vi.resetModules(); // A chart that was drawn before holds what vega keeps in it.
+  const exported = Object.entries<CompiledChart>(await import(new URL(name, folder).href));
+  expect(exported.length).toBeGreaterThan(0);
+  for (const [, chart] of exported) {
+    expect(chart.series.length).toBeGreaterThan(0);
+    expect(JSON.parse(JSON.stringify(chart))).toEqual(chart);
+  }
+});
+
+const encoding = { x: { field: "x", type: "quantitative" } } as const;
+
+test("the series are those that a drawing brings: not what the specification holds, nor what is made from a series", () => {
+  const { series } = compiledChart({
+    layer: [
+      { data: { name: "rows" }, mark: "point", encoding },
+      { data: { name: "means" }, mark: "line", encoding: { ...encoding, y: { field: "y", type: "quantitative" } } },
+      { data: { name: "means" }, mark: "point", encoding },
+      { data: { values: [{ x: 0 }] }, mark: "point", encoding },
+    ],
+  });
+  expect(series).toEqual(["rows", "means"]);
+});
+
+test("a chart that would load something is refused", () => {
+  expect(() => compiledChart({ data: { url: "rows.json" }, mark: "point", encoding })).toThrow("has an address");
+});

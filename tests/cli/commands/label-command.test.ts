@@ -1,0 +1,22 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { spanwright, temporaryFolder } from "../built-command.ts";
+
+test("labels of a record are one page; a place that no sheet has is refused and writes nothing", () => {
+  const folder = temporaryFolder();
+  spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+  const [record, out] = [join(folder, "LT-640/C-2026-047.json"), join(folder, "labels.html")];
+  const refused = spanwright("label", record, "--out", out, "--skip", "24");
+  expect(refused).toMatchObject({ exitCode: 2, output: "" });
+  expect(refused.complaints).toMatch(
+    /the option --skip cannot be read; read "24"; accepted: --skip with a whole number/u,
+  );
+  expect(existsSync(out)).toBe(false);
+  expect(spanwright("label", record, "--out", out)).toEqual({
+    exitCode: 0,
+    output: `1 label: ${out}\n`,
+    complaints: "",
+  });
+  expect(existsSync(out)).toBe(true);
+});

@@ -1,0 +1,33 @@
+import { cpSync, existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { runCommandLine } from "../../../src/cli/command-line.ts";
+import { temporaryFolder } from "../built-command.ts";
+import { recordingConsole } from "../recording-console.ts";
+
+async function run(...words: readonly string[]) {
+  const console = recordingConsole();
+  const exitCode = await runCommandLine(words, console);
+  return { exitCode, printed: console.printed.join("\n"), complained: console.complained.join("\n") };
+}
+
+test("a register is written into the folder, page and table, and told in numbers", async () => {
+  const folder = temporaryFolder();
+  cpSync("reports/filed", folder, { recursive: true });
+  const { exitCode, printed, complained } = await run("register", folder);
+  expect([exitCode, complained]).toEqual([0, ""]);
+  const [numbers, page, table] = printed.split("\n");
+  expect(numbers).toBe("5 loops, 24 records; 2 overdue, 1 to be decided");
+  expect([page, table]).toEqual([`${folder}/register.html`, `${folder}/register.csv`]);
+  expect(readFileSync(join(folder, "register.html"), "utf8")).toContain("<title>Register of calibrations, 2026-11-25");
+  expect(readFileSync(join(folder, "register.csv"), "utf8").trimEnd().split("\r\n")).toHaveLength(6);
+  expect((await run("verify", folder)).printed).not.toMatch(/folder, (?:register|due)\./u);
+});
+
+test("of a folder that keeps no records there is no register", async () => {
+  const folder = temporaryFolder();
+  const { exitCode, printed, complained } = await run("register", folder);
+  expect([exitCode, printed]).toEqual([2, ""]);
+  expect(complained).toContain("there is no ledger.jsonl in it");
+  expect(existsSync(join(folder, "register.html"))).toBe(false);
+});

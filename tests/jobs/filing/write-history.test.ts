@@ -1,0 +1,102 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { nodeDisk } from "../../../src/cli/node-disk.ts";
+import { filePage } from "../../../src/filing/file-page.ts";
+import { filingFolder } from "../../../src/filing/filing-folder.ts";
+import { CannotWrite } from "../../../src/jobs/disk.ts";
+import { writeHistory } from "../../../src/jobs/filing/write-history.ts";
+import { sentence } from "../../../src/problems/sentence.ts";
+import { amended, diskWith, pageOf, samplePage, sampleRecord, temporaryFolder } from "../../filing/sample-pages.ts";
+
+const filing = diskWith();
+const disks = { filing, plain: nodeDisk };
+
+async function folderOf(...days: readonly (string | undefined)[]): Promise<string> {
+  const folder = temporaryFolder();
+  for (const [index, performedOn] of days.entries())
+    await filePage(filingFolder(filing, folder), samplePage({ calibration: `C-${index + 1}`, performedOn }), {});
+  return folder;
+}
+
+test("a tag over its filed pages is a page, with the last revision of each calibration", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04");
+  const record = sampleRecord({ calibration: "C-3", performedOn: "2026-03-04" });
+  const third = pageOf(record);
+  await filePage(filingFolder(filing, folder), third, {});
+  await filePage(filingFolder(filing, folder), amended(third.record, "put right"), {});
+  const out = join(folder, "page.html");
+  const { history, problems } = await writeHistory(disks, folder, { tag: "LT-1", out });
+  expect(problems.all).toEqual([]);
+  expect(history?.overTheYears.records.map(({ calibration, revision }) => [calibration, revision])).toEqual([
+    ["C-1", 1],
+    ["C-2", 1],
+    ["C-3", 2],
+  ]);
+  expect(readFileSync(out, "utf8")).toContain("<h1>LT-1</h1>");
+});
+
+test("without a name for it no page is written", async () => {
+  const plain = { ...nodeDisk, writeTogether: () => Promise.reject(new Error("nothing was to be written")) };
+  const { history } = await writeHistory({ filing, plain }, await folderOf("2024-03-04"), { tag: "LT-1" });
+  expect(history?.overTheYears.records).toHaveLength(1);
+});
+
+test("a page that is not the one that was filed is told, and left out", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04");
+  writeFileSync(join(folder, "LT-1/2024-03-04_C-1_r1.html"), "another");
+  const { history, problems } = await writeHistory(disks, folder, { tag: "LT-1" });
+  expect(history?.overTheYears.records.map(({ calibration }) => calibration)).toEqual(["C-2"]);
+  expect(problems.all.map(sentence)[0]).toContain("the page is not the one that was filed");
+});
+
+test("a folder that is none, a tag that is not there, records without a day: each is told", async () => {
+  const folder = await folderOf("2024-03-04");
+  const told = async (where: string, tag: string) => {
+    const { history, problems } = await writeHistory(disks, where, { tag });
+    expect(history).toBeUndefined();
+    expect(problems.hasStop).toBe(true);
+    return problems.all.map(sentence).join("\n");
+  };
+  expect(await told(temporaryFolder(), "LT-1")).toContain("there is no ledger.jsonl in it");
+  expect(await told(folder, "LT-9")).toBe(
+    'command line: no record of this tag is filed there; read "LT-9"; accepted: LT-1',
+  );
+  expect(await told(await folderOf(undefined), "LT-1")).toContain(
+    "no record of the tag says on which day the work was done",
+  );
+});
+
+test("no page is written over a record, nor where the disk refuses", async () => {
+  const folder = await folderOf("2024-03-04");
+  const record = join(folder, "LT-1/2024-03-04_C-1_r1.html");
+  const before = readFileSync(record, "utf8");
+  const over = await writeHistory(disks, folder, { tag: "LT-1", out: record });
+  expect(over.problems.all.map(sentence)[0]).toMatch(/: a record lies there; accepted: another name for the page$/u);
+  expect(readFileSync(record, "utf8")).toBe(before);
+  const plain = { ...nodeDisk, writeTogether: () => Promise.reject(new CannotWrite("no room")) };
+  const refused = await writeHistory({ filing, plain }, folder, { tag: "LT-1", out: join(folder, "page.html") });
+  expect(refused.problems.all.map(sentence)[0]).toContain("nothing could be written there: no room");
+});
+
+test("no page is written over what the folder keeps", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04");
+  for (const name of ["ledger.jsonl", "index.jsonl"]) {
+    const out = join(folder, name);
+    const before = readFileSync(out, "utf8");
+    const { problems } = await writeHistory(disks, folder, { tag: "LT-1", out });
+    expect(problems.all.map(({ code }) => code)).toEqual(["options/record-there"]);
+    expect(readFileSync(out, "utf8")).toBe(before);
+  }
+});
+
+test("settings that are typed count; one that cannot be read stops before anything is opened", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04", "2026-03-04");
+  const { history } = await writeHistory(disks, folder, { tag: "LT-1", settings: { extendBy: "1.5" } });
+  expect(history?.overTheYears.settings.extendBy).toBe(1.5);
+  const wrong = await writeHistory(disks, folder, { tag: "LT-1", settings: { extendBy: "many" } });
+  expect(wrong.history).toBeUndefined();
+  expect(wrong.problems.all.map(sentence)).toEqual([
+    'command line: the option --extend-by cannot be read; read "many"; accepted: a factor from 1 to 3',
+  ]);
+});

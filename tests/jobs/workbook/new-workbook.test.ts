@@ -1,0 +1,69 @@
+import { expect, test } from "vitest";
+import { newWorkbook } from "../../../src/jobs/workbook/new-workbook.ts";
+import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
+import { tableColumns, tableNames } from "../../../src/model/tables.ts";
+import { sentence } from "../../../src/problems/sentence.ts";
+import { checked } from "../../workbook/smallest-workbook.ts";
+import { memoryDisk } from "../memory-disk.ts";
+
+const today = "2026-11-25";
+
+async function madeFiles(): Promise<ReadonlyMap<string, string>> {
+  const disk = memoryDisk({});
+  await newWorkbook(disk, "new");
+  return disk.written;
+}
+
+test("a new workbook has a file a table with every column of the model, and a README", async () => {
+  const files = await madeFiles();
+  expect([...files.keys()]).toEqual([...tableNames.map((table) => `new/${table}.csv`), "new/README.md"]);
+  for (const table of tableNames) {
+    const names = tableColumns(table).map(({ name }) => name);
+    expect(files.get(`new/${table}.csv`)).toBe(`${names.join(",")}\n`);
+    for (const name of names)
+      expect(files.get("new/README.md")).toMatch(new RegExp(`^\\| ${name}( \\(needed\\))? \\|`, "mu"));
+  }
+});
+
+test("a new workbook is read as one in which nothing is filled in and nothing is wrong", async () => {
+  const disk = memoryDisk(Object.fromEntries(await madeFiles()));
+  const reading = await readWorkbook(disk, "new", { today, firstLook: {} });
+  expect(reading.isUnfilled).toBe(true);
+  expect(reading.cases).toEqual([]);
+});
+
+test("the example rows of its README are a workbook that is accepted", async () => {
+  const readme = (await madeFiles()).get("new/README.md") ?? "";
+  const examples = [...readme.matchAll(/^## (\w+\.csv)\n\nExample:\n\n```\n([^`]+)```$/gmu)];
+  expect(examples).toHaveLength(tableNames.length);
+  const texts = Object.fromEntries(examples.map(([, name = "", rows = ""]) => [name, rows]));
+  const { problems, cases } = await checked(texts);
+  expect(problems.filter(({ severity }) => severity === "stop").map(sentence)).toEqual([]);
+  expect(problems.map(({ code }) => code)).toEqual([
+    "model/few-points",
+    "model/trips-one-direction",
+    "model/few-approaches",
+  ]);
+  expect(cases).toHaveLength(1);
+});
+
+test("a folder that holds something is refused, and nothing is written", async () => {
+  const disk = memoryDisk({ "old/notes.txt": "" });
+  const { files, problems } = await newWorkbook(disk, "old");
+  expect(files).toEqual([]);
+  expect(problems.all.map(sentence)).toEqual([
+    "old: the folder holds files already: notes.txt; accepted: a new folder, or an empty one",
+  ]);
+  expect(disk.written.size).toBe(0);
+});
+
+test("a disk that refuses is told", async () => {
+  const { files, problems } = await newWorkbook(
+    memoryDisk({}, () => true),
+    "new",
+  );
+  expect(files).toEqual([]);
+  expect(problems.all.map(sentence)).toEqual([
+    "new: nothing could be written there: no room for new/instruments.csv; accepted: a folder in which this user may write",
+  ]);
+});

@@ -1,0 +1,131 @@
+import { createHash } from "node:crypto";
+import { expect, test } from "vitest";
+import type { FirstLook } from "../../../src/jobs/workbook/first-look.ts";
+import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
+import { sentence } from "../../../src/problems/sentence.ts";
+import { smallestWorkbook, type Texts, withFile, withText } from "../../workbook/smallest-workbook.ts";
+import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
+import { inFolder, memoryDisk } from "../memory-disk.ts";
+
+const look = Object.freeze({ range: "0:100mm", signal: "4:20mA", tolerance: "0.5%span" });
+
+async function read(texts: Texts, path: string, firstLook: FirstLook = {}) {
+  const reading = await readWorkbook(memoryDisk(texts), path, { today: "2026-11-25", firstLook });
+  return { ...reading, told: reading.problems.all.map(sentence) };
+}
+
+function sha256(text: string): string {
+  return createHash("sha256").update(text).digest("hex");
+}
+
+test("a folder of tables is read, counted, and each file has its digest", async () => {
+  const { cases, counts, told, digests, isUnfilled } = await read(inFolder("book", smallestWorkbook), "book");
+  expect(told).toEqual([]);
+  expect(cases).toHaveLength(1);
+  expect(counts).toEqual({ instruments: 1, calibrations: 1, readings: 5 });
+  expect(isUnfilled).toBe(false);
+  expect(digests.get("book/readings.csv")?.sha256).toBe(sha256(smallestWorkbook["readings.csv"]));
+});
+
+test("a spreadsheet with the same tables as sheets is read to the same rows", async () => {
+  const sheets = Object.entries(smallestWorkbook).map(([name, text]) => [
+    name.replace(".csv", ""),
+    text
+      .trimEnd()
+      .split("\n")
+      .map((line) => line.split(",")),
+  ]);
+  const bytes = await spreadsheetOfRows(Object.fromEntries(sheets));
+  const { cases, told } = await read({ "book.xlsx": bytes }, "book.xlsx");
+  const { cases: fromFolder } = await read(inFolder("book", smallestWorkbook), "book");
+  expect(told).toEqual([]);
+  expect(cases[0]?.readings.map(({ row }) => row)).toEqual(fromFolder[0]?.readings.map(({ row }) => row));
+});
+
+test("a lone table of readings is read with what the options say", async () => {
+  const { cases, told } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", look);
+  expect(told).toEqual([]);
+  expect(cases[0]?.instrument.row).toMatchObject({ tag: "rail", rangeUpper: 100, tolerance: 0.5 });
+  expect(cases[0]?.calibration.row).toEqual({ calibration: "C-1", tag: "rail" });
+});
+
+test("a lone table without its options blames each of them once, and no column that would come from it", async () => {
+  const { told } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", { range: "0:100mm" });
+  expect(told).toEqual([
+    expect.stringMatching(/^command line: a lone table of readings needs --signal;/u),
+    expect.stringMatching(/^command line: a lone table of readings needs --tolerance;/u),
+  ]);
+});
+
+test("a lone table with tabs, .txt or .tsv, is a lone table of readings too", async () => {
+  const tabbed = smallestWorkbook["readings.csv"].replaceAll(",", "\t");
+  for (const name of ["rail.txt", "rail.TSV"]) {
+    const { cases, told } = await read({ [name]: tabbed }, name, look);
+    expect(told).toEqual([]);
+    expect(cases[0]?.instrument.row.tag).toBe("rail");
+    expect(cases[0]?.readings).toHaveLength(5);
+  }
+});
+
+test("pictures and certificates beside the tables are not read, and have no digest", async () => {
+  const { digests, told } = await read(
+    inFolder("book", { ...smallestWorkbook, "photo.jpg": "x", "notes.txt": "y" }),
+    "book",
+  );
+  expect(told).toEqual([]);
+  expect([...digests.keys()].filter((name) => /photo|notes/u.test(name))).toEqual([]);
+});
+
+test("every calibration is named, one that a problem stops too", async () => {
+  const texts = withText("calibrations.csv", "2026-03-04", "4.3.26");
+  const { named, cases } = await read(inFolder("book", texts), "book");
+  expect(cases).toEqual([]);
+  expect(named).toEqual([{ calibration: "C-1", tag: "LT-1" }]);
+});
+
+test("the options of a lone table have a digest too", async () => {
+  const { digests } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", look);
+  expect(digests.get("command line")?.sha256).toBe(sha256("--range 0:100mm\n--signal 4:20mA\n--tolerance 0.5%span"));
+});
+
+test("a path at which nothing is, is told", async () => {
+  const { told, cases } = await read({}, "nowhere");
+  expect(cases).toEqual([]);
+  expect(told).toEqual([
+    "nowhere: there is no such file or folder; accepted: the folder of a workbook, or a lone table of readings",
+  ]);
+});
+
+test("a table without a row in a workbook that is filled in elsewhere is no new workbook", async () => {
+  const header = "calibration,phase,direction,reference,signal\n";
+  const { isUnfilled, told } = await read(inFolder("book", withFile("readings.csv", header)), "book");
+  expect(isUnfilled).toBe(false);
+  expect(told[0]).toContain("the table has no rows");
+});
+
+test("files without a byte are no new workbook", async () => {
+  const empty = { "book/instruments.csv": "", "book/calibrations.csv": "", "book/readings.csv": "" };
+  expect((await read(empty, "book")).isUnfilled).toBe(false);
+});
+
+test("a wrong header makes a workbook without rows wrong", async () => {
+  const headers = { ...smallestWorkbook, "instruments.csv": "tag,range_lower\n" };
+  const unfilled = Object.entries(headers).map(([name, text]) => [`book/${name}`, `${text.split("\n")[0]}\n`]);
+  expect((await read(Object.fromEntries(unfilled), "book")).isUnfilled).toBe(false);
+});
+
+test("every problem of every table is told in one run", async () => {
+  const texts = {
+    ...withText("readings.csv", "rising,25,8.01", "sideways,25,eight"),
+    "calibrations.csv": smallestWorkbook["calibrations.csv"].replace("2026-03-04", "4.3.26"),
+  };
+  const { told, cases } = await read(inFolder("book", texts), "book");
+  expect(cases).toEqual([]);
+  expect(told.map((text) => text.split(": ")[0])).toEqual(
+    expect.arrayContaining([
+      "book/calibrations.csv:2:performed_on",
+      "book/readings.csv:3:direction",
+      "book/readings.csv:3:signal",
+    ]),
+  );
+});

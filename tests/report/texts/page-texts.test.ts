@@ -1,0 +1,101 @@
+import { expect, test } from "vitest";
+import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
+import {
+  outsideWords,
+  phasesOf,
+  toleranceWords,
+  verdictWords,
+  worstWords,
+} from "../../../src/report/texts/page-texts.ts";
+import { sampleRecord } from "../../charts/sample-record.ts";
+
+type Instrument = CalibrationRecord["instrument"];
+
+function withInstrument(change: Partial<Instrument>): CalibrationRecord {
+  const record = sampleRecord();
+  return { ...record, instrument: { ...record.instrument, ...change } };
+}
+
+function phase(
+  verdicts: readonly ("pass" | "fail" | "left out" | "fault")[],
+  change: Partial<PhaseRecord> = {},
+): PhaseRecord {
+  const record = sampleRecord({ phases: ["asFound"] }).phases.asFound;
+  if (record === undefined) throw new RangeError("the sample has no phase as found");
+  const readings = verdicts.map((kind, index) => {
+    const { verdict: _, ...reading } = record.readings[index] ?? record.readings[0]!;
+    if (kind === "left out") return { ...reading, leftOut: "target moved" };
+    if (kind === "fault") return { ...reading, leftOut: "fault signal", verdict: "fail" as const };
+    return { ...reading, verdict: kind };
+  });
+  return { ...record, readings, ...change };
+}
+
+test("the phases come in the order of the work, and only those that there are", () => {
+  expect(phasesOf(sampleRecord()).map(({ title }) => title)).toEqual(["As found", "As left"]);
+  expect(phasesOf(sampleRecord({ phases: ["asLeft"] })).map(({ name }) => name)).toEqual(["asLeft"]);
+});
+
+test.each<[Partial<Instrument>, string]>([
+  [{ tolerance: 0.5 }, "±0.5 % of span"],
+  [{ tolerance: 0.5, toleranceMinus: 0.5 }, "±0.5 % of span"],
+  [{ tolerance: 0.5, toleranceMinus: 0.3 }, "−0.3 / +0.5 % of span"],
+  [{ tolerance: 2, toleranceBasis: "distance" }, "±2 mm"],
+  [{ tolerance: 0.05, toleranceBasis: "signal" }, "±0.05 mA"],
+  [
+    { tolerance: 0.1, secondTolerance: 0.2, secondToleranceBasis: "percent of reading" },
+    "±0.1 % of span and ±0.2 % of reading, added",
+  ],
+  [
+    { tolerance: 0.1, secondTolerance: 2, secondToleranceMinus: 1, secondToleranceBasis: "distance" },
+    "±0.1 % of span and −1 / +2 mm, added",
+  ],
+])("the tolerance of %j in words", (change, words) => {
+  expect(toleranceWords(withInstrument(change))).toBe(words);
+});
+
+test("how many readings lie outside is counted over those that were judged", () => {
+  expect(outsideWords(sampleRecord(), phase(["pass", "pass", "left out"]))).toMatch(
+    /All 2 readings lie inside the tolerance\.$/u,
+  );
+  expect(outsideWords(sampleRecord(), phase(["pass", "fail", "left out"]))).toMatch(
+    /1 of 2 readings lie outside the tolerance\.$/u,
+  );
+  expect(outsideWords(sampleRecord(), phase(["pass", "fail", "fault"]))).toMatch(
+    /2 of 3 readings lie outside the tolerance; 1 of them reported a fault instead of a distance\.$/u,
+  );
+});
+
+test("where sensor and controller differ, both are told", () => {
+  expect(outsideWords(sampleRecord(), phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toMatch(
+    /^The sensor: pass; what the controller shows: fail\. 1 of 1 readings lie outside the tolerance\.$/u,
+  );
+});
+
+test("the worst reading is told with error, place and share of its tolerance", () => {
+  const record = sampleRecord({ phases: ["asFound"] });
+  const found = phase(["fail"]);
+  const reading = { ...found.readings[0]!, reference: 1650, row: 7 };
+  const worst = { of: "sensor", row: 7, errorDistance: 14.2, errorPercentSpan: 0.789, partOfTolerance: 1.578 } as const;
+  const style = { distance: 1, percent: 2, value: 0 };
+  const whole = { ...found, readings: [reading], decimals: { ...found.decimals, reference: 0 } };
+  expect(worstWords(record, { ...whole, worst }, style)).toBe(
+    "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there",
+  );
+  expect(worstWords(record, { ...whole, worst: null }, style)).toBeUndefined();
+});
+
+test.each<[keyof typeof verdictWords, RegExp]>([
+  ["pass", /^in tolerance$/u],
+  ["conditional pass", /^in tolerance, but/u],
+  ["conditional fail", /^out of tolerance, by less/u],
+  ["fail", /^not inside/u],
+  ["cannot be decided", /uncertainty is too large/u],
+])("the verdict %s is its own word, with a meaning that does not contradict it", (verdict, meaning) => {
+  expect(verdictWords[verdict].word.toLowerCase()).toBe(verdict);
+  expect(verdictWords[verdict].meaning).toMatch(meaning);
+});
+
+test("every verdict is among those", () => {
+  expect(Object.keys(verdictWords)).toHaveLength(5);
+});

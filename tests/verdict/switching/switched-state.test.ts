@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { isSetPointOff } from "../../../src/verdict/switching/switched-state.ts";
+import { switchedState } from "../recommendation/sample-switching.ts";
+
+const found = (...of: Parameters<typeof switchedState>) => switchedState(...of).found!;
+
+test("a set point is off where it was not accepted, and not where it cannot be decided", () => {
+  expect(isSetPointOff(found("teach"))).toBe(true);
+  expect(isSetPointOff(found())).toBe(false);
+  const open = { error: 1, expandedUncertainty: 30, decision: { statement: "cannot be decided" } as const };
+  expect(isSetPointOff(found(undefined, { setPoint: open }))).toBe(false);
+  expect(isSetPointOff(found(undefined, { setPoint: null }))).toBe(false);
+});
+
+test("without a tolerance it is off where its error was parted into shares", () => {
+  const bare = { error: -21, expandedUncertainty: 1, decision: null };
+  expect(isSetPointOff(found("shift", { setPoint: bare }))).toBe(true);
+  expect(isSetPointOff(found(undefined, { setPoint: bare }))).toBe(false);
+});

@@ -1,0 +1,26 @@
+import { expect, test } from "vitest";
+import { ProblemList } from "../../../src/problems/problem-list.ts";
+import { tableOfRows, unreadableTable } from "../../../src/workbook/files/table-of-rows.ts";
+
+const origin = { file: "x.csv", name: "x.csv", encoding: "utf-8", delimiter: "," } as const;
+
+test("the first row is the header, at its own line", () => {
+  const rows = [
+    { line: 3, cells: [" tag", "output "] },
+    { line: 5, cells: ["LT-1", "Q1"] },
+  ];
+  const table = tableOfRows({ ...origin, table: "outputs", rows }, new ProblemList());
+  expect(table).toMatchObject({ header: ["tag", "output"], headerLine: 3, rows: rows.slice(1) });
+});
+
+test("a table that must be there may not be empty; one that need not be may", () => {
+  const problems = new ProblemList();
+  tableOfRows({ ...origin, table: "outputs", rows: [] }, problems);
+  expect(problems.all).toEqual([]);
+  tableOfRows({ ...origin, table: "readings", rows: [] }, problems);
+  expect(problems.all.map(({ code }) => code)).toEqual(["tables/empty"]);
+});
+
+test("a table that could not be read has neither header nor rows", () => {
+  expect(unreadableTable({ ...origin, table: "readings" })).toMatchObject({ header: [], rows: [] });
+});
