@@ -1,60 +1,38 @@
-import { execFileSync } from "node:child_process";
 import { cpSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { filesBelow, spanwright, temporaryFolder } from "./cli/built-command.ts";
+import { digestsOf } from "./computed/demo/digests-of.mjs";
+import { madeDemo, makeDemo } from "./made-demo.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const committed = join(root, "reports");
-const filed = join(committed, "filed");
+const filed = join(madeDemo(), "filed");
 const advice = "run npm run demo and review the change";
 
-/** The reports of data-demo, made as `npm run demo` makes them: paths are part of a record, so it runs from the root. */
-function madeReports(): string {
-  const out = temporaryFolder();
-  const { exitCode, complaints } = spanwright("report", "data-demo", "--out", out);
-  expect(complaints).toBe("");
-  expect(exitCode).toBe(0);
-  return out;
-}
-
-/** Rows of the table of calibrations below its header; no cell of it holds a newline. */
-function calibrationsOfDemo(): number {
-  const [, ...rows] = readFileSync(join(root, "data-demo/calibrations.csv"), "latin1").trimEnd().split("\n");
-  return rows.length;
-}
-
-function differing(one: string, other: string): readonly string[] {
-  return filesBelow(one).filter((name) => !readFileSync(join(one, name)).equals(readFileSync(join(other, name))));
-}
-
-test("the demo plant gives the same bytes twice, and those in reports", () => {
-  const [first, second] = [madeReports(), madeReports()];
-  expect(filesBelow(first)).toHaveLength(2 * calibrationsOfDemo());
-  expect(filesBelow(second)).toEqual(filesBelow(first));
-  expect(differing(first, second)).toEqual([]);
-
-  expect(existsSync(committed), `the folder reports is missing: ${advice}`).toBe(true);
-  const reported = filesBelow(committed).filter((name) => !/^filed(?:-histories)?\//u.test(name));
-  expect(reported, `reports holds other files than the demo gives: ${advice}`).toEqual(filesBelow(first));
-  expect(differing(first, committed), `these files of reports differ from what the demo gives: ${advice}`).toEqual([]);
+test("the demo plant gives the same bytes twice, and those in the list of digests", () => {
+  const again = temporaryFolder();
+  makeDemo(again);
+  expect(digestsOf(again)).toBe(digestsOf(madeDemo()));
+  expect(readFileSync(join(committed, "digests.txt"), "utf8").split("\n"), advice).toEqual(
+    digestsOf(again).split("\n"),
+  );
 });
 
-test("the filing folder of the demo is made anew with the same bytes as those in reports/filed", () => {
-  const made = join(temporaryFolder(), "filed");
-  const maker = join(root, "tests/computed/demo/file-demo.mjs");
-  expect(execFileSync(process.execPath, [maker, made], { encoding: "utf8" })).toBe("");
-  expect(filesBelow(made).filter((name) => name.endsWith("_r2.html"))).toHaveLength(1);
-  expect(filesBelow(filed), `reports/filed holds other files than the demo gives: ${advice}`).toEqual(filesBelow(made));
-  expect(differing(made, filed), `these files of reports/filed differ from what the demo gives: ${advice}`).toEqual([]);
-  const histories = [made, filed].map((folder) => `${folder}-histories`) as [string, string];
-  expect(filesBelow(histories[0])).toHaveLength(5);
-  expect(differing(...histories), `these histories differ from what the demo gives: ${advice}`).toEqual([]);
+test("the pages in reports are those that the demo gives", () => {
+  const kept = filesBelow(committed).filter((name) => name !== "digests.txt");
+  expect(kept).toContain("LT-310/C-2026-015.html");
+  const differing = kept.filter((name) => !isSame(join(committed, name), join(madeDemo(), name)));
+  expect(differing, advice).toEqual([]);
 });
+
+function isSame(one: string, other: string): boolean {
+  return existsSync(other) && readFileSync(one).equals(readFileSync(other));
+}
 
 test("the filing folder of the demo is verified without a doubt, by its own table of signers", () => {
-  const { exitCode, output, complaints } = spanwright("verify", "reports/filed");
+  const { exitCode, output, complaints } = spanwright("verify", filed);
   const pages = filesBelow(filed).filter((name) => /_r\d+\.html$/u.test(name));
   expect(complaints).toBe("");
   expect(output.match(/^doubt.*$(?:\n {2}.*)*/gmu) ?? []).toEqual([]);

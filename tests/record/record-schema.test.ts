@@ -1,4 +1,5 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import * as z from "zod";
@@ -11,11 +12,12 @@ import {
   recordSchema,
   sealedRecordSchema,
 } from "../../src/record/record-schema.ts";
+import { filesBelow } from "../cli/built-command.ts";
+import { madeDemo } from "../made-demo.ts";
 import { isRequired } from "../outside/needs-program.ts";
 
 const published = new URL("../../src/record/record.schema.json", import.meta.url);
 const demo = fileURLToPath(new URL("../../data-demo", import.meta.url));
-const reports = new URL("../../reports/", import.meta.url);
 
 async function recordsOfDemo(): Promise<readonly CalibrationRecord[]> {
   const { cases, digests } = await readWorkbook(nodeDisk, demo, { today: "2026-11-01", firstLook: {} });
@@ -58,14 +60,11 @@ test("every record of the demonstration tables is one, also after it was written
   }
 });
 
-const written = existsSync(reports)
-  ? readdirSync(reports, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".json"))
-  : [];
-
-test.skipIf(!existsSync(reports))("every record in reports is one", () => {
+test("every record that the demo writes is one", () => {
+  const written = filesBelow(madeDemo()).filter((name) => name.endsWith(".json"));
   expect(written.length).toBeGreaterThan(0);
   for (const name of written) {
-    const record = JSON.parse(readFileSync(new URL(name, reports), "utf8"));
+    const record = JSON.parse(readFileSync(join(madeDemo(), name), "utf8"));
     expect(sealedRecordSchema.safeParse(record).error?.issues ?? [], name).toEqual([]);
   }
 });

@@ -2,8 +2,11 @@ import { cpSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { runCommandLine } from "../../../src/cli/command-line.ts";
+import { madeDemo } from "../../made-demo.ts";
 import { temporaryFolder } from "../built-command.ts";
 import { recordingConsole } from "../recording-console.ts";
+
+const filed = join(madeDemo(), "filed");
 
 async function run(...words: readonly string[]) {
   const console = recordingConsole();
@@ -18,7 +21,7 @@ const daysAndNames = (printed: string) =>
     .map((line) => line.split(/ {2,}/u).slice(1, 3));
 
 test("what is due within 30 days is listed, the earliest first", async () => {
-  const { exitCode, printed, complained } = await run("due", "reports/filed");
+  const { exitCode, printed, complained } = await run("due", filed);
   expect([exitCode, complained]).toEqual([0, ""]);
   expect(daysAndNames(printed)).toEqual([
     ["-316 overdue", "standard RAIL-3500"],
@@ -32,7 +35,7 @@ test("what is due within 30 days is listed, the earliest first", async () => {
 
 test("a longer time lists more, and the calendar has an event for each line", async () => {
   const folder = temporaryFolder();
-  cpSync("reports/filed", folder, { recursive: true });
+  cpSync(filed, folder, { recursive: true });
   const calendar = join(folder, "due.ics");
   const { exitCode, printed } = await run("due", folder, "--within", "20w", "--calendar", calendar);
   expect(exitCode).toBe(0);
@@ -48,14 +51,7 @@ test("a longer time lists more, and the calendar has an event for each line", as
 
 test("a time that is none is told and nothing is written", async () => {
   const calendar = join(temporaryFolder(), "due.ics");
-  const { exitCode, printed, complained } = await run(
-    "due",
-    "reports/filed",
-    "--within",
-    "soon",
-    "--calendar",
-    calendar,
-  );
+  const { exitCode, printed, complained } = await run("due", filed, "--within", "soon", "--calendar", calendar);
   expect([exitCode, printed]).toEqual([2, ""]);
   expect(complained).toContain('the option --within cannot be read; read "soon"');
   expect(existsSync(calendar)).toBe(false);

@@ -2,6 +2,7 @@ import { cpSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { runCommandLine } from "../../../src/cli/command-line.ts";
+import { madeDemo } from "../../made-demo.ts";
 import { temporaryFolder } from "../built-command.ts";
 import { recordingConsole } from "../recording-console.ts";
 
@@ -13,7 +14,7 @@ async function run(...words: readonly string[]) {
 
 test("a register is written into the folder, page and table, and told in numbers", async () => {
   const folder = temporaryFolder();
-  cpSync("reports/filed", folder, { recursive: true });
+  cpSync(join(madeDemo(), "filed"), folder, { recursive: true });
   const { exitCode, printed, complained } = await run("register", folder);
   expect([exitCode, complained]).toEqual([0, ""]);
   const [numbers, page, table] = printed.split("\n");

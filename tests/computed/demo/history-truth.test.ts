@@ -5,6 +5,7 @@ import { sealRecord } from "../../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
+import { madeDemo } from "../../made-demo.ts";
 import { recordsOfFolder } from "../../outside/records-of-folder.ts";
 import { historyLoops } from "./history-loops.mjs";
 
@@ -118,7 +119,7 @@ test("ZT-250 is stable: no drift to be seen, and a longer interval is proposed",
 });
 
 test("the filed amendment mends the one signal that its reason names, and says what follows from it", () => {
-  const path = "reports/filed/LT-120/2024-03-12_C-2024-010_r2.html";
+  const path = `${madeDemo()}/filed/LT-120/2024-03-12_C-2024-010_r2.html`;
   const found = readSealedRecord(readFileSync(path, "utf8"), path);
   if (!("record" in found)) throw new TypeError(found.doubts[0]?.says);
   const { reason = "", changes = [] } = found.record.amendment ?? {};
@@ -131,7 +132,7 @@ test("the filed amendment mends the one signal that its reason names, and says w
 });
 
 test("the register of the demo has a loop in every state but one, a finding to be decided, and one decided in the ledger", () => {
-  const [head = "", ...rows] = readFileSync("reports/filed/register.csv", "utf8").trimEnd().split("\r\n");
+  const [head = "", ...rows] = readFileSync(`${madeDemo()}/filed/register.csv`, "utf8").trimEnd().split("\r\n");
   expect(head).toContain("days_left");
   const states = rows.map((row) => [
     row.split(",")[0],
@@ -144,9 +145,9 @@ test("the register of the demo has a loop in every state but one, a finding to b
     ["ZT-250", "due soon"],
     ["ZT-615", "overdue"],
   ]);
-  const page = readFileSync("reports/filed/register.html", "utf8");
+  const page = readFileSync(`${madeDemo()}/filed/register.html`, "utf8");
   const open = /<section aria-labelledby="open-title">[\s\S]*?<\/section>/u.exec(page)?.[0] ?? "";
   expect(open.match(/<a href="[^"]+"/gu)).toEqual(['<a href="LT-808/2026-09-08_C-2026-051_r1.html"']);
-  const ledger = readFileSync("reports/filed/ledger.jsonl", "utf8");
+  const ledger = readFileSync(`${madeDemo()}/filed/ledger.jsonl`, "utf8");
   expect(ledger.match(/"action":"decided"/gu)).toHaveLength(1);
 });
