@@ -1,6 +1,6 @@
 import { fileDigest } from "../record/file-digest.ts";
 import { readSealedRecord } from "../record/read-sealed-record.ts";
-import type { SealedRecord } from "../record/record-schema.ts";
+import type { ReadRecord } from "../record/written-record.ts";
 import { bytesOrWhy } from "./bytes-or-why.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import type { FiledLine } from "./ledger-line.ts";
@@ -10,7 +10,7 @@ export async function readFiledRecord(
   disk: Pick<FilingDisk, "read">,
   folder: string,
   { path, fileSha256 }: Pick<FiledLine, "path" | "fileSha256">,
-): Promise<{ record: SealedRecord } | { says: string }> {
+): Promise<ReadRecord | { says: string }> {
   const bytes = await bytesOrWhy(disk, `${folder}/${path}`);
   if (bytes === undefined) return { says: "the page is missing" };
   if ("why" in bytes) return { says: `the page cannot be read: ${bytes.why}` };

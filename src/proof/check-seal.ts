@@ -1,17 +1,16 @@
 import type { Doubt } from "../record/doubt.ts";
-import type { SealedRecord } from "../record/record-schema.ts";
 import type { Seal } from "../record/seal-schema.ts";
 import { sealOf } from "./seal-record.ts";
 
 /**
  * Whether the seal of a record is that of its content.
  *
- * @param record as it was read
+ * @param record as it was written, whatever its form
  * @returns a doubt for what of the seal differs; empty where it is whole
  * Source: RFC 8785; FIPS 180-4 (SHA-256).
  * @example checkSeal(sealRecord(record)) // []
  */
-export function checkSeal(record: SealedRecord): readonly Doubt[] {
+export function checkSeal(record: Readonly<Record<string, unknown>> & { seal: Seal }): readonly Doubt[] {
   const expected = faultless(() => sealOf(record));
   if (expected === undefined) {
     return [{ about: "seal", place: "the whole", says: "the record holds what JSON cannot: half of a character" }];

@@ -19,15 +19,21 @@ const furthestAhead = 86_400_000;
  * Every doubt about the signatures under a record: their form, whether they fit the record's content, and whether their
  * signers might give them, in this order, on that day.
  *
- * @param record as it was read
+ * @param record in the present form
  * @param signers rows of the table of signers
  * @param now date and time with offset; a signature of more than a day later is doubtful; nothing where no clock is asked
+ * @param written the record as it was written, which the signatures are of, where it was in another form
  * @returns empty where all of them hold, also where there is none
  * @throws TypeError for a record that JSON cannot hold
  * Source: RFC 7515, 5.2; RFC 8032, 5.1.7; `signing-refusals.ts` for who may sign.
  * @example checkSignatures(sealRecord(record), []) // []
  */
-export function checkSignatures(record: SealedRecord, signers: readonly Signer[], now?: string): readonly Doubt[] {
+export function checkSignatures(
+  record: SealedRecord,
+  signers: readonly Signer[],
+  now?: string,
+  written: object = record,
+): readonly Doubt[] {
   const given: GivenSignature[] = [];
   const { signatures } = record.signOff;
   const doubts = signatures.slice(0, mostSignatures).flatMap((signature, index) => {
@@ -36,7 +42,10 @@ export function checkSignatures(record: SealedRecord, signers: readonly Signer[]
     if ("says" in read) return doubt([read.says]);
     const before = [...given];
     given.push(read.given);
-    return doubt([...faultsOf(record, signature, { ...read, before }, signers), ...aheadOf(now, read.given)]);
+    return doubt([
+      ...faultsOf({ record, written }, signature, { ...read, before }, signers),
+      ...aheadOf(now, read.given),
+    ]);
   });
   return signatures.length > mostSignatures ? [...doubts, tooMany(signatures.length)] : doubts;
 }
@@ -53,7 +62,7 @@ function doubtsAt(index: number): (sayings: readonly string[]) => readonly Doubt
 }
 
 function faultsOf(
-  record: SealedRecord,
+  { record, written }: { record: SealedRecord; written: object },
   signature: RecordSignature,
   { given, before }: { given: GivenSignature; before: readonly GivenSignature[] },
   signers: readonly Signer[],
@@ -62,16 +71,16 @@ function faultsOf(
   if ("code" in found) return [inWords(found)];
   const { signer } = found;
   return [
-    ...fitFaults(record, signature, signer),
+    ...fitFaults(written, signature, signer),
     ...nameFaults(given, signer),
     ...refusalsOf(record, before, given, signer).map(inWords),
   ];
 }
 
-function fitFaults(record: SealedRecord, signature: RecordSignature, { name, publicKey }: Signer): readonly string[] {
+function fitFaults(written: object, signature: RecordSignature, { name, publicKey }: Signer): readonly string[] {
   const bytes = fromBase64Url(signature.signature);
   if (bytes === undefined) return ["it is not in the one form of base64url"];
-  if (isSignatureOf(publicKey, signingInput(signature.protected, record), bytes)) return [];
+  if (isSignatureOf(publicKey, signingInput(signature.protected, written), bytes)) return [];
   return [
     `it does not fit: ${name} did not sign this content with this header; the record or the signature was changed, or the signature comes from another record`,
   ];

@@ -7,13 +7,13 @@ import { fingerprintOf } from "./fingerprint-words.ts";
 /**
  * The seal that belongs to a record's content.
  *
- * @param record with or without a seal and signatures; these are left out of it
+ * @param record as it is written, with or without a seal and signatures; these are left out of it
  * @returns the digest of its canonical bytes, and the digest's short form
  * @throws TypeError for what JSON cannot hold
  * Source: RFC 8785; FIPS 180-4 (SHA-256).
  * @example sealOf(record).sha256 === sealOf({ ...record }).sha256 // true
  */
-export function sealOf(record: CalibrationRecord): Seal {
+export function sealOf(record: object): Seal {
   const sha256 = toHex(digestOf(canonicalBytes(record)));
   return { form: sealForm, digest: sealDigest, sha256, fingerprint: fingerprintOf(sha256) };
 }

@@ -1,4 +1,4 @@
-import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
 import { toBase64Url } from "./base64-url.ts";
 import { canonicalBytes } from "./canonical-bytes.ts";
 import { type GivenSignature, signatureHeader } from "./signature-header.ts";
@@ -31,12 +31,12 @@ export function signRecord(
  * The bytes that a signature signs: its header and the record's content.
  *
  * @param protectedHeader base64url
- * @param record with or without seal and signatures, which are no part of its content
+ * @param record as it is written, with or without seal and signatures, which are no part of its content
  * @returns ASCII of header, a point, and base64url of the record's canonical bytes
  * @throws TypeError for a record that JSON cannot hold
  * Source: RFC 7515, 5.1, step 8.
  * @example new TextDecoder().decode(signingInput("e30", record)).startsWith("e30.eyJjYWxpYnJhdGlvbiI6ey") // true
  */
-export function signingInput(protectedHeader: string, record: CalibrationRecord): Uint8Array {
+export function signingInput(protectedHeader: string, record: object): Uint8Array {
   return new TextEncoder().encode(`${protectedHeader}.${toBase64Url(canonicalBytes(record))}`);
 }

@@ -1,10 +1,17 @@
 import type { Doubt } from "./doubt.ts";
-import { recordFormat, type SealedRecord, sealedRecordSchema } from "./record-schema.ts";
+import { type SealedRecord, sealedRecordSchema } from "./record-schema.ts";
+import { isJsonObject, type JsonObject } from "./versions/changed-at.ts";
+import { formOf, inPresentForm, presentForm } from "./versions/in-present-form.ts";
+import type { ReadRecord, WrittenRecord } from "./written-record.ts";
 
 const recordElement = /<script type="application\/json" id="record">(?<json>[^<]*)<\/script>/u;
 
+/** No seal covers them, so that nothing may stand in them that this program does not know. */
+const unsealed: readonly unknown[] = ["seal", "signOff"];
+
 /**
- * The record that a file holds: a page with the record's JSON inside, or the JSON alone.
+ * The record that a file holds: a page with the record's JSON inside, or the JSON alone. Records of every earlier form
+ * are read, and of the present form those of a later program too: a field that is not known is kept and listed.
  *
  * @param text of the file
  * @param file its name, for the doubts
@@ -12,22 +19,55 @@ const recordElement = /<script type="application\/json" id="record">(?<json>[^<]
  * Source: own choice.
  * @example readSealedRecord("{}", "a.json") // { doubts: [{ about: "file", place: "a.json", says: "..." }] }
  */
-export function readSealedRecord(text: string, file: string): { record: SealedRecord } | { doubts: readonly Doubt[] } {
+export function readSealedRecord(text: string, file: string): ReadRecord | { doubts: readonly Doubt[] } {
   const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });
-  const json = text.trimStart().startsWith("{") ? text : recordElement.exec(text)?.groups?.json;
-  if (json === undefined) return doubt("this is no calibration record: no record is embedded in it");
-  const found = parsed(json);
-  if (found === undefined) return doubt("the record in it cannot be read: it is no JSON");
-  const { schema, software } = (found ?? {}) as { schema?: unknown; software?: { version?: unknown } | null };
-  if (schema !== recordFormat) {
-    const writer =
-      typeof software?.version === "string" ? `; spanwright ${software.version} wrote it and reads it` : "";
-    return doubt(`the record is of the form ${JSON.stringify(schema)}; this program reads ${recordFormat}${writer}`);
+  const embedded = recordElement.exec(text)?.groups?.json;
+  const found = parsed(embedded ?? text);
+  if (found === undefined) return doubt(notJson(text, embedded));
+  const form = isJsonObject(found) ? formOf(found.schema) : undefined;
+  if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
+  const record = inPresentForm(found, form);
+  if (record === undefined) return doubt(`the record is of form ${form}; ${formsRead}${writerOf(found)}`);
+  const checked = checkForm(record);
+  if ("places" in checked) return doubt(`the record does not have form ${form}, at ${checked.places.join(", ")}`);
+  return { record: record as SealedRecord, written: found as WrittenRecord, form, ...checked };
+}
+
+const formsRead = `this program reads forms 1 to ${presentForm}`;
+
+/** Strict is the form that is written; what is read may have fields more. */
+function checkForm(record: JsonObject): { unknownFields: readonly string[] } | { places: readonly string[] } {
+  const issues = sealedRecordSchema.safeParse(record).error?.issues ?? [];
+  const unknownFields: string[] = [];
+  const places: string[] = [];
+  for (const issue of issues) {
+    if (issue.code === "unrecognized_keys" && !unsealed.includes(issue.path[0]))
+      unknownFields.push(...issue.keys.map((key) => [...issue.path, key].join(".")));
+    else places.push(issue.path.join(".") || "the whole");
   }
-  const result = sealedRecordSchema.safeParse(found);
-  if (result.success) return { record: found as SealedRecord };
-  const places = result.error.issues.slice(0, 5).map(({ path }) => path.join(".") || "the whole");
-  return doubt(`the record does not have the form ${recordFormat}, at ${[...new Set(places)].join(", ")}`);
+  return places.length === 0 ? { unknownFields } : { places: [...new Set(places)].slice(0, 5) };
+}
+
+function notJson(text: string, embedded: string | undefined): string {
+  const isRecordExpected = embedded !== undefined || text.trimStart().startsWith("{");
+  return isRecordExpected
+    ? "the record in it cannot be read: it is no JSON"
+    : "this is no calibration record: no record is embedded in it";
+}
+
+function whatItIs(found: unknown): string {
+  if (Array.isArray(found)) return "it is a list";
+  if (!isJsonObject(found)) return "it is no object";
+  if (found.schema !== undefined) return `its schema is ${JSON.stringify(found.schema).slice(0, 60)}`;
+  const names = Object.keys(found);
+  if (names.length === 0) return "it is an object without any field";
+  const first = names.slice(0, 3).map((name) => JSON.stringify(name.slice(0, 40)));
+  return `it has no schema; it begins with ${first.join(", ")}`;
+}
+
+function writerOf({ software }: JsonObject): string {
+  const version = isJsonObject(software) ? software.version : undefined;
+  return typeof version === "string" ? `; spanwright ${version} wrote it and reads it` : "";
 }
 
 function parsed(json: string): unknown {

@@ -18,7 +18,7 @@ import { switchingSchema } from "./switching-schema.ts";
 import type { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts";
 
 /** The form of a record's JSON. Names bind: a published record is read by them years later. */
-export const recordFormat = "spanwright-record/1";
+export const recordFormat = "spanwright-record/2";
 
 /** More would take minutes a record. */
 export const mostDraws = 10_000_000;

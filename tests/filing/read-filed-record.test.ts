@@ -10,7 +10,7 @@ const diskOf = (bytes: Uint8Array | undefined) => ({
 });
 
 test("the record of the page that was filed is read", async () => {
-  expect(await readFiledRecord(diskOf(page.bytes), "folder", line)).toEqual({ record: page.record });
+  expect(await readFiledRecord(diskOf(page.bytes), "folder", line)).toMatchObject({ record: page.record });
 });
 
 test("a missing page, another page, and a page without a record are told", async () => {

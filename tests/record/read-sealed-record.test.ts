@@ -30,32 +30,47 @@ test.each([
   ["a page of something else", "<!doctype html><p>hello", "this is no calibration record: no record is embedded in it"],
   ["broken JSON", "{", "the record in it cannot be read: it is no JSON"],
   [
-    "another form",
-    '{"schema":"spanwright-record/9"}',
-    'the record is of the form "spanwright-record/9"; this program reads spanwright-record/1',
+    "a form that came later",
+    '{"schema":"spanwright-record/99"}',
+    "the record is of form 99; this program reads forms 1 to 2",
   ],
   [
-    "another form, with who wrote it",
-    '{"schema":"spanwright-record/2","software":{"name":"spanwright","version":"3.1.0"}}',
-    'the record is of the form "spanwright-record/2"; this program reads spanwright-record/1; spanwright 3.1.0 wrote it and reads it',
+    "a form that came later, with who wrote it",
+    '{"schema":"spanwright-record/99","software":{"name":"spanwright","version":"3.1.0"}}',
+    "the record is of form 99; this program reads forms 1 to 2; spanwright 3.1.0 wrote it and reads it",
+  ],
+  ["an object", "{}", "this is JSON, but no record: it is an object without any field"],
+  [
+    "another object",
+    '{"software":null,"b":1,"c":1,"d":1}',
+    'this is JSON, but no record: it has no schema; it begins with "software", "b", "c"',
   ],
   [
-    "no form, and no software that could be",
-    '{"software":null}',
-    "the record is of the form undefined; this program reads spanwright-record/1",
+    "an object of another form",
+    '{"schema":"spanwright-recorc/1"}',
+    'this is JSON, but no record: its schema is "spanwright-recorc/1"',
   ],
-  ["no form", "{}", "the record is of the form undefined; this program reads spanwright-record/1"],
-  ["a field less", JSON.stringify(without), "the record does not have the form spanwright-record/1, at figureBasis"],
+  ["a list", "[1]", "this is JSON, but no record: it is a list"],
+  ["null", "null\n", "this is JSON, but no record: it is no object"],
+  ["a field less", JSON.stringify(without), "the record does not have form 2, at figureBasis"],
   [
-    "a field more",
-    JSON.stringify({ ...record, colour: "red" }),
-    "the record does not have the form spanwright-record/1, at the whole",
+    "a field more where no seal covers it",
+    JSON.stringify({ ...record, seal: { ...record.seal, colour: "red" } }),
+    "the record does not have form 2, at seal",
   ],
 ])("%s is a doubt about the file", (_, text, says) => {
   expect(readSealedRecord(text, "a.json")).toEqual({ doubts: [{ about: "file", place: "a.json", says }] });
 });
 
+test("a field that this program does not know is kept, and listed", () => {
+  const later = { ...record, colour: "red", instrument: { ...record.instrument, mast: { height: 3 } } };
+  expect(readSealedRecord(JSON.stringify(later), "a.json")).toEqual({
+    ...{ record: later, written: later, form: 2 },
+    unknownFields: ["instrument.mast", "colour"],
+  });
+});
+
 test("what the seal says is not asked here", () => {
   const other = { ...record, seal: { ...record.seal, sha256: "0".repeat(64) } };
-  expect(readSealedRecord(JSON.stringify(other), "a.json")).toEqual({ record: other });
+  expect(readSealedRecord(JSON.stringify(other), "a.json")).toMatchObject({ record: other, unknownFields: [] });
 });

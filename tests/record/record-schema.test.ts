@@ -42,7 +42,7 @@ describe("a record is strict", async () => {
     ["a field more", (copy) => Object.assign(copy.phases.asFound!.readings[0]!, { colour: "red" })],
     ["a field less", (copy) => Reflect.deleteProperty(copy, "figureBasis")],
     ["a number that is none", (copy) => Object.assign(copy.phases.asFound!.readings[0]!, { reference: Number.NaN })],
-    ["another format", (copy) => Object.assign(copy, { schema: "spanwright-record/2" })],
+    ["another format", (copy) => Object.assign(copy, { schema: "spanwright-record/1" })],
   ])("%s is refused", (_, spoil) => {
     const copy = structuredClone(record!);
     expect(recordSchema.safeParse(copy).success).toBe(true);

@@ -9,6 +9,7 @@ import { checkSignatures } from "../../proof/check-signatures.ts";
 import { signingState } from "../../proof/signing-state.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import type { ReadRecord } from "../../record/written-record.ts";
 import { findSigners } from "../signing/find-signers.ts";
 
 export type { FilingDisk } from "../../filing/filing-disk.ts";
@@ -95,11 +96,11 @@ function plainDisk(disk: FilingDisk): Parameters<typeof findSigners>[0] {
 async function signatureDoubt(
   { disk, signers }: Known,
   path: string,
-  record: SealedRecord,
+  { record, written }: ReadRecord,
 ): Promise<string | undefined> {
   if (record.signOff.signatures.length === 0) return undefined;
   const table = signers ?? (await findSigners(plainDisk(disk), path, undefined, new ProblemList()))?.signers;
-  return table === undefined ? undefined : checkSignatures(record, table, disk.now())[0]?.says;
+  return table === undefined ? undefined : checkSignatures(record, table, disk.now(), written)[0]?.says;
 }
 
 type Known = { disk: FilingDisk; signers: readonly Signer[] | undefined };
@@ -120,14 +121,14 @@ async function readPage(
     const says = found.doubts.map((doubt) => doubt.says).join("; ");
     return void problems.add("filing/no-record", place, { values: { says } });
   }
-  const { record } = found;
-  if (checkSeal(record).length > 0) return void problems.add("filing/seal-broken", place);
+  const { record, written } = found;
+  if (checkSeal(written).length > 0) return void problems.add("filing/seal-broken", place);
   const { isIssued, missing } = signingState(record);
   if (!isIssued && paper === undefined) {
     const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };
     return void problems.add("filing/not-issued", place, { values });
   }
-  const says = await signatureDoubt(known, path, record);
+  const says = await signatureDoubt(known, path, found);
   if (says !== undefined) return void problems.add("filing/signature-doubtful", place, { values: { says } });
   return { path, bytes, record };
 }

@@ -71,8 +71,8 @@ async function readReplaced(
     const says = found.doubts.map((doubt) => doubt.says).join("; ");
     return void problems.add("filing/no-record", place, { values: { says } });
   }
-  const { record } = found;
-  if (checkSeal(record).length > 0) return void problems.add("filing/seal-broken", place);
+  const { record, written } = found;
+  if (checkSeal(written).length > 0) return void problems.add("filing/seal-broken", place);
   const lines = await filedLines(disk, page);
   const { isIssued, missing } = signingState(record);
   if (!isIssued && !lines.some(({ fileSha256 }) => fileSha256 === fileDigest(bytes).sha256)) {

@@ -1,10 +1,10 @@
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
-import type { SealedRecord } from "../../record/record-schema.ts";
+import type { ReadRecord } from "../../record/written-record.ts";
 import type { Disk } from "../disk.ts";
 
 /** A file that holds a record: a page, or the JSON alone. */
-export type RecordFile = { path: string; text: string; record: SealedRecord };
+export type RecordFile = ReadRecord & { path: string; text: string };
 
 /** Reads files of records, in the order in which they are named; what is none is a problem. */
 export async function readRecordFiles(
@@ -22,7 +22,7 @@ export async function readRecordFiles(
     }
     const text = new TextDecoder().decode(file.bytes);
     const read = readSealedRecord(text, path);
-    if ("record" in read) files.push({ path, text, record: read.record });
+    if ("record" in read) files.push({ path, text, ...read });
     else problems.add("options/not-a-record", { file: path });
   }
   return files;

@@ -112,13 +112,13 @@ async function signOne(disk: Disk, file: RecordFile, signing: Signing): Promise<
 /** Nobody signs what is not whole: seal, earlier signatures, both files as the record gives them, and the figures. */
 async function doubtsBefore(
   disk: Pick<Disk, "read">,
-  { record, path }: RecordFile,
+  { record, written, path }: RecordFile,
   signers: readonly Signer[],
   { doubtsOf = figureDoubts }: SignOptions,
 ): Promise<readonly Doubt[]> {
-  const seal = checkSeal(record);
+  const seal = checkSeal(written);
   if (seal.length > 0) return seal;
-  const signatures = checkSignatures(record, signers);
+  const signatures = checkSignatures(record, signers, undefined, written);
   if (signatures.length > 0) return signatures;
   return [...(await otherFiles(disk, record, path.replace(ending, ""))), ...doubtsOf(record)];
 }

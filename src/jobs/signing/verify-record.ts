@@ -6,6 +6,7 @@ import { differenceDoubts } from "../../proof/difference-doubts.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import type { ReadRecord } from "../../record/written-record.ts";
 import { pageDifference } from "../../report/page-difference.ts";
 import { rebuildRecord } from "../records/rebuild-record.ts";
 import { recordJson, recordPage } from "../records/write-record.ts";
@@ -44,10 +45,10 @@ export function recordVerifier(): RecordVerifier {
   return async function* doubtsOf(text, file, options) {
     const read = readSealedRecord(text, file);
     if ("doubts" in read) return yield* read.doubts;
-    const { record } = read;
-    yield* checkSeal(record);
-    yield* signatureDoubts(record, options);
-    const json = JSON.stringify(record);
+    const { record, written } = read;
+    yield* checkSeal(written);
+    yield* signatureDoubts(read, options);
+    const json = JSON.stringify(written);
     if (last?.json !== json) last = { json, figures: figureDoubts(record) };
     yield* last.figures;
     const texts = await textDoubts(text, record, last);
@@ -67,9 +68,9 @@ export function figureDoubts(record: SealedRecord): readonly Doubt[] {
   }
 }
 
-function signatureDoubts(record: SealedRecord, { signers, now }: VerifyOptions): readonly Doubt[] {
+function signatureDoubts({ record, written }: ReadRecord, { signers, now }: VerifyOptions): readonly Doubt[] {
   if (record.signOff.signatures.length === 0) return [];
-  if (signers !== undefined) return checkSignatures(record, signers, now);
+  if (signers !== undefined) return checkSignatures(record, signers, now, written);
   const says = "the record is signed, and there is no table of signers to check the signatures by";
   return [{ about: "signatures", place: "signOff", says }];
 }

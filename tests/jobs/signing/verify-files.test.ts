@@ -77,7 +77,7 @@ describe("a folder", () => {
       "bytes.html": bytes,
       "cut.html": page.slice(0, 120_000),
       "element.html": page.replace('id="record"', 'id="recorc"'),
-      "form.json": json.replace("spanwright-record/1", "spanwright-recorc/1"),
+      "form.json": json.replace("spanwright-record/2", "spanwright-recorc/2"),
       "mark.html": page.replace("calibration record", "calibration recorc"),
       "mark.json": `\uFEFF${json}`,
     });
