@@ -2,10 +2,9 @@
 const widestColumn = 100;
 
 /** Rows as aligned columns with a line under the first; the last column is not padded. */
-export function alignedTable(texts: readonly (readonly string[])[]): string {
-  const rows = texts.map((row) =>
-    row.map((cell, column) => (column === row.length - 1 ? inOneLine(cell) : shortened(inOneLine(cell)))),
-  );
+export function alignedTable(table: readonly (readonly (string | number)[])[]): string {
+  const texts = table.map((row) => row.map((cell) => inOneLine(String(cell))));
+  const rows = texts.map((row) => row.map((cell, column) => (column === row.length - 1 ? cell : shortened(cell))));
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => [...(row[column] ?? "")].length)));
   const line = (row: readonly string[]) =>
     row

@@ -1,11 +1,11 @@
 import { renderToString } from "preact-render-to-string";
 import type { OverTheYears } from "../record/over-the-years-schema.ts";
 import { writePlain } from "../units/write-number.ts";
+import type { RecordLinks } from "./columns/history-columns.tsx";
 import { styleString } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
 import { Fact } from "./parts/heading.tsx";
 import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
-import type { RecordLinks } from "./parts/history-tables.tsx";
 import { pageStyle } from "./style/page-style.ts";
 import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./texts/history-texts.ts";
 

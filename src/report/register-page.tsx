@@ -72,7 +72,7 @@ const registerStyle = `
 .counts .is-fail{border-top-color:var(--fail);border-top-style:double;border-top-width:8px}
 .counts .is-fail strong{color:var(--fail)}
 .register .where{display:block;font-size:12.5px;color:var(--quiet)}
-.register th[scope=row],.day{white-space:nowrap}
+.register th[scope=row]{white-space:nowrap}
 .register td.number{text-align:right}
 .register th button{font:inherit;color:inherit;background:none;border:0;padding:0;cursor:pointer;text-align:left;text-decoration:underline dotted}
 .register th[aria-sort=ascending] button::after{content:" ↑";content:" ↑" / ""}

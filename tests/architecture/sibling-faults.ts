@@ -20,6 +20,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/filing/filing-disk.ts": "types alone",
   "src/filing/cannot-file.ts": "a thrown thing, tested by tests/filing/file-page.test.ts",
   "src/record/amendment-schema.ts": "a form, tested by tests/jobs/records/amend-record.test.ts",
+  "src/jobs/records/summary-rows.ts": "one call, tested by tests/report/columns/summary-columns.test.ts",
   "src/report/woff2.d.ts": "types alone",
   "src/report/client-script.d.ts": "types alone",
   "src/charts/specs/rate-chart-spec.ts": "data, tested by tests/charts/rate-chart.test.ts",

@@ -10,19 +10,14 @@ export type FileOptions = { into: string; signedOnPaper?: string; by?: string; s
 /** `spanwright file`: pages of issued records into a folder that keeps them, and a row for each. */
 export async function fileCommand(pages: readonly string[], options: FileOptions, console: Console): Promise<0 | 2> {
   const { fileRecords } = await import("../../jobs/filing/file-records.ts");
+  const { filedRows } = await import("../../jobs/filing/filed-rows.ts");
   const { into, signedOnPaper, by, signers } = options;
   const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), pages, {
     ...{ into, by, paper: signedOnPaper, signers },
     onFiled: progressOn(console),
   });
   complainOf(problems, console);
-  if (rows.length > 0) {
-    const head = ["tag", "calibration", "revision", "outcome", "page"];
-    const body = rows.map(({ tag, calibration, revision, outcome, path }) => [
-      ...[tag, calibration, String(revision), outcome, path],
-    ]);
-    console.print(alignedTable([head, ...body]));
-  }
+  if (rows.length > 0) console.print(alignedTable(filedRows(rows)));
   return problems.hasStop ? 2 : 0;
 }
 

@@ -1,9 +1,9 @@
-import type { OverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
+import type { OverTheYears } from "../../record/over-the-years-schema.ts";
+import { historyColumns } from "../../report/columns/history-columns.tsx";
 import type { TagHistory } from "../../report/history-page.tsx";
+import { namedRows } from "../../report/table/column.ts";
 import {
-  adjustmentWords,
   driftWords,
-  errorWords,
   forecastWords,
   leadingPlaceOf,
   placeWords,
@@ -12,23 +12,8 @@ import {
 } from "../../report/texts/history-texts.ts";
 
 /** The records of a history, a row a record, for a terminal; the first row names the columns. */
-export function historyRows({ overTheYears: years, distanceUnit: unit }: TagHistory): readonly (readonly string[])[] {
-  const place = leadingPlaceOf(years);
-  const at = place === undefined ? "" : `, ${unit}`;
-  return [
-    ["calibrated", "calibration", "as found", `error ± U${at}`, "adjustment", "as left", `error ± U${at}`],
-    ...years.records.map(rowOf),
-  ];
-}
-
-function rowOf(record: RecordOverTheYears): readonly string[] {
-  const { performedOn, calibration, asFound, asLeft } = record;
-  return [performedOn, calibration, ...stateCells(asFound), adjustmentWords(record), ...stateCells(asLeft)];
-}
-
-function stateCells(state: RecordOverTheYears["asFound"]): readonly [string, string] {
-  if (state === null) return ["–", "–"];
-  return [state.statement ?? "not determined", errorWords(state.point)];
+export function historyRows({ overTheYears, distanceUnit }: TagHistory): readonly (readonly (string | number)[])[] {
+  return namedRows(historyColumns(distanceUnit), overTheYears.records);
 }
 
 /** What follows from them, a line each. */

@@ -3,6 +3,7 @@ import { type DueList, dueList } from "../../filing/due-list.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { makeRegister } from "../../filing/make-register.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { type Column, namedRows } from "../../report/table/column.ts";
 import type { Disk } from "../disk.ts";
 import { openFolder } from "./open-folder.ts";
 import { writeDerived } from "./write-derived.ts";
@@ -10,7 +11,7 @@ import { writeDerived } from "./write-derived.ts";
 /** `now` is a date and time with offset; a calendar is written where a file is named for it. */
 export type DueOptions = { today: string; now: string; within: string; calendar?: string | undefined };
 
-export type Due = { rows: readonly (readonly string[])[]; withinDays: number; problems: ProblemList };
+export type Due = { rows: readonly (readonly (string | number)[])[]; withinDays: number; problems: ProblemList };
 
 const daysOf = { d: 1, w: 7 } as const;
 
@@ -41,23 +42,31 @@ function readDays(within: string, problems: ProblemList): number | undefined {
   return undefined;
 }
 
-function rowsOf({ loops, standards }: DueList): readonly (readonly string[])[] {
-  const rows = [
+type DueRow = { on: string; days: number; what: string; proof: string };
+
+const dueColumns: readonly Column<DueRow>[] = [
+  { heading: "Due on", name: "due on", text: ({ on }) => on },
+  { heading: "Days left", name: "days left", text: ({ days }) => daysWords(days) },
+  { heading: "What", name: "what", text: ({ what }) => what },
+  { heading: "Last proof", name: "last proof", text: ({ proof }) => proof },
+];
+
+function rowsOf({ loops, standards }: DueList): Due["rows"] {
+  const rows: DueRow[] = [
     ...loops.map(({ tag, due, calibration, location }) => ({
-      days: due.days,
-      cells: [
-        due.on,
-        daysWords(due.days),
-        tag,
-        `last record ${calibration}${location === null ? "" : `, ${location}`}`,
-      ],
+      ...{ on: due.on, days: due.days, what: tag },
+      proof: `last record ${calibration}${location === null ? "" : `, ${location}`}`,
     })),
     ...standards.map(({ standard, dueOn, days, certificate }) => ({
-      days,
-      cells: [dueOn, daysWords(days), `standard ${standard}`, `certificate ${certificate}`],
+      ...{ on: dueOn, days, what: `standard ${standard}`, proof: `certificate ${certificate}` },
     })),
-  ].sort((one, other) => one.days - other.days);
-  return rows.length === 0 ? [] : [["due on", "days left", "what", "last proof"], ...rows.map(({ cells }) => cells)];
+  ];
+  return rows.length === 0
+    ? []
+    : namedRows(
+        dueColumns,
+        rows.toSorted((one, other) => one.days - other.days),
+      );
 }
 
 function daysWords(days: number): string {

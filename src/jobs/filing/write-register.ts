@@ -3,12 +3,13 @@ import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { makeRegister } from "../../filing/make-register.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import type { Register } from "../../record/register-form.ts";
+import { registerColumns } from "../../report/columns/register-columns.tsx";
 import { renderRegister } from "../../report/register-page.tsx";
+import { namedRows } from "../../report/table/column.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import type { Disk } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { openFolder } from "./open-folder.ts";
-import { registerRows } from "./register-rows.ts";
 
 export type RegisterOptions = { today: string; soonDays: number };
 
@@ -29,7 +30,7 @@ export async function writeRegister(
   const table = `${folder}/register.csv`;
   const files = [
     { path: page, text: renderRegister(register, await rateChart(register.years)) },
-    { path: table, text: writeDelimited(registerRows(register)) },
+    { path: table, text: writeDelimited(namedRows(registerColumns, register.rows)) },
   ];
   const isWritten = await writeOrTell(() => disks.plain.writeTogether(files), page, problems);
   return { written: isWritten ? { register, page, table } : undefined, problems };

@@ -1,5 +1,7 @@
 import { fingerprintOf } from "../../proof/fingerprint-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { type ChangeRow, otherRows, resultRows, typedRows } from "../texts/amendment-texts.ts";
 import { timeWords } from "../texts/signing-texts.ts";
 import { Fact } from "./heading.tsx";
@@ -43,29 +45,14 @@ export function AmendmentPart({ record }: { record: SealedRecord }) {
   );
 }
 
+const changeColumns: readonly Column<ChangeRow>[] = [
+  { heading: "What", isRowHeader: true, text: ({ what }) => what },
+  { heading: "Before", text: ({ before }) => before },
+  { heading: "Now", text: ({ after }) => after },
+];
+
 function ChangeTable({ title, rows, isLong }: { title: string; rows: readonly ChangeRow[]; isLong?: boolean }) {
   if (rows.length === 0) return <p>{title}: nothing.</p>;
-  return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class={isLong ? "plain changes all-changes" : "plain changes"}>
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">What</th>
-            <th scope="col">Before</th>
-            <th scope="col">Now</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ place, what, before, after }) => (
-            <tr key={place}>
-              <th scope="row">{what}</th>
-              <td>{before}</td>
-              <td>{after}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
+  const kind = isLong ? "plain changes all-changes" : "plain changes";
+  return <DataTable label={title} caption={title} kind={kind} columns={changeColumns} rows={rows} />;
 }

@@ -1,6 +1,7 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
-import { DecimalCell } from "./decimal-cell.tsx";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 
 /** What has a budget: a test point, a set point. */
 type Budgeted = Pick<JudgedPointRecord, "budget" | "coverageFactor" | "expandedUncertainty" | "monteCarlo">;
@@ -13,95 +14,54 @@ export function budgetTitle({ instrument }: CalibrationRecord, point: JudgedPoin
 
 /** The budget of one test point, a line a contribution, the sum below, and what it could not take in. */
 export function BudgetTable({ record, point, label }: { record: CalibrationRecord; point: Budgeted; label: string }) {
-  const unit = record.instrument.distanceUnit;
   const { budget } = point;
-  const columns = columnsOf(budget);
   return (
-    <section class="wide" aria-label={`Uncertainty budget at ${label}`} tabIndex={0}>
-      <table class="plain budget">
-        <thead>
-          <tr>
-            <th scope="col">Contribution</th>
-            <th scope="col" class="number">
-              Value
-            </th>
-            <th scope="col">Distribution</th>
-            <th scope="col" class="number">
-              Divisor
-            </th>
-            <th scope="col" class="number">
-              Sensitivity, {unit} per unit
-            </th>
-            <th scope="col" class="number">
-              Standard uncertainty, {unit}
-            </th>
-            <th scope="col" class="number">
-              Degrees of freedom
-            </th>
-            <th scope="col" class="number">
-              Share
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {budget.lines.map((line) => (
-            <Line key={line.source} record={record} line={line} columns={columns} />
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">Combined</th>
-            <td colSpan={4}>
-              k = {writeFixed(point.coverageFactor, 2)} ({budget.coverageBasis},{" "}
-              {writePlain(100 * budget.coverageProbability)} %): U = {writeSignificant(point.expandedUncertainty, 2)}{" "}
-              {unit}
-            </td>
-            <DecimalCell text={writeSignificant(budget.combinedUncertainty, 3)} column={columns.uncertainties} />
-            <DecimalCell text={degreesWords(budget.effectiveDegreesOfFreedom)} column={columns.degrees} />
-            <td />
-          </tr>
-        </tfoot>
-      </table>
+    <DataTable
+      label={`Uncertainty budget at ${label}`}
+      kind="plain budget"
+      columns={budgetColumns(record, point)}
+      rows={budget.lines}
+    >
       <MonteCarloLine record={record} point={point} />
       {budget.missing.length > 0 && <p class="small">Not in the budget: {budget.missing.join("; ")}.</p>}
-    </section>
+    </DataTable>
   );
 }
 
 type BudgetLine = Budgeted["budget"]["lines"][number];
-type Columns = Readonly<Record<"sensitivities" | "uncertainties" | "degrees", readonly string[]>>;
 
-/** What is written in the columns whose decimal points stand below each other. */
-function columnsOf({ lines, combinedUncertainty, effectiveDegreesOfFreedom }: Budgeted["budget"]): Columns {
-  const uncertainties = [...lines.map((line) => line.standardUncertainty), combinedUncertainty];
-  const degrees = [...lines.map((line) => line.degreesOfFreedom), effectiveDegreesOfFreedom];
-  return {
-    sensitivities: lines.map(sensitivityOf),
-    uncertainties: uncertainties.map((value) => writeSignificant(value, 3)),
-    degrees: degrees.map(degreesWords),
-  };
+function budgetColumns({ instrument }: CalibrationRecord, point: Budgeted): readonly Column<BudgetLine>[] {
+  const { distanceUnit: unit, valueUnit = "" } = instrument;
+  const { combinedUncertainty, effectiveDegreesOfFreedom } = point.budget;
+  return [
+    { heading: "Contribution", isRowHeader: true, text: ({ source }) => source, foot: { text: "Combined" } },
+    {
+      ...{ heading: "Value", kind: "number", foot: { text: expandedWords(point, unit), span: 4 } },
+      text: (line) => `${writeSignificant(line.value, 3)} ${line.unit === "value" ? valueUnit : line.unit}`,
+    },
+    { heading: "Distribution", text: ({ distribution }) => distribution },
+    { heading: "Divisor", kind: "number", text: ({ divisor }) => writeSignificant(divisor, 3) },
+    {
+      ...{ heading: "Sensitivity", unit: `${unit} per unit`, kind: "decimal" },
+      text: ({ sensitivity }) => writeSignificant(sensitivity, 4),
+    },
+    {
+      ...{ heading: "Standard uncertainty", unit, kind: "decimal" },
+      text: ({ standardUncertainty }) => writeSignificant(standardUncertainty, 3),
+      foot: { text: writeSignificant(combinedUncertainty, 3) },
+    },
+    {
+      ...{ heading: "Degrees of freedom", kind: "decimal", foot: { text: degreesWords(effectiveDegreesOfFreedom) } },
+      text: ({ degreesOfFreedom }) => degreesWords(degreesOfFreedom),
+    },
+    { heading: "Share", kind: "number", text: ({ share }) => `${writeFixed(100 * share, 0)} %` },
+  ];
 }
 
-function Line({ record, line, columns }: { record: CalibrationRecord; line: BudgetLine; columns: Columns }) {
-  const unit = line.unit === "value" ? (record.instrument.valueUnit ?? "") : line.unit;
-  return (
-    <tr>
-      <th scope="row">{line.source}</th>
-      <td class="number">
-        {writeSignificant(line.value, 3)} {unit}
-      </td>
-      <td>{line.distribution}</td>
-      <td class="number">{writeSignificant(line.divisor, 3)}</td>
-      <DecimalCell text={sensitivityOf(line)} column={columns.sensitivities} />
-      <DecimalCell text={writeSignificant(line.standardUncertainty, 3)} column={columns.uncertainties} />
-      <DecimalCell text={degreesWords(line.degreesOfFreedom)} column={columns.degrees} />
-      <td class="number">{writeFixed(100 * line.share, 0)} %</td>
-    </tr>
-  );
-}
-
-function sensitivityOf({ sensitivity }: BudgetLine): string {
-  return writeSignificant(sensitivity, 4);
+function expandedWords({ coverageFactor, expandedUncertainty, budget }: Budgeted, unit: string): string {
+  const { coverageBasis, coverageProbability } = budget;
+  const factor = `k = ${writeFixed(coverageFactor, 2)} (${coverageBasis}, ${writePlain(100 * coverageProbability)} %)`;
+  return `${factor}: U = ${writeSignificant(expandedUncertainty, 2)} ${unit}`;
 }
 
 /** The same budget by drawing, beside what it gave. */

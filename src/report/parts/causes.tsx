@@ -1,6 +1,8 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { causeOnFirstPage, causesOf, evidenceWords } from "../texts/cause-texts.ts";
 import type { PhaseName } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
@@ -81,17 +83,7 @@ function FindingBox({ finding }: { finding: FindingRecord }) {
       </h4>
       <p>{says}</p>
       <div class="finding-parts">
-        <table class="plain evidence">
-          <caption>Evidence</caption>
-          <tbody>
-            {evidence.map((one) => (
-              <tr key={one.name}>
-                <th scope="row">{sentenceStart(one.name)}</th>
-                <td class="number">{evidenceWords(one)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <DataTable caption="Evidence" kind="plain evidence" hasNoHead columns={evidenceColumns} rows={evidence} />
         <dl class="open-questions">
           <dt>Not excluded yet</dt>
           <dd>{rivals.length === 0 ? "nothing on this list" : rivals.join("; ")}</dd>
@@ -102,6 +94,11 @@ function FindingBox({ finding }: { finding: FindingRecord }) {
     </article>
   );
 }
+
+const evidenceColumns: readonly Column<FindingRecord["evidence"][number]>[] = [
+  { heading: "What", isRowHeader: true, text: ({ name }) => sentenceStart(name) },
+  { heading: "Value", kind: "number", text: evidenceWords },
+];
 
 /** A title begins a line, but a unit or a number keeps its small letter. */
 function sentenceStart(text: string): string {

@@ -1,7 +1,10 @@
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { NumberStyle } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { phasesOf } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
+import type { FigureRow } from "./figure-row.tsx";
 import { figureRows } from "./figure-rows.tsx";
 
 /** The figures of each phase, side by side, each with what it means; one that cannot be had says why. */
@@ -17,39 +20,27 @@ export function FiguresTable({ record, style }: { record: CalibrationRecord; sty
       <p>
         Basis: {record.figureBasis}. {phases.map(({ title, phase }) => countedWords(title, phase)).join(" ")}
       </p>
-      <section class="wide" aria-label="Table of figures" tabIndex={0}>
-        <table class="figures">
-          <thead>
-            <tr>
-              <th scope="col">Figure</th>
-              {phases.map(({ title }) => (
-                <th key={title} scope="col" class="number">
-                  {title}
-                </th>
-              ))}
-              <th scope="col">What it is</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ key, name, unit, meaning, cell }) => (
-              <tr key={key}>
-                <th scope="row">
-                  {name} <span class="unit">{unit}</span>
-                </th>
-                {phases.map(({ title, phase }) => (
-                  <td key={title} class="number">
-                    {cell(phase)}
-                  </td>
-                ))}
-                <td class="meaning">{meaning}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <DataTable label="Table of figures" kind="figures" columns={columnsFor(phases)} rows={rows} />
       <Definitions title="Formulas and sources of these figures" keys={keys} said={keys} />
     </section>
   );
+}
+
+function columnsFor(phases: ReturnType<typeof phasesOf>): readonly Column<FigureRow>[] {
+  return [
+    {
+      ...{ heading: "Figure", isRowHeader: true },
+      cell: ({ name, unit }) => (
+        <>
+          {name} <span class="unit">{unit}</span>
+        </>
+      ),
+    },
+    ...phases.map(
+      ({ title, phase }): Column<FigureRow> => ({ heading: title, kind: "number", cell: ({ cell }) => cell(phase) }),
+    ),
+    { heading: "What it is", classOf: () => "meaning", text: ({ meaning }) => meaning },
+  ];
 }
 
 function countedWords(title: string, { counted }: PhaseRecord): string {

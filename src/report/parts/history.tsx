@@ -1,8 +1,9 @@
 import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { RecordLinks } from "../columns/history-columns.tsx";
 import { Definitions } from "./definitions.tsx";
-import { DriftTable, type RecordLinks, RecordsTable } from "./history-tables.tsx";
+import { DriftTable, RecordsTable } from "./history-tables.tsx";
 import { IntervalProposals } from "./interval-proposals.tsx";
 import { Picture } from "./pictures.tsx";
 

@@ -3,6 +3,8 @@ import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writePlain, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "../texts/impact-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
@@ -39,63 +41,55 @@ export function ImpactAnswer({ record: { impact } }: { record: CalibrationRecord
 }
 
 function ErrorsTable({ record, style, impact }: ImpactProps & { impact: ImpactRecord }) {
-  const { distanceUnit: unit, valueUnit } = record.instrument;
-  const hasValue = impact.rows.some(isValueOfItsOwn);
   const title = `As found, error of what the ${impact.of} ${impact.of === "controller" ? "showed" : "gave"}`;
   return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class="plain">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Point</th>
-            <th scope="col" class="number">
-              Distance, {unit}
-            </th>
-            <th scope="col" class="number">
-              Error ± U, {unit}
-            </th>
-            {hasValue && (
-              <th scope="col" class="number">
-                Error{valueUnit && `, ${valueUnit}`}
-              </th>
-            )}
-            <th scope="col" class="number">
-              Tolerance, {unit}
-            </th>
-            <th scope="col">Outside</th>
-          </tr>
-        </thead>
-        <tbody>
-          {impact.rows.map((row) => (
-            <tr key={row.name}>
-              <th scope="row">{row.name}</th>
-              <td class="number">{writePlain(Number(row.distance.toPrecision(6)))}</td>
-              <td class="number">{errorWords(row)}</td>
-              {hasValue && <td class="number">{valueErrorWords(row.errorValue)}</td>}
-              <td class="number">
-                {writeSigned(row.toleranceLow, style.distance)} / {writeSigned(row.toleranceHigh, style.distance)}
-              </td>
-              <td>{row.isOutside === null ? "not known" : row.isOutside ? <strong>outside</strong> : "inside"}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+    <DataTable label={title} caption={title} columns={errorColumns(record, style, impact)} rows={impact.rows}>
       <p class="small">
         {signWords(impact)} Between test points on a straight line, the worse of rising and falling; an outermost point
         stands for places within 2 % of span beyond it, and nothing is said of others.
       </p>
-    </section>
+    </DataTable>
   );
 }
 
+type ImpactRow = ImpactRecord["rows"][number];
+
+function errorColumns(
+  { instrument: { distanceUnit: unit, valueUnit } }: CalibrationRecord,
+  style: NumberStyle,
+  { rows }: ImpactRecord,
+): readonly Column<ImpactRow>[] {
+  const ofValue: Column<ImpactRow> = {
+    ...{ heading: "Error", unit: valueUnit, kind: "number" },
+    text: ({ errorValue }) => valueErrorWords(errorValue),
+  };
+  return [
+    { heading: "Point", isRowHeader: true, text: ({ name }) => name },
+    {
+      ...{ heading: "Distance", unit, kind: "number" },
+      text: ({ distance }) => writePlain(Number(distance.toPrecision(6))),
+    },
+    { heading: "Error ± U", unit, kind: "number", text: errorWords },
+    ...(rows.some(isValueOfItsOwn) ? [ofValue] : []),
+    {
+      ...{ heading: "Tolerance", unit, kind: "number" },
+      text: ({ toleranceLow, toleranceHigh }) =>
+        `${writeSigned(toleranceLow, style.distance)} / ${writeSigned(toleranceHigh, style.distance)}`,
+    },
+    {
+      heading: "Outside",
+      cell: ({ isOutside }) => (isOutside === null ? "not known" : isOutside ? <strong>outside</strong> : "inside"),
+    },
+  ];
+}
+
 /** Where the controller shows the distance itself, its error would stand there twice. */
-function isValueOfItsOwn({ errorValue, errorDistance }: ImpactRecord["rows"][number]): boolean {
+function isValueOfItsOwn({ errorValue, errorDistance }: ImpactRow): boolean {
   if (errorValue === null || errorDistance === null) return false;
   return Math.abs(errorValue - errorDistance) > 1e-9 * Math.abs(errorDistance);
 }
 
-function errorWords({ errorDistance, expandedUncertainty }: ImpactRecord["rows"][number]): string {
+function errorWords({ errorDistance, expandedUncertainty }: ImpactRow): string {
   if (errorDistance === null || expandedUncertainty === null) return "not measured there";
   const { value, uncertainty } = writeWithUncertainty(errorDistance, expandedUncertainty);
   return `${errorDistance > 0 ? "+" : ""}${value} ± ${uncertainty}`;
@@ -114,26 +108,18 @@ function Decision({ record: { calibration }, impact }: { record: CalibrationReco
         <Fact name="Owner told on" value={calibration.ownerToldOn} />
       </dl>
       {isOpen && (
-        <table class="plain">
-          <caption>To be decided and signed, even if the decision is that nothing was touched</caption>
-          <thead>
-            <tr>
-              <th scope="col">Decision and its reason</th>
-              <th scope="col">Name</th>
-              <th scope="col">Date</th>
-              <th scope="col">Signature</th>
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <td class="ink" />
-              <td class="ink" />
-              <td class="ink" />
-              <td class="ink" />
-            </tr>
-          </tbody>
-        </table>
+        <DataTable
+          caption="To be decided and signed, even if the decision is that nothing was touched"
+          columns={inkColumns}
+          rows={["to be decided"]}
+        />
       )}
     </>
   );
 }
+
+const inkColumns: readonly Column<string>[] = ["Decision and its reason", "Name", "Date", "Signature"].map(
+  (heading) => ({
+    ...{ heading, classOf: () => "ink", text: () => "" },
+  }),
+);

@@ -1,6 +1,8 @@
 import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import {
   allowedWords,
   burdenWords,
@@ -65,45 +67,36 @@ function Contradictions({ record }: { record: CalibrationRecord }) {
 function ItemsTable({ items }: { items: readonly LoopCheckItem[] }) {
   const ordered = items.toSorted((one, other) => (one.number ?? Infinity) - (other.number ?? Infinity));
   return (
-    <table class="plain loop-checks">
-      <thead>
-        <tr>
-          <th scope="col">Item</th>
-          <th scope="col">Measured, allowed</th>
-          <th scope="col">Result</th>
-        </tr>
-      </thead>
-      <tbody>
-        {ordered.map((item) => (
-          <ItemRow key={item.row} item={item} />
-        ))}
-      </tbody>
-    </table>
+    <DataTable
+      kind="plain loop-checks"
+      columns={itemColumns}
+      rows={ordered}
+      classOf={({ result, isContradiction }) => (result === "fail" || isContradiction ? "outside" : "")}
+    />
   );
 }
 
-function ItemRow({ item }: { item: LoopCheckItem }) {
-  const { number, result, decidedBy, isContradiction, remark, checkedBy, time } = item;
-  const who = [checkedBy, time].filter((part) => part !== undefined).join(", ");
-  return (
-    <tr class={result === "fail" || isContradiction ? "outside" : ""}>
-      <th scope="row">
-        {number === null ? "" : `${number}. `}
-        {item.item}
-        {remark && <span class="where">{remark}</span>}
-        {who !== "" && <span class="where">{who}</span>}
-      </th>
-      <td>
-        <Measured item={item} />
-      </td>
-      <td>
-        {result}
-        {decidedBy === "number" && <span class="where">by its number; no result was written</span>}
-        {isContradiction && <span class="where">contradicted by what lies outside</span>}
-      </td>
-    </tr>
-  );
-}
+const itemColumns: readonly Column<LoopCheckItem>[] = [
+  {
+    ...{ heading: "Item", isRowHeader: true },
+    text: ({ number, item }) => `${number === null ? "" : `${number}. `}${item}`,
+  },
+  { heading: "Remark", under: "Item", text: ({ remark }) => remark ?? "" },
+  {
+    ...{ heading: "Who and when", under: "Item" },
+    text: ({ checkedBy, time }) => [checkedBy, time].filter((part) => part !== undefined).join(", "),
+  },
+  { heading: "Measured, allowed", cell: (item) => <Measured item={item} /> },
+  { heading: "Result", text: ({ result }) => result },
+  {
+    ...{ heading: "Decided by", under: "Result" },
+    text: ({ decidedBy }) => (decidedBy === "number" ? "by its number; no result was written" : ""),
+  },
+  {
+    ...{ heading: "Contradiction", under: "Result" },
+    text: ({ isContradiction }) => (isContradiction ? "contradicted by what lies outside" : ""),
+  },
+];
 
 function Measured({ item }: { item: LoopCheckItem }) {
   const { measured, unit, computed, basis, found, outside } = item;

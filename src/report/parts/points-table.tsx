@@ -8,8 +8,9 @@ import {
   writeSignificant,
 } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { riskWords } from "../texts/decision-texts.ts";
-import { DecimalCell } from "./decimal-cell.tsx";
 
 type PointsTableProps = {
   title: string;
@@ -20,63 +21,56 @@ type PointsTableProps = {
 
 /** Every test point: error and U of its worse direction, the limits there, the risk, the statement. */
 export function PointsTable({ title, record, points, style }: PointsTableProps) {
-  const unit = record.instrument.distanceUnit;
-  const errors = points.map((point) => withUncertainty(point.errorDistance, point.expandedUncertainty));
-  const percents = points.map((point) => percentWithUncertainty(record, point));
   return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class="plain">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">At, {unit}</th>
-            <th scope="col">Direction</th>
-            <th scope="col" class="number">
-              Error ± U, {unit}
-            </th>
-            <th scope="col" class="number">
-              Error ± U, % of span
-            </th>
-            <th scope="col" class="number">
-              Tolerance, {unit}
-            </th>
-            <th scope="col" class="number">
-              Acceptance limits, {unit}
-            </th>
-            <th scope="col" class="number">
-              k
-            </th>
-            <th scope="col" class="number">
-              Test uncertainty ratio
-            </th>
-            <th scope="col" class="number">
-              Risk
-            </th>
-            <th scope="col">Statement</th>
-          </tr>
-        </thead>
-        <tbody>
-          {points.map((point, index) => (
-            <tr key={point.point} class={point.statement === "pass" ? "" : "outside"}>
-              <th scope="row">{writePlain(Number(point.point.toPrecision(6)))}</th>
-              <td>{point.direction}</td>
-              <DecimalCell text={errors[index] ?? ""} column={errors} />
-              <DecimalCell text={percents[index] ?? ""} column={percents} />
-              <td class="number">{limits(point.toleranceLow, point.toleranceHigh, style)}</td>
-              <td class="number">{limits(point.acceptanceLow, point.acceptanceHigh, style)}</td>
-              <td class="number">{writeFixed(point.coverageFactor, 2)}</td>
-              <td class="number">{writeSignificant(point.testUncertaintyRatio, 2)}</td>
-              <td class="number">{riskWords(point.specificRisk)}</td>
-              <td>
-                {point.statement}
-                {closeCall(point)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <DataTable
+      label={title}
+      caption={title}
+      columns={pointColumns(record, style)}
+      rows={points}
+      classOf={({ statement }) => (statement === "pass" ? "" : "outside")}
+    />
   );
+}
+
+function pointColumns(record: CalibrationRecord, style: NumberStyle): readonly Column<JudgedPointRecord>[] {
+  const unit = record.instrument.distanceUnit;
+  return [
+    { heading: "At", unit, isRowHeader: true, text: ({ point }) => writePlain(Number(point.toPrecision(6))) },
+    { heading: "Direction", text: ({ direction }) => direction },
+    {
+      ...{ heading: "Error ± U", unit, kind: "decimal" },
+      text: ({ errorDistance, expandedUncertainty }) => withUncertainty(errorDistance, expandedUncertainty),
+    },
+    {
+      heading: "Error ± U",
+      unit: "% of span",
+      kind: "decimal",
+      text: (point) => percentWithUncertainty(record, point),
+    },
+    {
+      ...{ heading: "Tolerance", unit, kind: "number" },
+      text: ({ toleranceLow, toleranceHigh }) => limits(toleranceLow, toleranceHigh, style),
+    },
+    {
+      ...{ heading: "Acceptance limits", unit, kind: "number" },
+      text: ({ acceptanceLow, acceptanceHigh }) => limits(acceptanceLow, acceptanceHigh, style),
+    },
+    { heading: "k", kind: "number", text: ({ coverageFactor }) => writeFixed(coverageFactor, 2) },
+    {
+      ...{ heading: "Test uncertainty ratio", kind: "number" },
+      text: ({ testUncertaintyRatio }) => writeSignificant(testUncertaintyRatio, 2),
+    },
+    { heading: "Risk", kind: "number", text: ({ specificRisk }) => riskWords(specificRisk) },
+    {
+      heading: "Statement",
+      cell: (point) => (
+        <>
+          {point.statement}
+          {closeCall(point)}
+        </>
+      ),
+    },
+  ];
 }
 
 function withUncertainty(error: number, expandedUncertainty: number): string {

@@ -1,6 +1,8 @@
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import type { PhaseName } from "../texts/page-texts.ts";
 import {
   actionWords,
@@ -179,26 +181,16 @@ function Constants({
   );
 }
 
-function Thresholds({ thresholds }: Pick<RecommendationRecord, "thresholds">) {
+type Threshold = RecommendationRecord["thresholds"][number];
+
+const thresholdColumns: readonly Column<Threshold>[] = [
+  { heading: "What is limited", isRowHeader: true, text: ({ about }) => about },
+  { heading: "Limit", text: thresholdWords },
+  { heading: "From", text: thresholdOrigin },
+];
+
+function Thresholds({ thresholds }: { thresholds: readonly Threshold[] }) {
   return (
-    <table class="plain thresholds">
-      <caption>Limits of these rules</caption>
-      <thead>
-        <tr>
-          <th scope="col">What is limited</th>
-          <th scope="col">Limit</th>
-          <th scope="col">From</th>
-        </tr>
-      </thead>
-      <tbody>
-        {thresholds.map((threshold) => (
-          <tr key={threshold.name}>
-            <th scope="row">{threshold.about}</th>
-            <td>{thresholdWords(threshold)}</td>
-            <td>{thresholdOrigin(threshold)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <DataTable caption="Limits of these rules" kind="plain thresholds" columns={thresholdColumns} rows={thresholds} />
   );
 }

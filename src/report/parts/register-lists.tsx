@@ -1,4 +1,6 @@
 import type { OpenFinding, Register, RegisterStandard } from "../../record/register-form.ts";
+import { openFindingColumns, registerStandardColumns } from "../columns/register-columns.tsx";
+import { DataTable } from "../table/data-table.tsx";
 
 /** How the folder stands, in numbers; what calls for somebody first. */
 export function RegisterAnswer({ register }: { register: Register }) {
@@ -37,32 +39,7 @@ export function OpenFindings({ openFindings }: { openFindings: readonly OpenFind
   return (
     <section aria-labelledby="open-title">
       <h2 id="open-title">Found out of tolerance, not decided yet</h2>
-      <table class="plain">
-        <thead>
-          <tr>
-            <th scope="col">Tag</th>
-            <th scope="col">Record</th>
-            <th scope="col">Calibrated</th>
-            <th scope="col">As found</th>
-          </tr>
-        </thead>
-        <tbody>
-          {openFindings.map(({ tag, calibration, revision, path, performedOn, asFound }) => (
-            <tr key={path}>
-              <th scope="row" class="day">
-                {tag}
-              </th>
-              <td>
-                <a href={path}>
-                  {calibration}, revision {revision}
-                </a>
-              </td>
-              <td>{performedOn === null ? "day not stated" : <span class="day">{performedOn}</span>}</td>
-              <td>{asFound}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <DataTable columns={openFindingColumns} rows={openFindings} />
     </section>
   );
 }
@@ -73,28 +50,7 @@ export function RegisterStandards({ standards }: { standards: readonly RegisterS
   return (
     <section aria-labelledby="standards-title">
       <h2 id="standards-title">Standards in use</h2>
-      <table class="plain">
-        <thead>
-          <tr>
-            <th scope="col">Standard</th>
-            <th scope="col">Certificate</th>
-            <th scope="col">Due on</th>
-            <th scope="col">Last records that rest on it</th>
-          </tr>
-        </thead>
-        <tbody>
-          {standards.map(({ standard, certificate, dueOn, isOverdue, tags }) => (
-            <tr key={standard}>
-              <th scope="row">{standard}</th>
-              <td>{certificate}</td>
-              <td>
-                <span class="day">{dueOn}</span> {isOverdue && <strong>past its day</strong>}
-              </td>
-              <td class="number">{tags}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <DataTable columns={registerStandardColumns} rows={standards} />
     </section>
   );
 }

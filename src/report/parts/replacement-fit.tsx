@@ -1,5 +1,7 @@
 import type { CandidateFitRecord, CandidatesRecord } from "../../record/candidates-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import {
   introductionWords,
   notComparedWords,
@@ -62,37 +64,42 @@ type MatrixProps = { fits: readonly CandidateFitRecord[]; candidates: Candidates
 
 function Matrix({ fits, candidates, group }: MatrixProps) {
   const title = titleOf(candidates, fits, group);
+  const demands = (fits[0]?.cells ?? []).map((cell, place) => ({ ...cell, place }));
   return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class="plain replacement-matrix">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">What the loop needs</th>
-            {fits.map((fit) => (
-              <th key={fit.row} scope="col">
-                {fit.candidate}
-                <span class="where">{overallWords(fit)}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {fits[0]?.cells.map(({ demand, needs }, place) => (
-            <tr key={demand}>
-              <th scope="row">
-                {demand}
-                <span class="where">{needs}</span>
-              </th>
-              {fits.map((fit) => (
-                <Cell key={fit.row} cell={fit.cells[place]} />
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <DataTable
+      label={title}
+      caption={title}
+      kind="plain replacement-matrix"
+      columns={matrixColumns(fits)}
+      rows={demands}
+    />
   );
+}
+
+type FitCell = CandidateFitRecord["cells"][number];
+type Demand = FitCell & { place: number };
+
+function matrixColumns(fits: readonly CandidateFitRecord[]): readonly Column<Demand>[] {
+  return [
+    { heading: "What the loop needs", isRowHeader: true, text: ({ demand }) => demand },
+    { heading: "Needs", under: "What the loop needs", text: ({ needs }) => needs },
+    ...fits.map(
+      (fit): Column<Demand> => ({
+        heading: (
+          <>
+            {fit.candidate}
+            <span class="where">{overallWords(fit)}</span>
+          </>
+        ),
+        classOf: ({ place }) => resultClass(fit.cells[place]),
+        cell: ({ place }) => <Offer cell={fit.cells[place]} />,
+      }),
+    ),
+  ];
+}
+
+function resultClass(cell: FitCell | undefined): string | undefined {
+  return cell && resultClasses[cell.result];
 }
 
 const resultClasses = {
@@ -102,13 +109,13 @@ const resultClasses = {
   "does not fit": "is-unfit",
 } as const;
 
-function Cell({ cell }: { cell: CandidateFitRecord["cells"][number] | undefined }) {
-  if (cell === undefined) return <td />;
+function Offer({ cell }: { cell: FitCell | undefined }) {
+  if (cell === undefined) return null;
   return (
-    <td class={resultClasses[cell.result]}>
+    <>
       <strong>{cell.result}</strong>: {cell.offers}
       <span class="where">{cell.reason}</span>
-    </td>
+    </>
   );
 }
 

@@ -4,6 +4,8 @@ import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writePlain, writeSigned } from "../../units/write-number.ts";
 import { type NumberStyle, percentDecimals } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable, type RowGroup } from "../table/data-table.tsx";
 import { phasesOf } from "../texts/page-texts.ts";
 import { constantsWords, curableWords, insideWords, typedConstants } from "../texts/reteach-texts.ts";
 import { Definitions } from "./definitions.tsx";
@@ -39,9 +41,7 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
         }),
       )}
       {airNote(record)}
-      <section class="wide" aria-label="Worst error left after corrections" tabIndex={0}>
-        <CorrectionTable record={record} phases={phases} />
-      </section>
+      <CorrectionTable record={record} phases={phases} />
       <div class="beside">
         {drawing && <Picture drawing={drawing} kind="half" />}
         <div>
@@ -79,63 +79,42 @@ function curvesOf({ phase: { sensor, controller }, judged }: TitledPhase): reado
 
 type TableProps = { record: CalibrationRecord; phases: readonly TitledPhase[] };
 
+/** What is left after a correction; why it is not known where it is not. */
+type LeftRow = { name: string; worst: ErrorLeftRecord | undefined; reason: string };
+
 function CorrectionTable({ record, phases }: TableProps) {
-  const { distanceUnit: unit, rangeLower, rangeUpper } = record.instrument;
-  const span = rangeUpper - rangeLower;
   return (
-    <table class="plain budget">
-      <caption>Worst error left</caption>
-      <thead>
-        <tr>
-          <th scope="col">Correction</th>
-          <th scope="col" class="number">
-            Worst error ± U, {unit}
-          </th>
-          <th scope="col" class="number">
-            % of span
-          </th>
-          <th scope="col" class="number">
-            At, {unit}
-          </th>
-          <th scope="col">All inside the acceptance limits</th>
-        </tr>
-      </thead>
-      {phases.flatMap((titled) =>
-        curvesOf(titled).map(({ part, name, curve }) => {
-          const why = (of: string) => titled.phase.notDetermined[`${name}.${of}`] ?? "not in these data";
-          return (
-            <tbody key={titled.title + part}>
-              <GroupRow title={`${titled.title}, ${part}`} />
-              <LeftRow name="as it is" worst={curve.now} reason="" span={span} />
-              <LeftRow name="best two constants" worst={curve.best?.worst} reason={why("best")} span={span} />
-              <LeftRow name="re-teach at the end points" worst={curve.ends?.worst} reason={why("ends")} span={span} />
-            </tbody>
-          );
-        }),
-      )}
-      {phases.map(({ title, phase }) => (
-        <tbody key={title}>
-          <GroupRow title={`${title}, new constants in the controller`} />
-          <LeftRow
-            name={fromWords(phase.newConstants)}
-            worst={phase.newConstants?.worst}
-            reason={phase.notDetermined.newConstants ?? "not in these data"}
-            span={span}
-          />
-        </tbody>
-      ))}
-    </table>
+    <DataTable
+      label="Worst error left after corrections"
+      caption="Worst error left"
+      kind="plain budget"
+      columns={leftColumns(record)}
+      groups={[...phases.flatMap(curveGroups), ...phases.map(constantsGroup)]}
+      instead={({ worst, reason }) => (worst === undefined ? `not determined: ${reason}` : undefined)}
+    />
   );
 }
 
-function GroupRow({ title }: { title: string }) {
-  return (
-    <tr>
-      <th scope="rowgroup" colSpan={5} class="group">
-        {title}
-      </th>
-    </tr>
-  );
+function curveGroups(titled: TitledPhase): readonly RowGroup<LeftRow>[] {
+  return curvesOf(titled).map(({ part, name, curve }) => {
+    const why = (of: string) => titled.phase.notDetermined[`${name}.${of}`] ?? "not in these data";
+    return {
+      title: `${titled.title}, ${part}`,
+      rows: [
+        { name: "as it is", worst: curve.now, reason: "" },
+        { name: "best two constants", worst: curve.best?.worst, reason: why("best") },
+        { name: "re-teach at the end points", worst: curve.ends?.worst, reason: why("ends") },
+      ],
+    };
+  });
+}
+
+function constantsGroup({ title, phase: { newConstants, notDetermined } }: TitledPhase): RowGroup<LeftRow> {
+  const reason = notDetermined.newConstants ?? "not in these data";
+  return {
+    title: `${title}, new constants in the controller`,
+    rows: [{ name: fromWords(newConstants), worst: newConstants?.worst, reason }],
+  };
 }
 
 /** The quantity that the new constants were reckoned from. */
@@ -145,35 +124,29 @@ function fromWords(constants: NewConstants | null): string {
   return constants.kind === "values at counts" ? "from the counts" : "from what the controller showed";
 }
 
-type RowProps = { name: string; worst: ErrorLeftRecord | undefined; reason: string; span: number };
+function leftColumns({ instrument }: CalibrationRecord): readonly Column<LeftRow>[] {
+  const { distanceUnit: unit, rangeLower, rangeUpper } = instrument;
+  const ofWorst = (words: (worst: ErrorLeftRecord) => string) => (row: LeftRow) =>
+    row.worst === undefined ? "" : words(row.worst);
+  return [
+    { heading: "Correction", isRowHeader: true, text: ({ name }) => name },
+    { heading: "Worst error ± U", unit, kind: "number", text: ofWorst(leftWords) },
+    { heading: "% of span", kind: "number", text: ofWorst((worst) => percentWords(worst, rangeUpper - rangeLower)) },
+    {
+      ...{ heading: "At", unit, kind: "number" },
+      text: ofWorst(({ point, direction }) => `${writePlain(Number(point.toPrecision(6)))}, ${direction}`),
+    },
+    { heading: "All inside the acceptance limits", text: ofWorst(({ statement }) => insideWords(statement)) },
+  ];
+}
 
-function LeftRow({ name, worst, reason, span }: RowProps) {
-  if (worst === undefined) {
-    return (
-      <tr>
-        <th scope="row">{name}</th>
-        <td colSpan={4} class="not-determined">
-          not determined: {reason}
-        </td>
-      </tr>
-    );
-  }
-  const { value, uncertainty } = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty);
-  const percent = percentDecimals(decimalsForSignificant(worst.expandedUncertainty, 2), span);
-  return (
-    <tr>
-      <th scope="row">{name}</th>
-      <td class="number">
-        {worst.errorDistance > 0 ? "+" : ""}
-        {value} ± {uncertainty}
-      </td>
-      <td class="number">{writeSigned(worst.errorPercentSpan, percent)}</td>
-      <td class="number">
-        {writePlain(Number(worst.point.toPrecision(6)))}, {worst.direction}
-      </td>
-      <td>{insideWords(worst.statement)}</td>
-    </tr>
-  );
+function leftWords({ errorDistance, expandedUncertainty }: ErrorLeftRecord): string {
+  const { value, uncertainty } = writeWithUncertainty(errorDistance, expandedUncertainty);
+  return `${errorDistance > 0 ? "+" : ""}${value} ± ${uncertainty}`;
+}
+
+function percentWords({ errorPercentSpan, expandedUncertainty }: ErrorLeftRecord, span: number): string {
+  return writeSigned(errorPercentSpan, percentDecimals(decimalsForSignificant(expandedUncertainty, 2), span));
 }
 
 function Constants({ record, constants }: { record: CalibrationRecord; constants: NewConstants }) {

@@ -1,5 +1,7 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { Definitions } from "./definitions.tsx";
 
 /** What belongs together along the loop: distance, signal, counts, controller value, percent of span. */
@@ -28,9 +30,11 @@ export function SetPointTable({ record }: { record: CalibrationRecord }) {
   );
 }
 
+type SetPoint = NonNullable<CalibrationRecord["setPointTable"]>[number];
+
 type PointsProps = {
   record: CalibrationRecord;
-  points: NonNullable<CalibrationRecord["setPointTable"]>;
+  points: readonly SetPoint[];
   hasCounts: boolean;
   hasValue: boolean;
 };
@@ -38,48 +42,23 @@ type PointsProps = {
 function PointsAndSignals({ record: { instrument }, points, hasCounts, hasValue }: PointsProps) {
   const distanceDecimals = decimalsOf(points.map(({ distance }) => distance));
   const valueDecimals = decimalsOf(points.map(({ value }) => value));
-  return (
-    <section class="wide" aria-label="Table of set points and signals" tabIndex={0}>
-      <table class="plain set-points">
-        <thead>
-          <tr>
-            <th scope="col">Point</th>
-            <th scope="col" class="number">
-              Distance, {instrument.distanceUnit}
-            </th>
-            <th scope="col" class="number">
-              Signal, {instrument.signalUnit}
-            </th>
-            {hasCounts && (
-              <th scope="col" class="number">
-                Counts
-              </th>
-            )}
-            {hasValue && (
-              <th scope="col" class="number">
-                Controller{instrument.valueUnit && `, ${instrument.valueUnit}`}
-              </th>
-            )}
-            <th scope="col" class="number">
-              % of span
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {points.map(({ name, distance, signal, counts, value, percentSpan }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td class="number">{shown(distance, distanceDecimals)}</td>
-              <td class="number">{writeFixed(signal, 3)}</td>
-              {hasCounts && <td class="number">{counts === null ? "–" : writeFixed(counts, 0)}</td>}
-              {hasValue && <td class="number">{shown(value, valueDecimals)}</td>}
-              <td class="number">{percentSpan === null ? "–" : writeFixed(percentSpan, 2)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
+  const ofCounts: Column<SetPoint> = { heading: "Counts", kind: "number", text: ({ counts }) => shown(counts, 0) };
+  const ofValue: Column<SetPoint> = {
+    ...{ heading: "Controller", unit: instrument.valueUnit, kind: "number" },
+    text: ({ value }) => shown(value, valueDecimals),
+  };
+  const columns: readonly Column<SetPoint>[] = [
+    { heading: "Point", isRowHeader: true, text: ({ name }) => name },
+    {
+      ...{ heading: "Distance", unit: instrument.distanceUnit, kind: "number" },
+      text: ({ distance }) => shown(distance, distanceDecimals),
+    },
+    { heading: "Signal", unit: instrument.signalUnit, kind: "number", text: ({ signal }) => writeFixed(signal, 3) },
+    ...(hasCounts ? [ofCounts] : []),
+    ...(hasValue ? [ofValue] : []),
+    { heading: "% of span", kind: "number", text: ({ percentSpan }) => shown(percentSpan, 2) },
+  ];
+  return <DataTable label="Table of set points and signals" kind="plain set-points" columns={columns} rows={points} />;
 }
 
 /** As many decimals as the number of the column that needs most. */

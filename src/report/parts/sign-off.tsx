@@ -6,6 +6,8 @@ import {
   signingState,
 } from "../../proof/signing-state.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { missingWords, sameSignerWords, timeWords } from "../texts/signing-texts.ts";
 
 /** Who signed what and when, lines for ink where nobody has, the seal, and what a signature here is worth. */
@@ -18,22 +20,7 @@ export function SignOff({ record }: { record: SealedRecord }) {
       <p>
         <strong>{stateSentence(state)}</strong> {sameSignerWords(state.given)}
       </p>
-      <div class="wide">
-        <table class="plain">
-          <thead>
-            <tr>
-              <th scope="col">Meaning</th>
-              <th scope="col">Stated in the tables</th>
-              <th scope="col">Signature</th>
-            </tr>
-          </thead>
-          <tbody>
-            {signatureMeanings.map((meaning) => (
-              <SignatureRow key={meaning} meaning={meaning} record={record} state={state} />
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <DataTable columns={signatureColumns(record, state)} rows={signatureMeanings} />
       <SealOfRecord record={record} />
       <p class="end">End of record {calibration.calibration}</p>
     </section>
@@ -48,39 +35,35 @@ function stateSentence({ issuedAt, given, missing, unreadable }: SigningState): 
   return unreadable === 0 ? state : `${state} Signatures that cannot be read: ${unreadable}.`;
 }
 
-function SignatureRow({
-  meaning,
-  record: { calibration },
-  state,
-}: {
-  meaning: SignatureMeaning;
-  record: SealedRecord;
-  state: SigningState;
-}) {
+function signatureColumns(
+  { calibration }: SealedRecord,
+  { given, needed }: SigningState,
+): readonly Column<SignatureMeaning>[] {
   const stated = {
     performed: [calibration.performedBy, calibration.performedOn],
     reviewed: [calibration.reviewedBy, calibration.reviewedOn],
     authorised: [calibration.approvedBy, calibration.approvedOn],
-  }[meaning].filter((one) => one !== undefined);
-  const given = state.given.filter((one) => one.meaning === meaning);
-  return (
-    <tr>
-      <th scope="row">
-        {titles[meaning]}
-        <span class="where">{state.needed.includes(meaning) ? "needed" : "not asked for"}</span>
-      </th>
-      <td>{stated.length === 0 ? <span class="not-stated">not stated</span> : stated.join(", ")}</td>
-      {given.length === 0 ? (
-        <td class="ink" />
-      ) : (
-        <td>
-          {given.map((one) => (
-            <Signature key={one.signedAt} given={one} />
-          ))}
-        </td>
-      )}
-    </tr>
-  );
+  };
+  const givenAs = (meaning: SignatureMeaning) => given.filter((one) => one.meaning === meaning);
+  return [
+    { heading: "Meaning", isRowHeader: true, text: (meaning) => titles[meaning] },
+    {
+      ...{ heading: "Needed", under: "Meaning" },
+      text: (meaning) => (needed.includes(meaning) ? "needed" : "not asked for"),
+    },
+    {
+      heading: "Stated in the tables",
+      cell: (meaning) => {
+        const words = stated[meaning].filter((one) => one !== undefined);
+        return words.length === 0 ? <span class="not-stated">not stated</span> : words.join(", ");
+      },
+    },
+    {
+      heading: "Signature",
+      classOf: (meaning) => (givenAs(meaning).length === 0 ? "ink" : undefined),
+      cell: (meaning) => givenAs(meaning).map((one) => <Signature key={one.signedAt} given={one} />),
+    },
+  ];
 }
 
 const titles: Record<SignatureMeaning, string> = {

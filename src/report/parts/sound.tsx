@@ -3,6 +3,8 @@ import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { airWords, effectsWords, explainedWords, taughtWords } from "../texts/sound-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
@@ -53,87 +55,52 @@ const airKeys = ["speedOfSound", "speedOfSound.short", "airError"] as const;
 type TableProps = { record: CalibrationRecord; explained: SoundRecord["explained"][number]; style: NumberStyle };
 
 function ExplainedTable({ record, explained, style }: TableProps) {
-  const unit = record.instrument.distanceUnit;
   const title = `${explained.phase === "asFound" ? "As found" : "As left"}, what the air explains`;
-  return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class="plain">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col" class="number">
-              Reference, {unit}
-            </th>
-            <th scope="col" class="number">
-              Mean error, {unit}
-            </th>
-            <th scope="col" class="number">
-              Error of the air, {unit}
-            </th>
-            <th scope="col" class="number">
-              Left without it, {unit}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {explained.points.map(({ reference, error, airError, left }) => (
-            <tr key={reference}>
-              <th scope="row" class="number">
-                {writeFixed(reference, style.distance)}
-              </th>
-              <td class="number">{writeSigned(error, style.distance)}</td>
-              <td class="number">{writeSigned(airError, style.distance)}</td>
-              <td class="number">{writeSigned(left, style.distance)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
+  const columns = explainedColumns(record.instrument.distanceUnit, style.distance);
+  return <DataTable label={title} caption={title} columns={columns} rows={explained.points} />;
+}
+
+type ExplainedPoint = SoundRecord["explained"][number]["points"][number];
+
+function explainedColumns(unit: string, decimals: number): readonly Column<ExplainedPoint>[] {
+  return [
+    {
+      ...{ heading: "Reference", unit, kind: "number", isRowHeader: true },
+      text: ({ reference }) => writeFixed(reference, decimals),
+    },
+    { heading: "Mean error", unit, kind: "number", text: ({ error }) => writeSigned(error, decimals) },
+    { heading: "Error of the air", unit, kind: "number", text: ({ airError }) => writeSigned(airError, decimals) },
+    { heading: "Left without it", unit, kind: "number", text: ({ left }) => writeSigned(left, decimals) },
+  ];
 }
 
 function Expected({ record, sound, style }: { record: CalibrationRecord; sound: SoundRecord; style: NumberStyle }) {
   if (sound.expected.length === 0) return null;
-  const { distanceUnit: unit, rangeLower, rangeUpper } = record.instrument;
   const title = sound.isCompensated ? "What the sensor corrects at the extremes" : "Error to expect from the air";
-  return (
-    <section class="wide" aria-label={title} tabIndex={0}>
-      <table class="plain">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Air</th>
-            <th scope="col" class="number">
-              Speed of sound, m/s
-            </th>
-            <th scope="col" class="number">
-              At {writePlain(rangeLower)} {unit}
-            </th>
-            <th scope="col" class="number">
-              At {writePlain(rangeUpper)} {unit}
-            </th>
-            <th scope="col" class="number">
-              Tolerance at {writePlain(rangeUpper)} {unit}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {sound.expected.map((air) => (
-            <tr key={air.extreme}>
-              <th scope="row">
-                {air.extreme}, {writePlain(air.temperature)} °C
-                {!air.isInStatedRange && (
-                  <span class="where">outside the 0 to 30 °C that the formula is stated for</span>
-                )}
-              </th>
-              <td class="number">{writeFixed(air.speed, 1)}</td>
-              <td class="number">{writeSigned(air.errorAtLower, style.distance)}</td>
-              <td class="number">{writeSigned(air.errorAtUpper, style.distance)}</td>
-              <td class="number">±{writeFixed(air.toleranceAtUpper, style.distance)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
+  const columns = expectedColumns(record, style.distance);
+  return <DataTable label={title} caption={title} columns={columns} rows={sound.expected} />;
+}
+
+type ExpectedAir = SoundRecord["expected"][number];
+
+function expectedColumns({ instrument }: CalibrationRecord, decimals: number): readonly Column<ExpectedAir>[] {
+  const { distanceUnit: unit, rangeLower, rangeUpper } = instrument;
+  const [lower, upper] = [`${writePlain(rangeLower)} ${unit}`, `${writePlain(rangeUpper)} ${unit}`];
+  return [
+    {
+      ...{ heading: "Air", isRowHeader: true },
+      text: ({ extreme, temperature }) => `${extreme}, ${writePlain(temperature)} °C`,
+    },
+    {
+      ...{ heading: "Validity", under: "Air" },
+      text: ({ isInStatedRange }) => (isInStatedRange ? "" : "outside the 0 to 30 °C that the formula is stated for"),
+    },
+    { heading: "Speed of sound", unit: "m/s", kind: "number", text: ({ speed }) => writeFixed(speed, 1) },
+    { heading: `At ${lower}`, kind: "number", text: ({ errorAtLower }) => writeSigned(errorAtLower, decimals) },
+    { heading: `At ${upper}`, kind: "number", text: ({ errorAtUpper }) => writeSigned(errorAtUpper, decimals) },
+    {
+      ...{ heading: `Tolerance at ${upper}`, kind: "number" },
+      text: ({ toleranceAtUpper }) => `±${writeFixed(toleranceAtUpper, decimals)}`,
+    },
+  ];
 }

@@ -1,5 +1,7 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { withUnit } from "./stated-facts.ts";
 
 /** The standards used, each with its certificate, its due date and its uncertainty. */
@@ -8,51 +10,37 @@ export function StandardsTable({ record }: { record: CalibrationRecord }) {
     return <p>Standards used: none is named, so this record does not show to what its results are traceable.</p>;
   }
   return (
-    <section class="wide" aria-label="Standards used" tabIndex={0}>
-      <table class="plain">
-        <caption>Standards used; through their certificates the results are traceable as stated</caption>
-        <thead>
-          <tr>
-            {[
-              "Standard",
-              "What it is",
-              "Certificate",
-              "Calibrated on",
-              "Due on",
-              "Traceable to",
-              "U (k)",
-              "Resolution",
-            ].map((title) => (
-              <th key={title} scope="col">
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {record.standards.map((standard) => (
-            <tr key={standard.standard}>
-              <th scope="row">{standard.standard}</th>
-              <Cell text={[standard.description, standard.serial].filter(Boolean).join(", ")} />
-              <Cell text={standard.certificate} />
-              <Cell text={standard.calibratedOn} kind="date" />
-              <Cell text={standard.dueOn} kind="date" />
-              <Cell text={standard.traceableTo} />
-              <Cell text={uncertaintyWords(standard)} />
-              <Cell text={withUnit(standard.resolution, standard.uncertaintyUnit)} />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <DataTable
+      label="Standards used"
+      caption="Standards used; through their certificates the results are traceable as stated"
+      columns={standardColumns}
+      rows={record.standards}
+    />
   );
 }
 
-function Cell({ text, kind }: { text: string | undefined; kind?: "date" }) {
-  return <td class={kind}>{text ? text : <span class="not-stated">not stated</span>}</td>;
+type Standard = CalibrationRecord["standards"][number];
+
+/** A column of what may not be stated. */
+function stated(heading: string, words: (standard: Standard) => string | undefined, kind?: "day"): Column<Standard> {
+  return {
+    ...{ heading, text: (standard) => words(standard) ?? "", ...(kind && { kind }) },
+    cell: (standard) => words(standard) || <span class="not-stated">not stated</span>,
+  };
 }
 
-function uncertaintyWords(standard: CalibrationRecord["standards"][number]): string | undefined {
+const standardColumns: readonly Column<Standard>[] = [
+  { heading: "Standard", isRowHeader: true, text: ({ standard }) => standard },
+  stated("What it is", ({ description, serial }) => [description, serial].filter(Boolean).join(", ")),
+  stated("Certificate", ({ certificate }) => certificate),
+  stated("Calibrated on", ({ calibratedOn }) => calibratedOn, "day"),
+  stated("Due on", ({ dueOn }) => dueOn, "day"),
+  stated("Traceable to", ({ traceableTo }) => traceableTo),
+  stated("U (k)", uncertaintyWords),
+  stated("Resolution", ({ resolution, uncertaintyUnit }) => withUnit(resolution, uncertaintyUnit)),
+];
+
+function uncertaintyWords(standard: Standard): string | undefined {
   const uncertainty = withUnit(standard.expandedUncertainty, standard.uncertaintyUnit);
   if (uncertainty === undefined) return undefined;
   return standard.coverageFactor === undefined

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from "preact";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import { riskWords } from "../texts/decision-texts.ts";
 import {
   chatterWords,
@@ -23,33 +25,18 @@ type FigureRow = { name: string; limit: ComponentChildren; cell: (phase: Switche
 
 /** The figures of one output, a row each, the phases side by side, the limit at the end. */
 export function SwitchedFigures({ record, number, switching, tripped }: FiguresProps) {
+  const columns: readonly Column<FigureRow>[] = [
+    { heading: "Figure", isRowHeader: true, text: ({ name }) => name },
+    ...tripped.map(({ title, phase }): Column<FigureRow> => ({ heading: title, cell: ({ cell }) => cell(phase) })),
+    { heading: "Limit", cell: ({ limit }) => limit },
+  ];
   return (
-    <section class="wide" aria-label={`Figures of switched output ${number}`} tabIndex={0}>
-      <table class="plain figures">
-        <thead>
-          <tr>
-            <th scope="col">Figure</th>
-            {tripped.map(({ name, title }) => (
-              <th key={name} scope="col">
-                {title}
-              </th>
-            ))}
-            <th scope="col">Limit</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rowsOf(record, switching, tripped).map(({ name, limit, cell }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {tripped.map((one) => (
-                <td key={one.name}>{cell(one.phase)}</td>
-              ))}
-              <td>{limit}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <DataTable
+      label={`Figures of switched output ${number}`}
+      kind="plain figures"
+      columns={columns}
+      rows={rowsOf(record, switching, tripped)}
+    />
   );
 }
 

@@ -1,5 +1,7 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 import type { SwitchedPhaseRecord } from "../texts/switching-texts.ts";
 import type { TrippedPhase } from "./switching.tsx";
 
@@ -10,41 +12,25 @@ const directions: readonly TripDirection[] = ["approach", "recede"];
 
 /** Every trip as it was recorded, a row a cycle. */
 export function TripsTable({ record, number, output, tripped }: TripsProps) {
-  const unit = record.instrument.distanceUnit;
+  const columns: readonly Column<number | undefined>[] = [
+    { heading: "Cycle", isRowHeader: true, text: (cycle) => (cycle === undefined ? "not stated" : String(cycle)) },
+    ...tripped.flatMap(({ title, phase }) =>
+      directions.map(
+        (direction): Column<number | undefined> => ({
+          ...{ heading: `${title}, ${direction}`, kind: "number" },
+          text: (cycle) => distancesOf(phase, direction, cycle),
+        }),
+      ),
+    ),
+  ];
   return (
-    <section class="wide" aria-label={`Trips of switched output ${number}`} tabIndex={0}>
-      <table class="plain trips">
-        <caption>
-          Trips of {output}, {unit}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Cycle</th>
-            {tripped.flatMap(({ name, title }) =>
-              directions.map((direction) => (
-                <th key={`${name} ${direction}`} scope="col" class="number">
-                  {title}, {direction}
-                </th>
-              )),
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          {cyclesOf(tripped).map((cycle) => (
-            <tr key={cycle}>
-              <th scope="row">{cycle ?? "not stated"}</th>
-              {tripped.flatMap(({ name, phase }) =>
-                directions.map((direction) => (
-                  <td key={`${name} ${direction}`} class="number">
-                    {distancesOf(phase, direction, cycle)}
-                  </td>
-                )),
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <DataTable
+      label={`Trips of switched output ${number}`}
+      caption={`Trips of ${output}, ${record.instrument.distanceUnit}`}
+      kind="plain trips"
+      columns={columns}
+      rows={cyclesOf(tripped)}
+    />
   );
 }
 

@@ -1,6 +1,8 @@
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
 
 type UncertainLineProps = { title: string; record: CalibrationRecord; phase: PhaseRecord };
 
@@ -27,35 +29,30 @@ export function UncertainLine({ title, record, phase }: UncertainLineProps) {
           ? "a straight line and the scatter agree."
           : "the readings do not lie on one straight line within their scatter (curvature, hysteresis or a set-up that changed)."}
       </p>
-      <section class="wide" aria-label={`${title}, distances by the line`} tabIndex={0}>
-        <table class="plain inverse">
-          <thead>
-            <tr>
-              <th scope="row">Output, {outputUnit}</th>
-              {uncertainLine.inverse.map(({ output }) => (
-                <th key={output} scope="col" class="number">
-                  {writePlain(output)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">Distance ± standard uncertainty, {instrument.distanceUnit}</th>
-              {uncertainLine.inverse.map(({ output, reference, standardUncertainty }) => {
-                const { value, uncertainty } = writeWithUncertainty(reference, standardUncertainty);
-                return (
-                  <td key={output} class="number">
-                    {value} ± {uncertainty}
-                  </td>
-                );
-              })}
-            </tr>
-          </tbody>
-        </table>
-      </section>
+      <DataTable
+        label={`${title}, distances by the line`}
+        kind="plain inverse"
+        columns={inverseColumns(uncertainLine.inverse, outputUnit, instrument.distanceUnit)}
+        rows={["the line"]}
+      />
     </>
   );
+}
+
+type Inverse = NonNullable<PhaseRecord["uncertainLine"]>["inverse"];
+
+/** An output a column, and below it the distance that it stands for. */
+function inverseColumns(inverse: Inverse, outputUnit: string, unit: string): readonly Column<string>[] {
+  return [
+    {
+      ...{ heading: "Output", unit: outputUnit, isRowHeader: true },
+      text: () => `Distance ± standard uncertainty, ${unit}`,
+    },
+    ...inverse.map(({ output, reference, standardUncertainty }): Column<string> => {
+      const { value, uncertainty } = writeWithUncertainty(reference, standardUncertainty);
+      return { heading: writePlain(output), kind: "number", text: () => `${value} ± ${uncertainty}` };
+    }),
+  ];
 }
 
 const methodWords = {

@@ -57,7 +57,7 @@ section p+p{margin-top:6px}
 .wide{overflow-x:auto;margin-top:14px}
 .wide+p{margin-top:10px}
 .wide table+p{margin-top:6px}
-.date{white-space:nowrap}
+.day{white-space:nowrap}
 .trips{width:auto}
 table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { summaryRows } from "../../../src/jobs/records/summary-rows.ts";
-import { sealRecord } from "../../../src/proof/seal-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
+import { summaryColumns } from "../../../src/report/columns/summary-columns.ts";
+import { namedRows } from "../../../src/report/table/column.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
-import { demoRecord } from "../../report/demo-records.ts";
+import { demoRecord } from "../demo-records.ts";
 
 const worst = Object.freeze({
   of: "sensor",
@@ -19,10 +19,10 @@ function withPhase(name: "asFound" | "asLeft", change: Partial<PhaseRecord>, tag
   return phase === undefined ? record : { ...record, phases: { [name]: { ...phase, ...change } } };
 }
 
-const rowOf = (record: CalibrationRecord) => summaryRows([{ record: sealRecord(record), page: "out/page.html" }])[1];
+const rowOf = (record: CalibrationRecord) => namedRows(summaryColumns, [{ record, page: "out/page.html" }])[1];
 
 test("the first row names the columns", () => {
-  expect(summaryRows([])).toEqual([
+  expect(namedRows(summaryColumns, [])).toEqual([
     ["tag", "calibration", "as found", "as left", "worst error, % of span", "to do", "page"],
   ]);
 });
@@ -63,7 +63,8 @@ test("an error of exactly zero has no sign", () => {
 });
 
 test("a long tag and one with a newline stay on one short line", () => {
-  const [tag = ""] = rowOf(withPhase("asFound", {}, `first\nsecond ${"x".repeat(100)}`)) ?? [];
+  const [cell] = rowOf(withPhase("asFound", {}, `first\nsecond ${"x".repeat(100)}`)) ?? [];
+  const tag = String(cell);
   expect([...tag]).toHaveLength(40);
   expect(tag.startsWith("first second xxx")).toBe(true);
   expect(tag.endsWith("…")).toBe(true);

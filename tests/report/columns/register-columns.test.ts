@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
-import { registerRows } from "../../../src/jobs/filing/register-rows.ts";
-import { register } from "../../report/sample-register.ts";
+import { registerColumns } from "../../../src/report/columns/register-columns.tsx";
+import { namedRows } from "../../../src/report/table/column.ts";
+import { register } from "../sample-register.ts";
+
+const registerRows = ({ rows }: Pick<typeof register, "rows">) => namedRows(registerColumns, rows);
 
 test("a register is a table: names first, numbers to six digits, what is not known empty", () => {
   const [head, first, , failed] = registerRows(register);

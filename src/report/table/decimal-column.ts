@@ -4,7 +4,7 @@ const pointWidth = 0.45;
 /** The room, in digits, that a number leaves behind it so that its decimal point stands below those of its column. */
 export function roomAfter(text: string, column: readonly string[]): number {
   const widest = Math.max(0, ...column.filter(isNumber).map(widthOfDecimals));
-  return isNumber(text) ? widest - widthOfDecimals(text) : 0;
+  return isNumber(text) ? Number((widest - widthOfDecimals(text)).toFixed(2)) : 0;
 }
 
 function isNumber(text: string): boolean {

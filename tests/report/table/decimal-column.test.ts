@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { roomAfter } from "../../../src/report/sheet/decimal-column.ts";
+import { roomAfter } from "../../../src/report/table/decimal-column.ts";
 
 test("a number with fewer decimals leaves room for those that it lacks, and for the point if it has none", () => {
   const column = ["0.0196", "1.24", "34", "unlimited"];

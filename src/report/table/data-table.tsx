@@ -1,0 +1,191 @@
+import type { ComponentChildren } from "preact";
+import type { Column } from "./column.ts";
+import { roomAfter } from "./decimal-column.ts";
+
+/** Rows below a heading of their own. */
+export type RowGroup<Row> = { title?: string; rows: readonly Row[] };
+
+type DataTableProps<Row> = {
+  columns: readonly Column<Row>[];
+  rows?: readonly Row[];
+  groups?: readonly RowGroup<Row>[];
+  caption?: string;
+  /** What a screen reader calls the place in which a wide table scrolls; none where it fits everywhere. */
+  label?: string;
+  id?: string;
+  /** Classes of the table. */
+  kind?: string;
+  classOf?: (row: Row) => string | undefined;
+  stateOf?: (row: Row) => string;
+  /** What stands in the place of all cells but the row's header. */
+  instead?: (row: Row) => string | undefined;
+  hasNoHead?: boolean;
+  /** Notes below it. */
+  children?: ComponentChildren;
+};
+
+/** Every table of a page: columns are data, a row of the table is a row of the data. */
+export function DataTable<Row>(props: DataTableProps<Row>) {
+  const { label, children } = props;
+  if (label === undefined) return <Table {...props} />;
+  return (
+    <section class="wide" aria-label={label} tabIndex={0}>
+      <Table {...props} />
+      {children}
+    </section>
+  );
+}
+
+function Table<Row>(props: DataTableProps<Row>) {
+  const { columns, caption, id, kind = "plain", hasNoHead } = props;
+  const groups = props.groups ?? [{ rows: props.rows ?? [] }];
+  const placed = placedColumns(
+    columns,
+    groups.flatMap(({ rows }) => rows),
+  );
+  return (
+    <table id={id} class={kind}>
+      {caption && <caption>{caption}</caption>}
+      {!hasNoHead && (
+        <thead>
+          <tr>
+            {placed.map(({ column }, place) => (
+              <Heading key={String(place)} column={column} />
+            ))}
+          </tr>
+        </thead>
+      )}
+      {groups.map(({ title, rows }, place) => (
+        <tbody key={title ?? String(place)}>
+          {title && (
+            <tr>
+              <th scope="rowgroup" colSpan={placed.length} class="group">
+                {title}
+              </th>
+            </tr>
+          )}
+          {rows.map((row, index) => (
+            <TableRow key={String(index)} row={row} placed={placed} table={props} />
+          ))}
+        </tbody>
+      ))}
+      <Foot placed={placed} />
+    </table>
+  );
+}
+
+/** A column with its own place, what stands below its content, and the texts among which decimal points line up. */
+type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; texts: readonly string[] };
+
+function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): readonly Placed<Row>[] {
+  return columns
+    .filter(({ under }) => under === undefined)
+    .map((column) => ({
+      column,
+      below: columns.filter(({ under }) => under !== undefined && under === column.heading),
+      texts: column.kind === "decimal" ? [...rows.map((row) => column.text?.(row) ?? ""), column.foot?.text ?? ""] : [],
+    }));
+}
+
+function Heading<Row>({ column: { heading, unit, kind } }: { column: Column<Row> }) {
+  return (
+    <th scope="col" class={isNumber(kind) ? "number" : undefined}>
+      {heading}
+      {unit && `, ${unit}`}
+    </th>
+  );
+}
+
+type RowProps<Row> = { row: Row; placed: readonly Placed<Row>[]; table: DataTableProps<Row> };
+
+function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: RowProps<Row>) {
+  const words = instead?.(row);
+  const shown = words === undefined ? placed : placed.filter(({ column }) => column.isRowHeader);
+  return (
+    <tr class={classOf?.(row)} data-state={stateOf?.(row)}>
+      {shown.map((one, place) => (
+        <Cell key={String(place)} row={row} placed={one} />
+      ))}
+      {words !== undefined && (
+        <td colSpan={placed.length - shown.length} class="not-determined">
+          {words}
+        </td>
+      )}
+    </tr>
+  );
+}
+
+function Cell<Row>({ row, placed: { column, below, texts } }: { row: Row; placed: Placed<Row> }) {
+  const { isRowHeader, classOf, sortBy } = column;
+  const classes = [classOfKind(column.kind), classOf?.(row)].filter(Boolean).join(" ") || undefined;
+  const content = (
+    <>
+      <Content row={row} column={column} texts={texts} />
+      {below.map((other) => (
+        <Below key={String(other.heading)} row={row} column={other} />
+      ))}
+    </>
+  );
+  return isRowHeader ? (
+    <th scope="row" class={classes} data-value={sortBy?.(row)}>
+      {content}
+    </th>
+  ) : (
+    <td class={classes} data-value={sortBy?.(row)}>
+      {content}
+    </td>
+  );
+}
+
+function Below<Row>({ row, column }: { row: Row; column: Column<Row> }) {
+  const content = contentOf(column, row);
+  return content === null || content === "" ? null : <span class="where">{content}</span>;
+}
+
+function Content<Row>({ row, column, texts }: { row: Row; column: Column<Row>; texts: readonly string[] }) {
+  const content = contentOf(column, row);
+  return column.kind === "decimal" ? <Decimal text={String(content)} texts={texts} /> : content;
+}
+
+function contentOf<Row>({ cell, text }: Column<Row>, row: Row): ComponentChildren {
+  return cell === undefined ? text?.(row) : cell(row);
+}
+
+/** A number that has its decimal point below those of its column. */
+function Decimal({ text, texts }: { text: string; texts: readonly string[] }) {
+  const room = roomAfter(text, texts);
+  return room === 0 ? text : <span style={{ paddingRight: `${String(room)}ch` }}>{text}</span>;
+}
+
+/** One row; a column without a foot has an empty cell, unless another's lies over it. */
+function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
+  if (placed.every(({ column }) => column.foot === undefined)) return null;
+  const covered = new Set(
+    placed.flatMap(({ column: { foot } }, place) =>
+      Array.from({ length: (foot?.span ?? 1) - 1 }, (_, further) => place + 1 + further),
+    ),
+  );
+  return (
+    <tfoot>
+      <tr>
+        {placed.map(({ column, texts }, place) =>
+          covered.has(place) ? null : <FootCell key={String(place)} column={column} texts={texts} />,
+        )}
+      </tr>
+    </tfoot>
+  );
+}
+
+function FootCell<Row>({ column: { isRowHeader, foot, kind }, texts }: Pick<Placed<Row>, "column" | "texts">) {
+  if (isRowHeader) return <th scope="row">{foot?.text}</th>;
+  if (foot?.span !== undefined) return <td colSpan={foot.span}>{foot.text}</td>;
+  return <td class={isNumber(kind) ? "number" : undefined}>{foot && <Decimal text={foot.text} texts={texts} />}</td>;
+}
+
+function isNumber(kind: Column<never>["kind"]): boolean {
+  return kind === "number" || kind === "decimal";
+}
+
+function classOfKind(kind: Column<never>["kind"]): string | undefined {
+  return isNumber(kind) ? "number" : kind;
+}
