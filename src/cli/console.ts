@@ -1,5 +1,5 @@
+import { groupedSentences } from "../problems/grouped-sentences.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
-import { sentence } from "../problems/sentence.ts";
 
 /** Where a command speaks to: its output, its complaints, today's date and the time, and who is asked for secrets. */
 export type Console = {
@@ -13,12 +13,12 @@ export type Console = {
   askSecret: (question: string) => Promise<string | undefined>;
 };
 
-/** Prints every problem, those that stop first, each at its place. */
+/** Prints every problem, those that stop first, each at its place and those of one cause together. */
 export function complainOf(problems: ProblemList, console: Console): void {
   for (const severity of ["stop", "warn"] as const) {
-    for (const problem of problems.all) {
-      if (problem.severity === severity)
-        console.complain(`${severity === "stop" ? "wrong" : "note"}  ${sentence(problem)}`);
+    const ofSeverity = problems.all.filter((problem) => problem.severity === severity);
+    for (const line of groupedSentences(ofSeverity)) {
+      console.complain(`${severity === "stop" ? "wrong" : "note"}  ${line}`);
     }
   }
 }

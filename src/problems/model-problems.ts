@@ -93,6 +93,10 @@ export const modelProblems = {
     "the standard {standard} states no expanded uncertainty",
     "expanded_uncertainty with its unit and coverage factor, from the certificate",
   ),
+  "model/standard-unit": stop(
+    "the standard {standard} measures {quantity}, and its uncertainty is in {unit}",
+    "the quantity that it measures, or its uncertainty in {units}",
+  ),
   "model/no-standard": warn(
     "the calibration names no standard, so nothing shows its traceability",
     "the standards used, by name",

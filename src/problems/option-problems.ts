@@ -4,6 +4,7 @@ import { type Entry, stop, warn } from "./entry.ts";
 export const optionProblems = {
   "options/readings-alone": stop("a lone table of readings needs {option}", "{accepted}"),
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
+  "options/overridden": stop("the option {option} would change nothing: {why}", "{accepted}"),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
   "options/figure-unknown": stop(
     "no figure of a record is called so{nearest}",

@@ -37,7 +37,8 @@ function filled(template: string, { values }: Problem): string {
   return oneLine(template.replace(/\{(\w+)\}/gu, (_, name: string) => String(values[name] ?? "")));
 }
 
-function quoted(text: string): string {
+/** A text as a sentence quotes it: in one line, cut where it is long. */
+export function quoted(text: string): string {
   const characters = [...oneLine(text)];
   const shown = characters.length > longestQuotation ? [...characters.slice(0, longestQuotation), "…"] : characters;
   return `"${shown.join("")}"`;

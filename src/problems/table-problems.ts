@@ -29,12 +29,26 @@ export const tableProblems = {
   ),
   "tables/column-missing": stop("the column {column} is not there", "a first row with the columns {columns}"),
   "tables/column-twice": stop("the column stands there twice, first as column number {first}", "each column once"),
-  "tables/column-unknown": warn("no column of this table is called so; it was not used{nearest}", "{columns}"),
+  "tables/column-unknown": warn(
+    "no column of this table is called so; what stands under it is kept as it is written, and not used{nearest}",
+    "{columns}",
+  ),
+  "tables/column-slip": stop(
+    "no column of this table is called so, but {nearest} nearly is, and something stands under it",
+    "{nearest}, or a name that comes near no column",
+  ),
   "tables/column-unnamed": stop(
     "a value stands in a column that has no name",
     "a name for it in the first row, or an empty cell",
   ),
-  "tables/row-long": stop("the row has {cells} cells, the first row names {columns} columns", "one cell a column"),
+  "tables/row-long": stop(
+    "the row has {cells} cells, the first row names {columns} columns{glued}",
+    "one cell a column",
+  ),
+  "tables/row-short": stop(
+    "the row has {cells} cells, the first row names {columns} columns{glued}",
+    "one cell a column, those at the end too, though they be empty",
+  ),
   "tables/decimal-mark-mixed": stop(
     "the file uses a decimal comma here and a decimal point at line {otherLine}, column {otherColumn} ({otherText})",
     "one decimal mark in a whole file",
@@ -55,6 +69,8 @@ export const tableProblems = {
     "this is not a date that can be read in one way only",
     "year-month-day as ISO 8601 writes it, such as 2026-03-04",
   ),
+  "tables/cell-no-day": stop("there is no such day: {why}", "a day of the calendar, such as 2026-03-04"),
+  "tables/cell-date-form": stop("this is the day {day}, written in another way", "{day}"),
   "tables/cell-not-time": stop("this is not a time of day", "ISO 8601, such as 2026-03-04T14:05 or 14:05:30"),
   "tables/cell-not-choice": stop("this word is not one of those that the column takes", "{choices}"),
   "tables/cell-out-of-bounds": stop("the number is outside what the column takes", "{bounds}"),

@@ -2,37 +2,44 @@ import type { Column } from "../model/column.ts";
 import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import type { RawTable } from "./files/raw-table.ts";
-import { columnNamed, foldedColumnName, headerColumns } from "./header-columns.ts";
-import { nearestWord } from "./nearest-word.ts";
+import { columnNamed, foldedColumnName, headerColumns, withoutBrackets } from "./header-columns.ts";
+import { isOneSlip, nearestWord } from "./nearest-word.ts";
 
 /** Reports columns that are missing, that stand there twice, or that the table does not have. */
 export function checkHeader(table: RawTable<AnyTableName>, firstLook: boolean, problems: ProblemList): void {
-  reportMissing(table, firstLook, problems);
+  const slipped = new Set<string>();
   const firstPlaces = new Map<Column, number>();
   for (const [index, text] of table.header.entries()) {
     if (text === "") continue;
     const place = { file: table.file, line: table.headerLine, column: text };
     const column = columnNamed(table.table, text);
     if (column === undefined) {
-      problems.add("tables/column-unknown", place, { values: unknownValues(table, text) });
+      const nearest = slippedColumn(table, index);
+      if (nearest === undefined) problems.add("tables/column-unknown", place, { values: unknownValues(table, text) });
+      else {
+        slipped.add(nearest);
+        problems.add("tables/column-slip", place, { values: { nearest } });
+      }
       continue;
     }
     const first = firstPlaces.get(column);
     if (first === undefined) firstPlaces.set(column, index + 1);
     else problems.add("tables/column-twice", place, { values: { first } });
   }
+  reportMissing(table, { firstLook, slipped }, problems);
 }
 
+/** A column that was meant and misspelled is told as that, and not as missing too. */
 function reportMissing(
   { table, file, header, headerLine }: RawTable<AnyTableName>,
-  firstLook: boolean,
+  { firstLook, slipped }: { firstLook: boolean; slipped: ReadonlySet<string> },
   problems: ProblemList,
 ): void {
   const present = new Set(headerColumns(table, header));
   const needed = neededColumns(tableColumns(table), firstLook);
   const columns = needed.map(({ name }) => name).join(", ");
   for (const column of needed) {
-    if (present.has(column)) continue;
+    if (present.has(column) || slipped.has(column.name)) continue;
     problems.add("tables/column-missing", { file, line: headerLine }, { values: { column: column.name, columns } });
   }
 }
@@ -42,12 +49,21 @@ export function neededColumns(columns: readonly Column[], firstLook: boolean): r
   return columns.filter(({ required, missingAtFirstLook }) => required && !(firstLook && missingAtFirstLook));
 }
 
-/** "Reference (mm)" was meant as the column reference; the unit stands in the instrument's row. */
-const unitInBrackets = /\s*[([][^)\]]*[)\]]\s*$/u;
+/**
+ * The column that a name with something under it was meant for: one slip of the hand away, and not there by its right
+ * name with something under that.
+ */
+function slippedColumn({ table, header, rows }: RawTable<AnyTableName>, index: number): string | undefined {
+  const isFilled = (place: number) => rows.some(({ cells }) => (cells[place] ?? "").trim() !== "");
+  if (!isFilled(index)) return undefined;
+  const written = foldedColumnName(withoutBrackets(header[index] ?? ""));
+  const filled = new Set(headerColumns(table, header).map((column, place) => (isFilled(place) ? column : undefined)));
+  return tableColumns(table).find((column) => isOneSlip(written, column.name) && !filled.has(column))?.name;
+}
 
 function unknownValues({ table }: RawTable<AnyTableName>, text: string): { nearest: string; columns: string } {
   const names = tableColumns(table).map(({ name }) => name);
-  const nearest = nearestWord(foldedColumnName(text.replace(unitInBrackets, "")), names);
+  const nearest = nearestWord(foldedColumnName(withoutBrackets(text)), names);
   if (nearest === undefined) return { nearest: "", columns: names.join(", ") };
   return { nearest: `; did you mean ${nearest}?`, columns: "a column that the README of spanwright new explains" };
 }

@@ -28,3 +28,17 @@ function lettersBetween(from: string, to: string): number {
   }
   return above[to.length] ?? 0;
 }
+
+/** In a shorter word a letter more or less makes another word. */
+const shortestSlip = 4;
+
+/** Whether one slip of the hand makes one word of the other: a letter too many, missing, wrong, or two exchanged. */
+export function isOneSlip(written: string, word: string): boolean {
+  if (written === word || Math.min(written.length, word.length) < shortestSlip) return false;
+  if (lettersBetween(written, word) === 1) return true;
+  if (written.length !== word.length) return false;
+  const differing = [...word].flatMap((letter, place) => (letter === written[place] ? [] : [place]));
+  const [first = 0, second = 0] = differing;
+  const areExchanged = written[first] === word[second] && written[second] === word[first];
+  return differing.length === 2 && second === first + 1 && areExchanged;
+}

@@ -11,15 +11,17 @@ import type { UnitRow } from "./cells/expected-unit.ts";
 import { acceptedWords, readCell } from "./cells/read-cell.ts";
 import { neededColumns } from "./check-header.ts";
 import type { RawRow, RawTable } from "./files/raw-table.ts";
-import { headerColumns } from "./header-columns.ts";
+import { columnNamed, headerColumns, unitInHeader } from "./header-columns.ts";
+import { strayCells } from "./stray-cells.ts";
 import type { DraftRow } from "./table-row.ts";
 
 /** Longer texts break the page into pieces that nobody reads. */
 const longText = 2000;
 
-type PlacedColumn = { index: number; column: Column };
+/** `unit` is the one that the header gives to the numbers of the column. */
+type PlacedColumn = { index: number; column: Column; unit: string | undefined };
 type RowValues = Record<string, CellValue>;
-type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
+export type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
 
 /** The row that names the units of a row, for the tables whose rows do not do so themselves. */
 export type FindUnitRow = (row: RowValues) => UnitRow | undefined;
@@ -47,13 +49,18 @@ export function readRows<Table extends AnyTableName>(
 function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
   const { table, file, decimalMark, description } = raw;
   const columns = headerColumns(table, raw.header);
-  const placed = numbersLast(table, columns);
+  const placed = numbersLast(raw, columns);
+  const others = otherNames(raw);
   const needed = neededColumns(tableColumns(table), firstLook);
   const hasEveryNeeded = needed.every((column) => columns.includes(column));
 
   return ({ line, cells: texts }: RawRow): { draft: DraftRow; isStopped: boolean } => {
     const { row, cells, findings } = readCells(texts, placed, decimalMark, findUnitRow);
-    findings.push(...emptyCells(needed, columns, cells), ...strayCells(raw, texts));
+    findings.push(...emptyCells(needed, columns, cells), ...strayCells(raw, columns, texts));
+    for (const { index, name } of others) {
+      const text = visibleText((texts[index] ?? "").trim());
+      if (text !== "") cells[name] = text;
+    }
     const belongsTo = findings.length === 0 ? undefined : belongingOf(table, cells);
     for (const { code, column, read, values } of findings) {
       const place = { file, line, ...(column !== undefined && { column }) };
@@ -74,8 +81,8 @@ function readCells(
   const cells: Record<string, string> = {};
   const findings: Finding[] = [];
   let unitRow: UnitRow | undefined;
-  for (const { index, column } of placed) {
-    const text = (texts[index] ?? "").trim();
+  for (const { index, column, unit } of placed) {
+    const text = withUnitOfHeader((texts[index] ?? "").trim(), unit);
     if (text === "") continue;
     const read = visibleText(text);
     cells[column.name] = read;
@@ -112,27 +119,32 @@ function emptyCells(
  * Numbers are read last, because other cells of the row may name their unit; otherwise in the order of the schema,
  * whatever that of the header, so that the same cells always give the same row, to the order of its keys.
  */
-function numbersLast(table: AnyTableName, columns: readonly (Column | undefined)[]): readonly PlacedColumn[] {
+function numbersLast(
+  { table, header }: RawTable<AnyTableName>,
+  columns: readonly (Column | undefined)[],
+): readonly PlacedColumn[] {
   const placed = tableColumns(table).flatMap((column) => {
     const index = columns.indexOf(column);
-    return index === -1 ? [] : [{ index, column }];
+    return index === -1 ? [] : [{ index, column, unit: unitInHeader(header[index] ?? "", column) }];
   });
   const isNumber = ({ column }: PlacedColumn) => takesUnit(column);
   return [...placed.filter((one) => !isNumber(one)), ...placed.filter(isNumber)];
 }
 
-function takesUnit({ reads }: Column): boolean {
-  return reads === "number" || reads === "numberOrWords";
+/** The names that are no columns: what stands under them is kept with the row, beside what the table asks for. */
+function otherNames({ table, header }: RawTable<AnyTableName>) {
+  return header
+    .map((name, index) => ({ index, name: visibleText(name) }))
+    .filter(({ name }) => name !== "" && columnNamed(table, name) === undefined && !(name in Object.prototype));
 }
 
-/** The first text that stands where the header names no column. */
-function strayCells({ header }: RawTable<AnyTableName>, texts: readonly string[]): readonly Finding[] {
-  for (const [index, cell] of texts.entries()) {
-    if (header[index] !== undefined && header[index] !== "") continue;
-    const read = visibleText(cell.trim());
-    if (read === "") continue;
-    if (index < header.length) return [{ code: "tables/column-unnamed", read }];
-    return [{ code: "tables/row-long", read, values: { cells: texts.length, columns: header.length } }];
-  }
-  return [];
+/** A number without a unit has the one that its header names. */
+function withUnitOfHeader(text: string, unit: string | undefined): string {
+  return unit === undefined || !endsInDigit.test(text) ? text : `${text} ${unit}`;
+}
+
+const endsInDigit = /\d[.,]?$/u;
+
+function takesUnit({ reads }: Column): boolean {
+  return reads === "number" || reads === "numberOrWords";
 }

@@ -76,8 +76,12 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     told: "readings.csv:1:Signal: the column stands there twice, first as column number 5; accepted: each column once",
   },
   "tables/column-unknown": {
-    texts: withColumn("instruments.csv", "fault lo", "3.6"),
-    told: "instruments.csv:1:fault lo: no column of this table is called so; it was not used; did you mean fault_low?; accepted: a column that the README of spanwright new explains",
+    texts: withColumn("instruments.csv", "falt lo", "3.6"),
+    told: "instruments.csv:1:falt lo: no column of this table is called so; what stands under it is kept as it is written, and not used; did you mean fault_low?; accepted: a column that the README of spanwright new explains",
+  },
+  "tables/column-slip": {
+    texts: withText("readings.csv", "signal", "singal"),
+    told: "readings.csv:1:singal: no column of this table is called so, but signal nearly is, and something stands under it; accepted: signal, or a name that comes near no column",
   },
   "tables/column-unnamed": {
     texts: withColumn("readings.csv", "", "", "note"),
@@ -86,6 +90,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/row-long": {
     texts: withText("readings.csv", "25,8.01", "25,8.01,9"),
     told: 'readings.csv:3: the row has 6 cells, the first row names 5 columns; read "9"; accepted: one cell a column',
+  },
+  "tables/row-short": {
+    texts: withText("readings.csv", "25,8.01", "25"),
+    told: "readings.csv:3: the row has 4 cells, the first row names 5 columns; accepted: one cell a column, those at the end too, though they be empty",
   },
   "tables/decimal-mark-mixed": {
     texts: withText("readings.csv", "25,8.01", '25,"8,01"'),
@@ -121,6 +129,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/cell-not-date": {
     texts: withText("calibrations.csv", "2026-03-04", "03/04/2026"),
     told: 'calibrations.csv:2:performed_on: this is not a date that can be read in one way only; read "03/04/2026"; accepted: year-month-day as ISO 8601 writes it, such as 2026-03-04',
+  },
+  "tables/cell-no-day": {
+    texts: withText("calibrations.csv", "2026-03-04", "30 February 2026"),
+    told: 'calibrations.csv:2:performed_on: there is no such day: February 2026 has 28 days; read "30 February 2026"; accepted: a day of the calendar, such as 2026-03-04',
+  },
+  "tables/cell-date-form": {
+    texts: withText("calibrations.csv", "2026-03-04", "2026-3-4"),
+    told: 'calibrations.csv:2:performed_on: this is the day 2026-03-04, written in another way; read "2026-3-4"; accepted: 2026-03-04',
   },
   "tables/cell-not-time": {
     texts: withColumn("readings.csv", "time", "2:05 pm"),
@@ -255,6 +271,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/standard-without-uncertainty": {
     texts: withText("standards.csv", "0.02,mm", ","),
     told: "standards.csv:2: the standard GB-1 states no expanded uncertainty; accepted: expanded_uncertainty with its unit and coverage factor, from the certificate",
+  },
+  "model/standard-unit": {
+    texts: withColumn("standards.csv", "quantity", "voltage"),
+    told: 'standards.csv:2:uncertainty_unit: the standard GB-1 measures voltage, and its uncertainty is in mm; read "mm"; accepted: the quantity that it measures, or its uncertainty in V, mV',
   },
   "model/no-standard": {
     texts: withText("calibrations.csv", "GB-1", ""),

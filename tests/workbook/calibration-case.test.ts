@@ -71,7 +71,8 @@ test("a warning goes to the calibration that it touches, one that belongs to not
     ["model/standard-without-uncertainty"],
     [],
   ]);
-  const all = await checked(changed("instruments.csv", "tolerance_basis", "tolerance_basis,colour"));
+  const coloured = String(twoLoops["instruments.csv"]).replaceAll("\n", ",\n").replace("basis,", "basis,colour");
+  const all = await checked({ ...twoLoops, "instruments.csv": coloured });
   expect(all.cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([
     ["tables/column-unknown"],
     ["tables/column-unknown"],

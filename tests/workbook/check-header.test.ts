@@ -4,10 +4,10 @@ import { ProblemList } from "../../src/problems/problem-list.ts";
 import { checkHeader, neededColumns } from "../../src/workbook/check-header.ts";
 import { tableOfRows } from "../../src/workbook/files/table-of-rows.ts";
 
-function check(header: readonly string[], firstLook = false) {
+function check(header: readonly string[], firstLook = false, cells: readonly string[] = ["x"]) {
   const problems = new ProblemList();
   const origin = { file: "c.csv", name: "c.csv", encoding: "utf-8", delimiter: ",", table: "calibrations" } as const;
-  const rows = [header, ["x"]].map((cells, index) => ({ line: index + 1, cells }));
+  const rows = [header, cells].map((texts, index) => ({ line: index + 1, cells: texts }));
   checkHeader(tableOfRows({ ...origin, rows }, problems), firstLook, problems);
   return problems.all;
 }
@@ -24,19 +24,43 @@ test("a first look does without the day and the person", () => {
 });
 
 test("an unknown column names the one that was probably meant, or none", () => {
-  const found = check(["tag", "calibration", "performed_on", "performed by", "air_temprature", "colour", ""]);
+  const found = check(["tag", "calibration", "performed_on", "performed by", "air_tempratue", "colour", ""]);
   expect(found.map(({ code, values }) => [code, values.nearest])).toEqual([
     ["tables/column-unknown", "; did you mean air_temperature?"],
     ["tables/column-unknown", ""],
   ]);
 });
 
-test("a column with its unit in brackets names the one that was meant", () => {
-  const found = check(["tag", "calibration", "performed_on", "performed_by", "Air temperature (°C)", "Pressure [hPa]"]);
-  expect(found.map(({ values }) => values.nearest)).toEqual([
-    "; did you mean air_temperature?",
-    "; did you mean pressure?",
+test("a column with its unit in brackets is the column", () => {
+  expect(
+    check(["tag", "calibration", "performed_on", "performed_by", "Air temperature (°C)", "Pressure [hPa]"]),
+  ).toEqual([]);
+});
+
+// One letter missing, one too many, one wrong, two exchanged.
+test.each(["air_temprature", "air_temmperature", "air_temperatuge", "air_temperatuer", "Air temprature (°C)"])(
+  "%s with something under it stops, for it was meant as a column",
+  (name) => {
+    const header = ["tag", "calibration", "performed_on", "performed_by", name];
+    const filled = check(header, false, ["LT-1", "C-1", "2026-03-04", "T. Example", "20"]);
+    expect(filled.map(({ code, values }) => [code, values.nearest])).toEqual([
+      ["tables/column-slip", "air_temperature"],
+    ]);
+    expect(check(header).map(({ code }) => code)).toEqual(["tables/column-unknown"]);
+  },
+);
+
+test("a slip of a needed column is not told as missing too; beside the filled column itself it is a note", () => {
+  const slipped = check(["tga", "tag", "calibratoin", "performed_on", "performed_by"], false, [
+    "x",
+    "x",
+    "x",
+    "x",
+    "x",
   ]);
+  expect(slipped.map(({ code }) => code)).toEqual(["tables/column-unknown", "tables/column-slip"]);
+  const beside = check(["tag", "calibration", "owner", "owners"], true, ["x", "x", "x", "x"]);
+  expect(beside.map(({ code }) => code)).toEqual(["tables/column-unknown"]);
 });
 
 test("each further place of a column is told with its first", () => {

@@ -1,6 +1,8 @@
 import { assembleRecord } from "../../assembly/assemble-record.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
 import { sealRecord } from "../../proof/seal-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import { hasGuardFactor, type RuleOverride, ruleOf } from "../../verdict/decision/rule-of.ts";
 import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
 import type { Disk } from "../disk.ts";
@@ -34,6 +36,8 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const before = options.filed && (await filedBefore(options.filed, reading.problems));
   if (decision === undefined || (options.filed && !before)) return { written: [], reading };
   const chosen = chosenCases(reading, options);
+  refuseUnusedFactor(chosen, options.decision?.guardFactor, decision.ruleOverride, reading.problems);
+  if (reading.problems.all.some(({ code }) => code === "options/overridden")) return { written: [], reading };
   const written: WrittenRecord[] = [];
   let done = 0;
   for (const calibrationCase of chosen) {
@@ -52,6 +56,22 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
     options.onWritten?.(done, chosen.length);
   }
   return { written, reading };
+}
+
+/** A guard factor for a rule that has no guard band would be passed over. */
+function refuseUnusedFactor(
+  cases: readonly CalibrationCase[],
+  read: string | undefined,
+  ruleOverride: RuleOverride,
+  problems: ProblemList,
+): void {
+  if (read === undefined) return;
+  const rules = cases.map(({ instrument: { row } }) => ({ tag: row.tag, rule: ruleOf(row, ruleOverride) }));
+  const unused = rules.find(({ rule }) => !hasGuardFactor(rule.name));
+  if (unused === undefined) return;
+  const why = `the decision rule of ${unused.tag} is ${unused.rule.name}`;
+  const values = { option: "--guard-factor", why, accepted: "the option with --rule guard band" };
+  problems.add("options/overridden", { file: "command line" }, { read, values });
 }
 
 /** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */

@@ -38,6 +38,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     : found === undefined
       ? []
       : await readTables(files, problems);
+  if (found !== undefined && lone === undefined) refuseLook(options.firstLook, problems);
   const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
   if ((tables.length === 0 && problems.hasStop) || cannotBeJudged) return nothingRead(problems);
   const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
@@ -53,6 +54,17 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     problems,
     digests: digestsOf(files, options.firstLook),
   };
+}
+
+/** What stands for an instrument's row says nothing where there is one, and is refused rather than passed over. */
+function refuseLook(firstLook: FirstLook, problems: ProblemList): void {
+  for (const option of ["range", "signal", "tolerance"] as const) {
+    const read = firstLook[option];
+    if (read === undefined) continue;
+    const why = "the table instruments of the workbook says it";
+    const values = { option: `--${option}`, why, accepted: "the option with a lone table of readings only" };
+    problems.add("options/overridden", { file: commandLine }, { read, values });
+  }
 }
 
 /** Options that are missing or cannot be read: columns that would come from them are not blamed as well. */

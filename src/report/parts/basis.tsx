@@ -45,14 +45,37 @@ function Warnings({ record }: { record: CalibrationRecord }) {
     <>
       <h3>What the program noticed</h3>
       <ul class="notes">
-        {record.warnings.map(({ place, says }) => (
-          <li key={`${place} ${says}`}>
-            {says} <span class="where">({place})</span>
+        {warningGroups(record).map(([first, ...others]) => (
+          <li key={`${first.place} ${first.says}`}>
+            {first.says} <span class="where">({placesOf([first, ...others])})</span>
           </li>
         ))}
       </ul>
     </>
   );
+}
+
+type Warning = CalibrationRecord["warnings"][number];
+type WarningGroup = readonly [Warning, ...Warning[]];
+
+/** As many places a line names before it only counts. */
+const mostPlaces = 6;
+
+/** Warnings of one cause together: of one code in one column, or with the same words. */
+function warningGroups({ warnings }: CalibrationRecord): readonly WarningGroup[] {
+  const groups = new Map<string, [Warning, ...Warning[]]>();
+  for (const warning of warnings) {
+    const key = JSON.stringify([warning.code, warning.place.replace(/:\d+(?=:|$)/u, "")]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [warning]);
+    else group.push(warning);
+  }
+  return [...groups.values()];
+}
+
+function placesOf(group: WarningGroup): string {
+  const places = group.slice(0, mostPlaces).map(({ place }) => place);
+  return group.length > mostPlaces ? `${places.join(", ")} and ${group.length - mostPlaces} more` : places.join(", ");
 }
 
 function Inputs({ record }: { record: CalibrationRecord }) {

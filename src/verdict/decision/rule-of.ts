@@ -20,6 +20,17 @@ export const usualMinimumRatio = 4;
  */
 export function ruleOf(instrument: Instrument, override: RuleOverride): DecisionRule {
   const name = override.name ?? instrument.decisionRule ?? "simple acceptance";
-  const hasFactor = name === "guard band" || name === "four words";
-  return { name, guardFactor: hasFactor ? (override.guardFactor ?? instrument.guardFactor ?? 1) : 0 };
+  return { name, guardFactor: hasGuardFactor(name) ? (override.guardFactor ?? instrument.guardFactor ?? 1) : 0 };
+}
+
+/**
+ * Whether a decision rule has a guard band that is a part of the expanded uncertainty.
+ *
+ * @param name of the rule
+ * @returns false for simple acceptance, and for a managed guard band, whose width follows from the risk
+ * Source: ILAC-G8:09/2019, w = r · U.
+ * @example hasGuardFactor("simple acceptance") // false
+ */
+export function hasGuardFactor(name: DecisionRuleName): boolean {
+  return name === "guard band" || name === "four words";
 }

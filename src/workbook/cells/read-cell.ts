@@ -4,7 +4,7 @@ import { unitOf, unitTable } from "../../units/unit-table.ts";
 import type { CellResult, CellValue } from "./cell-result.ts";
 import type { UnitRow } from "./expected-unit.ts";
 import { readChoice } from "./read-choice.ts";
-import { isDate, isTime } from "./read-date.ts";
+import { isTime, readDate } from "./read-date.ts";
 import { readNumberOrWords } from "./read-number-or-words.ts";
 import { readQuantity } from "./read-quantity.ts";
 
@@ -33,7 +33,7 @@ export function readCell(
     case "wholeNumber":
       return readWholeNumber(text, mark);
     case "date":
-      return isDate(text) ? { value: text } : { code: "tables/cell-not-date", values: {} };
+      return readDate(text);
     case "time":
       return isTime(text) ? { value: text } : { code: "tables/cell-not-time", values: {} };
     case "yesNo":

@@ -46,6 +46,16 @@ test("a calibration gives a page for people and a file for machines that hold th
   expect(json.endsWith("}\n")).toBe(true);
 });
 
+test("a guard factor that the rule of an instrument would pass over is refused", async () => {
+  const { written, told } = await reported(smallestWorkbook, { decision: { guardFactor: "0.5" } });
+  expect(written).toEqual([]);
+  expect(told).toEqual([
+    'command line: the option --guard-factor would change nothing: the decision rule of LT-1 is simple acceptance; read "0.5"; accepted: the option with --rule guard band',
+  ]);
+  const withRule = await reported(smallestWorkbook, { decision: { guardFactor: "0.5", rule: "guard band" } });
+  expect(withRule.told).toEqual([]);
+});
+
 test("a draft is written over, a signed record never, and the others are written all the same", async () => {
   const signed = '{"signOff":{"signatures":[{}]}}';
   const disk = memoryDisk({ ...inFolder("book", twoLoops), "out/LT-1/C-1.json": "{}", "out/LT-2/C-2.json": signed });

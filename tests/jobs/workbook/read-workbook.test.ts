@@ -57,6 +57,15 @@ test("a lone table without its options blames each of them once, and no column t
   ]);
 });
 
+test("options that stand for an instrument's row are refused where the workbook has one", async () => {
+  const { cases, told } = await read(inFolder("book", smallestWorkbook), "book", { range: "0:50mm", tolerance: "5mm" });
+  expect(cases).toEqual([]);
+  expect(told).toEqual([
+    'command line: the option --range would change nothing: the table instruments of the workbook says it; read "0:50mm"; accepted: the option with a lone table of readings only',
+    'command line: the option --tolerance would change nothing: the table instruments of the workbook says it; read "5mm"; accepted: the option with a lone table of readings only',
+  ]);
+});
+
 test("a lone table with tabs, .txt or .tsv, is a lone table of readings too", async () => {
   const tabbed = smallestWorkbook["readings.csv"].replaceAll(",", "\t");
   for (const name of ["rail.txt", "rail.TSV"]) {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { decisionRules, type Instrument } from "../../../src/model/instrument.ts";
-import { type RuleOverride, ruleOf, usualMinimumRatio } from "../../../src/verdict/decision/rule-of.ts";
+import { hasGuardFactor, type RuleOverride, ruleOf, usualMinimumRatio } from "../../../src/verdict/decision/rule-of.ts";
 
 const instrument: Instrument = Object.freeze({
   tag: "LT-1",
@@ -68,4 +68,8 @@ test("every rule of the table can be asked for", () => {
 
 test("four to one is what is usually asked for", () => {
   expect(usualMinimumRatio).toBe(4);
+});
+
+test("a guard band and the four words have a factor, the other rules none", () => {
+  expect(decisionRules.filter(hasGuardFactor)).toEqual(["guard band", "four words"]);
 });

@@ -56,8 +56,8 @@ test("a table that could not be read makes no name unknown", async () => {
   ]);
   expect(await told(withFile("standards.csv", new Uint8Array([0xe9, 0x81])))).toEqual(["tables/encoding standards"]);
   expect(await told(withText("standards.csv", "standard,", "name,"))).toEqual([
-    "tables/column-missing standards:1",
     "tables/column-unknown standards:1:name",
+    "tables/column-missing standards:1",
   ]);
 });
 

@@ -1,0 +1,34 @@
+import type { Problem } from "./problem.ts";
+import { placeText, quoted, sentence } from "./sentence.ts";
+
+/** As many further places a line names before it only counts. */
+const mostPlaces = 6;
+
+/**
+ * Problems in words, grouped by cause: those of one code in one column of one file are one line, with their count and
+ * their first places, in the order in which the first of each was found.
+ */
+export function groupedSentences(problems: readonly Problem[]): readonly string[] {
+  const groups = new Map<string, Problem[]>();
+  for (const problem of problems) {
+    const key = JSON.stringify([problem.code, problem.place.file, problem.place.column]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [problem]);
+    else group.push(problem);
+  }
+  return [...groups.values()].map(inOneLine);
+}
+
+function inOneLine([first, ...others]: readonly Problem[]): string {
+  if (first === undefined) return "";
+  if (others.length === 0) return sentence(first);
+  const places = others.slice(0, mostPlaces).map((other) => furtherPlace(other, first));
+  const rest = others.length > mostPlaces ? ", …" : "";
+  return `${sentence(first)}; and ${others.length} more like it: ${places.join(", ")}${rest}`;
+}
+
+/** The line, and what was read there where that is something else. */
+function furtherPlace({ place, read }: Problem, first: Problem): string {
+  const where = place.line === undefined ? placeText(place) : `line ${place.line}`;
+  return read === undefined || read === first.read ? where : `${where} ${quoted(read)}`;
+}
