@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
+import { slowTests } from "./tests/slow-tests.ts";
 
 /** The build's loader for fonts, for the tests: a .woff2 file is its base64 text. */
 const fontAsBase64 = {
@@ -20,12 +21,24 @@ const scriptAsText = {
   },
 };
 
+const slow = Object.keys(slowTests).map((name) => `tests/${name}`);
+
 export default defineConfig({
   plugins: [fontAsBase64, scriptAsText],
   test: {
-    include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
-    testTimeout: 30_000,
+    projects: [
+      {
+        extends: true,
+        test: { name: "fast", include: ["tests/**/*.test.ts"], exclude: slow, testTimeout: 20_000 },
+      },
+      {
+        extends: true,
+        test: { name: "slow", include: slow, setupFiles: ["tests/slow-limit.ts"] },
+      },
+    ],
     // Modules hold no state, so that files may share them: the whole run takes three fifths of the time.
     isolate: false,
+    // One for each core: vitest by itself leaves a core free, which of two is half of the machine.
+    maxWorkers: "100%",
   },
 });

@@ -10,13 +10,15 @@ import { bundleSettings } from "../../bundle-settings.mjs";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { awkwardCharts } from "./all-charts.ts";
 
-const digestOf = (charts: Iterable<readonly [string, string]>) =>
+/** All of them, drawn once. */
+const charts = await awkwardCharts();
+const digestOf = () =>
   createHash("sha256")
     .update(JSON.stringify([...charts]))
     .digest("hex");
 
-test("no chart prints a number that is none, or an inline style that a strict page would refuse", async () => {
-  for (const [name, svg] of await awkwardCharts()) {
+test("no chart prints a number that is none, or an inline style that a strict page would refuse", () => {
+  for (const [name, svg] of charts) {
     expect(svg, name).not.toMatch(/NaN|Infinity|undefined|null|\[object/u);
     expect(svg, name).not.toMatch(/ style=|<style|<script|href=/u);
   }
@@ -54,7 +56,7 @@ test.each([
 ])(
   "charts compiled $when: another process, time zone and language draw the same bytes",
   async ({ plugins, hasVegaLite }) => {
-    expect(await drawnElsewhere(plugins)).toEqual({ hasVegaLite, digest: digestOf(await awkwardCharts()) });
+    expect(await drawnElsewhere(plugins)).toEqual({ hasVegaLite, digest: digestOf() });
   },
 );
 
@@ -63,7 +65,7 @@ describeWithProgram("chromium", "charts as a browser draws them", (executablePat
     const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
     try {
       const page = await browser.newPage();
-      for (const [name, svg] of await awkwardCharts()) {
+      for (const [name, svg] of charts) {
         await page.setContent(`<style>${[400, 600].map(fontFace).join("")}</style>${svg}`);
         const boxes = await page.evaluate(textBoxes);
         expect(boxes.length, name).toBeGreaterThan(5);

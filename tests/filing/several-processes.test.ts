@@ -10,9 +10,7 @@ import { diskWith, temporaryFolder } from "./sample-pages.ts";
 const processes = 8;
 const pagesEach = 200;
 
-test(`${processes} processes file ${pagesEach} pages each into one folder: all are there, and the chain is whole`, {
-  timeout: 120_000,
-}, async () => {
+test(`${processes} processes file ${pagesEach} pages each into one folder: all are there, and the chain is whole`, async () => {
   const root = temporaryFolder();
   const program = await builtFilingProcess(root);
   const folder = join(root, "filed");

@@ -2,21 +2,12 @@ import { recordFiles } from "../../src/jobs/records/write-record.ts";
 import { type SignOptions, signRecords } from "../../src/jobs/signing/sign-records.ts";
 import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { keyFileText } from "../../src/proof/signing-key.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
-import { ada, ines, signers, tom } from "../proof/sample-signing.ts";
+import { keyFiles, passphrase, signers } from "../proof/sample-signing.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 import { type MemoryDisk, memoryDisk } from "./memory-disk.ts";
 
-export const passphrase = "twelve characters";
-
-const people = { ines, tom, ada };
-export type Who = keyof typeof people;
-
-/** The key files of the invented people; making one takes a fifth of a second, so that they are made once. */
-const keyFiles = Object.fromEntries(
-  Object.entries(people).map(([name, { key }]) => [`${name}.pem`, keyFileText(key, passphrase)]),
-);
+export type Who = "ines" | "tom" | "ada";
 
 export function signersTable(rows: readonly Signer[] = signers): string {
   const lines = rows.map(({ name, role, publicKey, validFrom, validTo = "", maySign = [] }) =>

@@ -62,42 +62,38 @@ async function exchanged(text: string, count: number, start = 0, end = Number.PO
 const byteAt = (index: number) => new TextEncoder().encode(page.slice(0, index)).length;
 
 describe(`one byte exchanged for another (seed ${seed})`, () => {
-  test("anywhere in a page is found, 1500 times of 1500", { timeout: 60_000 }, async () => {
+  test("anywhere in a page is found, 1500 times of 1500", async () => {
     const said = await exchanged(page, 1500);
     expect(said).not.toHaveProperty("nothing");
     expect(said.page).toBeGreaterThan(500);
   });
 
-  test("in what is read of it is found, 1000 times of 1000, by comparing the page", { timeout: 60_000 }, async () => {
+  test("in what is read of it is found, 1000 times of 1000, by comparing the page", async () => {
     const said = await exchanged(page, 1000, byteAt(body), byteAt(data.start));
     expect(said).not.toHaveProperty("nothing");
     expect((said.page ?? 0) + (said["no UTF-8"] ?? 0) + (said.file ?? 0)).toBe(1000);
   });
 
-  test("in the data inside it is found, 1000 times of 1000, many by the seal alone", { timeout: 60_000 }, async () => {
+  test("in the data inside it is found, 1000 times of 1000, many by the seal alone", async () => {
     const said = await exchanged(page, 1000, byteAt(data.start), byteAt(data.end));
     expect(said).not.toHaveProperty("nothing");
     expect(said.seal).toBeGreaterThan(50);
   });
 
-  test("in the JSON beside it is found, 1000 times of 1000", { timeout: 60_000 }, async () => {
+  test("in the JSON beside it is found, 1000 times of 1000", async () => {
     const said = await exchanged(json, 1000);
     expect(said).not.toHaveProperty("nothing");
     expect(Object.keys(said).toSorted()).toEqual(["file", "no UTF-8", "page", "seal"]);
   });
 
-  test("in the page of another loop, with switched outputs and a loop check, is found", {
-    timeout: 60_000,
-  }, async () => {
+  test("in the page of another loop, with switched outputs and a loop check, is found", async () => {
     const { files } = await reportedFrom(inFolder("demo", demoTexts), "demo", { tag: "LT-702" });
     const said = await exchanged([...files.values()][0] ?? "", 500);
     expect(said).not.toHaveProperty("nothing");
   });
 });
 
-test("each number that can be read on the page, altered alone, is found by comparing the page", {
-  timeout: 60_000,
-}, async () => {
+test("each number that can be read on the page, altered alone, is found by comparing the page", async () => {
   const verify = recordVerifier();
   const numbers = [...page.slice(body, data.start).matchAll(/>[^<]*/gu)].flatMap(({ 0: text, index }) =>
     [...text.matchAll(/\d+(?:[.,]\d+)?/gu)].map((number) => ({ at: body + index + number.index, text: number[0] })),
@@ -146,9 +142,7 @@ const takenAsRecorded = [
   /^inputs\.rows\.\w+\[\]\.line$/u,
 ];
 
-test("each value altered alone and sealed anew is found by computing it again, but those that no row gives", {
-  timeout: 60_000,
-}, () => {
+test("each value altered alone and sealed anew is found by computing it again, but those that no row gives", () => {
   const unfound = new Set<string>();
   const misplaced: string[] = [];
   let tried = 0;

@@ -5,11 +5,15 @@ import { trapezoidalCoverageFactor } from "../../src/numeric/trapezoidal-coverag
 function byStrips(edge: number, probability: number): number {
   const strips = 2_000_000;
   const height = (x: number) => (x <= edge ? 1 : (1 - x) / (1 - edge));
-  const middles = Float64Array.from({ length: strips }, (_, index) => (index + 0.5) / strips);
-  const area = middles.reduce((total, x) => total + height(x), 0);
-  const square = middles.reduce((total, x) => total + height(x) * x ** 2, 0);
+  const middle = (strip: number) => (strip + 0.5) / strips;
+  let [area, square] = [0, 0];
+  for (let strip = 0; strip < strips; strip += 1) {
+    const x = middle(strip);
+    area += height(x);
+    square += height(x) * x ** 2;
+  }
   let [inside, strip] = [0, 0];
-  while (inside < probability * area) inside += height(middles[strip++]!);
+  while (inside < probability * area) inside += height(middle(strip++));
   return strip / strips / Math.sqrt(square / area);
 }
 

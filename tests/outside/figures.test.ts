@@ -37,7 +37,7 @@ describeWithProgram("Rscript", "base R finds the same figures", (rscript) => {
     expect(records).toHaveLength(loopCount);
     expect(whatIsCovered(records)).toEqual(everyGap);
     expect(differences(ownFigures(records), figuresFromR(rscript, records))).toEqual([]);
-  }, 60_000);
+  });
 });
 
 describe("the comparison itself", () => {

@@ -6,8 +6,8 @@ import { sentence } from "../../src/problems/sentence.ts";
 import { signingProblems } from "../../src/problems/signing-problems.ts";
 import { readSigners } from "../../src/workbook/read-signers.ts";
 import { inFolder, memoryDisk } from "../jobs/memory-disk.ts";
-import { page, passphrase, sign, signersTable, signingDisk } from "../jobs/signed-disk.ts";
-import { ada, ines, recordToSign, signedBy, tom } from "../proof/sample-signing.ts";
+import { page, sign, signersTable, signingDisk } from "../jobs/signed-disk.ts";
+import { ada, ines, passphrase, recordToSign, signedBy, tom } from "../proof/sample-signing.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
 
 type SigningCode = keyof typeof signingProblems;

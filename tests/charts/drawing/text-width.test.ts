@@ -80,7 +80,7 @@ describeWithProgram("chromium", "text width against the font as a browser sets i
 
 function fontFace(weight: number): string {
   const file = new URL(
-    `../../node_modules/@fontsource/inter/files/inter-latin-${weight}-normal.woff2`,
+    `../../../node_modules/@fontsource/inter/files/inter-latin-${weight}-normal.woff2`,
     import.meta.url,
   );
   const data = readFileSync(file).toString("base64");

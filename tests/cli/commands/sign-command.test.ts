@@ -2,23 +2,16 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { checkSignatures } from "../../../src/proof/check-signatures.ts";
-import { keyFileText } from "../../../src/proof/signing-key.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import { signersTable } from "../../jobs/signed-disk.ts";
-import { ada, ines, signers } from "../../proof/sample-signing.ts";
+import { keyFiles, passphrase, signers } from "../../proof/sample-signing.ts";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { filesBelow, spanwright, spanwrightGiven, temporaryFolder, written } from "../built-command.ts";
-
-const passphrase = "twelve characters";
-const keys = {
-  "ines.pem": keyFileText(ines.key, passphrase),
-  "ada.pem": keyFileText(ada.key, passphrase),
-};
 
 /** The record of the smallest workbook, reported, with keys and signers. */
 function reported() {
   const books = Object.fromEntries(Object.entries(smallestWorkbook).map(([name, text]) => [`book/${name}`, text]));
-  const root = written(temporaryFolder(), { ...books, ...keys });
+  const root = written(temporaryFolder(), { ...books, ...keyFiles });
   const report = () => spanwright("report", join(root, "book"), "--out", join(root, "out"));
   expect(report()).toMatchObject({ exitCode: 0, complaints: "" });
   writeFileSync(join(root, "out/signers.csv"), signersTable());

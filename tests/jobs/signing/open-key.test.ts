@@ -3,11 +3,10 @@ import { expect, test } from "vitest";
 import { openKey } from "../../../src/jobs/signing/open-key.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
-import { keyFileText } from "../../../src/proof/signing-key.ts";
-import { ada } from "../../proof/sample-signing.ts";
+import { ada, keyFiles } from "../../proof/sample-signing.ts";
 import { memoryDisk } from "../memory-disk.ts";
 
-const text = keyFileText(ada.key, "twelve characters");
+const text = keyFiles["ada.pem"];
 
 async function opened(content: string | undefined, passphrase: string | undefined) {
   const problems = new ProblemList();

@@ -5,9 +5,11 @@ import { numberStyleOf, percentDecimals } from "../../../src/report/style/number
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { demoRecords } from "../demo-records.ts";
 
+const sample = sampleRecord({ phases: ["asFound"] });
+
 /** A record of one reading with this error and these limits, millimetres, over a range of 1000 mm. */
 function withReading(change: Partial<ReadingRecord>, decimals = 0): CalibrationRecord {
-  const record = structuredClone(sampleRecord({ phases: ["asFound"] }));
+  const record = structuredClone(sample);
   const phase = record.phases.asFound;
   const [first] = phase?.readings ?? [];
   if (phase === undefined || first === undefined) throw new RangeError("withReading: the sample has no reading");
