@@ -7,6 +7,7 @@ import { isInTolerance } from "../model/statement.ts";
 import type { CandidatesRecord } from "../record/candidates-schema.ts";
 import { tablePhase } from "../record/phase-name.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
+import { lastPhaseName, lastPhaseOf } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { compareCandidates, notCompared } from "../verdict/replacement/compare-candidates.ts";
 import type { LoopNeeds } from "../verdict/replacement/loop-needs.ts";
@@ -55,8 +56,8 @@ function sourceRow({ file, line, cells: { tags: _, ...cells } }: CalibrationRows
 }
 
 function whyShown(record: CalibrationRecord): CandidatesRecord["because"] | undefined {
-  const { phases, recommendation } = record;
-  const verdict = phaseStatement(record, phases.asLeft === undefined ? "asFound" : "asLeft");
+  const { recommendation } = record;
+  const verdict = phaseStatement(record, lastPhaseName(record));
   const advised = recommendation?.asLeft ?? recommendation?.asFound;
   if (advised && [advised, ...advised.also].some(({ action }) => action === "replace"))
     return "replacing is recommended";
@@ -64,10 +65,10 @@ function whyShown(record: CalibrationRecord): CandidatesRecord["because"] | unde
 }
 
 function needsOf(record: CalibrationRecord, rows: CalibrationRows): LoopNeeds {
-  const { instrument, calibration, outputs, phases } = record;
+  const { instrument, calibration, outputs } = record;
   // A candidate may be ultrasonic though the present sensor is not.
   const { sound } = assembleSound({ ...record, instrument: { ...instrument, principle: "ultrasonic" } });
-  const last = phases.asLeft ?? phases.asFound;
+  const last = lastPhaseOf(record)?.phase;
   return {
     instrument,
     calibration,
@@ -78,12 +79,9 @@ function needsOf(record: CalibrationRecord, rows: CalibrationRows): LoopNeeds {
   };
 }
 
-function standardsOf(
-  { instrument, calibration, standards, phases }: CalibrationRecord,
-  rows: CalibrationRows,
-  stage: PhaseRecord["judged"],
-): Figure<number> {
-  const phase = tablePhase[phases.asLeft === undefined ? "asFound" : "asLeft"];
+function standardsOf(record: CalibrationRecord, rows: CalibrationRows, stage: PhaseRecord["judged"]): Figure<number> {
+  const { instrument, calibration, standards } = record;
+  const phase = tablePhase[lastPhaseName(record)];
   const typed = readingResolutions(
     rows.readings.filter(({ row }) => row.phase === phase),
     instrument,

@@ -1,15 +1,15 @@
 import { isDetermined } from "../analysis/figures/figure.ts";
 import { joined, outsideStretches } from "../analysis/figures/outside-stretches.ts";
-import { greatestDistanceOf } from "../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
-import { type ToleranceLimits, toleranceAt } from "../analysis/readings/tolerance.ts";
+import { toleranceAt } from "../analysis/readings/tolerance.ts";
 import { analogErrorAt } from "../analysis/switching/analog-error-at.ts";
+import { spanOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { ImpactRecord } from "../record/impact-schema.ts";
+import { isOutside } from "../record/is-outside.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { RecordSummary } from "../record/record-summary-schema.ts";
-import { simpleAcceptance } from "../verdict/decision/simple-acceptance.ts";
 
 /**
  * What a loop that was found out of tolerance may have touched: since when, how far it was off at the places that
@@ -76,13 +76,16 @@ function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[])
       errorValue: error === undefined ? null : inControllerUnit(record, error.errorDistance),
       toleranceLow: low,
       toleranceHigh: high,
-      isOutside: error === undefined ? null : !isInside(record, error.errorDistance, { low, high }),
+      isOutside:
+        error === undefined
+          ? null
+          : isOutside(error.errorDistance, { toleranceLow: low, toleranceHigh: high }, record.instrument),
     };
   });
 }
 
 function worseErrorAt({ instrument }: CalibrationRecord, points: readonly JudgedPointRecord[], distance: number) {
-  const span = instrument.rangeUpper - instrument.rangeLower;
+  const span = spanOf(instrument);
   const errors = (["approach", "recede"] as const)
     .map((direction) => analogErrorAt(points, distance, direction, span))
     .filter(isDetermined);
@@ -90,23 +93,19 @@ function worseErrorAt({ instrument }: CalibrationRecord, points: readonly Judged
 }
 
 function inControllerUnit({ instrument }: CalibrationRecord, errorDistance: number): number | null {
-  const { valueLower, valueUpper, rangeLower, rangeUpper } = instrument;
+  const { valueLower, valueUpper } = instrument;
   if (valueLower === undefined || valueUpper === undefined) return null;
-  return (errorDistance * (valueUpper - valueLower)) / (rangeUpper - rangeLower);
-}
-
-/** How a decimal number is stored must not decide. */
-function isInside({ instrument }: CalibrationRecord, error: number, limits: ToleranceLimits): boolean {
-  return simpleAcceptance(error, limits, greatestDistanceOf(instrument)) === "pass";
+  return (errorDistance * (valueUpper - valueLower)) / spanOf(instrument);
 }
 
 /** Outside in either direction is outside. */
 function outsideOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["outside"] {
-  const distancePerPercent = (record.instrument.rangeUpper - record.instrument.rangeLower) / 100;
+  const distancePerPercent = spanOf(record.instrument) / 100;
   const curve = (side: "up" | "down") =>
-    points.map(({ reference, mean, toleranceLow: low, toleranceHigh: high, ...sides }) => {
-      const found = (sides[side] ?? mean) * distancePerPercent;
-      const error = isInside(record, found, { low, high }) ? Math.min(Math.max(found, low), high) : found;
+    points.map((point) => {
+      const { reference, toleranceLow: low, toleranceHigh: high } = point;
+      const found = (point[side] ?? point.mean) * distancePerPercent;
+      const error = isOutside(found, point, record.instrument) ? found : Math.min(Math.max(found, low), high);
       return { reference, error, low, high };
     });
   return [...joined([...outsideStretches(curve("up")), ...outsideStretches(curve("down"))])];

@@ -1,7 +1,8 @@
 import { type Figure, isDetermined } from "../analysis/figures/figure.ts";
 import type { Correction } from "../analysis/figures/two-constant-correction.ts";
-import { indicatedDistance, spanOf } from "../analysis/readings/ideal-characteristic.ts";
+import { indicatedDistance } from "../analysis/readings/ideal-characteristic.ts";
 import { type Loop, loopOf } from "../analysis/readings/loop.ts";
+import { spanOf } from "../model/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";

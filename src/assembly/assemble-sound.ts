@@ -10,6 +10,8 @@ import {
 } from "../analysis/air/speed-of-sound.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
+import { spanOf } from "../model/range.ts";
+import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { SoundRecord } from "../record/sound-schema.ts";
 import { effectWeight } from "../verdict/teaching/effect-weight.ts";
@@ -129,7 +131,7 @@ function explainedBy(record: CalibrationRecord, taught: Air, today: Air): SoundR
 }
 
 function explainedIn(
-  phase: "asFound" | "asLeft",
+  phase: PhaseName,
   { points, readings }: PhaseRecord,
   { instrument }: CalibrationRecord,
   errorAt: (reference: number) => number,
@@ -138,7 +140,7 @@ function explainedIn(
     leftOut === undefined && errorDistance !== undefined ? [{ reference, error: errorDistance }] : [],
   );
   if (used.length === 0) return [];
-  const distancePerPercent = (instrument.rangeUpper - instrument.rangeLower) / 100;
+  const distancePerPercent = spanOf(instrument) / 100;
   return [
     {
       phase,

@@ -1,5 +1,6 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
+import { spanOf } from "../model/range.ts";
 import { type PhaseName, tablePhase } from "../record/phase-name.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import type { SwitchedPhaseRecord } from "../record/switching-schema.ts";
@@ -56,7 +57,7 @@ function phaseOf(
       alignmentAngleDegrees: calibration.alignmentAngle,
     },
     typed: typedResolution(trips, "reference", instrument.distanceUnit, decimalMarkOf(rows, "trips")),
-    span: instrument.rangeUpper - instrument.rangeLower,
+    span: spanOf(instrument),
     phase: record.phases[name],
   });
   return { [name]: assembled };

@@ -1,11 +1,13 @@
-import { spanOf } from "../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import { hasTolerance, partOfTolerance } from "../analysis/readings/place-in-range.ts";
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
-import type { StageName } from "../analysis/stages/stage-lines.ts";
+import type { StageName } from "../model/loop-stages.ts";
+import { spanOf } from "../model/range.ts";
 import type { PhaseName } from "../record/phase-name.ts";
+import { lastPhaseName } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord } from "../record/reteach-schema.ts";
+import { listedKey } from "../verdict/loop-check/loop-items.ts";
 import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
 import { thresholdsOf, thresholdValues } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { switchedStates } from "./switched-states.ts";
@@ -22,10 +24,10 @@ import { driftOf } from "./years/drift-of.ts";
  * @example phaseStateOf(record, "asFound", phase).sensor?.worst // 1.9
  */
 export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): PhaseState {
-  const { instrument, decisionRule, reteach, causes, phases } = record;
+  const { instrument, decisionRule, reteach, causes } = record;
   const forecast = reteach?.[name];
   const partOf = partOfToleranceIn(record);
-  const isLast = name === "asLeft" || phases.asLeft === undefined;
+  const isLast = name === lastPhaseName(record);
   const isWhole = phase.judged === "value";
   const explained = record.sound?.explained.find((one) => one.phase === name);
   return {
@@ -61,7 +63,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
         : partOf(phase.repeatability.percentSpan / 2, phase.repeatability.point),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
     isTargetProved:
-      record.loopChecks?.items.some(({ item, result }) => item === "target" && result === "pass") ?? false,
+      record.loopChecks?.items.some(({ item, result }) => listedKey(item) === "target" && result === "pass") ?? false,
     newConstants: forecast?.newConstants?.worst.statement ?? null,
     worstPoint: worstPointOf(phase),
     switching: switchedStates(record, name),
@@ -142,6 +144,7 @@ function failedChecksOf({ loopChecks }: CalibrationRecord): FailedCheck[] {
     .filter(({ result, isContradiction }) => result === "fail" || isContradiction)
     .map(({ item, number, outside, remark, isContradiction }) => ({
       item,
+      key: number === null ? null : (listedKey(item) ?? null),
       number,
       says: [...outside, ...(remark === undefined ? [] : [remark])].join("; "),
       isContradiction,
@@ -153,7 +156,7 @@ function worstLeftPart(
   { instrument }: CalibrationRecord,
   partOf: PartOf,
 ): number {
-  const span = instrument.rangeUpper - instrument.rangeLower;
+  const span = spanOf(instrument);
   const parts = points.map(({ left, reference }) => partOf((100 * left) / span, reference));
   return Math.max(partOf((100 * worstLeft) / span, instrument.rangeUpper), ...parts);
 }

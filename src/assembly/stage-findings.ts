@@ -1,8 +1,9 @@
-import { greatestDistanceOf } from "../analysis/readings/ideal-characteristic.ts";
+import { greatestDistanceOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { simpleAcceptance } from "../verdict/decision/simple-acceptance.ts";
+import { isInside } from "../units/is-inside.ts";
 import { numberWords } from "../verdict/loop-check/limit-words.ts";
+import type { AppliedKey } from "../verdict/loop-check/loop-items.ts";
 import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
 
 /**
@@ -14,11 +15,11 @@ import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
  * Source: `stage-shares.ts`; the greatest share of the tolerance at its reading decides.
  * @example stageFindings(record).get("end to end")?.finding // { isPass: true, says: "as left, …: pass" }
  */
-export function stageFindings({ phases, instrument }: CalibrationRecord): ReadonlyMap<string, LoopLimit> {
+export function stageFindings({ phases, instrument }: CalibrationRecord): ReadonlyMap<AppliedKey, LoopLimit> {
   const phase = phases.asLeft ?? phases.asFound;
   if (phase === undefined) return new Map();
   const title = phases.asLeft === undefined ? "as found" : "as left";
-  const findings: [string, LoopLimit][] = [];
+  const findings: [AppliedKey, LoopLimit][] = [];
   const scaling = scalingOf(phase, title, instrument);
   if (scaling !== undefined) findings.push(["scaling", scaling]);
   const { controller } = phase.verdicts;
@@ -47,6 +48,6 @@ function scalingOf(
     `${numberWords(worst.scaling, unit, 3)} at ${numberWords(worst.reference, unit)}, tolerance there ` +
     numberWords(worst.limit, unit, 3);
   const limits = { low: -Math.abs(worst.limit), high: Math.abs(worst.limit) };
-  const isPass = simpleAcceptance(worst.scaling, limits, greatestDistanceOf(instrument)) === "pass";
+  const isPass = isInside(worst.scaling, limits, greatestDistanceOf(instrument));
   return { finding: { isPass, says }, basis: "the readings" };
 }

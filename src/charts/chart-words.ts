@@ -1,12 +1,10 @@
+import { phasesOf } from "../record/phases-of.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { readNumber } from "../units/read-number.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
-import { type DrawnReading, phasesOf } from "./phase-rows.ts";
-
-export function spanOf({ instrument }: CalibrationRecord): number {
-  return instrument.rangeUpper - instrument.rangeLower;
-}
+import type { DrawnReading } from "./phase-rows.ts";
 
 export function sentenceCase(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
@@ -24,7 +22,7 @@ export function unsignedPercentText(record: CalibrationRecord, percentSpan: numb
 /** "600.0 mm", with the decimals that the distances and the range were typed with. */
 export function distanceText(record: CalibrationRecord, distance: number): string {
   const { rangeLower, rangeUpper, distanceUnit } = record.instrument;
-  const typed = phasesOf(record).map(([, phase]) => phase.decimals.reference);
+  const typed = phasesOf(record).map(({ phase }) => phase.decimals.reference);
   const decimals = Math.max(...typed, ...[rangeLower, rangeUpper].map(decimalsOf));
   return `${writeFixed(distance, decimals)} ${distanceUnit}`;
 }
@@ -53,7 +51,7 @@ export function spreadText(record: CalibrationRecord, readings: readonly DrawnRe
 
 /** "+0.951 ± 0.096 % of span at 600.0 mm, rising": the mean error that was judged, and its expanded uncertainty. */
 export function pointText(record: CalibrationRecord, point: JudgedPointRecord): string {
-  const percent = (100 * point.expandedUncertainty) / spanOf(record);
+  const percent = (100 * point.expandedUncertainty) / spanOf(record.instrument);
   const { value, uncertainty } = writeWithUncertainty(point.errorPercentSpan, percent);
   const sign = point.errorPercentSpan > 0 ? "+" : "";
   return `${sign}${value} ± ${uncertainty} % of span at ${distanceText(record, point.reference)}, ${point.direction}`;
@@ -62,7 +60,7 @@ export function pointText(record: CalibrationRecord, point: JudgedPointRecord): 
 /** "Tolerance from −0.50 % to +0.50 % of span.", or what it is at both ends where it changes with distance. */
 export function toleranceText(record: CalibrationRecord): string {
   const rows = phasesOf(record)
-    .flatMap(([, { readings }]) => readings)
+    .flatMap(({ phase: { readings } }) => readings)
     .sort((left, right) => left.reference - right.reference);
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined) return "";
@@ -74,7 +72,7 @@ export function toleranceText(record: CalibrationRecord): string {
     : `Tolerance ${limits(first)}.`;
 
   function inPercent(distance: number): number {
-    return (100 * distance) / spanOf(record);
+    return (100 * distance) / spanOf(record.instrument);
   }
 }
 
@@ -91,10 +89,10 @@ export function leftOutText(phases: readonly PhaseRecord[], drawn: number): stri
 
 function percentDecimals(record: CalibrationRecord): number {
   const narrowest = Math.min(
-    ...phasesOf(record).flatMap(([, { readings }]) =>
+    ...phasesOf(record).flatMap(({ phase: { readings } }) =>
       readings.map(({ toleranceLow, toleranceHigh }) => Math.max(-toleranceLow, toleranceHigh)),
     ),
   );
-  const percent = (100 * narrowest) / spanOf(record);
+  const percent = (100 * narrowest) / spanOf(record.instrument);
   return Number.isFinite(percent) && percent > 0 ? Math.max(2, decimalsForSignificant(percent, 2)) : 2;
 }

@@ -1,10 +1,11 @@
+import type { PhaseName } from "../record/phase-name.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { spanOf } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
-import { type PhaseName, toleranceRows } from "./phase-rows.ts";
+import { toleranceRows } from "./phase-rows.ts";
 import { type DrawnSeries, meansOf } from "./series-means.ts";
 import type { Series } from "./series-scales.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
@@ -32,7 +33,7 @@ export async function comparedChart(
   words: Omit<Drawing, "svg">,
 ): Promise<Drawing> {
   const phase = record.phases[name];
-  const tolerance = toleranceRows(phase === undefined ? [] : [phase], 100 / spanOf(record));
+  const tolerance = toleranceRows(phase === undefined ? [] : [phase], 100 / spanOf(record.instrument));
   const limits = tolerance.flatMap(({ low, high }) => [Number(low), Number(high)]);
   const readings: readonly Row[] = [...after.rows, ...before.rows];
   const heights = readings.map(({ y }) => Number(y));

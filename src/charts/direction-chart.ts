@@ -1,10 +1,11 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { distanceText, percentText, sentenceCase, unsignedPercentText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
-import { meanRows, type PhaseName, phaseWords } from "./phase-rows.ts";
+import { meanRows } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
 import { directionChartSpec } from "./specs/direction-chart-spec.ts";
 

@@ -1,21 +1,14 @@
+import { isOutside } from "../record/is-outside.ts";
+import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts";
+import { type NamedPhase, phasesOf } from "../record/phases-of.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { leftOutText, pointText, rangeText, sentenceCase, spanOf, spreadText, toleranceText } from "./chart-words.ts";
+import { leftOutText, pointText, rangeText, sentenceCase, spreadText, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, type LegendItem, legendRows } from "./legend.ts";
-import {
-  type DrawnReading,
-  drawnReadings,
-  farthestFromZero,
-  isOutside,
-  meanRows,
-  type PhaseName,
-  phasesOf,
-  phaseWords,
-  readingRows,
-  toleranceRows,
-} from "./phase-rows.ts";
+import { type DrawnReading, drawnReadings, meanRows, readingRows, toleranceRows } from "./phase-rows.ts";
 import { errorChartSpec } from "./specs/error-chart-spec.ts";
 import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
 
@@ -52,7 +45,7 @@ type Rows = Readonly<Record<"readings" | "means" | "tolerance" | "uncertainties"
 
 function legendOf(record: CalibrationRecord, { acceptance }: Rows): readonly LegendItem[] {
   return [
-    ...directionLegend(drawnPhases(record).map(([name]) => name)),
+    ...directionLegend(drawnPhases(record).map(({ name }) => name)),
     { kind: "area", text: "tolerance" },
     { kind: "bar", text: "± U" },
     ...limitItems(acceptance),
@@ -61,7 +54,7 @@ function legendOf(record: CalibrationRecord, { acceptance }: Rows): readonly Leg
 
 /** An acceptance limit for each phase that has some; named where both have. */
 function limitItems(acceptance: readonly Row[]): readonly LegendItem[] {
-  const series = (["asFound", "asLeft"] as const).filter((name) => acceptance.some((row) => row.series === name));
+  const series = phaseNames.filter((name) => acceptance.some((row) => row.series === name));
   return series.map((name) => ({
     kind: "limit",
     text: series.length === 1 ? "acceptance limit" : `acceptance limit, ${phaseWords[name]}`,
@@ -69,30 +62,30 @@ function limitItems(acceptance: readonly Row[]): readonly LegendItem[] {
   }));
 }
 
-function drawnPhases(record: CalibrationRecord): ReturnType<typeof phasesOf> {
-  return phasesOf(record).filter(([, phase]) => drawnReadings(phase).length > 0);
+function drawnPhases(record: CalibrationRecord): readonly NamedPhase<PhaseRecord>[] {
+  return phasesOf(record).filter(({ phase }) => drawnReadings(phase).length > 0);
 }
 
 /** As found is drawn last, for its open marks hide nothing. */
 function rowsOf(record: CalibrationRecord): Rows {
   const phases = phasesOf(record);
-  const percentPerUnit = 100 / spanOf(record);
-  const reach = spanOf(record) / 100;
+  const percentPerUnit = 100 / spanOf(record.instrument);
+  const reach = spanOf(record.instrument) / 100;
   return {
-    readings: phases.toReversed().flatMap(([name, phase]) => readingRows(name, phase)),
-    means: phases.flatMap(([name, phase]) => meanRows(name, phase)),
+    readings: phases.toReversed().flatMap(({ name, phase }) => readingRows(name, phase)),
+    means: phases.flatMap(({ name, phase }) => meanRows(name, phase)),
     tolerance: toleranceRows(
-      phases.map(([, phase]) => phase),
+      phases.map(({ phase }) => phase),
       1,
     ),
-    uncertainties: phases.flatMap(([name, { points }]) => uncertaintyRows(name, points, percentPerUnit)),
-    acceptance: phases.flatMap(([name, { points }]) => acceptanceRows(name, points, percentPerUnit, reach)),
+    uncertainties: phases.flatMap(({ name, phase: { points } }) => uncertaintyRows(name, points, percentPerUnit)),
+    acceptance: phases.flatMap(({ name, phase: { points } }) => acceptanceRows(name, points, percentPerUnit, reach)),
   };
 }
 
 function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainties, acceptance }: Rows) {
   const { distanceUnit } = record.instrument;
-  const percentPerUnit = 100 / spanOf(record);
+  const percentPerUnit = 100 / spanOf(record.instrument);
   const limits = tolerance.flatMap(({ low, high }) => [Number(low) * percentPerUnit, Number(high) * percentPerUnit]);
   const bars = uncertainties.flatMap(({ low, high }) => [Number(low), Number(high)]);
   const heights = [...readings, ...acceptance].map(({ y }) => Number(y));
@@ -107,14 +100,14 @@ function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainti
 }
 
 function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
-  const drawn = drawnPhases(record).map(([name, phase]) => ({ name, readings: drawnReadings(phase) }));
-  const phases = phasesOf(record).map(([, phase]) => phase);
+  const drawn = drawnPhases(record).map(({ name, phase }) => ({ name, readings: drawnReadings(phase) }));
+  const phases = phasesOf(record).map(({ phase }) => phase);
   const count = drawn.reduce((sum, { readings }) => sum + readings.length, 0);
   const spreads = drawn.map(
     ({ name, readings }) =>
       `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
   );
-  const worst = phasesOf(record).flatMap(([name, phase]) => {
+  const worst = phasesOf(record).flatMap(({ name, phase }) => {
     const point = worstPointOf(phase);
     return point === undefined ? [] : [`${phaseWords[name]} ${pointText(record, point)}`];
   });
@@ -156,7 +149,7 @@ function titleOf(record: CalibrationRecord, drawn: readonly Drawn[]): string {
   const subject = isSensorAlone ? "The sensor alone: " : "";
   const first = isSensorAlone ? (words: string) => words : sentenceCase;
   const clauses = drawn.map(({ name, readings }, index) => {
-    const outside = readings.filter((reading) => isOutside(reading, farthestFromZero(record))).length;
+    const outside = readings.filter((reading) => isOutside(reading.errorDistance, reading, record.instrument)).length;
     const verb = outside < 2 ? ["lies", "does"] : ["lie", "do"];
     if (index > 0) return `${phaseWords[name]}, ${amount(outside, readings.length, totals.size > 1)} ${verb[1]}`;
     const words = `${subject}${first(phaseWords[name])}, ${amount(outside, readings.length, true)}`;

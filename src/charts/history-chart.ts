@@ -1,4 +1,5 @@
 import type { OverTheYears, RecordOverTheYears } from "../record/over-the-years-schema.ts";
+import type { PhaseName } from "../record/phase-name.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import type { ErrorChartSize } from "./error-chart.ts";
@@ -67,7 +68,7 @@ function stateRows({ records }: OverTheYears): readonly Row[] {
   });
 }
 
-function stateRow(record: RecordOverTheYears, series: "asFound" | "asLeft", stretch: number): readonly Row[] {
+function stateRow(record: RecordOverTheYears, series: PhaseName, stretch: number): readonly Row[] {
   const point = record[series]?.point;
   if (point === undefined || point === null) return [];
   const { errorDistance: y, expandedUncertainty, toleranceLow, toleranceHigh } = point;
@@ -144,7 +145,7 @@ const forecastLegend: readonly LegendItem[] = [
 ];
 
 function legendOf({ records, band }: OverTheYears): readonly LegendItem[] {
-  const isThere = (series: "asFound" | "asLeft") => records.some((record) => record[series]?.point);
+  const isThere = (series: PhaseName) => records.some((record) => record[series]?.point);
   return [
     ...(isThere("asFound") ? [{ kind: "shape", text: "as found", shape: "sensor", series: "asFound" } as const] : []),
     ...(isThere("asLeft") ? [{ kind: "shape", text: "as left", shape: "sensor", series: "asLeft" } as const] : []),

@@ -1,6 +1,6 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
 import type { Row } from "./drawing/draw.ts";
 import { textWidth } from "./drawing/text-width.ts";
-import { type PhaseName, phaseWords } from "./phase-rows.ts";
 import type { Series, Shape } from "./series-scales.ts";
 import { chartTextSize } from "./specs/chart-frame.ts";
 import { barWidth } from "./specs/plot-layers.ts";

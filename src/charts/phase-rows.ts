@@ -1,22 +1,9 @@
-import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
+import type { PhaseName } from "../record/phase-name.ts";
+import type { PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { Row } from "./drawing/draw.ts";
-
-export type PhaseName = keyof CalibrationRecord["phases"];
-
-export const phaseWords: Readonly<Record<PhaseName, string>> = { asFound: "as found", asLeft: "as left" };
 
 /** A reading that is in the figures and has an error. */
 export type DrawnReading = ReadingRecord & { errorDistance: number; errorPercentSpan: number };
-
-const phaseNames: readonly PhaseName[] = ["asFound", "asLeft"];
-
-/** The phases that a record has, in the order in which they happened. */
-export function phasesOf(record: CalibrationRecord): readonly (readonly [PhaseName, PhaseRecord])[] {
-  return phaseNames.flatMap((name) => {
-    const phase = record.phases[name];
-    return phase === undefined ? [] : [[name, phase] as const];
-  });
-}
 
 export function drawnReadings(phase: PhaseRecord): readonly DrawnReading[] {
   return phase.readings.filter(
@@ -53,18 +40,4 @@ export function toleranceRows(phases: readonly PhaseRecord[], factor: number): r
       ]),
   );
   return [...rowByReference.values()].sort((left, right) => left.x - right.x);
-}
-
-/** Part of the greatest distance below which a difference is the rounding of binary numbers: as in the verdict. */
-const roundingShare = 1e-12;
-
-/** The farther end of the range from zero: no distance is stored better than to a part of it. */
-export function farthestFromZero({ instrument: { rangeLower, rangeUpper } }: CalibrationRecord): number {
-  return Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
-}
-
-/** Whether a mark lies outside the band. A reading's verdict may speak of its controller value, the mark does not. */
-export function isOutside({ errorDistance, toleranceLow, toleranceHigh }: DrawnReading, magnitude: number): boolean {
-  const slack = roundingShare * magnitude;
-  return errorDistance < toleranceLow - slack || errorDistance > toleranceHigh + slack;
 }

@@ -1,10 +1,12 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { distanceText, leftOutText, percentText, sentenceCase, spanOf } from "./chart-words.ts";
+import { distanceText, leftOutText, percentText, sentenceCase } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
-import { meanRows, type PhaseName, phaseWords, readingRows } from "./phase-rows.ts";
+import { meanRows, readingRows } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
 import { residualChartSpec } from "./specs/residual-chart-spec.ts";
 
@@ -40,7 +42,8 @@ export async function residualChart(record: CalibrationRecord, name: PhaseName):
 function errorLine(record: CalibrationRecord, { zeroError, spanError }: PhaseRecord) {
   if (zeroError === null || spanError === null) return undefined;
   return (reference: number) =>
-    zeroError.percentSpan + (spanError.percentSpan * (reference - record.instrument.rangeLower)) / spanOf(record);
+    zeroError.percentSpan +
+    (spanError.percentSpan * (reference - record.instrument.rangeLower)) / spanOf(record.instrument);
 }
 
 function wordsOf(

@@ -1,8 +1,11 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import { lastPhaseOf } from "../record/phases-of.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { distanceText, percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
+import { distanceText, percentText, sentenceCase, toleranceText } from "./chart-words.ts";
 import { comparedChart, seriesAfter } from "./compared-chart.ts";
 import type { Drawing } from "./drawing/draw.ts";
-import { drawnReadings, type PhaseName, phasesOf, phaseWords } from "./phase-rows.ts";
+import { drawnReadings } from "./phase-rows.ts";
 import type { DrawnSeries } from "./series-means.ts";
 
 type Curve = NonNullable<NonNullable<NonNullable<CalibrationRecord["reteach"]>[PhaseName]>["sensor"]>;
@@ -17,9 +20,9 @@ export async function reteachChart(record: CalibrationRecord): Promise<Drawing |
   const { rangeLower } = record.instrument;
   const errors = errorRows(shown);
   if (errors.length === 0) return undefined;
-  const percentPerDistance = 100 / spanOf(record);
+  const percentPerDistance = 100 / spanOf(record.instrument);
   const corrected = ({ x, error }: { x: number; error: number }) =>
-    best.lower + ((x + error - rangeLower) / spanOf(record)) * (best.upper - best.lower) - x;
+    best.lower + ((x + error - rangeLower) / spanOf(record.instrument)) * (best.upper - best.lower) - x;
   const rows = (series: DrawnSeries["series"], errorOf: (row: (typeof errors)[number]) => number) =>
     errors.map((row) => ({ ...row, y: errorOf(row) * percentPerDistance, series }));
   return comparedChart(
@@ -36,9 +39,10 @@ export async function reteachChart(record: CalibrationRecord): Promise<Drawing |
 
 /** The part of the loop whose test point is the worst of the last measured phase. */
 function shownOf(record: CalibrationRecord): Shown | undefined {
-  const [name, phase] = phasesOf(record).at(-1) ?? [];
-  const reteach = name && record.reteach?.[name];
-  if (name === undefined || phase === undefined || reteach === undefined) return undefined;
+  const last = lastPhaseOf(record);
+  const reteach = last && record.reteach?.[last.name];
+  if (last === undefined || reteach === undefined) return undefined;
+  const { name, phase } = last;
   if (phase.worstPoint?.of === "controller" && reteach.controller !== undefined) {
     return { name, phase, part: "controller", curve: reteach.controller };
   }

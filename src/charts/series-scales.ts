@@ -1,7 +1,8 @@
+import type { PhaseName } from "../record/phase-name.ts";
 import { palette } from "./palette.ts";
 
 /** What a series may be; "neutral" explains a shape in the legend. */
-export type Series = "asFound" | "asLeft" | "sensor" | "controller" | "neutral";
+export type Series = PhaseName | "sensor" | "controller" | "neutral";
 export type Shape = "rising" | "falling" | "sensor" | "controller" | "approach" | "recede";
 
 const series: readonly Series[] = ["asFound", "asLeft", "sensor", "controller", "neutral"];

@@ -1,5 +1,5 @@
+import type { PhaseName } from "../record/phase-name.ts";
 import type { Drawing, DrawingData } from "./drawing/draw.ts";
-import type { PhaseName } from "./phase-rows.ts";
 
 export const smallLegendWidth = 390;
 

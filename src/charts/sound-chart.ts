@@ -1,9 +1,11 @@
+import { phaseWords } from "../record/phase-name.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { writeSigned } from "../units/write-number.ts";
-import { percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
+import { percentText, sentenceCase, toleranceText } from "./chart-words.ts";
 import { comparedChart, seriesAfter } from "./compared-chart.ts";
 import type { Drawing } from "./drawing/draw.ts";
-import { drawnReadings, phaseWords } from "./phase-rows.ts";
+import { drawnReadings } from "./phase-rows.ts";
 import type { DrawnSeries } from "./series-means.ts";
 
 /** The errors of the first phase that the air explains, with and without what it makes; none where it explains none. */
@@ -13,7 +15,7 @@ export async function soundChart(record: CalibrationRecord): Promise<Drawing | u
   const phase = found && record.phases[found.phase];
   if (found === undefined || phase === undefined || drawnReadings(phase).length === 0 || !air || !taught)
     return undefined;
-  const percentPerDistance = 100 / spanOf(record);
+  const percentPerDistance = 100 / spanOf(record.instrument);
   const part = taught.speed / air.speed - 1;
   const rows = (series: DrawnSeries["series"], share: number) =>
     drawnReadings(phase).map(({ point, reference, direction, errorDistance }) => ({

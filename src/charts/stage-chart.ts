@@ -1,10 +1,12 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { distanceText, leftOutText, percentText, sentenceCase, spanOf, toleranceText } from "./chart-words.ts";
+import { distanceText, leftOutText, percentText, sentenceCase, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
-import { drawnReadings, type PhaseName, phaseWords, toleranceRows } from "./phase-rows.ts";
+import { drawnReadings, toleranceRows } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
 import { stageChartSpec } from "./specs/stage-chart-spec.ts";
 
@@ -20,7 +22,7 @@ export async function stageChart(record: CalibrationRecord, name: PhaseName): Pr
   const readings = stageReadings(record, phase);
   if (readings.length === 0) return undefined;
   const words = wordsOf(record, name, phase, readings);
-  const tolerance = toleranceRows([phase], 100 / spanOf(record));
+  const tolerance = toleranceRows([phase], 100 / spanOf(record.instrument));
   const limits = tolerance.flatMap(({ low, high }) => [Number(low), Number(high)]);
   const svg = await draw({
     ...smallChart("stage", name, words),
@@ -47,7 +49,7 @@ function firstStage({ judged }: PhaseRecord): string {
 function stageReadings(record: CalibrationRecord, phase: PhaseRecord): readonly StageReading[] {
   return drawnReadings(phase).flatMap(({ point, reference, errorPercentSpan, loopErrorDistance }) => {
     if (loopErrorDistance === undefined) return [];
-    const loopPercent = (100 * loopErrorDistance) / spanOf(record);
+    const loopPercent = (100 * loopErrorDistance) / spanOf(record.instrument);
     return [
       { point, x: reference, y: errorPercentSpan, series: "sensor", shape: "sensor" },
       { point, x: reference, y: loopPercent, series: "controller", shape: "controller" },

@@ -1,10 +1,12 @@
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import { phasesOf } from "../record/phases-of.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { decimalsForSignificant, writeFixed, writePlain } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { sentenceCase, spanOf } from "./chart-words.ts";
+import { sentenceCase } from "./chart-words.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { type LegendItem, legendRows } from "./legend.ts";
-import { type PhaseName, phaseWords } from "./phase-rows.ts";
 import { smallLegendWidth } from "./small-chart.ts";
 import { tripChartSpec } from "./specs/trip-chart-spec.ts";
 
@@ -59,11 +61,8 @@ export async function tripChart(record: CalibrationRecord, index: number): Promi
   return { svg, ...words };
 }
 
-function trippedPhases({ phases }: Switching): readonly Tripped[] {
-  return (["asFound", "asLeft"] as const).flatMap((name) => {
-    const phase = phases[name];
-    return phase === undefined ? [] : [{ name, phase, trips: withCycles(phase.trips) }];
-  });
+function trippedPhases(switching: Switching): readonly Tripped[] {
+  return phasesOf(switching).map(({ name, phase }) => ({ name, phase, trips: withCycles(phase.trips) }));
 }
 
 /** A trip that names no cycle is numbered by its place among those of its direction. */
@@ -102,7 +101,7 @@ function xDomain(
 ): readonly [number, number] {
   const distances = tripped.flatMap(({ trips }) => trips.map(({ reference }) => reference));
   const shown = [output.setPoint, ...distances, ...limits.flatMap(({ low, high }) => [Number(low), Number(high)])];
-  return axisDomain(shown, { below: 0.06, above: 0.06 }, shortestPart * spanOf(record));
+  return axisDomain(shown, { below: 0.06, above: 0.06 }, shortestPart * spanOf(record.instrument));
 }
 
 function legendOf(tripped: readonly Tripped[], limits: readonly Row[]): readonly LegendItem[] {

@@ -1,7 +1,7 @@
 import { leftState } from "../analysis/years/dated-states.ts";
 import { daysPerYear, yearsBetween } from "../analysis/years/day-number.ts";
-import { isSameRange } from "../record/is-same-range.ts";
 import { isSameSensor } from "../record/is-same-sensor.ts";
+import { isSameRange } from "../record/range.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import type { PhaseInShort, RecordInShort } from "./index-entry.ts";
 

@@ -1,3 +1,4 @@
+import type { PhaseName } from "../record/phase-name.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { recordSummary } from "../record/record-summary.ts";
 import { type PhaseSummary, type RecordSummary, recordInShortSchema } from "../record/record-summary-schema.ts";
@@ -6,7 +7,7 @@ import type { FiledLine } from "./ledger-line.ts";
 /** A phase in short, without its test points. */
 export type PhaseInShort = Omit<PhaseSummary, "points">;
 /** A record in short, without its test points. */
-export type RecordInShort = Omit<RecordSummary, "asFound" | "asLeft"> & {
+export type RecordInShort = Omit<RecordSummary, PhaseName> & {
   asFound: PhaseInShort | null;
   asLeft: PhaseInShort | null;
 };

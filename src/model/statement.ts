@@ -24,8 +24,8 @@ export const statementSeverity: Readonly<Record<Statement, number>> = Object.fre
  * Source: own choice, as above.
  * @example worstStatement(["pass", "conditional pass"]) // "conditional pass"
  */
-export function worstStatement(statements: readonly Statement[]): Statement | undefined {
-  return statements.reduce<Statement | undefined>(
+export function worstStatement<Said extends Statement>(statements: readonly Said[]): Said | undefined {
+  return statements.reduce<Said | undefined>(
     (worst, statement) =>
       worst === undefined || statementSeverity[statement] > statementSeverity[worst] ? statement : worst,
     undefined,

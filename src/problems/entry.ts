@@ -1,4 +1,5 @@
-import type { Severity } from "./problem.ts";
+/** `stop`: nothing is written for what the problem touches; `warn`: the record is written and carries the sentence. */
+export type Severity = "stop" | "warn";
 
 /** What a code means: how much it stops, what is wrong, what is accepted; `{name}` is filled in from its values. */
 export type Entry = { severity: Severity; wrong: string; accepted: string };

@@ -1,7 +1,5 @@
 import type { ProblemCode } from "./catalogue.ts";
-
-/** `stop`: nothing is written for what the problem touches; `warn`: the record is written and carries the sentence. */
-export type Severity = "stop" | "warn";
+import type { Severity } from "./entry.ts";
 
 /** Where the user can find what is wrong. `line` counts from 1, as an editor shows it. */
 export type Place = { file: string; line?: number; column?: string };

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { directions } from "../model/calibration.ts";
+import type { ShareName } from "../model/loop-stages.ts";
 import { judgedPointSchema, statementSchema, uncertainLineSchema } from "./uncertainty-schema.ts";
 
 const direction = z.enum(directions);
@@ -15,7 +16,7 @@ export const sharesSchema = z.strictObject({
   sensorAndInputCard: finite.optional(),
   inputCardAndScaling: finite.optional(),
   sensorToController: finite.optional(),
-});
+} satisfies Record<ShareName, unknown>);
 
 /** One reading and what follows from it alone. */
 export const readingSchema = z.strictObject({

@@ -1,3 +1,4 @@
+import type { PhaseName } from "./phase-name.ts";
 import { outputsStatement, phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
 import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
@@ -57,7 +58,7 @@ function pointsOfPart({ judged, points, controllerPoints }: PhaseRecord, part: R
 
 function phaseSummary(
   record: CalibrationRecord,
-  name: "asFound" | "asLeft",
+  name: PhaseName,
   phase: PhaseRecord,
   pointsOf: RecordSummary["pointsOf"],
 ): PhaseSummary {

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { EffectWeight } from "../verdict/teaching/effect-weight.ts";
+import { phaseNames } from "./phase-name.ts";
 
 const finite = z.number();
 const weight = z.enum(["small", "counts", "beyond"] satisfies EffectWeight[]);
@@ -33,7 +34,7 @@ export const soundSchema = z.strictObject({
   errorAtUpperEnd: finite.nullable().describe("error that the day's air makes at the far end without correction"),
   explained: z.array(
     z.strictObject({
-      phase: z.enum(["asFound", "asLeft"]),
+      phase: z.enum(phaseNames),
       points: z.array(z.strictObject({ reference: finite, error: finite, airError: finite, left: finite })),
       worstNow: finite.describe("error of the reading farthest from zero"),
       worstLeft: finite.describe("the same when the air's error is taken off each reading"),

@@ -1,10 +1,11 @@
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { signingState } from "../proof/signing-state.ts";
+import type { PhaseName } from "../record/phase-name.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
+import { lastPhaseOf } from "../record/phases-of.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { htmlDocument } from "./html-document.ts";
-import { type PhaseName, phasesOf } from "./texts/page-texts.ts";
 import { failedOutputs } from "./texts/switching-texts.ts";
 
 /** An A4 sheet in three columns of eight, or one label a page for a printer that takes a roll. */
@@ -79,7 +80,7 @@ function Line({ name, children }: { name: string; children: ComponentChildren })
 
 /** How the loop was left, or found where nothing was adjusted; in capitals on a dark ground where anything failed. */
 function State({ record }: { record: SealedRecord }) {
-  const last = phasesOf(record).at(-1);
+  const last = lastPhaseOf(record);
   const verdict = last?.phase.verdict ?? "not determined";
   const hasPassed = isInTolerance(last?.phase.verdict ?? null);
   const words = `${last?.title ?? "Not read"}: ${hasPassed ? verdict : verdict.toUpperCase()}`;

@@ -13,7 +13,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   record: ["types of verdict", "model", "units", "problems"],
   assembly: ["record", "verdict", "analysis", "numeric", "model", "units", "problems"],
   proof: ["record", "problems"],
-  charts: ["types of record", "units"],
+  charts: ["record", "units"],
   report: ["charts", "proof", "record", "units"],
   filing: ["proof", "record", "analysis", "numeric", "problems"],
   jobs: [

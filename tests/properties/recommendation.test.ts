@@ -185,12 +185,14 @@ const state: fc.Arbitrary<PhaseState> = fc
       { maxLength: 2 },
     ),
     failedChecks: fc.array(
-      fc.record({
-        item: fc.constantFrom("identity", "burden", "mounting", "restored"),
-        number: fc.option(fc.integer({ min: 1, max: 27 })),
-        says: fc.constant(""),
-        isContradiction: fc.boolean(),
-      }),
+      fc
+        .record({
+          key: fc.constantFrom("identity" as const, "burden" as const, "mounting" as const, "restored" as const),
+          number: fc.option(fc.integer({ min: 1, max: 27 })),
+          says: fc.constant(""),
+          isContradiction: fc.boolean(),
+        })
+        .map((check) => ({ ...check, item: check.key })),
       { maxLength: 2 },
     ),
   })

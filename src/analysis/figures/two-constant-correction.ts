@@ -1,3 +1,4 @@
+import { spanOf } from "../../model/range.ts";
 import { lineBetween } from "../../numeric/line-between.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { ToleranceLimits } from "../readings/tolerance.ts";
@@ -74,5 +75,5 @@ export function endsCorrection(first: TaughtPoint, last: TaughtPoint, range: Ran
  * @example correctedDistance(50, { lower: 1, upper: 99 }, { rangeLower: 0, rangeUpper: 100 }) // 50
  */
 export function correctedDistance(indicated: number, { lower, upper }: Correction, range: RangeEnds): number {
-  return lower + ((indicated - range.rangeLower) / (range.rangeUpper - range.rangeLower)) * (upper - lower);
+  return lower + ((indicated - range.rangeLower) / spanOf(range)) * (upper - lower);
 }

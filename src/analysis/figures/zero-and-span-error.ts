@@ -1,3 +1,4 @@
+import { spanOf } from "../../model/range.ts";
 import { fitLine } from "../../numeric/fit-line.ts";
 import { lineStandardUncertainty, lineValue } from "../../numeric/line-value.ts";
 import type { CurveReading } from "./error-curve.ts";
@@ -34,7 +35,7 @@ export function zeroAndSpanError(
     references,
     readings.map(({ error }) => error),
   );
-  const span = rangeUpper - rangeLower;
+  const span = spanOf({ rangeLower, rangeUpper });
   return {
     zeroError: {
       percentSpan: lineValue(line, rangeLower),

@@ -1,8 +1,9 @@
 import type { Reading } from "../../model/calibration.ts";
+import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
 import { faultSide } from "./fault-signal.ts";
-import { idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
+import { idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
 import { type Loop, type Stage, stages } from "./loop.ts";
 import { type PointError, pointError } from "./point-errors.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";

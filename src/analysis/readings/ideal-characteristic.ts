@@ -1,11 +1,11 @@
+import { type Range, spanOf } from "../../model/range.ts";
+
 /**
  * The straight line that a stage of the loop is meant to follow: what it should give at the two ends of the range.
  * Distances in the instrument's unit; outputs in mA, V, counts or the controller's unit.
  * An output that falls over the range (a reverse-acting loop) is a line like any other.
  */
-export type Characteristic = {
-  rangeLower: number;
-  rangeUpper: number;
+export type Characteristic = Range & {
   outputAtLower: number;
   outputAtUpper: number;
 };
@@ -39,18 +39,6 @@ export function indicatedDistance(characteristic: Characteristic, output: number
 }
 
 /**
- * Span of the range: S = U − L.
- *
- * @param characteristic range ends
- * @returns distance, above zero for a range that was checked
- * Source: ANSI/ISA-51.1-1979 (R1993), "span".
- * @example spanOf({ rangeLower: 200, rangeUpper: 2000, outputAtLower: 4, outputAtUpper: 20 }) // 1800
- */
-export function spanOf({ rangeLower, rangeUpper }: Characteristic): number {
-  return rangeUpper - rangeLower;
-}
-
-/**
  * Span of the output, with its sign: s1 − s0, below zero for a reverse-acting loop.
  *
  * @param characteristic output ends
@@ -60,20 +48,4 @@ export function spanOf({ rangeLower, rangeUpper }: Characteristic): number {
  */
 export function outputSpanOf({ outputAtLower, outputAtUpper }: Characteristic): number {
   return outputAtUpper - outputAtLower;
-}
-
-/**
- * The greatest distance from zero within the range: max(|L|, |U|). What storing a decimal number may change of a distance
- * is a part of this, however short the range.
- *
- * @param characteristic range ends
- * @returns distance, above zero for a range that was checked
- * Source: IEEE 754-2019: a double holds a number to 1.1e-16 of itself.
- * @example greatestDistanceOf({ rangeLower: -300, rangeUpper: 200, outputAtLower: 4, outputAtUpper: 20 }) // 300
- */
-export function greatestDistanceOf({
-  rangeLower,
-  rangeUpper,
-}: Pick<Characteristic, "rangeLower" | "rangeUpper">): number {
-  return Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
 }

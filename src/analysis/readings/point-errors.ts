@@ -1,4 +1,5 @@
-import { type Characteristic, idealOutput, indicatedDistance, spanOf } from "./ideal-characteristic.ts";
+import { spanOf } from "../../model/range.ts";
+import { type Characteristic, idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
 
 /** What one output says at one reference distance, and how far that is from the truth. */
 export type PointError = {

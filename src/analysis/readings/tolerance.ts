@@ -1,5 +1,6 @@
 import type { ToleranceBasis } from "../../model/instrument.ts";
-import { type Characteristic, outputSpanOf, spanOf } from "./ideal-characteristic.ts";
+import { spanOf } from "../../model/range.ts";
+import { type Characteristic, outputSpanOf } from "./ideal-characteristic.ts";
 
 /** One term of a tolerance: how far up and how far down, both above zero, in the unit of its basis. */
 export type ToleranceTerm = { basis: ToleranceBasis; plus: number; minus: number };

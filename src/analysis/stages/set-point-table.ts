@@ -1,4 +1,5 @@
 import type { Instrument, Output } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
 import { idealOutput } from "../readings/ideal-characteristic.ts";
 import { loopOf } from "../readings/loop.ts";
 
@@ -35,8 +36,8 @@ const quarters = [
  */
 export function setPointTable(instrument: Instrument, outputs: readonly Output[]): readonly SetPointRow[] {
   const { characteristics, faultLevels } = loopOf(instrument);
-  const { rangeLower, rangeUpper } = instrument;
-  const span = rangeUpper - rangeLower;
+  const { rangeLower } = instrument;
+  const span = spanOf(instrument);
   const { counts, value } = characteristics;
   const rowAt = (name: string, distance: number): SetPointRow => ({
     name,

@@ -1,19 +1,9 @@
+import { type Axis, axes, type StageName, stageBetween, stageWords } from "../../model/loop-stages.ts";
 import type { LineFit } from "../../numeric/fit-line.ts";
 import { lineStandardUncertainty, lineValue } from "../../numeric/line-value.ts";
 import { robustLine } from "../../numeric/robust-line.ts";
 import type { Loop } from "../readings/loop.ts";
-import { type Axis, axes, inUnitOf, type StagedReading } from "./staged-readings.ts";
-
-/** The part of the loop between two quantities that were read; named after what lies between them. */
-export type StageName =
-  | "sensor"
-  | "wiring"
-  | "input card"
-  | "scaling"
-  | "input card and scaling"
-  | "sensor and wiring"
-  | "sensor and input card"
-  | "whole loop";
+import { inUnitOf, type StagedReading } from "./staged-readings.ts";
 
 /** One stage: from which quantity to which. */
 export type StageEnds = { stage: StageName; input: Axis; output: Axis };
@@ -39,19 +29,6 @@ export type StageLine = StageEnds & {
   zeroCrossing?: { percentSpan: number; value: number; standardUncertainty: number };
 };
 
-const stageBetween: Readonly<Record<string, StageName>> = Object.freeze({
-  "reference signal": "sensor",
-  "reference signalAtCard": "sensor and wiring",
-  "reference counts": "sensor and input card",
-  "reference value": "whole loop",
-  "signal signalAtCard": "wiring",
-  "signal counts": "input card",
-  "signalAtCard counts": "input card",
-  "signal value": "input card and scaling",
-  "signalAtCard value": "input card and scaling",
-  "counts value": "scaling",
-});
-
 const fewestReadings = 3;
 const leastInputRange = 20;
 
@@ -69,7 +46,7 @@ export function stagesRead(readings: readonly StagedReading[]): readonly StageEn
   );
   return read.slice(1).map((output, place) => {
     const input = read[place] as Axis;
-    return { stage: stageBetween[`${input} ${output}`] as StageName, input, output };
+    return { stage: stageWords[stageBetween(input, output)], input, output };
   });
 }
 

@@ -1,3 +1,4 @@
+import { type Axis, axes, type ShareName, stageBetween } from "../../model/loop-stages.ts";
 /** Distance that each quantity of a loop stands for at one reading; one that was not read is absent. */
 export type IndicatedByStage = {
   signal?: number | undefined;
@@ -12,31 +13,6 @@ export type IndicatedByStage = {
  * holds the wiring too, where the signal was not read at the card.
  */
 export type StageShares = Partial<Record<ShareName, number>>;
-
-export type ShareName =
-  | "sensor"
-  | "wiring"
-  | "inputCard"
-  | "scaling"
-  | "sensorAndWiring"
-  | "sensorAndInputCard"
-  | "inputCardAndScaling"
-  | "sensorToController";
-
-const quantities = ["reference", "signal", "signalAtCard", "counts", "value"] as const;
-
-const shareBetween: Readonly<Record<string, ShareName>> = Object.freeze({
-  "reference signal": "sensor",
-  "reference signalAtCard": "sensorAndWiring",
-  "reference counts": "sensorAndInputCard",
-  "reference value": "sensorToController",
-  "signal signalAtCard": "wiring",
-  "signal counts": "inputCard",
-  "signalAtCard counts": "inputCard",
-  "signal value": "inputCardAndScaling",
-  "signalAtCard value": "inputCardAndScaling",
-  "counts value": "scaling",
-});
 
 /**
  * Splits the error of a loop into the parts that its stages add.
@@ -53,12 +29,11 @@ const shareBetween: Readonly<Record<string, ShareName>> = Object.freeze({
  */
 export function stageShares(reference: number, indicated: IndicatedByStage): StageShares {
   const distances = { reference, ...indicated };
-  const read = quantities.filter((quantity) => distances[quantity] !== undefined);
+  const read = axes.filter((axis) => distances[axis] !== undefined);
   const shares: StageShares = {};
   for (const [place, later] of read.slice(1).entries()) {
-    const earlier = read[place] as (typeof quantities)[number];
-    const name = shareBetween[`${earlier} ${later}`] as ShareName;
-    shares[name] = (distances[later] as number) - (distances[earlier] as number);
+    const earlier = read[place] as Axis;
+    shares[stageBetween(earlier, later)] = (distances[later] as number) - (distances[earlier] as number);
   }
   return shares;
 }

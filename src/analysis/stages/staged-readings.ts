@@ -1,11 +1,9 @@
 import type { Direction, Reading } from "../../model/calibration.ts";
+import { type Axis, axes } from "../../model/loop-stages.ts";
+import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
-import { type Characteristic, idealOutput, indicatedDistance, spanOf } from "../readings/ideal-characteristic.ts";
+import { type Characteristic, idealOutput, indicatedDistance } from "../readings/ideal-characteristic.ts";
 import type { Loop } from "../readings/loop.ts";
-
-/** What can be read along a loop, from the target to the controller. */
-export const axes = ["reference", "signal", "signalAtCard", "counts", "value"] as const;
-export type Axis = (typeof axes)[number];
 
 /** One reading with everything that was read of it in percent of span: 0 at the lower end of the range, 100 at the upper. */
 export type StagedReading = {

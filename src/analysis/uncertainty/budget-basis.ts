@@ -1,10 +1,11 @@
 import type { Calibration, Standard } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
 import type { CurvePoint, CurveReading } from "../figures/error-curve.ts";
 import { isDetermined } from "../figures/figure.ts";
 import { hysteresis } from "../figures/hysteresis.ts";
 import { repeatability } from "../figures/repeatability.ts";
-import { outputSpanOf, spanOf } from "../readings/ideal-characteristic.ts";
+import { outputSpanOf } from "../readings/ideal-characteristic.ts";
 import type { Loop, Stage } from "../readings/loop.ts";
 import type { BudgetBasis } from "./point-budget.ts";
 

@@ -1,12 +1,12 @@
 import { analysePhase, type PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
 import type { AnalysedReading } from "../../analysis/readings/analyse-readings.ts";
-import { greatestDistanceOf, spanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { readingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
 import type { Calibration, Reading, Standard } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import type { Instrument } from "../../model/instrument.ts";
+import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import type { PhaseRecord } from "../../record/record-schema.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import { decidePhase, type PhaseVerdict } from "../../verdict/decision/decide-phase.ts";

@@ -1,5 +1,6 @@
 import { isInTolerance } from "../../model/statement.ts";
 import { phaseStatement } from "../../record/phase-statement.ts";
+import { lastPhaseName } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { nextDueDate } from "./next-due.ts";
 
@@ -21,6 +22,5 @@ export function assembleNextDue(record: CalibrationRecord): Pick<CalibrationReco
 }
 
 function isLeftFit(record: CalibrationRecord): boolean {
-  const last = record.phases.asLeft === undefined ? "asFound" : "asLeft";
-  return isInTolerance(phaseStatement(record, last));
+  return isInTolerance(phaseStatement(record, lastPhaseName(record)));
 }

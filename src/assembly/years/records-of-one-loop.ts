@@ -1,7 +1,7 @@
 import type { DatedRecord } from "../../analysis/years/dated-states.ts";
 import { dayNumber } from "../../analysis/years/day-number.ts";
-import { isSameRange } from "../../record/is-same-range.ts";
 import { isSameSensor } from "../../record/is-same-sensor.ts";
+import { isSameRange } from "../../record/range.ts";
 import type { PhaseSummary, RecordSummary } from "../../record/record-summary-schema.ts";
 
 /** What is known of one filed record of the tag. */

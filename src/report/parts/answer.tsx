@@ -1,18 +1,11 @@
+import { type PhaseName, phaseWords } from "../../record/phase-name.ts";
+import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { pointWords, riskWords, ruleInShort, worstPointOf } from "../texts/decision-texts.ts";
 import { forecastAnswer } from "../texts/history-texts.ts";
-import {
-  meaningOf,
-  outsideWords,
-  type PhaseName,
-  phasesOf,
-  phaseTitles,
-  toleranceWords,
-  verdictWords,
-  worstWords,
-} from "../texts/page-texts.ts";
+import { meaningOf, outsideWords, toleranceWords, verdictWords, worstWords } from "../texts/page-texts.ts";
 import { failedOutputs } from "../texts/switching-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { CauseAnswer } from "./causes.tsx";
@@ -121,7 +114,7 @@ function FailedOutputs({ record, phase }: { record: CalibrationRecord; phase?: P
     <p key={`${name} ${output}`} class="failed-output">
       <strong>
         Switched output {output}
-        {phase === undefined && name !== undefined && `, ${phaseTitles[name].toLowerCase()}`}: {statement}
+        {phase === undefined && name !== undefined && `, ${phaseWords[name]}`}: {statement}
       </strong>
       ; {keptTogether(why)}.
     </p>

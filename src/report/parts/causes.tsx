@@ -1,10 +1,10 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
+import type { PhaseName } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { causeOnFirstPage, causesOf, evidenceWords } from "../texts/cause-texts.ts";
-import type { PhaseName } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
 

@@ -1,8 +1,8 @@
+import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import { phasesOf } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import type { FigureRow } from "./figure-row.tsx";
 import { figureRows } from "./figure-rows.tsx";
@@ -26,7 +26,7 @@ export function FiguresTable({ record, style }: { record: CalibrationRecord; sty
   );
 }
 
-function columnsFor(phases: ReturnType<typeof phasesOf>): readonly Column<FigureRow>[] {
+function columnsFor(phases: readonly NamedPhase<PhaseRecord>[]): readonly Column<FigureRow>[] {
   return [
     {
       ...{ heading: "Figure", isRowHeader: true },

@@ -1,3 +1,4 @@
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import {
@@ -79,7 +80,7 @@ function withUncertainty(error: number, expandedUncertainty: number): string {
 }
 
 function percentWithUncertainty({ instrument }: CalibrationRecord, point: JudgedPointRecord): string {
-  const percentPerDistance = 100 / (instrument.rangeUpper - instrument.rangeLower);
+  const percentPerDistance = 100 / spanOf(instrument);
   return withUncertainty(point.errorPercentSpan, point.expandedUncertainty * percentPerDistance);
 }
 

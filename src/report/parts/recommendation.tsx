@@ -1,9 +1,9 @@
+import type { PhaseName } from "../../record/phase-name.ts";
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import type { PhaseName } from "../texts/page-texts.ts";
 import {
   actionWords,
   constantsWords,

@@ -1,4 +1,6 @@
 import type { Drawing } from "../../charts/drawing/draw.ts";
+import { phasesOf } from "../../record/phases-of.ts";
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../../record/reteach-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
@@ -6,7 +8,6 @@ import { decimalsForSignificant, writePlain, writeSigned } from "../../units/wri
 import { type NumberStyle, percentDecimals } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable, type RowGroup } from "../table/data-table.tsx";
-import { phasesOf } from "../texts/page-texts.ts";
 import { constantsWords, curableWords, insideWords, typedConstants } from "../texts/reteach-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
@@ -125,13 +126,13 @@ function fromWords(constants: NewConstants | null): string {
 }
 
 function leftColumns({ instrument }: CalibrationRecord): readonly Column<LeftRow>[] {
-  const { distanceUnit: unit, rangeLower, rangeUpper } = instrument;
+  const { distanceUnit: unit } = instrument;
   const ofWorst = (words: (worst: ErrorLeftRecord) => string) => (row: LeftRow) =>
     row.worst === undefined ? "" : words(row.worst);
   return [
     { heading: "Correction", isRowHeader: true, text: ({ name }) => name },
     { heading: "Worst error ± U", unit, kind: "number", text: ofWorst(leftWords) },
-    { heading: "% of span", kind: "number", text: ofWorst((worst) => percentWords(worst, rangeUpper - rangeLower)) },
+    { heading: "% of span", kind: "number", text: ofWorst((worst) => percentWords(worst, spanOf(instrument))) },
     {
       ...{ heading: "At", unit, kind: "number" },
       text: ofWorst(({ point, direction }) => `${writePlain(Number(point.toPrecision(6)))}, ${direction}`),

@@ -4,6 +4,7 @@ import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { riskWords } from "../texts/decision-texts.ts";
+import type { TrippedPhase } from "../texts/switching-texts.ts";
 import {
   chatterWords,
   isSingleTripOutside,
@@ -13,7 +14,6 @@ import {
   type SwitchingRecord,
   signedWithUncertainty,
 } from "../texts/switching-texts.ts";
-import type { TrippedPhase } from "./switching.tsx";
 
 type FiguresProps = {
   record: CalibrationRecord;

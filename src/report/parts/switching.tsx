@@ -1,16 +1,12 @@
 import type { FigureKey } from "../../record/figure-definitions.ts";
+import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type PhaseName, phaseTitles } from "../texts/page-texts.ts";
-import { type SwitchedPhaseRecord, type SwitchingRecord, sharesWords, voltageWords } from "../texts/switching-texts.ts";
+import { type SwitchingRecord, sharesWords, type TrippedPhase, voltageWords } from "../texts/switching-texts.ts";
 import { BudgetTable } from "./budget-table.tsx";
 import { Definitions } from "./definitions.tsx";
 import { SwitchedFigures } from "./switched-figures.tsx";
 import { TripsTable } from "./trips-table.tsx";
-
-export type TrippedPhase = { name: PhaseName; title: string; phase: SwitchedPhaseRecord };
-
-const phaseNames: readonly PhaseName[] = ["asFound", "asLeft"];
 
 /** Switched outputs: each with its figures against their limits, what an error is consistent with, and its wiring. */
 export function Switching({ record }: { record: CalibrationRecord }) {
@@ -29,7 +25,7 @@ export function Switching({ record }: { record: CalibrationRecord }) {
 
 /** What the figures are, as far as the outputs have them. */
 function keysOf(outputs: readonly SwitchingRecord[]): readonly FigureKey[] {
-  const phases = outputs.flatMap((output) => phaseNames.flatMap((name) => output.phases[name] ?? []));
+  const phases = outputs.flatMap((output) => phasesOf(output).map(({ phase }) => phase));
   const hasVoltage = outputs.some(({ wiring }) => wiring.onVoltage !== null || wiring.offVoltage !== null);
   return [
     ...(phases.length > 0 ? trippedKeys : []),
@@ -50,10 +46,7 @@ const trippedKeys = [
 type OutputProps = { record: CalibrationRecord; number: number; switching: SwitchingRecord };
 
 function OneOutput({ record, number, switching }: OutputProps) {
-  const tripped = phaseNames.flatMap((name): readonly TrippedPhase[] => {
-    const phase = switching.phases[name];
-    return phase === undefined ? [] : [{ name, title: phaseTitles[name], phase }];
-  });
+  const tripped = phasesOf(switching);
   const { output } = switching.output;
   const budgeted = tripped.filter(({ phase }) => phase.setPoint !== null);
   return (
@@ -107,9 +100,9 @@ function outputTitle({ instrument }: CalibrationRecord, { output }: SwitchingRec
 const contactWords = { NO: "NO (normally open)", NC: "NC (normally closed)" } as const;
 
 function untripped(record: CalibrationRecord, tripped: readonly TrippedPhase[]): readonly string[] {
-  return phaseNames
-    .filter((name) => record.phases[name] !== undefined && !tripped.some((one) => one.name === name))
-    .map((name) => phaseTitles[name]);
+  return phasesOf(record)
+    .filter(({ name }) => !tripped.some((one) => one.name === name))
+    .map(({ title }) => title);
 }
 
 function Wiring({ switching: { output, wiring } }: { switching: SwitchingRecord }) {

@@ -2,8 +2,7 @@ import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed } from "../../units/write-number.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import type { SwitchedPhaseRecord } from "../texts/switching-texts.ts";
-import type { TrippedPhase } from "./switching.tsx";
+import type { SwitchedPhaseRecord, TrippedPhase } from "../texts/switching-texts.ts";
 
 type TripsProps = { record: CalibrationRecord; number: number; output: string; tripped: readonly TrippedPhase[] };
 

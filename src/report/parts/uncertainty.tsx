@@ -1,9 +1,9 @@
 import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
+import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { riskWords, ruleWords, worstPointOf } from "../texts/decision-texts.ts";
-import { phasesOf } from "../texts/page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
 import { Definitions } from "./definitions.tsx";
 import { PointsTable } from "./points-table.tsx";

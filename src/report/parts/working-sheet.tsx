@@ -1,9 +1,9 @@
 import type { FigureKey } from "../../record/figure-definitions.ts";
-import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
+import { phasesOf } from "../../record/phases-of.ts";
+import type { CalibrationRecord, PhaseRecord, ReadingRecord, Shares } from "../../record/record-schema.ts";
 import type { SheetColumn } from "../sheet/sheet-column.ts";
 import { sheetColumns } from "../sheet/sheet-columns.ts";
 import type { NumberStyle } from "../style/number-style.ts";
-import { phasesOf } from "../texts/page-texts.ts";
 import { Definitions } from "./definitions.tsx";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */
@@ -23,12 +23,15 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
   );
 }
 
+/** Those of one stage alone. */
+const singleShares = ["sensor", "wiring", "inputCard", "scaling"] as const satisfies readonly (keyof Shares)[];
+
 /** What the columns of the sheets are, as far as they are there. */
 function keysOf(record: CalibrationRecord): readonly FigureKey[] {
   const readings = phasesOf(record).flatMap(({ phase }) => phase.readings);
   const shares = new Set(readings.flatMap((reading) => Object.keys(reading.shares ?? {})));
   const hasSeveral = readings.some((reading) => Object.keys(reading.shares ?? {}).length > 1);
-  const single = (["sensor", "wiring", "inputCard", "scaling"] as const).filter((name) => shares.has(name));
+  const single = singleShares.filter((name) => shares.has(name));
   return [
     "indicatedDistance",
     "error",

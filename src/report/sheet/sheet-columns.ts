@@ -1,4 +1,4 @@
-import { spanOf } from "../../charts/chart-words.ts";
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
@@ -68,7 +68,7 @@ function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): rea
 
 function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
   const { distanceUnit } = record.instrument;
-  const span = writePlain(spanOf(record));
+  const span = writePlain(spanOf(record.instrument));
   return [
     {
       key: "indicated",

@@ -1,4 +1,4 @@
-import { spanOf } from "../../charts/chart-words.ts";
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
 
@@ -11,7 +11,7 @@ export function indicatedFormula(record: CalibrationRecord, stage: PhaseRecord["
   const [lower, upper] = stageEnds(record, stage);
   const shifted = lower === 0 ? letter : `(${letter} ${lower < 0 ? "+" : "−"} ${writePlain(Math.abs(lower))})`;
   const start = rangeLower === 0 ? "" : `${writePlain(rangeLower)} + `;
-  return `${start}${shifted} × ${writePlain(spanOf(record))} ÷ ${bracketed(upper - lower)}`;
+  return `${start}${shifted} × ${writePlain(spanOf(record.instrument))} ÷ ${bracketed(upper - lower)}`;
 }
 
 /** The tolerance at a reading, upwards or downwards, in the letters of the sheet. */
@@ -38,7 +38,7 @@ function termFormula(
   letter: LetterOf,
 ): string {
   const { signalLower, signalUpper } = record.instrument;
-  const span = writePlain(spanOf(record));
+  const span = writePlain(spanOf(record.instrument));
   switch (basis) {
     case "percent of span":
       return `${amount} % × ${span}`;

@@ -1,4 +1,4 @@
-import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord, ReadingRecord, Shares } from "../../record/record-schema.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, signedText, type UnletteredColumn } from "./sheet-column.ts";
 import { indicatedFormula } from "./sheet-formulas.ts";
@@ -65,7 +65,7 @@ const shareTitles = {
   inputCard: "input card share",
   scaling: "scaling share",
   inputCardAndScaling: "card and scaling share",
-} as const;
+} as const satisfies Partial<Record<keyof Shares, string>>;
 
 /** The share that a quantity adds to the one before it; without counts, card and scaling cannot be told apart. */
 function shareName(quantity: LaterQuantity, before: string): keyof typeof shareTitles {

@@ -1,4 +1,7 @@
-import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
+import { isOutside } from "../../record/is-outside.ts";
+import { phasesOf } from "../../record/phases-of.ts";
+import { spanOf } from "../../record/range.ts";
+import type { CalibrationRecord, ReadingRecord } from "../../record/record-schema.ts";
 import { decimalsForSignificant } from "../../units/write-number.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
@@ -7,20 +10,18 @@ export type NumberStyle = { distance: number; percent: number; value: number };
 const digitsOfTolerance = 3;
 /** Enough for any two errors that the decision tells apart. */
 const mostExtraDecimals = 15;
-/** What storing a decimal number may change, as a part of the greatest distance: the same as in the decision. */
-const storedDigits = 1e-12;
 
 /**
  * The decimals of a page: the tightest tolerance shows three digits, a percentage is no finer than the distance beside
  * it, and no rounding moves a printed error across a printed limit.
  */
 export function numberStyleOf(record: CalibrationRecord): NumberStyle {
-  const span = spanOf(record);
-  const limits = phasesOf(record).flatMap(({ readings }) =>
+  const span = spanOf(record.instrument);
+  const limits = phasesOf(record).flatMap(({ phase: { readings } }) =>
     readings.flatMap(({ toleranceLow, toleranceHigh }) => [-toleranceLow, toleranceHigh]),
   );
   const tightest = Math.min(...limits.filter((limit) => limit > 0), span);
-  const typed = Math.max(...phasesOf(record).map(({ decimals }) => decimals.reference), 0);
+  const typed = Math.max(...phasesOf(record).map(({ phase }) => phase.decimals.reference), 0);
   const least = Math.max(typed, decimalsForSignificant(tightest, digitsOfTolerance));
   const distance = least + extraDecimals(record, least);
   return {
@@ -37,14 +38,6 @@ export function percentDecimals(distanceDecimals: number, span: number): number 
   return Math.max(0, Math.floor(-Math.log10(stepPercent) + 1e-9));
 }
 
-function spanOf({ instrument }: CalibrationRecord): number {
-  return instrument.rangeUpper - instrument.rangeLower;
-}
-
-function phasesOf({ phases }: CalibrationRecord): readonly PhaseRecord[] {
-  return [phases.asFound, phases.asLeft].filter((phase) => phase !== undefined);
-}
-
 function valueDecimals({ instrument }: CalibrationRecord, share: number): number {
   const { valueLower, valueUpper } = instrument;
   if (valueLower === undefined || valueUpper === undefined) return 0;
@@ -57,7 +50,7 @@ type ErrorAtLimit = { isOutside: boolean; printed: readonly { error: number; lim
 /** Decimals to add until every printed error stands on the same side of its printed limit as the number itself. */
 function extraDecimals(record: CalibrationRecord, least: number): number {
   const errors = errorsAtLimits(record);
-  const span = spanOf(record);
+  const span = spanOf(record.instrument);
   for (let extra = 0; extra < mostExtraDecimals; extra += 1) {
     const decimals = [least + extra, percentDecimals(least + extra, span)];
     if (errors.every((error) => readsRight(error, decimals))) return extra;
@@ -75,20 +68,19 @@ function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly num
 }
 
 function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
-  const { rangeLower, rangeUpper, toleranceBasis, secondTolerance } = record.instrument;
-  const slack = storedDigits * Math.max(Math.abs(rangeLower), Math.abs(rangeUpper));
+  const { toleranceBasis, secondTolerance } = record.instrument;
   const isStatedInPercent = toleranceBasis === "percent of span" && secondTolerance === undefined;
-  const percent = 100 / spanOf(record);
-  const pair = (signed: number, { toleranceLow, toleranceHigh }: ReadingRecord): ErrorAtLimit => {
+  const percent = 100 / spanOf(record.instrument);
+  const pair = (signed: number, reading: ReadingRecord): ErrorAtLimit => {
     const error = Math.abs(signed);
-    const limit = Math.abs(signed < 0 ? toleranceLow : toleranceHigh);
+    const limit = Math.abs(signed < 0 ? reading.toleranceLow : reading.toleranceHigh);
     const inPercent = { error: error * percent, limit: asTyped(limit * percent), isStated: true };
     return {
-      isOutside: error > limit + slack,
+      isOutside: isOutside(signed, reading, record.instrument),
       printed: [{ error, limit, isStated: false }, ...(isStatedInPercent ? [inPercent] : [])],
     };
   };
-  return phasesOf(record).flatMap(({ readings }) =>
+  return phasesOf(record).flatMap(({ phase: { readings } }) =>
     readings.flatMap((reading) =>
       [reading.errorDistance, reading.loopErrorDistance]
         .filter((error) => error !== undefined)

@@ -1,6 +1,7 @@
 import { isTyped } from "../../proof/record-changes.ts";
 import type { Amendment, Change } from "../../record/amendment-schema.ts";
 import { figureDefinitions } from "../../record/figure-definitions.ts";
+import { type PhaseName, phaseTitles } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeSignificant } from "../../units/write-number.ts";
 
@@ -10,7 +11,6 @@ export type ChangeRow = { place: string; what: string; before: string; after: st
 type Row = { line: number };
 
 const cellPlace = /^inputs\.rows\.(?<table>\w+)\[(?<index>\d+)\](?:\.cells\.(?<column>.*))?$/u;
-const phaseTitles = { asFound: "As found", asLeft: "As left" } as const;
 
 /** What was typed otherwise, cell by cell or row by row, at its line in the later table. */
 export function typedRows({ inputs }: CalibrationRecord, { changes }: Amendment): readonly ChangeRow[] {
@@ -79,7 +79,7 @@ function resultName(place: string): { what: string; rank: number } | undefined {
   const { phase, field = "" } = /^phases\.(?<phase>asFound|asLeft)\.(?<field>.*)$/u.exec(place)?.groups ?? {};
   const name = figureNames.get(field);
   if (phase === undefined || name === undefined) return undefined;
-  return { what: `${phaseTitles[phase as keyof typeof phaseTitles]}: ${name}`, rank: ranks.length };
+  return { what: `${phaseTitles[phase as PhaseName]}: ${name}`, rank: ranks.length };
 }
 
 const fewestDigits = 3;

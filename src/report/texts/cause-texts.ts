@@ -1,8 +1,9 @@
 import type { EvidenceRecord, PhaseCauses } from "../../record/causes-schema.ts";
+import type { PhaseName } from "../../record/phase-name.ts";
+import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
-import { type PhaseName, phasesOf } from "./page-texts.ts";
 import { firstReasons, recommendationNow } from "./recommendation-texts.ts";
 
 /** The causes of each phase that was looked at, in the order of the work. */

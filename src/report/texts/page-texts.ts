@@ -3,17 +3,6 @@ import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/rec
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 
-export type PhaseName = "asFound" | "asLeft";
-export const phaseTitles: Record<PhaseName, string> = { asFound: "As found", asLeft: "As left" };
-
-/** The phases that a record has, in the order of the work. */
-export function phasesOf(record: CalibrationRecord): readonly { name: PhaseName; title: string; phase: PhaseRecord }[] {
-  return (["asFound", "asLeft"] as const).flatMap((name) => {
-    const phase = record.phases[name];
-    return phase === undefined ? [] : [{ name, title: phaseTitles[name], phase }];
-  });
-}
-
 /** What a verdict means for the loop, in the words of the first page. */
 export const verdictWords: Record<Statement, { word: string; meaning: string }> = {
   pass: { word: "Pass", meaning: "in tolerance" },

@@ -1,3 +1,4 @@
+import { type PhaseName, phaseTitles } from "../../record/phase-name.ts";
 import type {
   PhaseRecommendationRecord,
   RecommendationRecord,
@@ -5,7 +6,6 @@ import type {
 } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type PhaseName, phaseTitles } from "./page-texts.ts";
 import { typedConstants } from "./reteach-texts.ts";
 
 /** A step in a few words: what it is called on the first page. */

@@ -1,3 +1,4 @@
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, Statement } from "../../record/record-schema.ts";
 import type { CorrectedCurve, NewConstants } from "../../record/reteach-schema.ts";
 import { decimalsForSignificant, writeFixed, writePlain } from "../../units/write-number.ts";
@@ -37,7 +38,7 @@ type Typed = { label: string; value: string };
 export function typedConstants(record: CalibrationRecord, constants: NewConstants): readonly Typed[] {
   const { instrument } = record;
   const { distanceUnit, rangeLower, rangeUpper, valueUnit = "" } = instrument;
-  const tightest = tightestTolerance(record) / (rangeUpper - rangeLower);
+  const tightest = tightestTolerance(record) / spanOf(record.instrument);
   const typed = (value: number, span: number) =>
     writeFixed(value, decimalsForSignificant(Math.abs(span) * tightest, 3));
   const valueSpan = (instrument.valueUpper ?? 1) - (instrument.valueLower ?? 0);

@@ -1,10 +1,13 @@
+import type { PhaseName } from "../../record/phase-name.ts";
+import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
-import type { PhaseName } from "./page-texts.ts";
 
 export type SwitchingRecord = NonNullable<CalibrationRecord["switching"]>[number];
 export type SwitchedPhaseRecord = NonNullable<SwitchingRecord["phases"][PhaseName]>;
+/** One phase in which an output was tripped. */
+export type TrippedPhase = NamedPhase<SwitchedPhaseRecord>;
 
 /** A switched output that does not pass: in which phase (none for its wiring), what is said, and why. */
 export type FailedOutput = { phase?: PhaseName; output: string; statement: string; why: string };
@@ -15,17 +18,20 @@ export function failedOutputs(record: CalibrationRecord): readonly FailedOutput[
     const { output } = switching.output;
     const wiring = wiringFaults(switching);
     return [
-      ...(["asFound", "asLeft"] as const).flatMap((phase) => failedPhase(record, switching, phase)),
+      ...phasesOf(switching).flatMap((tripped) => failedPhase(record, switching, tripped)),
       ...(wiring.length === 0 ? [] : [{ output, statement: "fail", why: wiring.join("; ") }]),
     ];
   });
 }
 
-function failedPhase(record: CalibrationRecord, switching: SwitchingRecord, phase: PhaseName): readonly FailedOutput[] {
-  const found = switching.phases[phase];
-  if (found === undefined || found.statement === null || found.statement === "pass") return [];
-  const why = reasonsOf(record, switching, found).join("; ");
-  return [{ phase, output: switching.output.output, statement: found.statement, why }];
+function failedPhase(
+  record: CalibrationRecord,
+  switching: SwitchingRecord,
+  { name, phase }: TrippedPhase,
+): readonly FailedOutput[] {
+  if (phase.statement === null || phase.statement === "pass") return [];
+  const why = reasonsOf(record, switching, phase).join("; ");
+  return [{ phase: name, output: switching.output.output, statement: phase.statement, why }];
 }
 
 /** What of an output does not pass: set point, differential travel, repeat accuracy, chatter. */

@@ -1,5 +1,6 @@
 import { convert } from "../../units/convert.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
+import type { LoopItemKey, OwnItemKey } from "../loop-check/loop-items.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import type { Evidence } from "./finding.ts";
 
@@ -15,7 +16,7 @@ import type { Evidence } from "./finding.ts";
  */
 export function checkedNumber(
   { loopChecks }: Pick<CauseEvidence, "loopChecks">,
-  names: readonly string[],
+  names: readonly (LoopItemKey | OwnItemKey)[],
   unit: UnitSymbol,
 ): number | undefined {
   for (const name of names) {

@@ -1,10 +1,11 @@
-import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import { type StageEnds, type StageLine, stagesRead } from "../../analysis/stages/stage-lines.ts";
-import { type Axis, inUnitOf, type StagedReading, stagedReadings } from "../../analysis/stages/staged-readings.ts";
+import { inUnitOf, type StagedReading, stagedReadings } from "../../analysis/stages/staged-readings.ts";
 import type { Calibration, LoopCheck, Reading } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
+import type { Axis } from "../../model/loop-stages.ts";
+import { spanOf } from "../../model/range.ts";
 import type { SwitchedState } from "../switching/switched-state.ts";
 import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import {

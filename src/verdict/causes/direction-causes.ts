@@ -1,5 +1,5 @@
 import type { DirectionGap } from "../../analysis/figures/direction-gap.ts";
-import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import { spanOf } from "../../model/range.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { type CausePlace, causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
 import { placeOf } from "./line-words.ts";

@@ -1,10 +1,11 @@
 import { type Plateau, type PlateauPoint, plateausOf } from "../../analysis/figures/plateau.ts";
 import { faultSide } from "../../analysis/readings/fault-signal.ts";
 import { heldReadings } from "../../analysis/readings/held-readings.ts";
-import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { type StageEnds, stageErrorAt, stageLine } from "../../analysis/stages/stage-lines.ts";
-import { type Axis, inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
+import { inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
+import type { Axis } from "../../model/loop-stages.ts";
+import { spanOf } from "../../model/range.ts";
 import { median } from "../../numeric/median.ts";
 import { thresholds } from "./thresholds.ts";
 

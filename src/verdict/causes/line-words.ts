@@ -1,5 +1,6 @@
-import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
-import { type Axis, inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import type { Axis } from "../../model/loop-stages.ts";
+import { spanOf } from "../../model/range.ts";
 import { writeSigned } from "../../units/write-number.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import type { CausePlace, Evidence } from "./finding.ts";

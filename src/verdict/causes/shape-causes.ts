@@ -1,5 +1,5 @@
-import { spanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { spanOf } from "../../model/range.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Finding, rivalName } from "./finding.ts";
 import { placeOf } from "./line-words.ts";

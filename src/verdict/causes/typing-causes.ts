@@ -1,4 +1,5 @@
-import { axes, inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { axes } from "../../model/loop-stages.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { causeTitles, type Finding, rivalName } from "./finding.ts";
 import { placeNumber, unitOf } from "./line-words.ts";

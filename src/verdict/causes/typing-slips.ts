@@ -1,7 +1,9 @@
-import { indicatedDistance, spanOf } from "../../analysis/readings/ideal-characteristic.ts";
+import { indicatedDistance } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { type StageLine, stageErrorAt } from "../../analysis/stages/stage-lines.ts";
-import { type Axis, axes, axisCharacteristic, type StagedReading } from "../../analysis/stages/staged-readings.ts";
+import { axisCharacteristic, type StagedReading } from "../../analysis/stages/staged-readings.ts";
+import { type Axis, axes } from "../../model/loop-stages.ts";
+import { spanOf } from "../../model/range.ts";
 import { thresholds } from "./thresholds.ts";
 
 /** A number that fits its neighbours as soon as two digits change places or the decimal mark moves. */

@@ -1,7 +1,9 @@
 import { type Figure, notDetermined } from "../../analysis/figures/figure.ts";
 import type { AnalysedReading } from "../../analysis/readings/analyse-readings.ts";
+import { partOfTolerance } from "../../analysis/readings/place-in-range.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { type Statement, worstStatement } from "../../model/statement.ts";
+import { isInside } from "../../units/is-inside.ts";
 import { simpleAcceptance } from "./simple-acceptance.ts";
 
 /** What is decided of one reading: inside the tolerance or not, whatever the rule. */
@@ -59,7 +61,9 @@ export function decidePhase(
   const sensor = points?.sensor ?? decided.flatMap((reading) => reading.sensor ?? []);
   const controller = points?.controller ?? decided.flatMap((reading) => reading.controller ?? []);
   return {
-    readingVerdicts: decided.map((reading) => worstOf(reading.sensor, reading.controller)),
+    readingVerdicts: decided.map(({ sensor, controller }) =>
+      worstStatement([sensor, controller].filter((verdict) => verdict !== undefined)),
+    ),
     sensor: worstStatement([...sensor, ...faults]) ?? notDetermined("no usable reading"),
     controller: worstStatement(controller) ?? notDetermined("no controller value was read"),
     overall: worstStatement([...sensor, ...faults, ...controller]) ?? notDetermined("no usable reading"),
@@ -77,10 +81,6 @@ function decideReading(analysed: AnalysedReading, magnitude: number): DecidedRea
     ...(error && { sensor: simpleAcceptance(error.errorDistance, tolerance, magnitude) }),
     ...(loopError && { controller: simpleAcceptance(loopError.distance, tolerance, magnitude) }),
   };
-}
-
-function worstOf(left: ReadingVerdict | undefined, right: ReadingVerdict | undefined): ReadingVerdict | undefined {
-  return left === "fail" || right === "fail" ? "fail" : (left ?? right);
 }
 
 function worstReading(readings: readonly AnalysedReading[], magnitude: number): Figure<WorstReading> {
@@ -105,7 +105,7 @@ function candidatesOf(reading: AnalysedReading, magnitude: number): readonly Wor
     reading,
     errorDistance,
     errorPercentSpan,
-    partOfTolerance: partOfTolerance(errorDistance, tolerance, magnitude),
+    partOfTolerance: partIn(errorDistance, tolerance, magnitude),
   });
   return [
     ...(error ? [candidate("sensor", error.errorDistance, error.errorPercentSpan)] : []),
@@ -114,9 +114,8 @@ function candidatesOf(reading: AnalysedReading, magnitude: number): readonly Wor
 }
 
 /** A tolerance in percent of reading is zero at a reference of zero: no part of it can be given there. */
-function partOfTolerance(errorDistance: number, tolerance: ToleranceLimits, magnitude: number): number | null {
-  if (errorDistance === 0) return 0;
-  const limit = errorDistance > 0 ? tolerance.high : tolerance.low;
-  if (limit !== 0) return errorDistance / limit;
-  return simpleAcceptance(errorDistance, tolerance, magnitude) === "pass" ? 0 : null;
+function partIn(errorDistance: number, tolerance: ToleranceLimits, magnitude: number): number | null {
+  const part = partOfTolerance(errorDistance, tolerance.low, tolerance.high);
+  if (Number.isFinite(part)) return part;
+  return isInside(errorDistance, tolerance, magnitude) ? 0 : null;
 }

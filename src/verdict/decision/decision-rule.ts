@@ -1,7 +1,7 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Statement } from "../../model/statement.ts";
+import { isInside } from "../../units/is-inside.ts";
 import { managedGuardBand } from "./managed-guard-band.ts";
-import { simpleAcceptance } from "./simple-acceptance.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 // A decision rule says how the uncertainty of a measured error counts in a statement of conformity. The same error can
@@ -54,14 +54,14 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  */
 export function decidePoint(point: PointToDecide): PointDecision {
   requirePoint(point);
-  const { limits, rule } = point;
+  const { error, limits, rule, magnitude } = point;
   const guardBand = guardBandOf(point);
   if (leavesNoZone(guardBand, point)) {
-    const statement = isInside(point, movedOutwards(limits, guardBand)) ? "cannot be decided" : "fail";
+    const statement = isInside(error, movedOutwards(limits, guardBand), magnitude) ? "cannot be decided" : "fail";
     return { statement, acceptance: null, guardBand };
   }
   const acceptance = movedOutwards(limits, -guardBand);
-  if (isInside(point, acceptance)) return { statement: "pass", acceptance, guardBand };
+  if (isInside(error, acceptance, magnitude)) return { statement: "pass", acceptance, guardBand };
   return { statement: rule.name === "four words" ? otherWord(point, guardBand) : "fail", acceptance, guardBand };
 }
 
@@ -79,23 +79,16 @@ function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide): numb
 
 function leavesNoZone(guardBand: number, point: PointToDecide): boolean {
   const { low, high } = point.limits;
-  return (
-    guardBand > 0 && isInside({ error: (high - low) / 2, magnitude: point.magnitude }, { low: 0, high: guardBand })
-  );
+  return guardBand > 0 && isInside((high - low) / 2, { low: 0, high: guardBand }, point.magnitude);
 }
 
-function otherWord(point: PointToDecide, guardBand: number): Statement {
-  if (isInside(point, point.limits)) return "conditional pass";
-  return isInside(point, movedOutwards(point.limits, guardBand)) ? "conditional fail" : "fail";
+function otherWord({ error, limits, magnitude }: PointToDecide, guardBand: number): Statement {
+  if (isInside(error, limits, magnitude)) return "conditional pass";
+  return isInside(error, movedOutwards(limits, guardBand), magnitude) ? "conditional fail" : "fail";
 }
 
 function movedOutwards({ low, high }: ToleranceLimits, distance: number): ToleranceLimits {
   return { low: low - distance, high: high + distance };
-}
-
-// By simple acceptance, so that every limit has the same allowance for the rounding of binary numbers.
-function isInside({ error, magnitude }: Pick<PointToDecide, "error" | "magnitude">, limits: ToleranceLimits): boolean {
-  return simpleAcceptance(error, limits, magnitude) === "pass";
 }
 
 function requirePoint({ error, limits, expandedUncertainty, rule, magnitude }: PointToDecide): void {

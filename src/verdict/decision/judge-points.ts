@@ -1,10 +1,10 @@
 import type { CurvePoint, CurveReading } from "../../analysis/figures/error-curve.ts";
-import { greatestDistanceOf, spanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { type ToleranceLimits, toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
 import { type BudgetBasis, pointBudget } from "../../analysis/uncertainty/point-budget.ts";
 import type { Direction } from "../../model/calibration.ts";
+import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import { statementSeverity } from "../../model/statement.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "./decision-rule.ts";
 import { specificRisk } from "./specific-risk.ts";

@@ -1,6 +1,6 @@
 import { daysPerMonth } from "../../analysis/years/day-number.ts";
 import { isInTolerance, type Statement } from "../../model/statement.ts";
-import { isInside } from "../loop-check/limit-words.ts";
+import { isInside } from "../../units/is-inside.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 
 /** The interval that has just ended, and how the loop was found. */

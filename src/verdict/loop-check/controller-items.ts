@@ -6,7 +6,7 @@ const isCounted = ({ countsLower }: Instrument) => countsLower !== undefined;
 const isScaled = ({ valueLower }: Instrument) => valueLower !== undefined;
 
 /** Card, counts, scaling, alarms: what is checked in the controller. */
-export const controllerItems: readonly LoopItem[] = [
+export const controllerItems = [
   {
     number: 10,
     key: "card channel",
@@ -83,4 +83,4 @@ export const controllerItems: readonly LoopItem[] = [
     unit: "distance",
     eachOutput: true,
   },
-];
+] as const satisfies readonly LoopItem[];

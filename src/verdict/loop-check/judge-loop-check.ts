@@ -1,7 +1,8 @@
 import type { LoopCheck } from "../../model/calibration.ts";
 import { convert } from "../../units/convert.ts";
+import { isInside, type NumberLimits } from "../../units/is-inside.ts";
 import { unitOf, unitTable } from "../../units/unit-table.ts";
-import { isInside, type NumberLimits, outsideWords } from "./limit-words.ts";
+import { outsideWords } from "./limit-words.ts";
 import type { ApplicableItem } from "./loop-items.ts";
 import type { LoopLimit } from "./loop-limits.ts";
 

@@ -1,8 +1,7 @@
 import type { LoopCheck } from "../../model/calibration.ts";
 import { type JudgedLoopCheck, judgeLoopCheck } from "./judge-loop-check.ts";
-import { type ApplicableItem, applicableItems, foldedKey } from "./loop-items.ts";
+import { type ApplicableItem, type AppliedKey, applicableItems, foldedKey } from "./loop-items.ts";
 import { type LimitContext, type LoopLimit, loopLimits } from "./loop-limits.ts";
-import { restoredKey } from "./site-items.ts";
 
 /** A row of a loop check as judged, with the item of the list that it is; an item of the user's own has none. */
 export type LoopCheckFinding = JudgedLoopCheck & { check: LoopCheck; item: ApplicableItem | undefined };
@@ -31,7 +30,7 @@ export type LoopCheckFindings = {
 export function judgeLoopChecks(
   checks: readonly LoopCheck[],
   context: LimitContext,
-  further: ReadonlyMap<string, LoopLimit> = new Map(),
+  further: ReadonlyMap<AppliedKey, LoopLimit> = new Map(),
 ): LoopCheckFindings {
   const items = applicableItems(context.instrument, context.outputs);
   const limits = new Map([...loopLimits(context), ...further]);
@@ -53,7 +52,7 @@ function incompleteOf(
   { instrument, calibration }: LimitContext,
 ): readonly string[] {
   if (instrument.criticality !== "safety" && calibration.bypassPermit === undefined) return [];
-  const last = findings.findLast(({ item }) => item?.key === restoredKey);
+  const last = findings.findLast(({ item }) => item?.key === "restored");
   if (last?.result === "pass") return [];
   if (last === undefined || last.result === "not looked at") return ["nobody has answered that the loop was restored"];
   return [`the answer to whether the loop was restored is: ${last.result}`];

@@ -1,27 +1,8 @@
+import { isInside, type NumberLimits, storedDigits } from "../../units/is-inside.ts";
 import { decimalsForSignificant, writeFixed } from "../../units/write-number.ts";
-
-/** Limits of a number; a side that is not limited is null. */
-export type NumberLimits = { low: number | null; high: number | null };
-
-/** How a decimal number is stored must not decide: a part in 10¹² of the limit. */
-const storedDigits = 1e-12;
 
 const digitsShown = 5;
 const mostDigits = 15;
-
-/**
- * Whether a number keeps its limits; on a limit is inside.
- *
- * @param value in the unit of the limits
- * @param limits either side or both
- * @returns true for a number inside, and for one outside by less than a part in 10¹² of the limit
- * Source: own choice, as in `simple-acceptance.ts`.
- * @example isInside(12, { low: 12, high: 30 }) // true
- */
-export function isInside(value: number, { low, high }: NumberLimits): boolean {
-  const isHighEnough = low === null || value >= low - Math.abs(low) * storedDigits;
-  return isHighEnough && (high === null || value <= high + Math.abs(high) * storedDigits);
-}
 
 /**
  * Limits in words.

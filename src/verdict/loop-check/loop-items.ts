@@ -5,12 +5,27 @@ import { siteItems } from "./site-items.ts";
 import { wiringItems } from "./wiring-items.ts";
 
 /** Every item of a loop check, in the order of the work; the numbers of the list go from 1 to 27. */
-export const loopItems: readonly LoopItem[] = [...wiringItems, ...controllerItems, ...siteItems].toSorted(
-  (one, other) => one.number - other.number,
-);
+export const loopItems: readonly (LoopItem & { key: LoopItemKey })[] = [
+  ...wiringItems,
+  ...controllerItems,
+  ...siteItems,
+].toSorted((one, other) => one.number - other.number);
+
+type ListedItem = (typeof wiringItems | typeof controllerItems | typeof siteItems)[number];
+
+/** What the list calls its items: a key that is none of these does not compile. */
+export type LoopItemKey = ListedItem["key"];
+/** Those that stand once for each switched output. */
+type OutputItemKey = Extract<ListedItem, { eachOutput: true }>["key"];
+/** The key of an item as it applies to a tag: "trip point of Q1". */
+export type AppliedKey = Exclude<LoopItemKey, OutputItemKey> | `${OutputItemKey} of ${string}`;
+
+/** Items that the list has not, and that the causes know where a user writes them down. */
+export type OwnItemKey = "simulated 20 mA" | "supply voltage";
 
 /** An item as it applies to one tag: its own key, its unit, the output that it looks at. */
-export type ApplicableItem = Pick<LoopItem, "number" | "key" | "look" | "record" | "accepted" | "unit"> & {
+export type ApplicableItem = Pick<LoopItem, "number" | "look" | "record" | "accepted" | "unit"> & {
+  key: AppliedKey;
   output?: Output;
 };
 
@@ -30,9 +45,35 @@ export function applicableItems(instrument: Instrument, outputs: readonly Output
     .filter(({ appliesTo }) => appliesTo?.(instrument) ?? true)
     .flatMap(({ eachOutput, appliesTo, ...item }) => {
       const applied = { ...item, ...unitOf(item, instrument) };
-      if (!eachOutput) return [applied];
-      return outputs.map((output) => ({ ...applied, key: `${item.key} of ${output.output}`, output }));
+      if (!eachOutput) return [{ ...applied, key: item.key as AppliedKey }];
+      const key = item.key as OutputItemKey;
+      return outputs.map((output) => ({ ...applied, key: keyOfOutput(key, output.output), output }));
     });
+}
+
+/**
+ * The key of an item that stands once for each switched output.
+ *
+ * @param key of the list
+ * @param output name of the output
+ * @returns the key as it applies to that output
+ * Source: own choice.
+ * @example keyOfOutput("trip point", "Q1") // "trip point of Q1"
+ */
+export function keyOfOutput(key: OutputItemKey, output: string): AppliedKey {
+  return `${key} of ${output}`;
+}
+
+/**
+ * The item of the list that a row of a loop check answers.
+ *
+ * @param item key as it applies to a tag, or what a user calls an item of their own
+ * @returns key of the list; undefined for an item that the list has not
+ * Source: own choice.
+ * @example listedKey("trip point of Q1") // "trip point"
+ */
+export function listedKey(item: string): LoopItemKey | undefined {
+  return loopItems.find(({ key, eachOutput }) => (eachOutput ? item.startsWith(`${key} of `) : item === key))?.key;
 }
 
 function unitOf({ unit }: Pick<LoopItem, "unit">, { distanceUnit, signalUnit }: Instrument): { unit?: string } {

@@ -6,8 +6,10 @@ import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import { burdenLimit, loopBurden } from "../../analysis/stages/loop-burden.ts";
 import type { Calibration } from "../../model/calibration.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
 import { inputMatch } from "../switching/input-match.ts";
 import { inputLimitsVolts } from "../switching/input-voltage.ts";
+import { type AppliedKey, keyOfOutput } from "./loop-items.ts";
 
 /**
  * What an item of a loop check has to keep, as far as the workbook tells: limits of its number, the same quantity as
@@ -28,7 +30,7 @@ export type LimitContext = {
   outputs: readonly Output[];
 };
 
-type Limits = Readonly<Record<string, LoopLimit | undefined>>;
+type Limits = Readonly<Partial<Record<AppliedKey, LoopLimit | undefined>>>;
 
 /**
  * The limits of a loop check that follow from the rows of the instrument, its outputs and the calibration.
@@ -40,14 +42,15 @@ type Limits = Readonly<Record<string, LoopLimit | undefined>>;
  *   held to the whole tolerance of the loop is our own choice: the card has no tolerance of its own in the workbook.
  * @example loopLimits(context).get("blind zone") // { high: 300, computed: 250, basis: "range_lower, blind_zone" }
  */
-export function loopLimits(context: LimitContext): ReadonlyMap<string, LoopLimit> {
+export function loopLimits(context: LimitContext): ReadonlyMap<AppliedKey, LoopLimit> {
   const all: Limits = {
     ...wiringLimits(context.instrument),
     ...controllerLimits(context.instrument),
     ...siteLimits(context),
     ...Object.assign({}, ...context.outputs.map((output) => outputLimits(output))),
   };
-  return new Map(Object.entries(all).flatMap(([key, limit]) => (limit === undefined ? [] : [[key, limit] as const])));
+  const entries = Object.entries(all) as [AppliedKey, LoopLimit | undefined][];
+  return new Map(entries.flatMap(([key, limit]) => (limit === undefined ? [] : [[key, limit] as const])));
 }
 
 function wiringLimits(instrument: Instrument): Limits {
@@ -81,7 +84,7 @@ function controllerLimits(instrument: Instrument): Limits {
   const countsAt = (distance: number, counts: number | undefined): LoopLimit | undefined => {
     if (counts === undefined || countsLower === undefined || countsUpper === undefined) return undefined;
     const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, distance);
-    const slope = (countsUpper - countsLower) / (rangeUpper - rangeLower);
+    const slope = (countsUpper - countsLower) / spanOf(instrument);
     const ends = [counts + low * slope, counts + high * slope];
     return { low: Math.min(...ends), high: Math.max(...ends), basis: "counts_lower, counts_upper, tolerance" };
   };
@@ -127,7 +130,7 @@ function outputLimits(output: Output): Limits {
   const levels = inputType === undefined ? undefined : inputLimitsVolts[inputType];
   const basis = `input type ${inputType} (IEC 61131-2)`;
   return {
-    [`sink or source of ${name}`]: isDetermined(match)
+    [keyOfOutput("sink or source", name)]: isDetermined(match)
       ? {
           finding: {
             isPass: match.statement === "pass",
@@ -136,9 +139,9 @@ function outputLimits(output: Output): Limits {
           basis: "polarity, controller_input",
         }
       : undefined,
-    [`on-state voltage of ${name}`]: levels && { ...levels.on, computed: onVoltage, basis },
-    [`off-state voltage of ${name}`]: levels && { ...levels.off, computed: offVoltage, basis },
-    [`trip point of ${name}`]:
+    [keyOfOutput("on-state voltage", name)]: levels && { ...levels.on, computed: onVoltage, basis },
+    [keyOfOutput("off-state voltage", name)]: levels && { ...levels.off, computed: offVoltage, basis },
+    [keyOfOutput("trip point", name)]:
       setPointTolerance === undefined
         ? undefined
         : { low: setPoint - setPointTolerance, high: setPoint + setPointTolerance, basis: "set_point_tolerance" },

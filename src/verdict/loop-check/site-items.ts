@@ -3,11 +3,8 @@ import type { LoopItem } from "./loop-item.ts";
 
 const seesThroughAir = ({ principle }: Instrument) => principle !== "inductive" && principle !== "capacitive";
 
-/** The key of the item without which a loop that was bypassed is not handed back. */
-export const restoredKey = "restored";
-
 /** Target, beam, air, mounting, settings: what is checked where the sensor hangs; and that all of it was put back. */
-export const siteItems: readonly LoopItem[] = [
+export const siteItems = [
   {
     number: 17,
     key: "indicators",
@@ -95,9 +92,9 @@ export const siteItems: readonly LoopItem[] = [
   },
   {
     number: 27,
-    key: restoredKey,
+    key: "restored",
     look: "put wires back, take out forces, simulations, jumpers and the bypass; see a live reading; hand the loop over",
     record: "to whom, and when",
     accepted: "everything back, and somebody has taken the loop over",
   },
-];
+] as const satisfies readonly LoopItem[];

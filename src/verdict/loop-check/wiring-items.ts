@@ -1,7 +1,7 @@
 import type { LoopItem } from "./loop-item.ts";
 
 /** Supply, cores, shield, load and inputs: what is checked with a meter at the terminals. */
-export const wiringItems: readonly LoopItem[] = [
+export const wiringItems = [
   {
     number: 1,
     key: "identity",
@@ -100,4 +100,4 @@ export const wiringItems: readonly LoopItem[] = [
     unit: "mA",
     eachOutput: true,
   },
-];
+] as const satisfies readonly LoopItem[];

@@ -1,4 +1,4 @@
-import { isInside } from "../loop-check/limit-words.ts";
+import { isInside } from "../../units/is-inside.ts";
 
 /**
  * Whether a part of the tolerance reaches a threshold; on it is reached.

@@ -1,4 +1,4 @@
-import type { StageName } from "../../analysis/stages/stage-lines.ts";
+import type { StageName } from "../../model/loop-stages.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState } from "./phase-state.ts";

@@ -57,7 +57,7 @@ function acceptedWords(point: WorstPoint, { rule, unit }: PhaseState): string[] 
  */
 export function readingSteps({ failedChecks }: PhaseState, findings: PhaseState["findings"]): RecommendedStep[] {
   const again = findings.filter(isOfReadings);
-  const doubtful = failedChecks.filter(({ item, isContradiction }) => isContradiction || item === "identity");
+  const doubtful = failedChecks.filter(({ key, isContradiction }) => isContradiction || key === "identity");
   if (again.length === 0 && doubtful.length === 0) return [];
   const doings = [
     ...again.flatMap((finding) => remedyOf(finding).does ?? []),

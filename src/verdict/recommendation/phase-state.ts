@@ -1,8 +1,9 @@
 import type { Stage } from "../../analysis/readings/loop.ts";
-import type { StageName } from "../../analysis/stages/stage-lines.ts";
+import type { StageName } from "../../model/loop-stages.ts";
 import type { Statement } from "../../model/statement.ts";
 import type { Finding } from "../causes/finding.ts";
 import type { DecisionRule } from "../decision/decision-rule.ts";
+import type { LoopItemKey } from "../loop-check/loop-items.ts";
 import type { SwitchedState } from "../switching/switched-state.ts";
 import type { DriftFindings } from "./drift-history.ts";
 import type { RecommendationThresholds } from "./recommendation-thresholds.ts";
@@ -34,7 +35,14 @@ export type WorstPoint = {
 };
 
 /** An item of the loop check that does not pass, or says one thing and shows another. */
-export type FailedCheck = { item: string; number: number | null; says: string; isContradiction: boolean };
+export type FailedCheck = {
+  /** As it was written down, and as the list calls it; null for an item of the user's own. */
+  item: string;
+  key: LoopItemKey | null;
+  number: number | null;
+  says: string;
+  isContradiction: boolean;
+};
 
 /** What one phase of a record shows, as far as a recommendation rests on it; distances in one unit. */
 export type PhaseState = {

@@ -1,4 +1,4 @@
-import { restoredKey } from "../loop-check/site-items.ts";
+import type { LoopItemKey } from "../loop-check/loop-items.ts";
 import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { FailedCheck, PhaseState } from "./phase-state.ts";
@@ -76,12 +76,18 @@ function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseStat
 }
 
 /** Items that the readings, the trips or the rows speak of themselves; and the one that comes last. */
-const judgedElsewhere = ["identity", "scaling", "end to end", "trip point", restoredKey];
+const judgedElsewhere: readonly (LoopItemKey | null)[] = [
+  "identity",
+  "scaling",
+  "end to end",
+  "trip point",
+  "restored",
+];
 /** The items up to the value that the controller shows are of wiring; those after it of settings and site. */
 const wiringUpTo = 13;
 
-function checkRepair({ item, number, says, isContradiction }: FailedCheck): Repair[] {
-  if (isContradiction || judgedElsewhere.includes(item)) return [];
+function checkRepair({ item, key, number, says, isContradiction }: FailedCheck): Repair[] {
+  if (isContradiction || judgedElsewhere.includes(key)) return [];
   const isWiring = number === null || number <= wiringUpTo;
   const reason = `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.`;
   return [

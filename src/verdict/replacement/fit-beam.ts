@@ -1,7 +1,8 @@
 import { beamFootprint } from "../../analysis/air/beam-footprint.ts";
 import { isDetermined } from "../../analysis/figures/figure.ts";
 import type { Candidate } from "../../model/instrument.ts";
-import { isInside, numberWords, outsideWords } from "../loop-check/limit-words.ts";
+import { isInside } from "../../units/is-inside.ts";
+import { numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

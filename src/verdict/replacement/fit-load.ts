@@ -1,7 +1,8 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
 import { type BurdenLimit, burdenLimit, loopBurden } from "../../analysis/stages/loop-burden.ts";
 import type { Candidate, Instrument } from "../../model/instrument.ts";
-import { isInside, limitWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";
+import { isInside } from "../../units/is-inside.ts";
+import { limitWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

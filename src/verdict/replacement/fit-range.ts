@@ -1,6 +1,7 @@
 import type { Candidate, DistanceUnit } from "../../model/instrument.ts";
 import { convert } from "../../units/convert.ts";
-import { isInside, numberWords } from "../loop-check/limit-words.ts";
+import { isInside } from "../../units/is-inside.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

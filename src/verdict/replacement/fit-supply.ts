@@ -1,5 +1,6 @@
 import type { Candidate, Instrument } from "../../model/instrument.ts";
-import { isInside, limitWords, type NumberLimits, numberWords, outsideWords } from "../loop-check/limit-words.ts";
+import { isInside, type NumberLimits } from "../../units/is-inside.ts";
+import { limitWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 

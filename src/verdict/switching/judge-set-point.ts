@@ -1,6 +1,6 @@
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
+import { isInside } from "../../units/is-inside.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "../decision/decision-rule.ts";
-import { simpleAcceptance } from "../decision/simple-acceptance.ts";
 import { specificRisk } from "../decision/specific-risk.ts";
 import { testUncertaintyRatio } from "../decision/test-uncertainty-ratio.ts";
 
@@ -41,9 +41,7 @@ export function judgeSetPoint(set: SetPointToJudge): JudgedSetPoint {
   const magnitude = Math.max(tolerance, ...[setPoint, ...distances].map(Math.abs));
   const limits = { low: -tolerance, high: tolerance };
   const decision = decidePoint({ error, limits, expandedUncertainty: budget.expandedUncertainty, rule, magnitude });
-  const isOneOutside = distances.some(
-    (distance) => simpleAcceptance(distance - setPoint, limits, magnitude) === "fail",
-  );
+  const isOneOutside = distances.some((distance) => !isInside(distance - setPoint, limits, magnitude));
   const isFailed = rule.name === "simple acceptance" && isOneOutside;
   return {
     ...decision,

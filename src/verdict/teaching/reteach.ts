@@ -7,9 +7,9 @@ import {
   endsCorrection,
   type RangeEnds,
 } from "../../analysis/figures/two-constant-correction.ts";
-import { greatestDistanceOf } from "../../analysis/readings/ideal-characteristic.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Direction } from "../../model/calibration.ts";
+import { greatestDistanceOf } from "../../model/range.ts";
 import { type Statement, worstStatement } from "../../model/statement.ts";
 import { type DecisionRule, decidePoint } from "../decision/decision-rule.ts";
 

@@ -1,4 +1,5 @@
 import { type Phase, phases } from "../../model/calibration.ts";
+import { spanOf } from "../../model/range.ts";
 import { type TestPoint, testPointsOf, widePoints } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
@@ -17,12 +18,13 @@ export const points: Check = (context) => {
   for (const [name, drafts] of context.readingsByCalibration) {
     const tag = name === undefined ? undefined : context.calibrationByName.get(name)?.row.tag;
     const instrument = tag === undefined ? undefined : context.instrumentByTag.get(tag)?.row;
-    if (instrument?.rangeLower === undefined || instrument.rangeUpper === undefined) continue;
-    const span = instrument.rangeUpper - instrument.rangeLower;
+    const { rangeLower, rangeUpper } = instrument ?? {};
+    if (rangeLower === undefined || rangeUpper === undefined) continue;
+    const span = spanOf({ rangeLower, rangeUpper });
     if (!(span > 0)) continue;
     for (const phase of phases) {
       const used = drafts.filter((draft): draft is PlacedDraft => isUsed(draft, phase));
-      if (used.length > 0) checkPhase(used, { phase, span, unit: instrument.distanceUnit ?? "" }, context);
+      if (used.length > 0) checkPhase(used, { phase, span, unit: instrument?.distanceUnit ?? "" }, context);
     }
   }
 };

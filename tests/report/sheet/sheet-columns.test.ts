@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
+import { phasesOf } from "../../../src/record/phases-of.ts";
 import type { ReadingRecord } from "../../../src/record/record-schema.ts";
 import type { SheetColumn } from "../../../src/report/sheet/sheet-column.ts";
 import { sheetColumns } from "../../../src/report/sheet/sheet-columns.ts";
 import { numberStyleOf } from "../../../src/report/style/number-style.ts";
-import { phasesOf } from "../../../src/report/texts/page-texts.ts";
 import { demoRecord, demoRecords } from "../demo-records.ts";
 import { printedNumber, workedFormula } from "../worked-formula.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { spanOf } from "../../../src/charts/chart-words.ts";
+import { spanOf } from "../../../src/record/range.ts";
 import type { CalibrationRecord } from "../../../src/record/record-schema.ts";
 import { indicatedFormula, limitFormula } from "../../../src/report/sheet/sheet-formulas.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
@@ -13,7 +13,7 @@ function record(change: Partial<Instrument>): CalibrationRecord {
 }
 
 test("the span is the range's upper end less its lower", () => {
-  expect(spanOf(record({}))).toBe(1800);
+  expect(spanOf(record({}).instrument)).toBe(1800);
 });
 
 /** The distance at the middle of the signal is the middle of the range, whichever way the signal runs. */

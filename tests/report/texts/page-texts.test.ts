@@ -1,12 +1,7 @@
 import { expect, test } from "vitest";
+import { phasesOf } from "../../../src/record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
-import {
-  outsideWords,
-  phasesOf,
-  toleranceWords,
-  verdictWords,
-  worstWords,
-} from "../../../src/report/texts/page-texts.ts";
+import { outsideWords, toleranceWords, verdictWords, worstWords } from "../../../src/report/texts/page-texts.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 
 type Instrument = CalibrationRecord["instrument"];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { greatestDistanceOf } from "../../../src/analysis/readings/ideal-characteristic.ts";
 import { pointError } from "../../../src/analysis/readings/point-errors.ts";
+import { greatestDistanceOf } from "../../../src/model/range.ts";
 import { simpleAcceptance } from "../../../src/verdict/decision/simple-acceptance.ts";
 
 test("an error of 9 within ±9 passes", () => {

@@ -44,7 +44,9 @@ test("items that apply and have no result are named; 'not applicable' is a resul
 });
 
 test("what the readings add decides too", () => {
-  const further = new Map([["end to end", { finding: { isPass: false, says: "as left: fail" }, basis: "readings" }]]);
+  const further = new Map([
+    ["end to end" as const, { finding: { isPass: false, says: "as left: fail" }, basis: "readings" }],
+  ]);
   const context = { instrument: { ...instrument, valueLower: 0, valueUpper: 1 }, calibration, outputs: [] };
   const { findings } = judgeLoopChecks([row("end to end", { result: "pass" })], context, further);
   expect(findings[0]).toMatchObject({ isContradiction: true, outside: ["as left: fail"] });

@@ -1,6 +1,14 @@
-import { expect, test } from "vitest";
+import { expect, expectTypeOf, test } from "vitest";
 import type { Instrument, Output } from "../../../src/model/instrument.ts";
-import { applicableItems, foldedKey, loopItems } from "../../../src/verdict/loop-check/loop-items.ts";
+import {
+  type AppliedKey,
+  applicableItems,
+  foldedKey,
+  keyOfOutput,
+  type LoopItemKey,
+  listedKey,
+  loopItems,
+} from "../../../src/verdict/loop-check/loop-items.ts";
 
 const voltageLoop: Instrument = Object.freeze({
   tag: "LT-1",
@@ -79,4 +87,20 @@ test("keys are typed by hand, and the examples of the docblocks", () => {
   expect(foldedKey("Supply at full-output")).toBe(foldedKey("supply at full output"));
   expect(foldedKey("supply")).not.toBe(foldedKey("supply at full output"));
   expect(applicableItems(voltageLoop, [])).toHaveLength(20);
+});
+
+test("an item of outputs has a key for each of them, which leads back to the list; one of the user's own does not", () => {
+  expect(keyOfOutput("trip point", "Q1")).toBe("trip point of Q1");
+  expect(listedKey("trip point of Q1")).toBe("trip point");
+  expect(listedKey("burden")).toBe("burden");
+  expect(listedKey("trip point")).toBeUndefined();
+  expect(listedKey("simulated 20 mA")).toBeUndefined();
+});
+
+test("a misspelt key of an item is no key to the compiler", () => {
+  expectTypeOf<"burden">().toExtend<LoopItemKey>();
+  expectTypeOf<"burdn">().not.toExtend<LoopItemKey>();
+  expectTypeOf<"trip point of Q1">().toExtend<AppliedKey>();
+  expectTypeOf<"trip point">().not.toExtend<AppliedKey>();
+  expectTypeOf<string>().not.toExtend<AppliedKey>();
 });

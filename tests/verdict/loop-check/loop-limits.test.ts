@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Calibration } from "../../../src/model/calibration.ts";
 import type { Instrument, Output } from "../../../src/model/instrument.ts";
+import type { AppliedKey } from "../../../src/verdict/loop-check/loop-items.ts";
 import { loopLimits } from "../../../src/verdict/loop-check/loop-limits.ts";
 
 const instrument: Instrument = Object.freeze({
@@ -16,7 +17,7 @@ const instrument: Instrument = Object.freeze({
 });
 const calibration: Calibration = Object.freeze({ calibration: "C-1", tag: "LT-1" });
 const limitOf = (
-  key: string,
+  key: AppliedKey,
   more: Partial<Instrument>,
   work: Partial<Calibration> = {},
   outputs: readonly Output[] = [],

@@ -24,7 +24,13 @@ test("a statement that was made asks for no standard", () => {
 
 test("slips, warm-up and contradictions are read again, in one step", () => {
   const failedChecks = [
-    { item: "burden", number: 6, says: "700 Ω where 500 Ω at most is allowed", isContradiction: true },
+    {
+      item: "burden",
+      key: "burden",
+      number: 6,
+      says: "700 Ω where 500 Ω at most is allowed",
+      isContradiction: true,
+    } as const,
   ];
   const [step, ...others] = readingSteps(stateOf({ failedChecks }), [finding(33, "readings"), finding(10, "sensor")]);
   expect(others).toEqual([]);

@@ -34,7 +34,9 @@ test("what is wrong around the sensor is put right before it is taught, and alon
 });
 
 test("a sensor is not replaced while something around it is still to be put right", () => {
-  const failedChecks = [{ item: "mounting", number: 22, says: "loose", isContradiction: false }];
+  const failedChecks = [
+    { item: "mounting", key: "mounting", number: 22, says: "loose", isContradiction: false } as const,
+  ];
   expect(stepsOf({ sensor: part("fail", 2, notCurable), failedChecks })).toEqual(["repair wiring or set-up: set-up"]);
 });
 
@@ -73,7 +75,7 @@ test("a switched output that fails is worked on though the analog value passes",
 });
 
 test("a failed loop check keeps a passing loop from being left", () => {
-  const failedChecks = [{ item: "shield", number: 5, says: "", isContradiction: false }];
+  const failedChecks = [{ item: "shield", key: "shield", number: 5, says: "", isContradiction: false } as const];
   expect(stepsOf({ ...passing, failedChecks })).toEqual(["repair wiring or set-up: wiring"]);
 });
 

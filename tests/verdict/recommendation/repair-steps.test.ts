@@ -1,9 +1,11 @@
 import { expect, test } from "vitest";
+import { listedKey } from "../../../src/verdict/loop-check/loop-items.ts";
 import { repairSteps } from "../../../src/verdict/recommendation/repair-steps.ts";
 import { finding, stateOf } from "./sample-state.ts";
 
 const check = (item: string, number: number | null, isContradiction = false) => ({
   item,
+  key: listedKey(item) ?? null,
   number,
   says: "11 V",
   isContradiction,
@@ -31,7 +33,7 @@ test("a loop check that fails is a repair of its place; what readings judge bett
   expect(places(check("scaling", 12), check("end to end", 13), check("restored", 27), check("identity", 1))).toEqual(
     [],
   );
-  expect(places(check("trip point", 16))).toEqual([]);
+  expect(places(check("trip point of Q1", 16))).toEqual([]);
   expect(places(check("broken wire", 14))).toEqual(["set-up"]);
   expect(places(check("burden", 6, true))).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isSameRange, type OverRange } from "../../src/record/is-same-range.ts";
+import { isSameRange, type OverRange } from "../../src/record/range.ts";
 
 const range: OverRange = Object.freeze({ distanceUnit: "mm", rangeLower: 0, rangeUpper: 100 });
 

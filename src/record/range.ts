@@ -1,3 +1,5 @@
+export { greatestDistanceOf, spanOf } from "../model/range.ts";
+
 import type { RecordSummary } from "./record-summary-schema.ts";
 
 /** What a record says of the range that it was made over. */
