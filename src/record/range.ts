@@ -1,4 +1,4 @@
-export { greatestDistanceOf, spanOf } from "../model/range.ts";
+export { spanOf } from "../model/range.ts";
 
 import type { RecordSummary } from "./record-summary-schema.ts";
 

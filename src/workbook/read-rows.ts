@@ -1,7 +1,6 @@
 import type { Column } from "../model/column.ts";
 import { type AnyTableName, tableColumns } from "../model/tables.ts";
-import { catalogue, type ProblemCode } from "../problems/catalogue.ts";
-import type { Problem } from "../problems/problem.ts";
+import { catalogue } from "../problems/catalogue.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { hasHiddenCharacter, visibleText } from "../problems/visible-text.ts";
 import type { DecimalMark } from "../units/read-number.ts";
@@ -13,7 +12,7 @@ import { neededColumns } from "./check-header.ts";
 import type { RawRow, RawTable } from "./files/raw-table.ts";
 import { columnNamed, headerColumns, unitInHeader } from "./header-columns.ts";
 import { strayCells } from "./stray-cells.ts";
-import type { DraftRow } from "./table-row.ts";
+import type { DraftRow, Finding } from "./table-row.ts";
 
 /** Longer texts break the page into pieces that nobody reads. */
 const longText = 2000;
@@ -21,8 +20,6 @@ const longText = 2000;
 /** `unit` is the one that the header gives to the numbers of the column. */
 type PlacedColumn = { index: number; column: Column; unit: string | undefined };
 type RowValues = Record<string, CellValue>;
-export type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
-
 /** The row that names the units of a row, for the tables whose rows do not do so themselves. */
 export type FindUnitRow = (row: RowValues) => UnitRow | undefined;
 

@@ -2,7 +2,7 @@ import type { Column } from "../model/column.ts";
 import type { AnyTableName } from "../model/tables.ts";
 import { visibleText } from "../problems/visible-text.ts";
 import type { RawTable } from "./files/raw-table.ts";
-import type { Finding } from "./read-rows.ts";
+import type { Finding } from "./table-row.ts";
 
 /**
  * What shows that the cells of a row do not stand under their names: a text under no name, more cells than names, or

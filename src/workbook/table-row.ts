@@ -1,7 +1,11 @@
 import type { TableRow } from "../model/calibration-case.ts";
 import type { AnyTableName, RowOf, TableName } from "../model/tables.ts";
+import type { ProblemCode } from "../problems/catalogue.ts";
+import type { Problem } from "../problems/problem.ts";
 
 /** A row while it is read and checked: what could not be read is missing. */
 export type DraftRow<Table extends AnyTableName = AnyTableName> = TableRow<Partial<RowOf<Table>>>;
 
 export type DraftTables = { [Table in TableName]: readonly DraftRow<Table>[] };
+
+export type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
