@@ -19,7 +19,7 @@ import type { RecordSummary } from "../record/record-summary-schema.ts";
  * @param record with its phases, set-point table and history
  * @returns the part, where the as-found state is not in tolerance
  * Source: ISO/IEC 17025:2017, 7.10; ISO 9001:2015, 7.1.5.2; what counts as out of tolerance is our own choice.
- * @example assembleImpact(record).impact?.since // null, with the reason in notDetermined
+ * @example assembleImpact(record).impact?.since // null
  */
 export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecord, "impact"> {
   const { asFound } = record.phases;

@@ -17,7 +17,8 @@ import { stageFindings } from "./stage-findings.ts";
  * @param rows of the calibration
  * @returns the part, or nothing; numbers at full precision
  * Source: `judge-loop-checks.ts`, `loop-burden.ts`.
- * @example assembleLoopChecks(record, { ...rows, loopChecks: [] }) // {} for a loop that is neither
+ * @example assembleLoopChecks(switched, { ...rows, loopChecks: [] }) // {}, for a loop that is neither a safety
+ *   function nor bypassed
  */
 export function assembleLoopChecks(
   record: CalibrationRecord,

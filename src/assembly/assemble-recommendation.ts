@@ -14,7 +14,7 @@ import { driftOf } from "./years/drift-of.ts";
  * @param record with all its other parts
  * @returns the part; nothing where no phase was measured
  * Source: `recommend`.
- * @example assembleRecommendation(record).recommendation?.asFound?.action // "re-teach"
+ * @example assembleRecommendation(record).recommendation?.asFound?.action // "repair wiring or set-up"
  */
 export function assembleRecommendation(record: CalibrationRecord): Pick<CalibrationRecord, "recommendation"> {
   const asFound = phaseOf(record, "asFound");

@@ -7,7 +7,7 @@ import type { CalibrationRecord } from "../record/record-schema.ts";
  * @param record with its instrument and outputs
  * @returns the part; every loop has one
  * Source: `set-point-table.ts`.
- * @example assembleSetPoints(record).setPointTable.length // 7 for a 4–20 mA loop without outputs
+ * @example assembleSetPoints(record).setPointTable.length // 8, with an output
  */
 export function assembleSetPoints({ instrument, outputs }: CalibrationRecord): {
   setPointTable: NonNullable<CalibrationRecord["setPointTable"]>;

@@ -32,7 +32,7 @@ export const greatestDifferenceOfForms = 0.01;
  * @param record with its phases
  * @returns the part, where the sensor is ultrasonic
  * Source: O. Cramer, J. Acoust. Soc. Am. 93, 2510 (1993); time of flight; own choice of what is assumed.
- * @example assembleSound(record).sound?.air?.speed // 334.075531816092 at 4 °C, 50 %, 1013.25 hPa
+ * @example assembleSound(record).sound?.air?.speed // 344.7 at 21 °C, 55 %, 1015 hPa
  */
 export function assembleSound(record: CalibrationRecord): Pick<CalibrationRecord, "sound"> {
   const { instrument } = record;

@@ -43,7 +43,7 @@ type SetPoint = NonNullable<SwitchedPhaseRecord["setPoint"]>;
  * @param context row of the output, rule, budget rows, analog readings
  * @returns trips, figures in distance and in percent of the operating distance, statements
  * Source: the figures' own files. The statement is the worst of those that could be made; chatter fails (own choice).
- * @example assembleSwitchedPhase(trips, context).statement // "pass"
+ * @example assembleSwitchedPhase(rows.trips, switchContext).statement // "pass"
  */
 export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context: SwitchContext): SwitchedPhaseRecord {
   const { output, typed } = context;

@@ -21,7 +21,7 @@ import { driftOf } from "./years/drift-of.ts";
  * @param phase of that name
  * @returns state; loop checks count in the last phase, for no row says when it was looked at
  * Source: the parts' own files.
- * @example phaseStateOf(record, "asFound", phase).sensor?.worst // 1.9
+ * @example phaseStateOf(record, "asFound", record.phases.asFound).sensor?.worst // 1.903
  */
 export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): PhaseState {
   const { instrument, decisionRule, reteach, causes } = record;

@@ -13,7 +13,7 @@ import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
  * @param record with its phases
  * @returns a limit with a finding for "scaling" and for "end to end", as far as the readings hold counts and values
  * Source: `stage-shares.ts`; the greatest share of the tolerance at its reading decides.
- * @example stageFindings(record).get("end to end")?.finding // { isPass: true, says: "as left, …: pass" }
+ * @example [...stageFindings(record).keys()] // []
  */
 export function stageFindings({ phases, instrument }: CalibrationRecord): ReadonlyMap<AppliedKey, LoopLimit> {
   const phase = phases.asLeft ?? phases.asFound;

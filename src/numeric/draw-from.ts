@@ -48,7 +48,7 @@ export function drawFrom(shape: StandardShape, stream: RandomStream): number {
  * @returns array of `count` values, in the unit of `drawFrom`
  * Faults: `RangeError` as for `drawFrom`, or for a count that is not a whole number >= 0.
  * Source: as for `drawFrom`.
- * @example drawsFrom({ shape: "rectangular" }, { uniform: () => 0.75 }, 2) // 0.5, 0.5
+ * @example drawsFrom({ shape: "rectangular" }, { uniform: () => 0.75 }, 2) // [0.5, 0.5]
  */
 export function drawsFrom(shape: StandardShape, stream: RandomStream, count: number): Float64Array {
   if (!Number.isSafeInteger(count) || count < 0) throw new RangeError(`count ${count} is not a whole number >= 0`);

@@ -14,7 +14,7 @@ export type ValueInterval = { value: number; low: number; high: number };
  * @returns value of the line and both ends, unit of the ordinates; both ends are the value where all points lie on the line
  * Faults: `RangeError` where the fit has no degrees of freedom (two points), or for a confidence outside its range.
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.1.2: ŷ ± t(n − 2) · √(s² + s_line²).
- * @example predictionInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8]), 4) // 9.5, from 3.0460 to 15.9540
+ * @example predictionInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8]), 4) // value 9.5, low 3.0460, high 15.9540
  */
 export function predictionInterval(fit: LineFit, abscissa: number, confidence = 0.95): ValueInterval {
   const uncertainty = lineStandardUncertainty(fit, abscissa);
@@ -32,7 +32,7 @@ export function predictionInterval(fit: LineFit, abscissa: number, confidence = 
  * @returns slope and both ends, ordinate unit per abscissa unit
  * Faults: `RangeError` where the fit has no degrees of freedom (two points), or for a confidence outside its range.
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 4.4.3.1; Student's t with n − 2 degrees of freedom.
- * @example slopeInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8])) // 2.2, from 0.3745 to 4.0255
+ * @example slopeInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8])) // value 2.2, low 0.3745, high 4.0255
  */
 export function slopeInterval(fit: LineFit, confidence = 0.95): ValueInterval {
   if (fit.slopeStdError === null) throw new RangeError("two points give a slope no interval");

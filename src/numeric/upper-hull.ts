@@ -11,8 +11,8 @@ export type PlanePoint = { readonly abscissa: number; readonly ordinate: number 
  * Faults: none.
  * Source: A. M. Andrew, "Another efficient algorithm for convex hulls in two dimensions", Inf. Process. Lett. 9, 216
  * (1979).
- * @example upperHull([{ abscissa: 0, ordinate: 0 }, { abscissa: 1, ordinate: 2 }, { abscissa: 2, ordinate: 1 },
- * { abscissa: 3, ordinate: 0 }]) // the corners at abscissas 0, 1, 3
+ * @example upperHull([0, 2, 1, 0].map((ordinate, abscissa) => ({ abscissa, ordinate }))).map(({ abscissa }) =>
+ *   abscissa) // [0, 1, 3]
  */
 export function upperHull(points: readonly PlanePoint[]): readonly PlanePoint[] {
   const hull: PlanePoint[] = [];

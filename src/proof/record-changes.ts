@@ -23,8 +23,8 @@ const leftOut = new Set(["seal", "signOff", "revision", "overTheYears.records[].
  *   not depend on the order of keys
  * @throws TypeError for what JSON cannot hold
  * Source: own choice; what must be told is ISO/IEC 17025:2017, 7.5.2 and 7.8.8.
- * @example recordChanges(record, { ...record, nextDue: "2027-03-04" })
- *   // [{ place: "nextDue", before: null, after: '"2027-03-04"' }]
+ * @example recordChanges(record, { ...record, nextDue: "2027-03-04" }) // [{ place: "nextDue", before: '"2026-09-17"',
+ *   after: '"2027-03-04"' }]
  */
 export function recordChanges(before: CalibrationRecord, after: CalibrationRecord): readonly Change[] {
   return [...cellChanges(before.inputs.rows, after.inputs.rows), ...fieldChanges(before, after)];

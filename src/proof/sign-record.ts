@@ -13,8 +13,8 @@ import { type SigningKey, signatureOf } from "./signing-key.ts";
  * @returns the record with the signature behind those that it had; its content and seal are as before
  * @throws TypeError for a record that JSON cannot hold
  * Source: RFC 7515, 5.1, 7.2.1 (general form) and appendix F (detached payload).
- * @example signRecord(record, key, { name: "Ada Specimen", role: "engineer", meaning: "authorised",
- *   signedAt: "2026-11-25T14:05:00+01:00" }).signOff.signatures.length // 1
+ * @example signRecord(sealed, key, { name: "Ada Specimen", role: "engineer", meaning: "authorised", signedAt:
+ *   "2026-11-25T14:05:00+01:00" }).signOff.signatures.length // 1
  */
 export function signRecord(
   record: SealedRecord,

@@ -27,7 +27,8 @@ export type GivenSignature = Pick<SignatureHeader, "name" | "role" | "meaning" |
  * @param given who signs, as the table of signers has it; `signedAt` is a date and time with its offset
  * @returns base64url of the header's JSON; the algorithm is called Ed25519
  * Source: RFC 7515, 4; RFC 9864, 2.2 (the name of the algorithm).
- * @example readSignatureHeader(signatureHeader(given)) // { given }
+ * @example readSignatureHeader(signatureHeader({ keyId: key.keyId, name: "Ada", role: "engineer", meaning: "performed",
+ *   signedAt: "2026-11-25T14:05:00Z" })).given.name // "Ada"
  */
 export function signatureHeader({ keyId, name, role, meaning, signedAt }: GivenSignature): string {
   const header: SignatureHeader = { alg: "Ed25519", kid: keyId, typ: signatureType, name, role, meaning, signedAt };

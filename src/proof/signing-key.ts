@@ -87,7 +87,7 @@ export function signatureOf({ privateKey }: SigningKey, bytes: Uint8Array): Uint
  * @param signature 64 bytes
  * @returns false also where the public key is none
  * Source: RFC 8032, 5.1.7.
- * @example isSignatureOf(key.publicKey, bytes, signatureOf(key, bytes)) // true
+ * @example isSignatureOf(key.publicKey, new Uint8Array(), signatureOf(key, new Uint8Array())) // true
  */
 export function isSignatureOf(publicKey: string, bytes: Uint8Array, signature: Uint8Array): boolean {
   if (!isPublicKey(publicKey)) return false;

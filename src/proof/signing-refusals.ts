@@ -42,8 +42,8 @@ export function signerOf(signers: readonly Signer[], keyId: string, signedAt: st
  * @param signer the row of the key
  * @returns empty where it may be signed so
  * Source: own choice; ISO/IEC 17025:2017, 7.8.1.1; 21 CFR 11.10 (f) and (g), for order and authority.
- * @example refusalsOf(record, [], { keyId, meaning: "authorised", signedAt: "2026-11-25T14:05:00+01:00" }, signer)[0]?.code
- *   // "signing/out-of-order"
+ * @example refusalsOf(record, [], { keyId: key.keyId, meaning: "authorised", signedAt: "2026-11-25T14:05:00+01:00" },
+ *   signer)[0]?.code // "signing/out-of-order"
  */
 export function refusalsOf(
   record: CalibrationRecord,

@@ -17,7 +17,8 @@ const unsealed: readonly unknown[] = ["seal", "signOff"];
  * @param file its name, for the doubts
  * @returns the record as it stands there, its keys in the order of the file, whatever its seal says; or why there is none
  * Source: own choice.
- * @example readSealedRecord("{}", "a.json") // { doubts: [{ about: "file", place: "a.json", says: "..." }] }
+ * @example readSealedRecord("{}", "a.json").doubts.map(({ about, place }) => `${about} of ${place}`) //
+ *   ["file of a.json"]
  */
 export function readSealedRecord(text: string, file: string): ReadRecord | { doubts: readonly Doubt[] } {
   const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });

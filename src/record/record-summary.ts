@@ -9,7 +9,7 @@ import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
  * @param record sealed
  * @returns figures at full precision; null where the record has none
  * Source: own choice of what to keep.
- * @example recordSummary(record).tag // "LT-310"
+ * @example recordSummary(sealed).tag // "LT-310"
  */
 export function recordSummary(record: SealedRecord): RecordSummary {
   const { tag, calibration, revision, ...rest } = unsealedSummary(record);

@@ -25,7 +25,7 @@ const fewestPoints = 4;
  * @returns the bow; undefined for fewer than four test points or where nothing was repeated
  * Source: pure error against lack of fit, NIST/SEMATECH e-Handbook 4.4.4.6; the greatest residual in place of the F test
  *   is own choice, because it can be read off the picture.
- * @example bowOf(readings).greatest // 0.5 in size for a bow of 1 % in the middle of five points
+ * @example bowOf(outAndBack([0, 25, 50, 75, 100], 2, ({ point }) => (point === 50 ? 1 : 0)))?.greatest // 0.8
  */
 export function bowOf(readings: readonly StageReading[]): Bow | undefined {
   const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);

@@ -27,7 +27,8 @@ const fewestPoints = 3;
  * @returns the gap; undefined for fewer than three test points that were read both ways, or where nothing tells the
  *   scatter (one cycle and one inner point)
  * Source: IEC 61298-2:2008 for the averages; which points count as turning points is own choice.
- * @example directionGap(readings).inner // -0.8
+ * @example directionGap(outAndBack([0, 50, 100], 2, ({ direction }) => (direction === "rising" ? 0 : 0.8)))?.inner //
+ *   -0.8
  */
 export function directionGap(readings: readonly StageReading[]): DirectionGap | undefined {
   const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);

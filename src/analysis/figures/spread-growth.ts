@@ -20,7 +20,7 @@ const fewestReadings = 9;
  * @returns scatter near and far, and how sure the growth is; undefined for fewer than nine repeated readings or where
  *   there is no scatter at all
  * Source: the size of the residuals on the abscissa, H. Glejser (1969), J. Am. Stat. Assoc. 64, 316.
- * @example spreadGrowth(readings).far // 1.32 for deviations of 1 at 100 % and 0.775 at 75 %
+ * @example spreadGrowth(outAndBack([0, 50, 100], 3, ({ point, cycle }) => point * (cycle - 2)))?.far // 100
  */
 export function spreadGrowth(readings: readonly StageReading[]): SpreadGrowth | undefined {
   const sized = deviationsFromRepeats(readings)

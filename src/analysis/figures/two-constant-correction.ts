@@ -53,8 +53,8 @@ export type TaughtPoint = { references: readonly number[]; indicated: readonly n
  * @param range its ends, in the same unit
  * @returns what the range ends are to stand for; or the reason why there is none
  * Source: ANSI/ISA-51.1-1979 (R1993), "linearity, terminal-based", for the line through two end points.
- * @example endsCorrection({ references: [0], indicated: [1] }, { references: [100], indicated: [103] },
- *   { rangeLower: 0, rangeUpper: 102 }) // { lower: -0.98…, upper: 99.02 }
+ * @example endsCorrection({ references: [0], indicated: [1] }, { references: [100], indicated: [103] }, { rangeLower:
+ *   0, rangeUpper: 102 }) // { lower: -0.9804, upper: 99.02 }
  */
 export function endsCorrection(first: TaughtPoint, last: TaughtPoint, range: RangeEnds): Figure<Correction> {
   const [from, to] = [mean(first.indicated), mean(last.indicated)];

@@ -19,9 +19,9 @@ export type LineError = { percentSpan: number; standardUncertainty: number | nul
  * @returns both errors in percent of span with their standard uncertainties (null for two readings), or the reason
  *   why there is no line
  * Source: JCGM 100:2008 (GUM), H.3, for the fit and its uncertainties; ANSI/ISA-51.1-1979 (R1993) for the words.
- * @example zeroAndSpanError([{ point: 0, reference: 0, error: 1, direction: "rising", cycle: 1 },
- *   { point: 100, reference: 100, error: 3, direction: "rising", cycle: 1 }], 0, 100)
- *   // zeroError: { percentSpan: 1, standardUncertainty: null }, spanError: { percentSpan: 2, standardUncertainty: null }
+ * @example zeroAndSpanError([{ point: 0, reference: 0, error: 1, direction: "rising", cycle: 1 }, { point: 100,
+ *   reference: 100, error: 3, direction: "rising", cycle: 1 }], 0, 100).spanError // { percentSpan: 2,
+ *   standardUncertainty: null }
  */
 export function zeroAndSpanError(
   readings: readonly CurveReading[],

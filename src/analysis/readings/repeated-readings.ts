@@ -23,7 +23,7 @@ export type Scatter = { standardDeviation: number; degreesOfFreedom: number };
  * @param readings of one stage
  * @returns groups in the order of their first reading
  * Source: own choice.
- * @example repeatedReadings(readings).map((group) => group.length) // [3, 3, 3, 3] for 3 cycles, 2 points, 2 directions
+ * @example repeatedReadings(outAndBack([0, 100], 3, () => 0)).map((group) => group.length) // [3, 3, 3, 3]
  */
 export function repeatedReadings(readings: readonly StageReading[]): readonly (readonly StageReading[])[] {
   const groups = new Map<string, StageReading[]>();
@@ -42,7 +42,7 @@ export function repeatedReadings(readings: readonly StageReading[]): readonly (r
  * @param readings of one stage
  * @returns pooled standard deviation in percent of span; undefined where nothing was repeated
  * Source: GUM (JCGM 100:2008) 4.2.4.
- * @example repeatScatter(oneCycle) // undefined
+ * @example repeatScatter(outAndBack([0, 50, 100], 1, () => 0)) // undefined
  */
 export function repeatScatter(readings: readonly StageReading[]): Scatter | undefined {
   const groups = repeatedReadings(readings).map((group) => group.map(({ error }) => error));
@@ -60,7 +60,8 @@ export type Deviation = { reading: StageReading; elapsed: number; error: number;
  * @param readings of one stage
  * @returns deviations of all readings that were repeated
  * Source: common practice ("within groups").
- * @example deviationsFromRepeats(readings).map(({ error }) => error) // [-0.5, 0.5]
+ * @example deviationsFromRepeats(outAndBack([0], 2, ({ cycle }) => cycle)).map(({ error }) => error) // [-0.5, 0.5,
+ *   -0.5, 0.5]
  */
 export function deviationsFromRepeats(readings: readonly StageReading[]): readonly Deviation[] {
   return repeatedReadings(readings)

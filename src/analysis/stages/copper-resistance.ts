@@ -68,7 +68,7 @@ export function copperResistance(core: Core, temperatureCelsius: number): Figure
  * @param wireGauge n, 1 to 40
  * @returns mm²
  * Source: ASTM B258.
- * @example gaugeSection(36) // 0.0127 (π/4 · 0.127²)
+ * @example gaugeSection(36) // 0.01267 = π/4 · 0.127²
  */
 export function gaugeSection(wireGauge: number): number {
   const diameterMillimetres = 0.127 * 92 ** ((36 - wireGauge) / 39);

@@ -21,7 +21,8 @@ export type BurdenLimit = { greatest: number; setBy: "supply" | "load_max" };
  *   cable_conductor (flexible where empty), cable_temperature (20 °C where empty)
  * @returns Ω; or which of them is not stated. No barrier stated counts as none, but not in a hazardous area
  * Source: `burden.ts` and `copper-resistance.ts`.
- * @example loopBurden({ …, cardResistance: 250, barrierResistance: 0, cableLength: 100, cableSection: 0.5 }).total // 257.8
+ * @example loopBurden({ cardResistance: 250, barrierResistance: 0, cableLength: 100, cableSection: 0.5 }).total //
+ *   257.8
  */
 export function loopBurden(instrument: Instrument): Figure<LoopBurden> {
   const { cardResistance: card, barrierResistance, hazardousArea, cableLength, cableTemperature = 20 } = instrument;
@@ -51,7 +52,8 @@ export function loopBurden(instrument: Instrument): Figure<LoopBurden> {
  * @param instrument its row: supply_voltage and supply_min where loop_powered is yes; load_max
  * @returns Ω and what sets it; or what is not stated
  * Source: `burden.ts`; the output's data for load_max.
- * @example burdenLimit({ …, loopPowered: true, supplyVoltage: 24, supplyMin: 12, loadMax: 600 }) // { greatest: 571.4, setBy: "supply" }
+ * @example burdenLimit({ loopPowered: true, supplyVoltage: 24, supplyMin: 12, loadMax: 600 }) // { greatest: 571.4,
+ *   setBy: "supply" }
  */
 export function burdenLimit(instrument: Instrument): Figure<BurdenLimit> {
   const { loopPowered, supplyVoltage, supplyMin, loadMax } = instrument;

@@ -38,7 +38,8 @@ const leastInputRange = 20;
  * @param readings of one phase
  * @returns stages from the sensor on; a quantity that fewer than three readings have is not there
  * Source: identity, as `stageShares`: the errors of the stages add up to the error of the loop.
- * @example stagesRead(staged).map(({ stage }) => stage) // ["sensor", "input card and scaling"] for signal and value
+ * @example stagesRead(stagedReadings(sheetOf(1, () => ({ signal: 12, value: 5 })), loop).readings).map(({ stage }) =>
+ *   stage) // ["sensor", "input card and scaling"]
  */
 export function stagesRead(readings: readonly StagedReading[]): readonly StageEnds[] {
   const read = axes.filter(
@@ -60,7 +61,8 @@ export function stagesRead(readings: readonly StagedReading[]): readonly StageEn
  * @param leastScatter >= 0, percent of span: what rounding hides
  * @returns the line; undefined for fewer than three readings or an input that covers less than 20 % of span
  * Source: GUM (JCGM 100:2008) H.3 for the fit; zero crossing x = −a/b with u(x) = u(line at x)/|b|, as `lineInverse`.
- * @example stageLine({ stage: "sensor", input: "reference", output: "signal" }, staged, loop, 0).gain // 1.05
+ * @example stageLine({ stage: "sensor", input: "reference", output: "signal" }, stagedReadings(sheetOf(1, (reference)
+ *   => ({ signal: 4 + 0.168 * reference })), loop).readings, loop, 0)?.gain // 1.05
  */
 export function stageLine(
   ends: StageEnds,

@@ -82,7 +82,7 @@ export function axisCharacteristic(loop: Loop, axis: Axis): Characteristic | und
  * @returns the quantity in its unit
  * @throws TypeError where the instrument does not describe the quantity
  * Source: `idealOutput`.
- * @example inUnitOf(loop, "signal", 50) // 12 for 4 to 20 mA
+ * @example inUnitOf(loop, "signal", 50) // 12
  */
 export function inUnitOf(loop: Loop, axis: Axis, percent: number): number {
   const characteristic = axisCharacteristic(loop, axis);

@@ -21,7 +21,7 @@ export type DriftInTime = {
  * @returns drift over the phase; undefined where nothing was repeated at another time
  * Source: least squares through the origin after the group means are taken off, JCGM 100:2008 H.3 for the uncertainty,
  *   degrees of freedom less one for each group.
- * @example driftInTime(readingsWhoseErrorGrows).total // 0.8
+ * @example driftInTime(outAndBack([0, 50, 100], 2, ({ elapsed }) => elapsed / 10))?.total // 1.1
  */
 export function driftInTime(readings: readonly StageReading[]): DriftInTime | undefined {
   const deviations = deviationsFromRepeats(readings);
@@ -50,7 +50,8 @@ export function driftInTime(readings: readonly StageReading[]): DriftInTime | un
  * @param drift of `driftInTime`
  * @returns the same readings with other errors
  * Source: own choice.
- * @example withoutDrift(readings, drift).length === readings.length // true
+ * @example withoutDrift(outAndBack([0, 100], 1, ({ elapsed }) => elapsed), { rate: 1 }).map(({ error }) => error) //
+ *   [1.5, 1.5, 1.5, 1.5]
  */
 export function withoutDrift(readings: readonly StageReading[], { rate }: DriftInTime): readonly StageReading[] {
   const times = readings.map(({ elapsed }) => elapsed);

@@ -31,8 +31,8 @@ const counts = ["no record", "one record", "two records"] as const;
  * @returns line, drift per year with its 95 % confidence interval (Student's t, n − 2); or why there is none
  * Source: ILAC-G24:2022 / OIML D 10, 6.3 (drift and dispersion); least squares JCGM 100:2008, H.3; that three and
  *   30 days are the fewest is own choice: two leave no scatter to judge by, days are no years.
- * @example driftLine([{ day: 0, error: 1 }, { day: 365.25, error: 3 }, { day: 730.5, error: 4 }, { day: 1095.75,
- *   error: 8 }]).perYear // 2.2, from 0.3745 to 4.0255
+ * @example driftLine([{ day: 0, error: 1 }, { day: 365.25, error: 3 }, { day: 730.5, error: 4 }, { day: 1095.75, error:
+ *   8 }]).perYear // value 2.2, low 0.3745, high 4.0255
  */
 export function driftLine(errors: readonly DatedError[]): Figure<DriftLine> {
   if (errors.length < fewestRecords) return notDetermined(`not enough: ${counts[errors.length]}`);
@@ -55,7 +55,8 @@ export function driftLine(errors: readonly DatedError[]): Figure<DriftLine> {
  * @param day as in `dayNumber`
  * @returns error and both ends of the band, distance
  * Source: `predictionInterval`.
- * @example predictedError(line, 1461) // for the line above: 9.5, from 3.0460 to 15.9540
+ * @example predictedError(driftLine([{ day: 0, error: 1 }, { day: 365.25, error: 3 }, { day: 730.5, error: 4 }, { day:
+ *   1095.75, error: 8 }]), 1461) // value 9.5, low 3.0460, high 15.9540
  */
 export function predictedError({ fit, firstDay }: DriftLine, day: number): ValueInterval {
   return predictionInterval(fit, (day - firstDay) / daysPerYear);

@@ -26,7 +26,8 @@ export const horizonYears = 20;
  * @param fromDay day of the last record, as in `dayNumber`
  * @returns the day and which limit; undefined where it does not come within 20 years
  * Source: own choice of the band's edge as the criterion; the band `predictionInterval`.
- * @example limitCrossing(lineOfOneMillimetreAYear, { low: -10, high: 10 }, 0) // { day: 3653, limit: "upper", … }
+ * @example limitCrossing(driftLine([0, 1, 2].map((year) => ({ day: 365.25 * year, error: year }))), { low: -10, high:
+ *   10 }, 0) // { day: 3653, limit: "upper", isAlready: false }
  */
 export function limitCrossing(line: DriftLine, { low, high }: ErrorLimits, fromDay: number): LimitCrossing | undefined {
   const limitAt = (day: number): LimitCrossing["limit"] | undefined => {

@@ -10,7 +10,7 @@ export type ObservedRate = { inTolerance: number; of: number; rate: number; low:
  * @param found for each calibration, whether it found its loop in tolerance
  * @returns count, rate 0 to 1 and the two-sided 95 % Clopper–Pearson interval; or why there is none
  * Source: ILAC-G24:2022 / OIML D 10, 6.6 for observed reliability; C. J. Clopper, E. S. Pearson, Biometrika 26 (1934) 404.
- * @example observedRate([true, true, true, false, true]) // 4 of 5, 0.8, from 0.2836 to 0.9949
+ * @example observedRate([true, true, true, false, true]) // inTolerance 4, of 5, rate 0.8, low 0.2836, high 0.9949
  */
 export function observedRate(found: readonly boolean[]): Figure<ObservedRate> {
   const of = found.length;

@@ -50,7 +50,8 @@ export function assemblePoints(
  * @param budget combined, distance
  * @returns its lines and sums at full precision; unlimited degrees of freedom are null
  * Source: own choice: JSON has no infinity.
- * @example budgetRecord(budget).effectiveDegreesOfFreedom // null, where every contribution has unlimited ones
+ * @example budgetRecord(combineBudget([contribution({ source: "standard", value: 0.2, unit: "mm", distribution:
+ *   "normal", divisor: 2 })])).effectiveDegreesOfFreedom // null: every contribution has unlimited ones
  */
 export function budgetRecord(budget: Budget) {
   return {

@@ -77,7 +77,8 @@ export function readingResolutions(
  * @param resolutions of `readingResolutions`
  * @returns step by column, in the column's unit; a count is whole, however it was typed
  * Source: own choice.
- * @example stepsOf({ ...resolutions, counts: { decimals: 2, step: 0.01 } }).counts // 1
+ * @example stepsOf({ reference: { decimals: 1, step: 0.1 }, signal: { decimals: 3, step: 0.001 }, counts: { decimals:
+ *   2, step: 0.01 }, value: { decimals: 1, step: 0.1 } }) // { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 }
  */
 export function stepsOf({ reference, signal, value }: ReadingResolutions) {
   return { reference: reference.step, signal: signal.step, counts: 1, value: value.step };

@@ -24,7 +24,8 @@ export type OverTheYearsOptions = {
  * @returns figures at full precision; undefined where no record has a day
  * Source: ILAC-G24:2022 / OIML D 10; that the test point whose forecast meets a limit first speaks for the loop is own
  *   choice.
- * @example overTheYears([record]).places[0].notDetermined.drift // "not enough: one record"
+ * @example overTheYears([recordSummary(sealed)])?.places[0].notDetermined.drift //
+ *   "not enough: one record since the last adjustment"
  */
 export function overTheYears(
   all: readonly YearRecord[],

@@ -30,7 +30,7 @@ type Place = {
  * @param records of one loop, at least one, oldest first
  * @returns places by distance, test points first; a drift that the records do not allow is null, with its reason
  * Source: `driftLine`, `limitCrossing`.
- * @example placesOf(records).map(({ kind }) => kind) // ["test point", "line at the lower end", "line at the upper end"]
+ * @example placesOf([{ ...recordSummary(sealed), day: 20000 }]).at(-1)?.kind // "line at the upper end"
  */
 export function placesOf(records: readonly DatedSummary[]): readonly PlaceFigures[] {
   const states = statesSinceAdjustment(records);
@@ -155,7 +155,8 @@ const fewestDaysDrawn = 30;
  * @param lastDay of the last record
  * @returns 41 days, evenly; distance
  * Source: `predictedError`; how far it is drawn is own choice: at least a third of the recorded time, at most 20 years.
- * @example bandOf(line, undefined, 19783)[0].on // the first day of the line
+ * @example bandOf(driftLine([{ day: 0, error: 1 }, { day: 365.25, error: 3 }, { day: 730.5, error: 4 }, { day: 1095.75,
+ *   error: 8 }]), undefined, 1096)[0]?.on // "1970-01-01"
  */
 export function bandOf(line: DriftLine, crossing: LimitCrossing | undefined, lastDay: number): OverTheYears["band"] {
   const recorded = Math.max(lastDay - line.firstDay, fewestDaysDrawn);

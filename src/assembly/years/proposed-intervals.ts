@@ -28,7 +28,8 @@ type Basis = { intervalMonths: number | undefined; settings: IntervalSettings };
  * @param basis interval as stated, settings
  * @returns proposals, or why there is none; nothing is applied
  * Source: ILAC-G24:2022 / OIML D 10, 6.2, 6.3 and 6.6.
- * @example proposedIntervals([record], undefined, basis).notDetermined.staircase // "not enough: one record"
+ * @example proposedIntervals([{ ...recordSummary(sealed), day: 20000 }], undefined, { intervalMonths: 12, settings:
+ *   usualIntervalSettings }).notDetermined.staircase // "not enough: one record"
  */
 export function proposedIntervals(
   records: readonly DatedSummary[],

@@ -49,8 +49,9 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  * upper, or a managed guard band without uncertainty.
  * Source: ILAC-G8:09/2019, 4.2 (binary statements, w = 0 or r·U; non-binary statements); JCGM 106:2012, 8.2 and 8.3.
  * Boundaries and the case without an acceptance zone: own choice, as above.
- * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, magnitude: 100,
- *   rule: { name: "four words", guardFactor: 1 } }) // pass, acceptance −1.5 to 1.5, guardBand 0.5
+ * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, magnitude: 100, rule: {
+ *   name: "four words", guardFactor: 1 } }) // { statement: "pass", acceptance: { low: -1.5, high: 1.5 }, guardBand:
+ *   0.5 }
  */
 export function decidePoint(point: PointToDecide): PointDecision {
   requirePoint(point);

@@ -24,8 +24,8 @@ export type LoopCheckFindings = {
  * @returns a finding for each row, the items without a result, and what keeps a loop that is a safety function or was
  *   bypassed from being complete: that its last row "restored" does not say pass
  * Source: own choice; that a bypass ends with the proof of its removal is common practice of functional safety.
- * @example judgeLoopChecks([], { instrument: { …, criticality: "safety" }, calibration, outputs: [] }).incomplete
- *   // ["nobody has answered that the loop was restored"]
+ * @example judgeLoopChecks([], { instrument: { ...needs.instrument, criticality: "safety" }, calibration:
+ *   needs.calibration, outputs: [] }).incomplete // ["nobody has answered that the loop was restored"]
  */
 export function judgeLoopChecks(
   checks: readonly LoopCheck[],

@@ -40,7 +40,8 @@ type Limits = Readonly<Partial<Record<AppliedKey, LoopLimit | undefined>>>;
  * Source: NAMUR NE 43 (fault thresholds of a 4–20 mA loop between failure and measurement: 3.6 to 3.8 and 20.5 to
  *   21 mA); IEC 61131-2 (input voltages); `burden.ts`, `beam-footprint.ts`, `tolerance.ts` for the rest. That counts are
  *   held to the whole tolerance of the loop is our own choice: the card has no tolerance of its own in the workbook.
- * @example loopLimits(context).get("blind zone") // { high: 300, computed: 250, basis: "range_lower, blind_zone" }
+ * @example loopLimits({ ...needs, instrument: { ...needs.instrument, blindZone: 250 } }).get("blind zone") // { high:
+ *   400, computed: 250, basis: "range_lower, blind_zone" }
  */
 export function loopLimits(context: LimitContext): ReadonlyMap<AppliedKey, LoopLimit> {
   const all: Limits = {

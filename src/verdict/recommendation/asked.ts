@@ -13,8 +13,8 @@ export type Asked = { sensor: boolean; controller: boolean; isPassing: boolean }
  * @returns the parts, and whether the phase passes all the same
  * Source: own choice: a conditional pass is accepted, a conditional fail counts as out of tolerance; `adjust_at` for the
  *   rest.
- * @example askedOf({ ...state, sensor: { statement: "pass", worst: 0.82, forecast: null }, thresholds: { ...,
- *   adjustAt: 80 } }) // { sensor: true, controller: false, isPassing: true }
+ * @example askedOf({ ...state, sensor: { statement: "pass", worst: 0.82, forecast: null }, thresholds: {
+ *   ...state.thresholds, adjustAt: 80 } }) // { sensor: true, controller: false, isPassing: false }
  */
 export function askedOf({
   statement,

@@ -28,7 +28,7 @@ export function controllerPart({ stageParts }: Pick<PhaseState, "stageParts">): 
  * @returns the step; nothing where the controller is right, or where its error is one of wiring or of another channel
  * Source: own choice; the shares of the stages are exact, so that an error of the scaling cannot be taken for one of the
  *   sensor.
- * @example controllerStep(state, findings, true)?.action // "re-scale"
+ * @example controllerStep({ ...state, stageParts: [{ stage: "scaling", part: 6.7 }] }, [], true)?.action // "re-scale"
  */
 export function controllerStep(
   state: PhaseState,

@@ -51,7 +51,8 @@ export type DriftFindings = {
  * @param isOfWholeLoop whether the errors are those of what the controller showed
  * @returns intervals, and what they say of teaching once more
  * Source: own choice; as-found minus as-left of the record before, as ILAC-G24:2022 takes drift.
- * @example driftHistory(undefined, current, 1000, false).earlier // null
+ * @example driftHistory(undefined, { calibration: "C-1", performedOn: null, asFound: [], asLeft: null, adjustment: null
+ *   }, 1000, false).earlier // null
  */
 export function driftHistory(
   earlier: readonly DriftState[] | undefined,

@@ -9,7 +9,7 @@ import { type RecommendedStep, stepOf } from "./step.ts";
  * @param state of a phase that passes and asks for nothing
  * @returns the step
  * Source: own choice; adjusting what passes spoils the history of its drift.
- * @example leaveStep(state).rule // "it passes, and its worst error is below 80 % of the tolerance"
+ * @example leaveStep(state).rule // "it passes, and nothing is adjusted that passes"
  */
 export function leaveStep(state: PhaseState): RecommendedStep {
   const { thresholds, statement, findings, switching } = state;

@@ -14,7 +14,8 @@ import { type RecommendedStep, stepOf } from "./step.ts";
  * @param state of the phase
  * @returns one step, or none where the statement was made
  * Source: ILAC-G8:09/2019 for the guard band; the usual ratio of tolerance to U is the record's own.
- * @example standardSteps(state)[0].does // "Measure with a standard that brings U to 0.5 mm or less."
+ * @example standardSteps({ ...state, statement: "cannot be decided" })[0].does //
+ *   "Measure with a standard that brings U to 2.5 mm or less."
  */
 export function standardSteps(state: PhaseState): RecommendedStep[] {
   const { statement, worstPoint } = state;

@@ -46,8 +46,8 @@ export function replaceForScatter(
  * @param state of the phase
  * @returns the step
  * Source: `reteach`: the best two constants are exact, so that no other two can do better.
- * @example replaceForResidual(forecast, state).reasons[0]
- *   // "No re-teach can cure it: even the best zero and span leave 0.0771 mm (120 % of the tolerance)."
+ * @example replaceForResidual(notCurable, state).reasons[0] //
+ *   "No re-teach can cure it: even the best zero and span leave 15 mm (150 % of the tolerance)."
  */
 export function replaceForResidual(forecast: KnownForecast, state: PhaseState): RecommendedStep {
   const loop = state.findings.find(({ title }) => title === hysteresisTitle);

@@ -17,7 +17,7 @@ export type KnownForecast = Forecast & { best: ForecastLeft };
  * @param state of the phase
  * @returns the step; its rule says where there is little in hand
  * Source: `reteach`; own choice of what is little, `usualThresholds`.
- * @example teachStep(forecast, state).does // "Teach both ends of the range anew, at 300 mm and 3000 mm."
+ * @example teachStep(curable, state).does // "Teach both ends of the range anew, at 200 mm and 1200 mm."
  */
 export function teachStep(forecast: KnownForecast, state: PhaseState): RecommendedStep {
   const { thresholds, scatter, findings } = state;
@@ -90,7 +90,7 @@ function beforeTeaching(findings: PhaseState["findings"], scatter: PhaseState["s
  * @param state of the phase
  * @returns the step
  * Source: own choice: what speaks of the standard is not held against the sensor.
- * @example betterStandard(forecast, state).of // "standard"
+ * @example betterStandard(curable, state).of // "standard"
  */
 export function betterStandard({ best }: KnownForecast, state: PhaseState): RecommendedStep {
   const { worstPoint, unit } = state;

@@ -41,7 +41,8 @@ function countOf({ cells }: CandidateFit, result: FitResult): number {
  * @param needs of the loop
  * @returns demand and the columns that would say it
  * Source: own choice: what is convenient to keep is asked for only where it is stated.
- * @example notCompared(needs).map(({ demand }) => demand) // ["connector", "pins"], where instruments leave them empty
+ * @example notCompared({ ...needs, instrument: { ...needs.instrument, connector: undefined } }).map(({ demand }) =>
+ *   demand) // ["connector"]
  */
 export function notCompared({
   instrument,

@@ -32,8 +32,9 @@ export type AccuracyFit = {
  * @returns one cell, and the figures behind it where they are known
  * Source: own choice of the rule: the sensor's error and the standard's have nothing to do with each other, so they add up
  *   as independent ones do (JCGM 100:2008, 5.1.2), though both are stated as limits of about 95 %.
- * @example fitAccuracy({ candidate: "A", accuracy: 8, accuracyBasis: "distance", distanceUnit: "mm" }, needs).figures
- *   // { reference: 0, accuracy: 8, tolerance: 10, ratio: 1.25, standardsUncertainty: 6, together: 10 }
+ * @example fitAccuracy({ candidate: "A", accuracy: 18, accuracyBasis: "distance", distanceUnit: "mm" }, { ...needs,
+ *   standardsUncertainty: 24 }).figures // { reference: 400, accuracy: 18, tolerance: 36, ratio: 2,
+ *   standardsUncertainty: 24, together: 30 }
  */
 export function fitAccuracy(
   candidate: Candidate,

@@ -27,8 +27,8 @@ export function fitConnection(
  * @param outputs of the tag
  * @returns a text such as "1 L+; 4 Q1"; empty where nothing is stated
  * Source: own choice.
- * @example pinsOfLoop({ …, pins: "1 L+; 2 signal" }, [{ tag: "LT-1", output: "Q1", setPoint: 1, pin: "4" }])
- *   // "1 L+; 2 signal; 4 Q1"
+ * @example pinsOfLoop({ pins: "1 L+; 2 signal" }, [{ tag: "LT-1", output: "Q1", setPoint: 1, pin: "4" }]) //
+ *   "1 L+; 2 signal; 4 Q1"
  */
 export function pinsOfLoop({ pins }: Pick<Instrument, "pins">, outputs: readonly Output[]): string {
   const known = pins === undefined ? undefined : pinRoles(pins);

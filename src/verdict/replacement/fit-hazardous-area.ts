@@ -9,7 +9,7 @@ import type { LoopNeeds } from "./loop-needs.ts";
  * @param needs of the loop
  * @returns one cell, or none
  * Source: own choice; the approval itself is for people licensed for it.
- * @example fitHazardousArea({ candidate: "A" }, needs)[0].result // "cannot be told", for a loop in a hazardous area
+ * @example fitHazardousArea({ candidate: "A" }, { instrument: { hazardousArea: true } })[0].result // "cannot be told"
  */
 export function fitHazardousArea(
   { hazardousArea }: Candidate,

@@ -14,7 +14,8 @@ const change = {
  * @param needs of the loop
  * @returns one cell; none where the loop does not state it
  * Source: common practice of the trade: two wires are fed by the loop, three or more apart.
- * @example fitWires({ candidate: "A", loopPowered: false }, needs)[0].result // "fits with a change", for a two-wire loop
+ * @example fitWires({ candidate: "A", loopPowered: false }, { instrument: { loopPowered: true } })[0].result //
+ *   "fits with a change"
  */
 export function fitWires(candidate: Candidate, { instrument }: Pick<LoopNeeds, "instrument">): readonly FitCell[] {
   if (instrument.loopPowered === undefined) return [];

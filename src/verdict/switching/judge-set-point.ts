@@ -33,7 +33,8 @@ export type JudgedSetPoint = PointDecision & {
  * @returns decision, limits of the error in distance, probability that the true error lies outside them, tolerance over U
  * Faults: as `decidePoint`.
  * Source: ILAC-G8:09/2019; JCGM 106:2012, 9.3.2; ISO/IEC 17025:2017, 7.8.6.
- * @example judgeSetPoint({ distances: [99, 102], error: 0.5, setPoint: 100, tolerance: 1, budget,
+ * @example judgeSetPoint({ distances: [99, 102], error: 0.5, setPoint: 100, tolerance: 1, budget:
+ *   combineBudget([contribution({ source: "standard", value: 0.2, unit: "mm", distribution: "normal", divisor: 2 })]),
  *   rule: { name: "simple acceptance", guardFactor: 0 } }).statement // "fail": 102 lies outside 99 to 101
  */
 export function judgeSetPoint(set: SetPointToJudge): JudgedSetPoint {

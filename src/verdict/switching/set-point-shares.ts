@@ -30,7 +30,8 @@ const leastShare = 0.25;
  * @returns both parts and what the error is consistent with; U of the teach is the root sum of squares of both U, which
  *   is too great rather than too small: what the reference standard adds to both cancels in their sum
  * Source: own choice.
- * @example setPointShares(-21, 1, { errorDistance: 20, expandedUncertainty: 2 }) // shift −20, teach −1: "shift"
+ * @example setPointShares(-21, 1, { errorDistance: 20, expandedUncertainty: 2 }) // shift -20, teach -1, consistentWith
+ *   "shift"
  */
 export function setPointShares(
   setPointError: number,

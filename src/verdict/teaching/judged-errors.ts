@@ -17,7 +17,8 @@ export type PointLimits = Pick<JudgedError, "point" | "tolerance" | "expandedUnc
  * @param rule decision rule
  * @returns the errors with their limits and uncertainties, by test point
  * Source: as `decidePhase`.
- * @example judgedErrors([reading(50, 50.4), reading(50, 50.6)], points, { name: "guard band", guardFactor: 1 }).length // 1
+ * @example judgedErrors([judgedError(50, 0.4), judgedError(50, 0.6)], [judgedError(50, 0)], { name: "guard band",
+ *   guardFactor: 1 }).length // 1
  */
 export function judgedErrors(
   readings: readonly ReadingError[],

@@ -89,7 +89,8 @@ export function reteach(errors: readonly JudgedError[], context: ReteachContext)
  * @param context decision rule, range
  * @returns what the range ends are to stand for; or why there is none
  * Source: `bestCorrection`.
- * @example correctionOf([], context) // { notDetermined: "fewer than two indicated distances" }
+ * @example correctionOf([], { rule: { name: "simple acceptance", guardFactor: 0 }, range: { rangeLower: 0, rangeUpper:
+ *   100 } }) // { notDetermined: "fewer than two indicated distances" }
  */
 export function correctionOf(errors: readonly JudgedError[], context: ReteachContext): Figure<Correction> {
   const withLimits = errors.map((error) => ({ ...error, limits: limitsOf(error, context) }));
@@ -105,7 +106,8 @@ export function correctionOf(errors: readonly JudgedError[], context: ReteachCon
  * @returns the error that lies farthest beyond its limit, or comes nearest to it
  * @throws RangeError where there is no error
  * Source: `decidePoint`.
- * @example errorLeft(errors, context, { lower: -2, upper: 98 }).statement // "pass"
+ * @example errorLeft([judgedError(0, 2), judgedError(100, 2)], { rule: { name: "simple acceptance", guardFactor: 0 },
+ *   range: { rangeLower: 0, rangeUpper: 100 } }, { lower: -2, upper: 98 }).statement // "pass"
  */
 export function errorLeft(
   errors: readonly JudgedError[],

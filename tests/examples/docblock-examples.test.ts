@@ -1,0 +1,70 @@
+import { fileURLToPath } from "node:url";
+import { expect, test } from "vitest";
+import { filesBelow, isCode } from "../architecture/source-files.ts";
+import { docblockExamples, type Example, shownFolders } from "./docblock-examples.ts";
+import * as inputs from "./example-inputs.ts";
+import { isShown, shownValue } from "./shown-value.ts";
+
+type Names = Readonly<Record<string, unknown>>;
+
+/** They are being rewritten with the table of causes; their evidence is an input of its own. */
+const isNotYetRun = ({ path }: Example) => /\/(?:verdict\/causes\/|assemble-causes)/u.test(path);
+
+const examples = docblockExamples(shownFolders.flatMap((folder) => filesBelow(`src/${folder}`)));
+const run = examples.filter((example) => !isNotYetRun(example) && !example.isInWords);
+
+const paths = shownFolders.flatMap((folder) => filesBelow(`src/${folder}`).filter(isCode)).map(({ path }) => path);
+const exportsByPath = new Map(
+  await Promise.all(
+    paths.map(async (path): Promise<[string, Names]> => {
+      return [path, await import(fileURLToPath(new URL(`../../${path}`, import.meta.url)))];
+    }),
+  ),
+);
+const everywhere: Names = Object.assign({}, ...exportsByPath.values(), inputs);
+
+/** A file's own names go before those of others. */
+function given({ path, expression }: Example): unknown {
+  const names: Names = { ...everywhere, ...exportsByPath.get(path) };
+  return new Function(...Object.keys(names), `"use strict"; return (${expression});`)(...Object.values(names));
+}
+
+/** Why an example is not what the program does; nothing where it is. */
+function exampleFault(example: Example): string | undefined {
+  const { expression, gives } = example;
+  const shown = shownValue(gives);
+  let value: unknown;
+  try {
+    value = given(example);
+  } catch (fault) {
+    return gives !== "" && String(fault).startsWith(gives) ? undefined : `${expression} throws ${fault}`;
+  }
+  if (shown === undefined) return `${expression} shows what is no value: ${gives}`;
+  return isShown(shown, value) ? undefined : `${expression} gives ${JSON.stringify(value)}, and shows ${gives}`;
+}
+
+test.each([...new Set(run.map(({ path }) => path))])("%s shows what it gives", (file) => {
+  const ofFile = run.filter(({ path }) => path === file);
+  expect(ofFile.flatMap((example) => exampleFault(example) ?? [])).toEqual([]);
+});
+
+test("nearly all examples are run, and none is kept in words that need not be", () => {
+  expect(run.length).toBeGreaterThan(320);
+  expect(examples.filter(({ isInWords }) => isInWords)).toEqual([]);
+});
+
+test("an example that shows another value, throws, or shows none is told", () => {
+  const text = [
+    "/**\n * @example mean([1, 2]) // 1.6\n */",
+    "/**\n * @example mean([]) // 0\n */",
+    "/** @example mean([1,\n *   2]) // the middle\n */",
+    "/** @example mean([]) // RangeError: the mean of no values */",
+  ].join("\n");
+  const planted = docblockExamples([{ path: "src/numeric/mean.ts", text }]);
+  expect(planted.map(exampleFault)).toEqual([
+    "mean([1, 2]) gives 1.5, and shows 1.6",
+    "mean([]) throws RangeError: the mean of no values is not defined",
+    "mean([1, 2]) shows what is no value: the middle",
+    undefined,
+  ]);
+});
