@@ -1,22 +1,39 @@
 import { canonicalText } from "../proof/canonical-text.ts";
-import { recordChanges } from "../proof/record-changes.ts";
+import { isTyped, recordChanges } from "../proof/record-changes.ts";
 import type { Doubt } from "../record/doubt.ts";
-import type { SealedRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { ReadRecord } from "../record/written-record.ts";
 
-/** Doubts whether a revision says rightly which record it replaces, and everything that differs from it. */
-export function checkAmendment(replaced: SealedRecord, record: SealedRecord, place: string): readonly Doubt[] {
+/** A record, and the JSON that it was written as. */
+type Revision = Pick<ReadRecord, "record" | "form"> & { written: object };
+
+/**
+ * Doubts whether a revision says rightly which record it replaces, and everything that differs from it.
+ *
+ * What was compared when the revision was made were two records of its form. Where the replaced one is of an earlier
+ * form, only what was typed is compared again: that no form changes, and how else the earlier one was read then, no
+ * later program knows.
+ */
+export function checkAmendment(
+  replaced: Revision,
+  { record, written, form }: Revision,
+  place: string,
+): readonly Doubt[] {
   const doubt = (says: string): Doubt => ({ about: "folder", place, says });
   const { amendment, revision } = record;
   if (amendment === undefined) return [doubt(`it is revision ${revision} and does not say what it amends`)];
   const { replaces, changes } = amendment;
-  if (replaces.revision !== revision - 1 || replaces.sha256 !== replaced.seal.sha256) {
+  if (replaces.revision !== revision - 1 || replaces.sha256 !== replaced.record.seal.sha256) {
     return [doubt(`it says that it replaces another record than the filed revision ${revision - 1}`)];
   }
-  const found = recordChanges(replaced, record);
-  if (!isCanonical(found) || !isCanonical(changes)) return [doubt("it holds what JSON cannot: half of a character")];
-  if (canonicalText(found) === canonicalText(changes)) return [];
+  const isSameForm = replaced.form === form;
+  const every = recordChanges(replaced.written as CalibrationRecord, written as CalibrationRecord);
+  const found = isSameForm ? every : every.filter(isTyped);
+  const listed = isSameForm ? changes : changes.filter(isTyped);
+  if (!isCanonical(found) || !isCanonical(listed)) return [doubt("it holds what JSON cannot: half of a character")];
+  if (canonicalText(found) === canonicalText(listed)) return [];
   return [
-    doubt(`its list of changes is not what differs from revision ${revision - 1}: ${differences(found, changes)}`),
+    doubt(`its list of changes is not what differs from revision ${revision - 1}: ${differences(found, listed)}`),
   ];
 }
 

@@ -2,6 +2,7 @@ import { canonicalText } from "../proof/canonical-text.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
+import type { ReadRecord } from "../record/written-record.ts";
 import { bytesOrWhy } from "./bytes-or-why.ts";
 import { checkAmendment } from "./check-amendment.ts";
 import { checkLedger } from "./check-ledger.ts";
@@ -91,7 +92,7 @@ async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise
   const index = await indexOf(folder, lines);
   for (const line of filed) {
     const found = await readFiledRecord(disk, path, line);
-    if ("record" in found) doubts.push(...(await checkRecord(folder, line, found.record, index)));
+    if ("record" in found) doubts.push(...(await checkRecord(folder, line, found, index)));
     else doubts.push(await whatHappened({ disk, path, filed, strange }, line, found.says));
   }
   const lost = new Set(filed.filter((line) => !files.includes(line.path)).map(({ fileSha256 }) => fileSha256));
@@ -145,10 +146,11 @@ async function indexOf({ disk, path }: Folder, [first]: readonly LedgerLine[]) {
 async function checkRecord(
   { disk, path, filed }: Folder,
   line: FiledLine,
-  record: SealedRecord,
+  found: ReadRecord,
   index: Awaited<ReturnType<typeof indexOf>>,
 ): Promise<readonly Doubt[]> {
   const doubt = (says: string): Doubt => ({ about: "folder", place: line.path, says });
+  const { record } = found;
   const doubts: Doubt[] = [];
   if (!isOf(line, record)) doubts.push(doubt(`line ${line.number} of the ledger says of it what its record does not`));
   const entry = index.get(line.number);
@@ -162,7 +164,7 @@ async function checkRecord(
   );
   if (before === undefined) return [...doubts, doubt(`revision ${line.revision - 1} was never filed`)];
   const replaced = await readFiledRecord(disk, path, before);
-  return "record" in replaced ? [...doubts, ...checkAmendment(replaced.record, record, line.path)] : doubts;
+  return "record" in replaced ? [...doubts, ...checkAmendment(replaced, found, line.path)] : doubts;
 }
 
 function isOf(line: FiledLine | DecidedLine, record: SealedRecord): boolean {

@@ -27,6 +27,7 @@ export function readSealedRecord(text: string, file: string): ReadRecord | { dou
   if (found === undefined) return doubt(notJson(text, embedded));
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
   if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
+  if (found.seal === undefined) return doubt("the record has no seal: nothing shows that it is as it was written");
   const record = inPresentForm(found, form);
   if (record === undefined) return doubt(`the record is of form ${form}; ${formsRead}${writerOf(found)}`);
   const checked = checkForm(record);

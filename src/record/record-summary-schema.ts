@@ -47,7 +47,10 @@ export const recordSummarySchema = z.strictObject({
   adjustment: z.enum(adjustments).nullable(),
   pointsOf: z
     .enum(["sensor", "controller"])
-    .describe("the whole loop up to the controller where its values were read in every phase, else the sensor"),
+    .nullable()
+    .describe(
+      "the whole loop up to the controller where its values were read in every phase, else the sensor; null where spanwright 0.1.0 did not say",
+    ),
   asFound: phaseSummarySchema.nullable(),
   asLeft: phaseSummarySchema.nullable(),
   nextDue: z.iso.date().nullable(),

@@ -1,5 +1,3 @@
-import type { CalibrationRecord } from "../record/record-schema.ts";
-
 const entities: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
 
 /** Text as HTML text; the page's own parts are escaped by the renderer, this serves what stands around them. */
@@ -14,7 +12,7 @@ export function styleString(text: string): string {
 }
 
 /** The record as JSON that cannot close the element that it stands in. */
-export function embeddedRecord(record: CalibrationRecord): string {
+export function embeddedRecord(record: object): string {
   return JSON.stringify(record)
     .replaceAll("<", "\\u003c")
     .replaceAll("\u2028", "\\u2028")

@@ -5,7 +5,9 @@ import { amended, samplePage } from "./sample-pages.ts";
 
 const replaced = samplePage().record;
 const { record } = amended(replaced, "put right");
-const told = (one: SealedRecord, other: SealedRecord) => checkAmendment(one, other, "x.html").map(({ says }) => says);
+const asRead = (one: SealedRecord, form: number) => ({ record: one, written: one, form });
+const told = (one: SealedRecord, other: SealedRecord, formOfOne = 2) =>
+  checkAmendment(asRead(one, formOfOne), asRead(other, 2), "x.html").map(({ says }) => says);
 
 test("a revision that says what it replaces and all that differs gives no doubt", () => {
   expect(told(replaced, record)).toEqual([]);
@@ -46,4 +48,11 @@ test("half of a character in what is said to have changed is told, and ends noth
   if (amendment === undefined) throw new TypeError("the second revision amends the first");
   const halved = { ...record, amendment: { ...amendment, changes: [{ place: "x", before: null, after: "\ud800" }] } };
   expect(told(replaced, halved)).toEqual(["it holds what JSON cannot: half of a character"]);
+});
+
+test("where the replaced record is of an earlier form, what was typed alone is compared", () => {
+  expect(told(replaced, { ...record, figureBasis: "another" }, 1)).toEqual([]);
+  const other = structuredClone(record);
+  Object.assign(other.inputs.rows.readings[0]?.cells ?? {}, { signal: "4.00" });
+  expect(told(replaced, other, 1)).toEqual([expect.stringContaining("inputs.rows.readings[0].cells.signal")]);
 });

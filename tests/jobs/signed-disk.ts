@@ -42,6 +42,7 @@ export async function sign(
     as,
     key: `${who}.pem`,
     now: "2026-11-25T16:01:00+01:00",
+    softwareVersion: "0.0.0",
     ask: async () => passphrase,
     // The rows of the invented record do not hold what was computed from; those of a workbook do: tests/cli.
     doubtsOf: () => [],

@@ -56,5 +56,6 @@ export function recordsOfOneLoop(all: readonly YearRecord[]): {
 function differenceOf(record: YearRecord, last: YearRecord): string | undefined {
   if (!isSameRange(record, last)) return "of another range or unit";
   if (record.pointsOf === last.pointsOf) return undefined;
+  if (record.pointsOf === null) return "it does not say which part of the loop its errors are of";
   return record.pointsOf === "sensor" ? "read at the sensor alone" : "read at the controller, the last one was not";
 }

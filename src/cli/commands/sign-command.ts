@@ -1,5 +1,7 @@
+import { version } from "../../../package.json";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
+import { counted } from "../counted.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { alignedTable } from "../print-table.ts";
 
@@ -13,13 +15,16 @@ export async function signCommand(records: readonly string[], options: SignOptio
   const { signed, problems } = await signRecords(nodeDisk, records, {
     ...options,
     now: console.now(),
+    softwareVersion: version,
     ask: console.askSecret,
   });
   complainOf(problems, console);
   if (signed.length > 0) console.print(alignedTable(signedRows(signed)));
   if (problems.hasStop) {
     console.complain(
-      signed.length === 0 ? "nothing was signed" : `${signed.length} records were signed; the others not`,
+      signed.length === 0
+        ? "nothing was signed"
+        : `${counted(signed.length, "record")} ${signed.length === 1 ? "was" : "were"} signed; the others not`,
     );
   }
   return problems.hasStop ? 2 : 0;

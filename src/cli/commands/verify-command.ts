@@ -39,9 +39,10 @@ export async function verifyCommand(
   return outcomes.includes("doubt") ? 1 : 0;
 }
 
-function linesOf({ path, outcome, what, doubts }: Verified): readonly string[] {
+function linesOf({ path, outcome, what, doubts, note }: Verified): readonly string[] {
   const first = `${outcome.padEnd("passed over".length)}  ${path}  ${what}`;
-  return [first, ...doubts.map(({ about, place, says }) => `  ${about}, ${place === path ? "" : `${place}: `}${says}`)];
+  const told = doubts.map(({ about, place, says }) => `  ${about}, ${place === path ? "" : `${place}: `}${says}`);
+  return [first, ...(note === undefined ? [] : [`  ${note}`]), ...told];
 }
 
 function countsOf(outcomes: readonly Verified["outcome"][]): string {

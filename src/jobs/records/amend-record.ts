@@ -1,8 +1,7 @@
 import { assembleRecord, type RecordContext } from "../../assembly/assemble-record.ts";
+import { filedLines, placeInFolder } from "../../filing/filed-lines.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
-import { ledgerName } from "../../filing/ledger.ts";
-import { type FiledLine, readLedgerLine } from "../../filing/ledger-line.ts";
-import { textOf } from "../../filing/text-of.ts";
+import type { FiledLine } from "../../filing/ledger-line.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { recordChanges, saysAnythingElse } from "../../proof/record-changes.ts";
@@ -73,7 +72,7 @@ async function readReplaced(
   }
   const { record, written } = found;
   if (checkSeal(written).length > 0) return void problems.add("filing/seal-broken", place);
-  const lines = await filedLines(disk, page);
+  const lines = await filedLines(disk, placeInFolder(page).folder);
   const { isIssued, missing } = signingState(record);
   if (!isIssued && !lines.some(({ fileSha256 }) => fileSha256 === fileDigest(bytes).sha256)) {
     const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };
@@ -82,16 +81,6 @@ async function readReplaced(
   const later = laterRevision(lines, record);
   if (later === undefined) return record;
   return void problems.add("filing/superseded", place, { values: { revision: record.revision, later } });
-}
-
-/** Lines of the ledger beside the folder in which the page lies, if there is one. */
-async function filedLines(disk: Pick<FilingDisk, "read">, page: string): Promise<readonly FiledLine[]> {
-  const folder = page.split(/[\\/]/u).slice(0, -2).join("/") || ".";
-  const texts = (await textOf(disk, `${folder}/${ledgerName}`)).split("\n");
-  return texts.flatMap((text) => {
-    const line = text === "" ? undefined : readLedgerLine(text);
-    return line?.action === "filed" ? [line] : [];
-  });
 }
 
 function laterRevision(lines: readonly FiledLine[], record: SealedRecord): number | undefined {

@@ -25,7 +25,7 @@ export async function recordPage(record: SealedRecord): Promise<string> {
 }
 
 /** The JSON of a record, for machines. */
-export function recordJson(record: SealedRecord): string {
+export function recordJson(record: object): string {
   return `${JSON.stringify(record, null, 2)}\n`;
 }
 

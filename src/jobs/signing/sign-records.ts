@@ -23,6 +23,8 @@ export type SignOptions = {
   signers?: string | undefined;
   /** Date and time with offset. */
   now: string;
+  /** Of the program that signs: it draws the page again, and draws those of its own version alone as they were. */
+  softwareVersion: string;
   ask: AskPassphrase;
   /** What else keeps a record from being whole; left out, its figures are made once more from its rows. */
   doubtsOf?: (record: SealedRecord) => readonly Doubt[];
@@ -114,13 +116,20 @@ async function doubtsBefore(
   disk: Pick<Disk, "read">,
   { record, written, path }: RecordFile,
   signers: readonly Signer[],
-  { doubtsOf = figureDoubts }: SignOptions,
+  { doubtsOf = figureDoubts, softwareVersion }: SignOptions,
 ): Promise<readonly Doubt[]> {
+  const { version } = record.software;
+  if (version !== softwareVersion) return [ofOtherVersion(version, softwareVersion)];
   const seal = checkSeal(written);
   if (seal.length > 0) return seal;
   const signatures = checkSignatures(record, signers, undefined, written);
   if (signatures.length > 0) return signatures;
   return [...(await otherFiles(disk, record, path.replace(ending, ""))), ...doubtsOf(record)];
+}
+
+function ofOtherVersion(version: string, softwareVersion: string): Doubt {
+  const says = `spanwright ${version} wrote it and this is ${softwareVersion}, which draws its page otherwise; make it anew from its tables, or sign it with spanwright ${version}`;
+  return { about: "page", place: "software.version", says };
 }
 
 /** What was signed has to be what was read on the page. */
@@ -129,7 +138,7 @@ async function otherFiles(disk: Pick<Disk, "read">, record: SealedRecord, place:
   for (const { path, text } of await recordFiles(record, place)) {
     const [file] = (await disk.read(path))?.files ?? [];
     if (file === undefined || new TextDecoder("utf-8", { ignoreBOM: true }).decode(file.bytes) === text) continue;
-    const says = `${path} is not what this record gives: it was changed, or written by another version than ${record.software.version}`;
+    const says = `${path} is not what this record gives: it was changed`;
     doubts.push({ about: "page", place: path, says });
   }
   return doubts;

@@ -5,11 +5,13 @@ import { checkLedgerHead, ledgerHead } from "../../filing/ledger-head.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { signingState } from "../../proof/signing-state.ts";
 import type { Doubt } from "../../record/doubt.ts";
+import { fileDigest } from "../../record/file-digest.ts";
 import { looksLikeRecord } from "../../record/looks-like-record.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { Disk } from "../disk.ts";
 import { findTargets, type Target } from "../records/find-targets.ts";
 import type { SignersTable } from "./find-signers.ts";
+import { ledgerReader } from "./ledger-reader.ts";
 import { type FindSigners, signersFor } from "./signers-for.ts";
 import { type RecordVerifier, recordVerifier } from "./verify-record.ts";
 
@@ -20,6 +22,8 @@ export type Verified = {
   /** What it is, in a few words. */
   what: string;
   doubts: readonly Doubt[];
+  /** What is to be known beside it, in one sentence: how far a record of another version could be verified. */
+  note?: string | undefined;
 };
 
 export type VerifyFilesOptions = {
@@ -45,6 +49,7 @@ type Work = {
   verify: RecordVerifier;
   findSigners: FindSigners;
   tables: Map<string, SignersTable>;
+  filedAs: ReturnType<typeof ledgerReader>;
   softwareVersion: string;
   now: string | undefined;
   notedHead: string | undefined;
@@ -69,7 +74,16 @@ export async function verifyFiles(
   }
   const tables = new Map<string, SignersTable>();
   if (problems.hasStop) return { problems, tables: [] };
-  const work = { disks, verify: recordVerifier(), findSigners, tables, softwareVersion, now, notedHead };
+  const work = {
+    disks,
+    verify: recordVerifier(),
+    findSigners,
+    tables,
+    filedAs: ledgerReader(disks.filing),
+    softwareVersion,
+    now,
+    notedHead,
+  };
   let isAllPassedOver = true;
   for (const [index, target] of targets.entries()) {
     const verified = await verifyTarget(target, work);
@@ -90,20 +104,41 @@ async function verifyTarget(target: Target, work: Work): Promise<Verified> {
     return { path, outcome: "passed over", what: "no record in it", doubts: [] };
   }
   if (text === undefined) return doubtful(path, "damaged", "its bytes are no UTF-8 text");
-  return verifyText(text, path, work);
+  return verifyText({ text, bytes: bytes.bytes }, path, work);
 }
 
-async function verifyText(text: string, path: string, work: Work): Promise<Verified> {
+type FileText = { text: string; bytes: Uint8Array };
+
+async function verifyText({ text, bytes }: FileText, path: string, work: Work): Promise<Verified> {
   const read = readSealedRecord(text, path);
   const isSigned = "record" in read && read.record.signOff.signatures.length > 0;
   const table = isSigned ? await work.findSigners(path) : undefined;
   if (table !== undefined) work.tables.set(table.path, table);
   const signers = table?.signers;
-  const doubts: Doubt[] = [];
   const { softwareVersion, now } = work;
-  for await (const doubt of work.verify(text, path, { softwareVersion, signers, now })) doubts.push(doubt);
+  const line = await work.filedAs(path);
+  const isFiled = line?.fileSha256 === fileDigest(bytes).sha256;
+  const options = { softwareVersion, signers, now, filedBy: isFiled ? line?.number : undefined };
+  const { doubts, note } = await everyDoubt(work.verify(text, path, options));
+  if (line !== undefined && !isFiled) doubts.push(notFiled(line.number));
   const what = "record" in read ? wordsOf(read.record) : "no record that can be read";
-  return { path, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts };
+  return { path, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts, note };
+}
+
+async function everyDoubt(
+  verifying: ReturnType<RecordVerifier>,
+): Promise<{ doubts: Doubt[]; note?: string | undefined }> {
+  const doubts: Doubt[] = [];
+  for (;;) {
+    const { done, value } = await verifying.next();
+    if (done) return { doubts, note: value };
+    doubts.push(value);
+  }
+}
+
+function notFiled(line: number): Doubt {
+  const says = `line ${line} of the ledger filed another file under this name, by its SHA-256`;
+  return { about: "ledger", place: ledgerName, says };
 }
 
 /** Its pages are verified as files of their own; here it is about the ledger, and that it and the files belong together. */

@@ -9,7 +9,9 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
 import { pageDifference } from "../../report/page-difference.ts";
 import { rebuildRecord } from "../records/rebuild-record.ts";
-import { recordJson, recordPage } from "../records/write-record.ts";
+import { recordPage } from "../records/write-record.ts";
+import { jsonDoubts } from "./json-doubts.ts";
+import { type SharedFigures, sharedFigures, verifyOtherVersion } from "./verify-other-version.ts";
 
 export type VerifyOptions = {
   /** Of the program that verifies. */
@@ -18,15 +20,19 @@ export type VerifyOptions = {
   signers: readonly Signer[] | undefined;
   /** Date and time with offset; nothing where no clock is asked. */
   now?: string | undefined;
+  /** Number of the ledger's line that filed these very bytes, where there is one. */
+  filedBy?: number | undefined;
 };
 
-/** Gives the doubts about the text of one file, one after the other as they are found. */
-export type RecordVerifier = (text: string, file: string, options: VerifyOptions) => AsyncGenerator<Doubt>;
-
-const longestLine = 100;
+/** Gives the doubts about the text of one file, one after the other as they are found; at last what else is to be said. */
+export type RecordVerifier = (
+  text: string,
+  file: string,
+  options: VerifyOptions,
+) => AsyncGenerator<Doubt, string | undefined>;
 
 /** What follows from a record alone; made once for its page and for the JSON beside it. */
-type Consequences = { json: string; figures: readonly Doubt[]; page?: Promise<string> };
+type Consequences = { json: string; figures?: readonly Doubt[]; page?: Promise<string>; shared?: SharedFigures };
 
 /** Every doubt about a record: the text of a page, or of its JSON alone. Nothing but the text is read. */
 export async function verifyRecord(text: string, file: string, options: VerifyOptions): Promise<readonly Doubt[]> {
@@ -36,24 +42,31 @@ export async function verifyRecord(text: string, file: string, options: VerifyOp
 }
 
 /**
- * Verifies one text after the other, each in the order file, seal, signatures, figures, page. Figures and page are made
- * once more from the record and compared with what stands there; what was made last is kept, because the text that is
- * verified next often holds the same record.
+ * Verifies one text after the other, each in the order file, seal, signatures, figures, page. A record of this version
+ * is made and drawn once more and compared with what stands there, byte for byte; one of another version as
+ * `verify-other-version.ts` says. What was made last is kept, because the text that is verified next often holds the
+ * same record.
  */
 export function recordVerifier(): RecordVerifier {
-  let last: Consequences | undefined;
+  let last: Consequences = { json: "" };
   return async function* doubtsOf(text, file, options) {
     const read = readSealedRecord(text, file);
-    if ("doubts" in read) return yield* read.doubts;
+    if ("doubts" in read) return void (yield* read.doubts);
     const { record, written } = read;
     yield* checkSeal(written);
     yield* signatureDoubts(read, options);
     const json = JSON.stringify(written);
-    if (last?.json !== json) last = { json, figures: figureDoubts(record) };
+    if (last.json !== json) last = { json };
+    if (record.software.version !== options.softwareVersion) {
+      last.shared ??= sharedFigures(record);
+      const { doubts, note } = verifyOtherVersion(text, read, last.shared, options);
+      yield* doubts;
+      return note;
+    }
+    last.figures ??= figureDoubts(record);
     yield* last.figures;
-    const texts = await textDoubts(text, record, last);
-    yield* texts;
-    if (last.figures.length + texts.length > 0) yield* versionDoubts(record, options);
+    yield* await textDoubts(text, record, last);
+    return undefined;
   };
 }
 
@@ -76,7 +89,7 @@ function signatureDoubts({ record, written }: ReadRecord, { signers, now }: Veri
 }
 
 async function textDoubts(text: string, record: SealedRecord, known: Consequences): Promise<readonly Doubt[]> {
-  if (text.trimStart().startsWith("{")) return jsonDoubts(text, recordJson(record));
+  if (text.trimStart().startsWith("{")) return jsonDoubts(text, record);
   try {
     known.page ??= recordPage(record);
     const difference = pageDifference(await known.page, text);
@@ -88,30 +101,8 @@ async function textDoubts(text: string, record: SealedRecord, known: Consequence
   }
 }
 
-function jsonDoubts(text: string, expected: string): readonly Doubt[] {
-  if (text === expected) return [];
-  const [wanted, given] = [expected.split("\n"), text.split("\n")];
-  const index = wanted.findIndex((line, number) => line !== given[number]);
-  const line = index === -1 ? wanted.length : index;
-  const [expects, has] = [wanted[line], given[line]].map(shortened);
-  const says = `the record is written as "${expects}", the file has "${has}"`;
-  return [{ about: "page", place: `line ${line + 1}`, says }];
-}
-
-function shortened(line: string | undefined): string {
-  const text = line?.trim() ?? "(end)";
-  return text.length > longestLine ? `${text.slice(0, longestLine)}…` : text;
-}
-
 /** Only a record that was tampered with, by somebody who sealed it anew, gets here. */
 function cannotBeMade(about: Doubt["about"], place: string, fault: unknown): Doubt {
   const why = fault instanceof Error ? fault.message : String(fault);
   return { about, place, says: `they cannot be made from this record: ${why}` };
-}
-
-/** Another version may compute or write otherwise: then that one has to be asked. */
-function versionDoubts({ software: { version } }: SealedRecord, options: VerifyOptions): readonly Doubt[] {
-  if (version === options.softwareVersion) return [];
-  const says = `spanwright ${version} wrote this record and this is ${options.softwareVersion}, which may compute or write otherwise: verify it with spanwright ${version}`;
-  return [{ about: "file", place: "software.version", says }];
 }

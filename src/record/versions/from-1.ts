@@ -1,4 +1,4 @@
-import type { JsonObject } from "./changed-at.ts";
+import { changedAt, type JsonObject } from "./changed-at.ts";
 
 /**
  * A record of form 1, as spanwright 0.1.0 and 0.2.0 wrote it, in form 2. A line a change; the record itself stays as it
@@ -10,5 +10,10 @@ import type { JsonObject } from "./changed-at.ts";
  * @example from1({ schema: "spanwright-record/1", revision: 1 }) // { schema: "spanwright-record/2", revision: 1 }
  */
 export function from1(written: JsonObject): JsonObject {
-  return { ...written, schema: "spanwright-record/2" };
+  const changes: readonly (readonly [path: string, change: (found: JsonObject) => JsonObject])[] = [
+    ["history[]", ({ serial = null, pointsOf = null, ...rest }) => ({ ...rest, serial, pointsOf })],
+    ["overTheYears.staircase", ({ isAgreed, ...rest }) => ({ isStated: isAgreed, ...rest })],
+  ];
+  const asForm2: JsonObject = { ...written, schema: "spanwright-record/2" };
+  return changes.reduce((record, [path, change]) => changedAt(record, path, change) as JsonObject, asForm2);
 }

@@ -1,12 +1,15 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { version } from "../../../package.json";
 import { verifyCommand } from "../../../src/cli/commands/verify-command.ts";
 import { reportedRecord } from "../../jobs/reported-records.ts";
+import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { temporaryFolder, written } from "../built-command.ts";
 import { recordingConsole } from "../recording-console.ts";
 
-const { page, json } = await reportedRecord();
+const { page, json } = await reportedRecord(smallestWorkbook, { softwareVersion: version });
+const { page: pageOfBefore } = await reportedRecord();
 const register = "<!doctype html><title>Register of calibrations</title>";
 
 async function run(paths: readonly string[], options = {}) {
@@ -49,6 +52,22 @@ describe("verify", () => {
       const { exitCode, printed, complained } = await run(paths, options);
       expect([exitCode, printed, complained.length]).toEqual([2, [], 1]);
     }
+  });
+
+  test("says in one more line how far a record of another version could be verified", async () => {
+    const folder = written(temporaryFolder(), { "a.html": pageOfBefore });
+    const { exitCode, printed } = await run([folder]);
+    expect(exitCode).toBe(0);
+    expect(printed[0]).toMatch(
+      /^ok {11}\S+a\.html {2}LT-1, C-1, revision 1, not signed\n {2}written by spanwright 0\.1\.0 /u,
+    );
+  });
+
+  test("says of other JSON what it is", async () => {
+    const folder = written(temporaryFolder(), { "a.json": "{}" });
+    const { exitCode, printed } = await run([join(folder, "a.json")]);
+    expect(exitCode).toBe(1);
+    expect(printed[0]).toMatch(/\n {2}file, this is JSON, but no record: it is an object without any field$/u);
   });
 
   test("a name with a line break in it is no line of its own", async () => {

@@ -216,9 +216,10 @@ describe("a folder of filed records", () => {
     const { lines, doubts } = await verified(folder, ["filed"], "signers.csv");
     expect(lines).toEqual([
       "doubt filed/ledger.jsonl: ledger of 1 line",
-      `ok ${path}: LT-1, C-1, revision 1, not signed`,
+      `doubt ${path}: LT-1, C-1, revision 1, not signed`,
     ]);
     expect(doubts[0]?.says).toContain("changed after it was filed");
+    expect(doubts[1]?.says).toBe("line 1 of the ledger filed another file under this name, by its SHA-256");
     expect(readFileSync(join(folder, path), "utf8")).toBe(page);
   });
 });

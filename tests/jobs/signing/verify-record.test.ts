@@ -57,14 +57,8 @@ describe("the file", () => {
     );
   });
 
-  test("of another version is verified all the same, and the version is told where there is a doubt", async () => {
-    const options = { softwareVersion: "9.0.0", signers: undefined };
-    expect(await verifyRecord(page, "a.html", options)).toEqual([]);
-    const doubts = await verifyRecord(page.replace("</h1>", "!</h1>"), "a.html", options);
-    expect(shortOf(doubts)).toEqual([expect.stringMatching(/^page: /u), "file: software.version"]);
-    expect(doubts[1]?.says).toBe(
-      "spanwright 0.1.0 wrote this record and this is 9.0.0, which may compute or write otherwise: verify it with spanwright 0.1.0",
-    );
+  test("of another version is verified as far as both versions go: see verify-other-version.test.ts", async () => {
+    expect(await verifyRecord(page, "a.html", { softwareVersion: "9.0.0", signers: undefined })).toEqual([]);
   });
 });
 

@@ -5,3 +5,18 @@ test("form 1 becomes form 2, and what was read is not touched", () => {
   const written = Object.freeze({ schema: "spanwright-record/1", revision: 1 });
   expect(from1(written)).toEqual({ schema: "spanwright-record/2", revision: 1 });
 });
+
+test("what 0.1.0 did not say of an earlier record is null", () => {
+  const history = [{ tag: "LT-1" }, { tag: "LT-1", serial: "7", pointsOf: "sensor" }];
+  expect(from1({ schema: "spanwright-record/1", history }).history).toEqual([
+    { tag: "LT-1", serial: null, pointsOf: null },
+    { tag: "LT-1", serial: "7", pointsOf: "sensor" },
+  ]);
+});
+
+test("isAgreed is called isStated", () => {
+  const of = (staircase: unknown) => from1({ schema: "spanwright-record/1", overTheYears: { staircase } }).overTheYears;
+  expect(of({ isAgreed: true, months: 12 })).toEqual({ staircase: { isStated: true, months: 12 } });
+  expect(of({ isStated: false, months: 12 })).toEqual({ staircase: { isStated: false, months: 12 } });
+  expect(of(null)).toEqual({ staircase: null });
+});

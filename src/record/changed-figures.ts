@@ -1,0 +1,77 @@
+import { type FigureKey, figureDefinitions } from "./figure-definitions.ts";
+
+/** Figures whose meaning or method is another from a version of the program on: one figure, or a whole part of a record. */
+export type ChangedFigure = { since: string; why: string } & ({ key: FigureKey } | { below: string });
+
+/**
+ * Every figure that a later version computes otherwise, with the version from which on: records written before it are
+ * not held against what today's program computes of their rows.
+ */
+export const changedFigures: readonly ChangedFigure[] = Object.freeze([
+  {
+    below: "overTheYears",
+    since: "0.2.0",
+    why: "a history ends at another serial number and another part of the loop",
+  },
+  { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
+]);
+
+const fieldsByKey = figureDefinitions.flatMap(({ key, fields }) => fields.map((field) => ({ key, field })));
+
+/**
+ * The figure that stands at a place of a record.
+ *
+ * @param path names from the top of the record, `[]` for any element of a list
+ * @returns key of the definition whose longest field ends the path; undefined where no figure stands there
+ * Source: own choice.
+ * @example figureAt("phases.asFound.points[].specificRisk") // "specificRisk"
+ */
+export function figureAt(path: string): FigureKey | undefined {
+  if (!keyByPath.has(path)) keyByPath.set(path, longestFitting(path));
+  return keyByPath.get(path);
+}
+
+/** Paths repeat from record to record. */
+const keyByPath = new Map<string, FigureKey | undefined>();
+
+function longestFitting(path: string): FigureKey | undefined {
+  const fitting = fieldsByKey.filter(({ field }) => path === field || path.endsWith(`.${field}`));
+  return fitting.toSorted((one, other) => partsOf(other.field) - partsOf(one.field))[0]?.key;
+}
+
+function partsOf(field: string): number {
+  return field.split(".").length;
+}
+
+/**
+ * Whether what stands at a place of a record means today what it meant when a version of the program wrote it.
+ *
+ * @param path names from the top of the record, `[]` for any element of a list
+ * @param version of the program that wrote it; a later one than today's is taken to mean the same
+ * @param changes what changed, by default all that did
+ * @returns false where its meaning or method changed since
+ * Source: own choice.
+ * @example isSameFigure("overTheYears.places[].drift.perYear", "0.1.0") // false
+ */
+export function isSameFigure(
+  path: string,
+  version: string,
+  changes: readonly ChangedFigure[] = changedFigures,
+): boolean {
+  return changes.every((change) => !isBefore(version, change.since) || !isAbout(change, path));
+}
+
+function isAbout(change: ChangedFigure, path: string): boolean {
+  if ("key" in change) return figureAt(path) === change.key;
+  const rest = path.startsWith(change.below) ? path.slice(change.below.length) : "x";
+  return rest === "" || rest.startsWith(".") || rest.startsWith("[");
+}
+
+function isBefore(version: string, since: string): boolean {
+  const [one, other] = [version, since].map((text) => text.split(".").map((part) => Number.parseInt(part, 10) || 0));
+  for (const [index, part] of (other ?? []).entries()) {
+    const mine = one?.[index] ?? 0;
+    if (mine !== part) return mine < part;
+  }
+  return false;
+}

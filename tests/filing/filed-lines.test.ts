@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { filedLines, placeInFolder } from "../../src/filing/filed-lines.ts";
+import { ledgerText } from "../../src/filing/ledger-line.ts";
+import { sampleLines } from "./sample-lines.ts";
+
+test.each([
+  ["filed/LT-1/a.html", "filed", "LT-1/a.html"],
+  ["/filed/LT-1/a.html", "/filed", "LT-1/a.html"],
+  ["LT-1/a.html", ".", "LT-1/a.html"],
+  ["/LT-1/a.html", "/", "LT-1/a.html"],
+  ["a.html", ".", "a.html"],
+  ["p\\filed\\LT-1\\a.html", "p/filed", "LT-1/a.html"],
+])("%s lies in %s as %s", (page, folder, path) => {
+  expect(placeInFolder(page)).toEqual({ folder, path });
+});
+
+test("lines that filed a page are read, whatever stands between them; without a ledger there are none", async () => {
+  const lines = sampleLines(3);
+  const text = [...lines.map(ledgerText), "no line", ""].join("\n");
+  const disk = (given: string | undefined) => ({
+    read: async (path: string) => (path === "f/ledger.jsonl" && given ? new TextEncoder().encode(given) : undefined),
+  });
+  expect(await filedLines(disk(text), "f")).toEqual(lines);
+  expect(await filedLines(disk(undefined), "f")).toEqual([]);
+});
