@@ -29,6 +29,8 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/report-filed.test.ts": 60,
   "computed/demo/history-truth.test.ts": 60,
   "computed/faults/confusion.test.ts": 60,
+  "computed/loops/judge.test.ts": 120,
+  "computed/loops/make-loop.test.ts": 60,
   "demo.test.ts": 120,
   "filing/ended-at-random.test.ts": 240,
   "filing/several-processes.test.ts": 120,
