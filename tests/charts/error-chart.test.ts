@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { readPath } from "../../src/charts/drawing/svg-path.ts";
 import { errorChart } from "../../src/charts/error-chart.ts";
 import { palette } from "../../src/charts/palette.ts";
 import { frozen } from "./frozen.ts";
@@ -79,20 +80,17 @@ test("the description gives the worst mean error with its uncertainty", async ()
 test("the axis holds every bar: U of 3 % of span is drawn to its ends", async () => {
   const record = sampleRecord({ standardPercent: 3, phases: ["asFound"] });
   const { svg } = await errorChart(record, "wide");
-  const height = (text: string) =>
-    Number(new RegExp(`translate\\([^,]*,([\\d.]+)\\)[^>]*>${text}</text>`, "u").exec(svg)?.[1]);
+  const height = (text: string) => Number(new RegExp(` y="([\\d.]+)"[^>]*>${text}</text>`, "u").exec(svg)?.[1]);
   // The labels of the axis give its scale, the vertical strokes in the colour of the phase give the bars.
   const perPercent = (height("\\+3") - height("−2")) / 5;
-  const strokes = [
-    ...svg.matchAll(/<line transform="translate\([-\d.]+,([-\d.]+)\)" x2="0" y2="([-\d.]+)" stroke="#b34a0c"/gu),
-  ];
-  const lengths = strokes.map(([, , y2]) => Number(y2) / perPercent);
+  const bars = /<path stroke="#b34a0c" stroke-width="1.5" opacity="0.75" d="([^"]*)"/u.exec(svg)?.[1] ?? "";
+  const strokes = readPath(bars).map(({ steps }) => steps.map(({ y }) => y));
+  const lengths = strokes.map(([from = 0, to = 0]) => (to - from) / perPercent);
   const expected = (record.phases.asFound?.points ?? []).map(({ expandedUncertainty }) => expandedUncertainty / 5);
   expect(lengths).toHaveLength(11);
-  // Pixels are written with three decimals and labels stand within half of one: 2 % of 6 % of span.
+  // Pixels are written with two decimals and labels stand within half of one: 2 % of 6 % of span.
   expect(Math.max(...lengths.map((length, index) => Math.abs(length - (expected[index] ?? 0))))).toBeLessThan(0.12);
-  const tops = strokes.flatMap(([, y, y2]) => [Number(y), Number(y) + Number(y2)]);
-  expect(Math.min(...tops)).toBeGreaterThan(0);
+  expect(Math.min(...strokes.flat())).toBeGreaterThan(0);
 });
 
 test("the right axis is the left one in distance", async () => {
@@ -101,7 +99,7 @@ test("the right axis is the left one in distance", async () => {
   expect(texts).toEqual(expect.arrayContaining(["error, % of span", "error, mm", "reference distance, mm"]));
   // Span 1000 mm: 0.2 % of span is 2 mm, and both labels stand at one height.
   const heightOf = (text: string) =>
-    new RegExp(`translate\\([^,]*,([\\d.]+)\\)[^>]*>${text.replace("+", "\\+")}</text>`, "u").exec(svg)?.[1];
+    new RegExp(` y="([\\d.]+)"[^>]*>${text.replace("+", "\\+")}</text>`, "u").exec(svg)?.[1];
   expect(heightOf("+0.2")).toBeDefined();
   expect(heightOf("+2")).toBe(heightOf("+0.2"));
 });

@@ -1,44 +1,62 @@
+import { compactContent } from "./compact-svg.ts";
+import { type SvgElement, svgText, svgTree } from "./svg-tree.ts";
+
 /** What a reader is told of a picture that cannot be seen, and what the page styles it by. */
 export type SvgRoot = { idPrefix: string; className: string; title: string; description: string };
 
-const root = /^<svg [^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/u;
-const text = />[^<]*/u;
-/** A picture is one thing to a screen reader; what vega says of its parts would be said of nothing. */
-const partRole = / (?:role="graphics-\w+"|aria-roledescription="[^"]*"|aria-hidden="true")/u;
-const identifier = /( id="|url\(#)([^")]+)/u;
-const translation = /translate\(([-\d.e]+),([-\d.e]+)\)/u;
-/** Text stands first, so that whatever it says is passed over. */
-const partOfBody = new RegExp([text, partRole, identifier, translation].map(({ source }) => source).join("|"), "gu");
-
 /**
- * Gives vega's SVG a role, a name and a description, lets CSS set its size, and makes its ids unique on the page:
- * they are numbered by appearance, so that charts drawn at the same time do not see each other's.
+ * Gives vega's SVG a role, a name and a description, lets CSS set its size, writes its content short, and makes its ids
+ * unique on the page: they are numbered by appearance, so that charts drawn at the same time do not see each other's.
+ * @throws Error for text that is no SVG
  */
 export function withRoot(svg: string, { idPrefix, className, title, description }: SvgRoot): string {
-  const match = root.exec(svg);
-  if (match === null) throw new Error(`withRoot: no svg element in ${svg.slice(0, 80)}`);
-  const [element, width, height] = match;
-  const numbers = new Map<string, number>();
-  const numbered = (id: string) => {
-    if (!numbers.has(id)) numbers.set(id, numbers.size + 1);
-    return `${idPrefix}-${numbers.get(id)}`;
-  };
-  const body = svg.slice(element.length).replace(partOfBody, (part, before, id, x, y) => {
-    if (id !== undefined) return `${before}${numbered(id)}`;
-    if (x !== undefined) return `translate(${rounded(x)},${rounded(y)})`;
-    return part.startsWith(">") ? part : "";
-  });
+  const { attributes, children } = svgTree(svg);
+  const font = fontOf(children);
   const described = `${idPrefix}-description`;
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" class="${escaped(className)}" viewBox="0 0 ${width} ${height}" role="img"` +
-    ` aria-label="${escaped(title)}" aria-describedby="${described}">` +
-    `<desc id="${described}">${escaped(description)}</desc>${body}`
-  );
+  return svgText({
+    name: "svg",
+    attributes: {
+      ...{ xmlns: "http://www.w3.org/2000/svg", class: escaped(className) },
+      ...{ viewBox: `0 0 ${attributes.width} ${attributes.height}`, role: "img" },
+      ...{ "aria-label": escaped(title), "aria-describedby": described, fill: "none", ...font },
+    },
+    children: [
+      { name: "desc", attributes: { id: described }, children: [], text: escaped(description) },
+      ...withOwnIds(compactContent(children, font), idPrefix),
+    ],
+    text: "",
+  });
 }
 
-/** A thousandth of a pixel is as fine as vega's own paths. */
-function rounded(number: string): number {
-  return Number(Number(number).toFixed(3));
+/** The font of the first text; one that differs says so itself. */
+function fontOf(elements: readonly SvgElement[]): Readonly<Record<string, string>> {
+  const first = elements.flatMap(textsIn)[0];
+  const named = ["font-family", "font-size"].map((name) => [name, first?.attributes[name]] as const);
+  return Object.fromEntries(named.flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])));
+}
+
+function textsIn(element: SvgElement): readonly SvgElement[] {
+  return element.name === "text" ? [element] : element.children.flatMap(textsIn);
+}
+
+function withOwnIds(elements: readonly SvgElement[], prefix: string): readonly SvgElement[] {
+  const numbers = new Map<string, number>();
+  const own = (id: string) => {
+    if (!numbers.has(id)) numbers.set(id, numbers.size + 1);
+    return `${prefix}-${numbers.get(id)}`;
+  };
+  const rename = (name: string, value: string) => {
+    if (name === "id") return own(value);
+    return value.replace(/^url\(#([^)]+)\)$/u, (_, id) => `url(#${own(id)})`);
+  };
+  const renamed = (element: SvgElement): SvgElement => ({
+    ...element,
+    attributes: Object.fromEntries(
+      Object.entries(element.attributes).map(([name, value]) => [name, rename(name, value)]),
+    ),
+    children: element.children.map(renamed),
+  });
+  return elements.map(renamed);
 }
 
 const entities: Readonly<Record<string, string>> = {

@@ -8,7 +8,7 @@ const drawn = (body: string) =>
 test("the root has a role, a name, a description and no size of its own", () => {
   expect(withRoot(drawn("<g/>"), words)).toBe(
     '<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 900 340.5" role="img" aria-label="Title"' +
-      ' aria-describedby="error-wide-description"><desc id="error-wide-description">Description</desc><g/></svg>',
+      ' aria-describedby="error-wide-description" fill="none"><desc id="error-wide-description">Description</desc></svg>',
   );
 });
 
@@ -30,10 +30,12 @@ test("text that is no SVG is refused", () => {
   expect(() => withRoot("<p>", words)).toThrow("no svg element");
 });
 
-test("roles of parts go, and positions keep a thousandth of a pixel; text stays as it is", () => {
-  const part = ' role="graphics-symbol" aria-roledescription="line mark" aria-hidden="true"';
-  const text = `${part.replaceAll('"', "&quot;")} id= translate(1.23456,2)`;
-  expect(withRoot(drawn(`<g${part} transform="translate(1.23456,-7e-9)"><text>${text}</text></g>`), words)).toContain(
-    `<g transform="translate(1.235,0)"><text>${text}</text></g>`,
+test("the font of the texts is said once, and a text is never taken for an attribute", () => {
+  const text = "id=&quot;clip1&quot; url(#clip1) translate(1.23456,2)";
+  const svg = withRoot(
+    drawn(`<g><text transform="translate(1.23456,-7e-9)" font-family="Inter" font-size="13px">${text}</text></g>`),
+    words,
   );
+  expect(svg).toContain(' font-family="Inter" font-size="13px"><desc');
+  expect(svg).toContain(`<text x="1.23" y="0">${text}</text>`);
 });
