@@ -1,5 +1,6 @@
 import { dirname } from "node:path";
 import { build } from "esbuild";
+import { fontPart, fontPartModule } from "./font-subsets.mjs";
 
 /** Some libraries are CommonJS, which asks for `require`. */
 const requireForBundledCommonJs =
@@ -49,6 +50,16 @@ const vegaToDrawOnly = {
   },
 };
 
+/** The page's font in parts, of which a page takes those that it needs. */
+const fontsInParts = {
+  name: "fonts-in-parts",
+  setup({ onLoad }) {
+    onLoad({ filter: /\.woff2$/ }, async ({ path, suffix }) => {
+      return fontPart.test(path + suffix) ? { contents: await fontPartModule(path + suffix) } : undefined;
+    });
+  },
+};
+
 /** How the command is bundled. Not minified, so that the trace of a fault can be read. */
 export const bundleSettings = {
   bundle: true,
@@ -57,8 +68,8 @@ export const bundleSettings = {
   target: "node20",
   jsx: "automatic",
   jsxImportSource: "preact",
-  loader: { ".woff2": "base64", ".client.js": "text" },
+  loader: { ".client.js": "text" },
   banner: { js: requireForBundledCommonJs },
-  plugins: [chartsCompiledAhead, vegaToDrawOnly],
+  plugins: [chartsCompiledAhead, vegaToDrawOnly, fontsInParts],
   logLevel: "warning",
 };

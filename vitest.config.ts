@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
+import { fontPart, fontPartModule } from "./font-subsets.mjs";
 import { slowTests } from "./tests/slow-tests.ts";
 
-/** The build's loader for fonts, for the tests: a .woff2 file is its base64 text. */
-const fontAsBase64 = {
-  name: "font-as-base64",
+/** The build's loader for fonts, for the tests: a part of a .woff2 file is its base64 text. */
+const fontInParts = {
+  name: "font-in-parts",
   enforce: "pre" as const,
   load(id: string) {
-    if (!id.endsWith(".woff2")) return null;
-    return `export default ${JSON.stringify(readFileSync(id).toString("base64"))}`;
+    return fontPart.test(id) ? fontPartModule(id) : null;
   },
 };
 
@@ -24,7 +24,7 @@ const scriptAsText = {
 const slow = Object.keys(slowTests).map((name) => `tests/${name}`);
 
 export default defineConfig({
-  plugins: [fontAsBase64, scriptAsText],
+  plugins: [fontInParts, scriptAsText],
   test: {
     projects: [
       {

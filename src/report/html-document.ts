@@ -1,3 +1,4 @@
+import { compactHtml } from "./compact-html.ts";
 import { escapedText } from "./escape.ts";
 import { fontFaces } from "./style/font-faces.ts";
 
@@ -18,9 +19,9 @@ export function htmlDocument({ title, contentSecurityPolicy, style, body, script
     `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapedText(title)}</title>`,
-    `<style>${fontFaces()}${style}</style>`,
+    `<style>${fontFaces(body)}${style}</style>`,
     "</head><body>",
-    body,
+    compactHtml(body),
     ...(scripts === undefined ? [] : [scripts]),
     "</body></html>\n",
   ].join("\n");

@@ -46,7 +46,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "simple-statistics": ["numeric"],
   "@stdlib": ["numeric"],
   "pure-rand": ["numeric"],
-  "@fontsource": ["report"],
+  "inter-ui": ["report"],
   canonicalize: ["proof"],
   zod: ["model", "record", "proof", "workbook"],
   commander: ["cli"],

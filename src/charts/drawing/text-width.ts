@@ -17,7 +17,7 @@ const indexByCharacter: ReadonlyMap<string, number> = new Map(
 
 /**
  * How wide a text is in the embedded font, in pixels; layout is then the same on every machine.
- * Kerning is left out, which the test holds within 3 %. A character that the font lacks counts 0.6 of the size.
+ * The embedded font has no kerning. A character that the font lacks counts 0.6 of the size.
  * Never more than the item's `limit`, because this function stands in for the one of vega that cuts.
  */
 export function textWidth(item: MeasuredText, text: unknown = item.text): number {

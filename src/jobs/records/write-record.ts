@@ -26,7 +26,7 @@ export async function recordPage(record: SealedRecord): Promise<string> {
 
 /** The JSON of a record, for machines. */
 export function recordJson(record: object): string {
-  return `${JSON.stringify(record, null, 2)}\n`;
+  return `${JSON.stringify(record)}\n`;
 }
 
 /** Writes both files of a record, or none; gives the path of the page, or nothing and a problem. */

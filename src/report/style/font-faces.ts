@@ -1,14 +1,63 @@
-import regular from "@fontsource/inter/files/inter-latin-400-normal.woff2";
-import semibold from "@fontsource/inter/files/inter-latin-600-normal.woff2";
+import regularGreek from "inter-ui/web/Inter-Regular.woff2?greek";
+import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin";
+import regularLatin1 from "inter-ui/web/Inter-Regular.woff2?latin-1";
+import regularLatinExtendedA from "inter-ui/web/Inter-Regular.woff2?latin-extended-a";
+import semiboldLatin from "inter-ui/web/Inter-SemiBold.woff2?latin";
+import semiboldLatin1 from "inter-ui/web/Inter-SemiBold.woff2?latin-1";
+import semiboldLatinExtendedA from "inter-ui/web/Inter-SemiBold.woff2?latin-extended-a";
+import glyphs from "./font-glyphs.json" with { type: "json" };
 
-/** The page's font, embedded, so that a page looks and measures the same on every machine (Inter, OFL 1.1). */
-export function fontFaces(): string {
-  return face(400, regular) + face(600, semibold);
+type Part = { characters: string; weights: Readonly<Record<number, string>> };
+
+/** The letters and signs that every page has; further letters only where a page has some. Greek stands in formulas. */
+const basic: Part = { characters: glyphs.latin, weights: { 400: regularLatin, 600: semiboldLatin } };
+const further: readonly Part[] = [
+  { characters: glyphs["latin-1"], weights: { 400: regularLatin1, 600: semiboldLatin1 } },
+  {
+    characters: glyphs["latin-extended-a"],
+    weights: { 400: regularLatinExtendedA, 600: semiboldLatinExtendedA },
+  },
+  { characters: glyphs.greek, weights: { 400: regularGreek } },
+];
+
+/**
+ * The page's font, embedded as far as a text needs it, so that a page looks and measures the same on every machine
+ * (Inter, OFL 1.1).
+ */
+export function fontFaces(text: string): string {
+  const needed = further.filter(({ characters }) => [...characters].some((one) => text.includes(one)));
+  return [basic, ...needed].map(facesOf).join("");
 }
 
-function face(weight: number, base64: string): string {
-  return (
-    `@font-face{font-family:Inter;font-weight:${weight};font-style:normal;font-display:block;` +
-    `src:url(data:font/woff2;base64,${base64}) format("woff2")}`
-  );
+/** Letters and signs of a text that the font does not have: the reader's own font shows them. */
+export function charactersOutsideFont(text: string): readonly string[] {
+  const known = new Set([basic, ...further].flatMap(({ characters }) => [...characters]));
+  return [...new Set(text)].filter((one) => !known.has(one) && !/[\p{C}\p{Z}]/u.test(one));
+}
+
+function facesOf({ characters, weights }: Part): string {
+  const range = rangesOf(characters);
+  return Object.entries(weights)
+    .map(
+      ([weight, base64]) =>
+        `@font-face{font-family:Inter;font-weight:${weight};font-display:block;unicode-range:${range};` +
+        `src:url(data:font/woff2;base64,${base64}) format("woff2")}`,
+    )
+    .join("");
+}
+
+/** "U+20-7E,U+A0": the characters as CSS names them. */
+function rangesOf(characters: string): string {
+  const ranges: [from: number, to: number][] = [];
+  for (const code of [...characters].map((one) => one.codePointAt(0) ?? 0).sort((one, other) => one - other)) {
+    const last = ranges.at(-1);
+    if (last !== undefined && last[1] === code - 1) last[1] = code;
+    else ranges.push([code, code]);
+  }
+  const written = ranges.map(([from, to]) => (from === to ? hex(from) : `${hex(from)}-${hex(to)}`));
+  return written.map((range) => `U+${range}`).join(",");
+}
+
+function hex(code: number): string {
+  return code.toString(16).toUpperCase();
 }

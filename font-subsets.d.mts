@@ -1,0 +1,2 @@
+export const fontPart: RegExp;
+export function fontPartModule(path: string): Promise<string>;
