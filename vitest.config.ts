@@ -29,7 +29,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "fast", include: ["tests/**/*.test.ts"], exclude: slow, testTimeout: 20_000 },
+        test: { name: "fast", include: ["tests/**/*.test.{ts,tsx}"], exclude: slow, testTimeout: 20_000 },
       },
       {
         extends: true,
