@@ -4,10 +4,10 @@ import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { CausesRecord, PhaseCauses } from "../record/causes-schema.ts";
 import { type PhaseName, tablePhase } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { type CauseEvidence, causeEvidence } from "../verdict/causes/cause-evidence.ts";
+import { type CauseEvidence, causeEvidence } from "../verdict/causes/evidence/cause-evidence.ts";
+import { unitOf } from "../verdict/causes/evidence/line-words.ts";
+import type { StageEvidence } from "../verdict/causes/evidence/stage-evidence.ts";
 import { findCauses } from "../verdict/causes/find-causes.ts";
-import { unitOf } from "../verdict/causes/line-words.ts";
-import type { StageEvidence } from "../verdict/causes/stage-evidence.ts";
 import { switchedStates } from "./switched-states.ts";
 
 /**
@@ -17,7 +17,7 @@ import { switchedStates } from "./switched-states.ts";
  * @param rows of the calibration: readings, loop checks
  * @returns the part `causes`; nothing where no phase was measured
  * Source: `findCauses`.
- * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.row // 10
+ * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.id // "datum-shifted"
  */
 export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows): Pick<CalibrationRecord, "causes"> {
   const { asFound, asLeft } = record.phases;

@@ -3,7 +3,8 @@ import type { CausePlace } from "../verdict/causes/finding.ts";
 
 const finite = z.number();
 
-const causePlaces = [
+/** Where in the loop a cause sits. */
+export const causePlaces = [
   "sensor",
   "wiring",
   "input card",
@@ -20,13 +21,18 @@ const evidenceSchema = z.strictObject({
   standardUncertainty: finite.optional(),
 });
 
+/** A later program may know more causes than this one: whoever meets an unknown id has the title beside it. */
+const namedCause = {
+  id: z.string().min(1).describe("slug of the cause; it keeps its meaning for ever"),
+  title: z.string().describe("the cause in words"),
+};
+
 const findingSchema = z.strictObject({
-  row: z.int().min(1).max(34).describe("row of the list of causes"),
-  title: z.string(),
+  ...namedCause,
   stage: z.enum(causePlaces),
   says: z.string().describe("what the numbers are consistent with: an opinion"),
   evidence: z.array(evidenceSchema),
-  rivals: z.array(z.string()).describe("what the numbers do not exclude yet"),
+  rivals: z.array(z.strictObject(namedCause)).describe("what the numbers do not exclude yet"),
   separatedBy: z.string().describe("the one measurement that would tell them apart"),
 });
 
@@ -34,7 +40,7 @@ const noteSchema = z.strictObject({
   title: z.string(),
   says: z.string(),
   evidence: z.array(evidenceSchema),
-  candidates: z.array(z.string()),
+  candidates: z.array(z.strictObject(namedCause)),
   separatedBy: z.string(),
 });
 
@@ -74,4 +80,5 @@ export const causesSchema = z.strictObject({
 export type CausesRecord = z.infer<typeof causesSchema>;
 export type PhaseCauses = z.infer<typeof phaseCausesSchema>;
 export type FindingRecord = z.infer<typeof findingSchema>;
+export type NamedCauseRecord = FindingRecord["rivals"][number];
 export type EvidenceRecord = z.infer<typeof evidenceSchema>;

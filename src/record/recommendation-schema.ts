@@ -2,6 +2,7 @@ import * as z from "zod";
 import type { RecommendationThresholds } from "../verdict/recommendation/recommendation-thresholds.ts";
 import type { RecommendedAction, StepPlace } from "../verdict/recommendation/step.ts";
 import type { WorkDone } from "../verdict/recommendation/work-done.ts";
+import { causePlaces } from "./causes-schema.ts";
 
 const finite = z.number();
 
@@ -29,7 +30,17 @@ const step = {
   of: z.enum(stepPlaces).describe("what is to be worked on"),
   does: z.string().describe("for whoever does it"),
   rule: z.string().describe("the rule that led here"),
-  reasons: z.array(z.string()).describe("the weightiest first"),
+  reasons: z
+    .array(
+      z.strictObject({
+        says: z.string(),
+        cause: z
+          .strictObject({ id: z.string().min(1), stage: z.enum(causePlaces) })
+          .optional()
+          .describe("of the finding that says so"),
+      }),
+    )
+    .describe("the weightiest first"),
   before: z.string().nullable().describe("what to make sure of before"),
   constants: z.enum(["of the forecast", "of the instrument's row"]).nullable().describe("what to type in"),
 };

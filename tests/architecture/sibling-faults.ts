@@ -29,6 +29,8 @@ export const untested: Readonly<Record<string, string>> = {
   "src/record/over-the-years-schema.ts": "a form, tested by tests/assembly/years/assemble-over-the-years.test.ts",
   "src/charts/specs/history-chart-spec.ts": "data, tested by tests/charts/history-chart.test.ts",
   "src/record/impact-schema.ts": "a form, tested by tests/assembly/assemble-impact.test.ts",
+  "src/verdict/causes/cause.ts": "types alone",
+  "src/verdict/causes/finding.ts": "types alone",
   "src/verdict/loop-check/loop-item.ts": "types alone",
   "src/verdict/recommendation/phase-state.ts": "types alone",
   "src/verdict/loop-check/wiring-items.ts": "data, tested by tests/verdict/loop-check/loop-items.test.ts",

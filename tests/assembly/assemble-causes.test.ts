@@ -42,7 +42,7 @@ const rows = rowsOf([...shifted, ...right]);
 const record = assembleRecord(rows, { softwareVersion: "0.1.0", digests: new Map(), warnings: [] });
 
 test("each phase has its own findings: a shift of 2 mm as found, nothing as left", () => {
-  expect(record.causes?.asFound?.findings).toMatchObject([{ row: 10, stage: "sensor" }]);
+  expect(record.causes?.asFound?.findings).toMatchObject([{ id: "datum-shifted", stage: "sensor" }]);
   expect(record.causes?.asLeft?.findings).toEqual([]);
 });
 
@@ -68,8 +68,8 @@ test("trips of another phase are not those of this one", () => {
     digests: new Map(),
     warnings: [],
   });
-  expect(tripped.causes?.asFound?.findings.map((found) => found.row)).toEqual([10]);
-  expect(tripped.causes?.asLeft?.findings.map((found) => found.row)).toEqual([27]);
+  expect(tripped.causes?.asFound?.findings.map(({ id }) => id)).toEqual(["datum-shifted"]);
+  expect(tripped.causes?.asLeft?.findings.map(({ id }) => id)).toEqual(["switch-point-off"]);
 });
 
 test("what the standards add to all readings is part of the uncertainty of the sensor's line", () => {

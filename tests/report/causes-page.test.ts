@@ -45,7 +45,7 @@ test("a finding shows its evidence with uncertainty, its rivals and what would t
   expect(text).toContain("What is most likely wrong");
   expect(text).toMatch(/No error at 30 ± 33 mm/u);
   expect(text).toContain("Air temperature on the day 31.0 °C");
-  expect(text).toContain("target lost, last value held (19)");
+  expect(text).toContain("Not excluded yet target lost, last value held");
   expect(text).toContain("What would confirm it");
 });
 
@@ -68,7 +68,7 @@ test("what came from a table is text: a unit of the controller's value that look
 });
 
 const hostileFinding = {
-  row: 28,
+  id: "value-clamped-or-cut",
   title: "controller value clamped or truncated",
   stage: "scaling" as const,
   says: "consistent with <img src=x>",

@@ -4,7 +4,7 @@ import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import { causeOnFirstPage, causesOf, evidenceWords } from "../texts/cause-texts.ts";
+import { causeOnFirstPage, causesOf, evidenceWords, titlesOf } from "../texts/cause-texts.ts";
 import { Definitions } from "./definitions.tsx";
 import { StageLines } from "./stage-lines.tsx";
 
@@ -53,7 +53,7 @@ function PhaseFindings({ title, causes }: { title: string; causes: PhaseCauses }
         </p>
       )}
       {findings.map((finding) => (
-        <FindingBox key={`${finding.row} ${finding.stage} ${finding.says}`} finding={finding} />
+        <FindingBox key={`${finding.id} ${finding.stage} ${finding.says}`} finding={finding} />
       ))}
       {stageLines.length > 0 && <StageLines title={title} lines={stageLines} />}
       {notes.length > 0 && (
@@ -62,7 +62,7 @@ function PhaseFindings({ title, causes }: { title: string; causes: PhaseCauses }
             <li key={name}>
               <strong>{sentenceStart(name)}.</strong> {says}
               {evidence.length > 0 && ` ${evidence.map((one) => `${one.name}: ${evidenceWords(one)}`).join("; ")}.`}
-              {candidates.length > 0 && ` Not excluded: ${candidates.join("; ")}.`} What would tell: {separatedBy}.
+              {candidates.length > 0 && ` Not excluded: ${titlesOf(candidates)}.`} What would tell: {separatedBy}.
             </li>
           ))}
         </ul>
@@ -72,21 +72,18 @@ function PhaseFindings({ title, causes }: { title: string; causes: PhaseCauses }
 }
 
 function FindingBox({ finding }: { finding: FindingRecord }) {
-  const { row, title, stage, says, evidence, rivals, separatedBy } = finding;
+  const { title, stage, says, evidence, rivals, separatedBy } = finding;
   return (
     <article class="finding">
       <h4>
-        {sentenceStart(title)}{" "}
-        <span class="where">
-          {stage} · row {row} of the list of causes
-        </span>
+        {sentenceStart(title)} <span class="where">{stage}</span>
       </h4>
       <p>{says}</p>
       <div class="finding-parts">
         <DataTable caption="Evidence" kind="plain evidence" hasNoHead columns={evidenceColumns} rows={evidence} />
         <dl class="open-questions">
           <dt>Not excluded yet</dt>
-          <dd>{rivals.length === 0 ? "nothing on this list" : rivals.join("; ")}</dd>
+          <dd>{rivals.length === 0 ? "nothing on this list" : titlesOf(rivals)}</dd>
           <dt>{rivals.length === 0 ? "What would confirm it" : "What would tell them apart"}</dt>
           <dd>{separatedBy}</dd>
         </dl>

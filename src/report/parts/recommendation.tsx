@@ -67,7 +67,12 @@ function StepAnswer({ record, phase, step, number, of }: StepAnswerProps) {
       )}
       <Constants record={record} phase={phase} step={step} />
       <p class="detail">
-        <strong>Why:</strong> {keptTogether(firstReasons(step, of).join(" "))}
+        <strong>Why:</strong>{" "}
+        {keptTogether(
+          firstReasons(step, of)
+            .map(({ says }) => says)
+            .join(" "),
+        )}
       </p>
       {step.before && (
         <p class="detail">
@@ -118,7 +123,7 @@ function historyNotSaidYet(
   { history }: RecommendationRecord,
   phases: readonly { steps: readonly RecommendedStepRecord[] }[],
 ): readonly string[] {
-  const said = new Set(phases.flatMap(({ steps }) => steps.flatMap(({ reasons }) => reasons)));
+  const said = new Set(phases.flatMap(({ steps }) => steps.flatMap(({ reasons }) => reasons.map(({ says }) => says))));
   return history.filter((sentence) => !said.has(sentence));
 }
 
@@ -147,8 +152,8 @@ function PhaseSteps({ record, name, title, steps }: StepsProps) {
           {step.action !== "leave" && <p>{step.does}</p>}
           <Constants record={record} phase={name} step={step} />
           <ul class="notes">
-            {step.reasons.map((reason) => (
-              <li key={reason}>{reason}</li>
+            {step.reasons.map(({ says }) => (
+              <li key={says}>{says}</li>
             ))}
           </ul>
           {step.before && (

@@ -1,4 +1,4 @@
-import type { EvidenceRecord, PhaseCauses } from "../../record/causes-schema.ts";
+import type { EvidenceRecord, FindingRecord, NamedCauseRecord, PhaseCauses } from "../../record/causes-schema.ts";
 import type { PhaseName } from "../../record/phase-name.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
@@ -24,17 +24,24 @@ export function causeOnFirstPage(
   record: CalibrationRecord,
   phase: PhaseName,
 ): { says: string; others: number } | undefined {
-  const says = firstCause(record, phase);
-  if (says === undefined) return undefined;
+  const first = firstFinding(record, phase);
+  if (first === undefined) return undefined;
   const steps = recommendationNow(record)?.steps ?? [];
-  const isReason = steps.some((step) => firstReasons(step, steps.length).some((reason) => reason.includes(says)));
-  const isSaidLater = phase === "asFound" && firstCause(record, "asLeft") === says;
+  const isReason = steps.some((step) =>
+    firstReasons(step, steps.length).some(({ cause }) => cause?.id === first.id && cause.stage === first.stage),
+  );
+  const isSaidLater = phase === "asFound" && firstFinding(record, "asLeft")?.says === first.says;
   const others = (record.causes?.[phase]?.findings.length ?? 0) - 1;
-  return isReason || isSaidLater ? undefined : { says, others };
+  return isReason || isSaidLater ? undefined : { says: first.says, others };
 }
 
-function firstCause({ phases, causes }: CalibrationRecord, phase: PhaseName): string | undefined {
-  return phases[phase]?.verdict === "pass" ? undefined : causes?.[phase]?.findings[0]?.says;
+function firstFinding({ phases, causes }: CalibrationRecord, phase: PhaseName): FindingRecord | undefined {
+  return phases[phase]?.verdict === "pass" ? undefined : causes?.[phase]?.findings[0];
+}
+
+/** Causes by the titles that stand in the record, so that one that this program does not know has its words too. */
+export function titlesOf(causes: readonly NamedCauseRecord[]): string {
+  return causes.map(({ title }) => title).join("; ");
 }
 
 /** A number of a finding as it reads: "+0.79 ± 0.02 % of span", "16.03 mA". */

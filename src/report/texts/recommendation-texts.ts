@@ -42,7 +42,10 @@ const reasonsOfOne = 2;
 const reasonsOfMany = 1;
 
 /** The reasons of a step that the first page has room for. */
-export function firstReasons({ reasons }: Pick<RecommendedStepRecord, "reasons">, steps: number): readonly string[] {
+export function firstReasons(
+  { reasons }: Pick<RecommendedStepRecord, "reasons">,
+  steps: number,
+): RecommendedStepRecord["reasons"] {
   return reasons.slice(0, steps === 1 ? reasonsOfOne : reasonsOfMany);
 }
 

@@ -1,30 +1,89 @@
 import type { DirectionGap } from "../../analysis/figures/direction-gap.ts";
 import { spanOf } from "../../model/range.ts";
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { type CausePlace, causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
-import { placeOf } from "./line-words.ts";
-import { isSignificant, type StageEvidence } from "./stage-evidence.ts";
-import { thresholds } from "./thresholds.ts";
-import { drifts } from "./time-causes.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { placeOf } from "./evidence/line-words.ts";
+import { drifts, isSignificant, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { thresholds } from "./evidence/thresholds.ts";
+import type { Evidence } from "./finding.ts";
 
-/** Row 22 where the gap closes at both ends: the sensor itself, what guides the target, or the dwell. */
-export const hysteresisTitle = "hysteresis, or an output not settled when it was read";
+// Rising readings that lie apart from falling ones, the same way in every cycle (IEC 61298-2:2008 for the gap itself).
+//
+// Play in the rig leaves the same gap everywhere, at the two ends of the range too. A lag leaves half of it at the ends,
+// where the target turned round and the output had settled once. A hysteresis closes at both ends.
 
-/**
- * Rows 22 and 23: rising readings that lie apart from falling ones, the same way in every cycle.
- *
- * Play in the rig leaves the same gap everywhere, at the two ends of the range too. A lag leaves half of it at the ends,
- * where the target turned round and the output had settled once. A hysteresis closes at both ends.
- *
- * @param evidence of a phase
- * @returns a finding for each stage with such a gap
- * Source: own reckoning of a lag and of play at the turning points; IEC 61298-2:2008 for the gap itself.
- * @example directionCauses(evidence)[0].row // 23
- */
-export function directionCauses(evidence: CauseEvidence): readonly Finding[] {
+const readAgain = {
+  cures: "readings",
+  does: "read again and wait longer at each point; if it must be as fast as this, shorten the filter",
+} as const;
+const longerDwell = "read one inner point again after five times the dwell, coming from below and from above";
+
+/** The gap is smaller where the target turned round. */
+export const notSettled: Cause = {
+  id: "output-not-settled",
+  title: "output not settled when it was read",
+  place: "sensor",
+  separatedBy: longerDwell,
+  remedy: readAgain,
+  detect: (evidence) =>
+    sightings(
+      evidence,
+      "output-not-settled",
+      "It is smaller where the target turned round. This is consistent with an output that had not settled when it was read: a filter or damping.",
+    ),
+};
+
+/** The gap closes at both ends: the sensor itself, what guides the target, or the dwell. */
+export const hysteresis: Cause = {
+  id: "hysteresis-of-sensor",
+  title: "hysteresis of the sensor or of what guides the target",
+  place: "sensor",
+  separatedBy: longerDwell,
+  remedy: readAgain,
+  remedyAtSensor: { cures: "sensor", does: null },
+  detect: (evidence) =>
+    sightings(
+      evidence,
+      "hysteresis-of-sensor",
+      "It closes at both ends of the range. This is consistent with hysteresis of the sensor or of what guides the target, or with an output that had settled only at the ends.",
+    ),
+};
+
+/** The gap is the same at the ends of the range. */
+export const playInRig: Cause = {
+  id: "play-in-rig",
+  title: "play in the rig that moves the target",
+  place: "rig",
+  separatedBy:
+    "approach one point from below and from above with the play taken up, or read it with another sensor on the same rig",
+  remedy: {
+    cures: "readings",
+    does: "read again with the play of the rig taken up: come to each point from the same side",
+  },
+  detect: (evidence) =>
+    sightings(
+      evidence,
+      "play-in-rig",
+      "The gap is the same at the ends of the range. This is consistent with play in the rig that moves the target.",
+    ),
+};
+
+type GapCause = "output-not-settled" | "hysteresis-of-sensor" | "play-in-rig";
+
+function sightings(evidence: CauseEvidence, cause: GapCause, says: string): readonly Sighting[] {
   return evidence.stages.flatMap((stage) => {
     const { gap } = stage;
-    return gap !== undefined && isApart(stage, gap, evidence.mattering) ? [findingOf(evidence, stage, gap)] : [];
+    if (gap === undefined || !isApart(stage, gap, evidence.mattering)) return [];
+    const named = causeOfGap(stage, gap);
+    if (named.cause !== cause) return [];
+    return [
+      {
+        stage: cause === "play-in-rig" ? "rig" : placeOf(stage.stage),
+        says: `${gapWords(gap)} ${says}`,
+        evidence: gapNumbers(evidence, gap),
+        rivals: named.rivals,
+      },
+    ];
   });
 }
 
@@ -40,55 +99,22 @@ function isApart(stage: StageEvidence, gap: DirectionGap, mattering: number): bo
   );
 }
 
-type Named = { row: 22 | 23; title: string; stage: CausePlace; says: string; rivals: string[] };
-
-function findingOf(evidence: CauseEvidence, stage: StageEvidence, gap: DirectionGap): Finding {
-  const named = namedOf(stage, gap);
-  return {
-    ...named,
-    says: `${gapWords(gap)} ${named.says}`,
-    evidence: gapNumbers(evidence, gap),
-    separatedBy:
-      named.row === 23
-        ? "approach one point from below and from above with the play taken up, or read it with another sensor on the same rig"
-        : "read one inner point again after five times the dwell, coming from below and from above",
-  };
-}
-
-function namedOf(stage: StageEvidence, gap: DirectionGap): Named {
+function causeOfGap(stage: StageEvidence, gap: DirectionGap): { cause: GapCause; rivals: readonly GapCause[] } {
   const { inner, outer, outerStandardUncertainty } = gap;
   const isSensor = placeOf(stage.stage) === "sensor";
   const ratio = outer === undefined ? undefined : outer / inner;
   const unsure = ratio === undefined ? 1 : outerStandardUncertainty / Math.abs(inner);
   const mayBe = (limit: number, side: 1 | -1) => ratio === undefined || side * (ratio - limit) < 2 * unsure;
-  const isPlay = isSensor && ratio !== undefined && ratio >= thresholds.playFrom;
-  const isLoop = ratio !== undefined && ratio < thresholds.lagFrom;
-  const hysteresis = "hysteresis of the sensor or of what guides the target";
-  if (isPlay) {
-    return {
-      row: 23,
-      title: causeTitles[23] as string,
-      stage: "rig",
-      says: "The gap is the same at the ends of the range. This is consistent with play in the rig that moves the target.",
-      rivals: mayBe(thresholds.playFrom, 1) ? [rivalName(22)] : [],
-    };
+  if (isSensor && ratio !== undefined && ratio >= thresholds.playFrom) {
+    return { cause: "play-in-rig", rivals: mayBe(thresholds.playFrom, 1) ? ["output-not-settled"] : [] };
   }
-  if (isLoop) {
-    return {
-      row: 22,
-      title: hysteresisTitle,
-      stage: placeOf(stage.stage),
-      says: "It closes at both ends of the range. This is consistent with hysteresis of the sensor or of what guides the target, or with an output that had settled only at the ends.",
-      rivals: [],
-    };
+  if (ratio !== undefined && ratio < thresholds.lagFrom) {
+    return { cause: "hysteresis-of-sensor", rivals: ["output-not-settled"] };
   }
   const isPlayOpen = isSensor && mayBe(thresholds.playFrom, -1);
   return {
-    row: 22,
-    title: causeTitles[22] as string,
-    stage: placeOf(stage.stage),
-    says: "It is smaller where the target turned round. This is consistent with an output that had not settled when it was read: a filter or damping.",
-    rivals: [...(isPlayOpen ? [rivalName(23)] : []), hysteresis],
+    cause: "output-not-settled",
+    rivals: [...(isPlayOpen ? (["play-in-rig"] as const) : []), "hysteresis-of-sensor"],
   };
 }
 

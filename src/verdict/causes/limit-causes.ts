@@ -1,68 +1,137 @@
 import type { Plateau } from "../../analysis/figures/plateau.ts";
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
-import { burdenLimitedCurrent, fullSimulation } from "./burden-evidence.ts";
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
-import { placeNumber, unitOf } from "./line-words.ts";
-import { signalEnds } from "./signal-order.ts";
-import type { StageEvidence } from "./stage-evidence.ts";
-import { thresholds } from "./thresholds.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import { burdenLimitedCurrent, fullSimulation } from "./evidence/burden-evidence.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { placeNumber, unitOf } from "./evidence/line-words.ts";
+import { signalEnds } from "./evidence/signal-order.ts";
+import type { StageEvidence } from "./evidence/stage-evidence.ts";
+import { thresholds } from "./evidence/thresholds.ts";
+import type { Evidence } from "./finding.ts";
 
-/**
- * Rows 13, 15, 16 and 17: a signal that stands still at an end of the range while the rest is right, and echoes that are
- * counted twice.
- *
- * Near end: blind zone. Far end: obstruction. At the limits of the measuring signal (3.8 and 20.5 mA): the target is
- * beyond the range. At the great end of a current: perhaps not the distance stands still but the current, for want of
- * voltage; a simulated 20 mA, or supply and burden, tell.
- *
- * @param evidence of a phase
- * @returns a finding for each plateau of the sensor, and one for echoes
- * Source: NAMUR NE 43 for the limits of the measuring signal; Ohm's law.
- * @example limitCauses(evidence)[0].row // 16
- */
-export function limitCauses(evidence: CauseEvidence): readonly Finding[] {
+// A signal that stands still at an end of the range while the rest is right, and echoes that are counted twice.
+//
+// Near end: blind zone. Far end: obstruction. At the limits of the measuring signal (3.8 and 20.5 mA, NAMUR NE 43): the
+// target is beyond the range. At the great end of a current: perhaps not the distance stands still but the current, for
+// want of voltage; a simulated 20 mA, or supply and burden, tell.
+
+/** The current cannot rise any further. */
+export const currentLimited: Cause = {
+  id: "current-limited",
+  title: "signal limited by supply and burden",
+  place: "sensor",
+  separatedBy: "simulate 20 mA at the sensor's end, and measure current, supply at the terminals and burden",
+  remedy: { cures: "wiring", does: "give the loop more supply voltage or less burden" },
+  detect: (evidence) =>
+    standingSightings(
+      evidence,
+      "current-limited",
+      "a current that supply and burden do not let rise any further",
+      burdenNumbers(evidence),
+    ),
+};
+
+/** Nothing nearer is seen, or it is seen at twice its distance. */
+export const blindZone: Cause = {
+  id: "blind-zone",
+  title: "blind zone, or an echo counted twice",
+  place: "sensor",
+  separatedBy:
+    "move the target out of the blind zone step by step and note where the signal begins to follow; simulate the signal there",
+  remedy: {
+    cures: "set-up",
+    does: "keep the target out of the blind zone: move the sensor back, or begin the range farther out",
+  },
+  detect: (evidence) => [
+    ...standingSightings(evidence, "blind-zone", "targets inside the blind zone of the sensor"),
+    ...echoSightings(evidence),
+  ],
+};
+
+/** Nothing farther is seen. */
+export const obstruction: Cause = {
+  id: "obstruction-in-beam",
+  title: "fixed obstruction in the beam",
+  place: "sensor",
+  separatedBy: "look along the beam; take the target away and see whether the reading stays",
+  remedy: { cures: "set-up", does: "take the obstruction out of the beam, or aim beside it" },
+  detect: (evidence) =>
+    standingSightings(
+      evidence,
+      "obstruction-in-beam",
+      "a fixed object in the beam at that distance",
+      burdenNumbers(evidence),
+    ),
+};
+
+/** The signal stands at the limit of what it can say. */
+export const beyondRange: Cause = {
+  id: "target-beyond-range",
+  title: "target beyond the range of the sensor",
+  place: "sensor",
+  separatedBy: "read the taught ends from the sensor and compare them with the range",
+  remedy: {
+    cures: "set-up",
+    does: "keep the target inside the range of the sensor, or teach a range that fits",
+  },
+  detect: (evidence) =>
+    standingSightings(
+      evidence,
+      "target-beyond-range",
+      "targets beyond the range that the sensor was taught, at the limit of its signal",
+    ),
+};
+
+type StandingCause = "current-limited" | "blind-zone" | "obstruction-in-beam" | "target-beyond-range";
+
+function standingSightings(
+  evidence: CauseEvidence,
+  cause: StandingCause,
+  consistentWith: string,
+  numbers: Evidence[] = [],
+): readonly Sighting[] {
   const sensor = evidence.stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
-  if (sensor === undefined || Math.abs(sensor.correlation) < thresholds.followsFrom) return [];
-  return [...sensor.plateaus.map((plateau) => plateauFinding(evidence, sensor, plateau)), ...echoFindings(evidence)];
+  if (sensor === undefined || !follows(sensor)) return [];
+  return sensor.plateaus
+    .map((plateau) => ({ plateau, ...causeOfPlateau(evidence, plateau) }))
+    .filter((one) => one.cause === cause)
+    .map(({ plateau, rivals }) => ({
+      says: `${standingWords(evidence, plateau)} This is consistent with ${consistentWith}.`,
+      evidence: [...plateauNumbers(evidence, sensor, plateau), ...numbers],
+      rivals,
+    }));
 }
 
-function plateauFinding(evidence: CauseEvidence, sensor: StageEvidence, plateau: Plateau): Finding {
-  const { row, rivals } = rowOf(evidence, plateau);
-  return {
-    row,
-    title: causeTitles[row] as string,
-    stage: "sensor",
-    says: saysOf(evidence, plateau, row),
-    evidence: [...plateauNumbers(evidence, sensor, plateau), ...limitNumbers(evidence, row)],
-    rivals: rivals.map(rivalName),
-    separatedBy: separations[row] as string,
-  };
+function follows({ correlation }: StageEvidence): boolean {
+  return Math.abs(correlation) >= thresholds.followsFrom;
 }
 
-type Row = 13 | 15 | 16 | 17;
-
-function rowOf(evidence: CauseEvidence, plateau: Plateau): { row: Row; rivals: readonly number[] } {
+function causeOfPlateau(
+  evidence: CauseEvidence,
+  plateau: Plateau,
+): { cause: StandingCause; rivals: readonly string[] } {
   const { instrument, loop } = evidence;
   const ends = signalEnds(instrument);
   const level = inUnitOf(loop, "signal", plateau.level);
   const above = (100 * (level - ends.high)) / (ends.high - ends.low);
   const below = (100 * (ends.low - level)) / (ends.high - ends.low);
-  const standing: Row = plateau.end === "lower" ? 15 : 16;
+  const standing: StandingCause = plateau.end === "lower" ? "blind-zone" : "obstruction-in-beam";
   const most = instrument.signalUnit === "mA" ? thresholds.saturationAbove : thresholds.voltageSaturationAbove;
   if (
     isBetween(above, -thresholds.saturationSlack, most) ||
     isBetween(below, -thresholds.saturationSlack, thresholds.saturationBelow)
   ) {
-    return { row: 17, rivals: [standing] };
+    return { cause: "target-beyond-range", rivals: [standing] };
   }
   const isGreatEnd = (plateau.end === "upper") !== ends.isReverse;
-  if (instrument.signalUnit !== "mA" || !isGreatEnd) return { row: standing, rivals: [19] };
+  if (instrument.signalUnit !== "mA" || !isGreatEnd) return { cause: standing, rivals: ["target-lost-held"] };
   const isLimited = limitedByBurden(evidence, level);
   if (isLimited === undefined) {
-    return instrument.loopPowered === true ? { row: 13, rivals: [standing] } : { row: standing, rivals: [13, 19] };
+    return instrument.loopPowered === true
+      ? { cause: "current-limited", rivals: [standing] }
+      : { cause: standing, rivals: ["current-limited", "target-lost-held"] };
   }
-  return isLimited ? { row: 13, rivals: [] } : { row: standing, rivals: [19] };
+  return isLimited ? { cause: "current-limited", rivals: [] } : { cause: standing, rivals: ["target-lost-held"] };
 }
 
 /** Undefined where neither a simulation nor supply and burden tell. */
@@ -79,28 +148,12 @@ function isBetween(value: number, least: number, greatest: number): boolean {
   return value >= least && value <= greatest;
 }
 
-function saysOf(evidence: CauseEvidence, plateau: Plateau, row: Row): string {
-  const unit = unitOf(evidence, "signal");
-  const level = placeNumber(Number(inUnitOf(evidence.loop, "signal", plateau.level).toPrecision(4)));
+function standingWords({ instrument, loop }: CauseEvidence, plateau: Plateau): string {
+  const level = placeNumber(Number(inUnitOf(loop, "signal", plateau.level).toPrecision(4)));
   const side = plateau.end === "lower" ? "nearer" : "farther";
-  const knee = placeNumber(Number(inUnitOf(evidence.loop, "reference", plateau.knee).toPrecision(4)));
-  const what = `The signal stands still at ${level} ${unit} for every target ${side} than ${knee} ${evidence.instrument.distanceUnit}.`;
-  return `${what} This is consistent with ${saysByRow[row]}.`;
+  const knee = placeNumber(Number(inUnitOf(loop, "reference", plateau.knee).toPrecision(4)));
+  return `The signal stands still at ${level} ${instrument.signalUnit} for every target ${side} than ${knee} ${instrument.distanceUnit}.`;
 }
-
-const saysByRow: Readonly<Record<Row, string>> = {
-  13: "a current that supply and burden do not let rise any further",
-  15: "targets inside the blind zone of the sensor",
-  16: "a fixed object in the beam at that distance",
-  17: "targets beyond the range that the sensor was taught, at the limit of its signal",
-};
-
-const separations: Readonly<Record<Row, string>> = {
-  13: "simulate 20 mA at the sensor's end, and measure current, supply at the terminals and burden",
-  15: "move the target out of the blind zone step by step and note where the signal begins to follow; simulate the signal there",
-  16: "look along the beam; take the target away and see whether the reading stays",
-  17: "read the taught ends from the sensor and compare them with the range",
-};
 
 function plateauNumbers(evidence: CauseEvidence, sensor: StageEvidence, plateau: Plateau): Evidence[] {
   const { loop } = evidence;
@@ -123,18 +176,19 @@ function plateauNumbers(evidence: CauseEvidence, sensor: StageEvidence, plateau:
   ];
 }
 
-function limitNumbers(evidence: CauseEvidence, row: Row): Evidence[] {
-  if (row !== 13 && row !== 16) return [];
+function burdenNumbers(evidence: CauseEvidence): Evidence[] {
   const simulated = fullSimulation(evidence);
-  const reckoned = burdenLimitedCurrent(evidence);
   return [
     ...(simulated === undefined ? [] : [{ name: "simulated 20 mA gave", value: simulated, unit: "mA" }]),
-    ...(reckoned?.evidence ?? []),
+    ...(burdenLimitedCurrent(evidence)?.evidence ?? []),
   ];
 }
 
-function echoFindings({ echoes, readings, loop, instrument }: CauseEvidence): readonly Finding[] {
-  if (echoes === undefined) return [];
+function echoSightings({ echoes, stages, readings, loop, instrument }: CauseEvidence): readonly Sighting[] {
+  const isFollowed = stages.some(
+    (one) => (one.stage === "sensor" || one.stage === "sensor and wiring") && follows(one),
+  );
+  if (echoes === undefined || !isFollowed) return [];
   const times = echoes.factor === 2 ? "twice" : "three times";
   const farthest = Math.max(
     ...readings.filter(({ index }) => echoes.members.includes(index)).map(({ percent }) => percent.reference as number),
@@ -142,9 +196,6 @@ function echoFindings({ echoes, readings, loop, instrument }: CauseEvidence): re
   const place = inUnitOf(loop, "reference", farthest);
   return [
     {
-      row: 15,
-      title: causeTitles[15] as string,
-      stage: "sensor",
       says: `Up to ${placeNumber(place)} ${instrument.distanceUnit} the sensor shows ${times} the distance. This is consistent with an echo counted ${times} inside the blind zone.`,
       evidence: [
         { name: "shown over true", value: echoes.factor, unit: "" },

@@ -1,64 +1,90 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
-import { placeNumber } from "./line-words.ts";
-import { hasGrowingSpread, isSignificant, type StageEvidence } from "./stage-evidence.ts";
-import { thresholds } from "./thresholds.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { deadSignalSightings } from "./evidence/dead-signal.ts";
+import { placeNumber } from "./evidence/line-words.ts";
+import { onceFor } from "./evidence/once-for.ts";
+import { hasGrowingSpread, isSignificant, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { thresholds } from "./evidence/thresholds.ts";
+import type { Evidence } from "./finding.ts";
 
-/**
- * Rows 18, 19 and 25: readings at which the sensor had no target.
- *
- * Fault signals here and there; a held value (the reading is that of the point before, while other cycles are right
- * there); or, if the scatter grows with the distance first, a target that is too soft, small or tilted for the far part.
- *
- * @param evidence of a phase
- * @returns at most three findings; 25 stands for the others where it is found
- * Source: own choice; NAMUR NE 43 for fault signals.
- * @example lostTargetCauses(evidence)[0].row // 18
- */
-export function lostTargetCauses(evidence: CauseEvidence): readonly Finding[] {
-  const weak = weakTarget(evidence);
-  return weak.length > 0 ? weak : [...lostWithFault(evidence), ...lostAndHeld(evidence)];
+// Readings at which the sensor had no target; a target too weak for the far part stands for the other two.
+
+const keepTarget =
+  "see to it that the sensor does not lose its target: clean face, square mount, a target that returns enough";
+
+/** The scatter grows with the distance first. */
+export const weakTarget: Cause = {
+  id: "weak-target",
+  title: "target too soft, too small or tilted for the far part of the range",
+  place: "sensor",
+  separatedBy: "read the far points again with a flat, hard plate that is square to the axis",
+  remedy: { cures: "set-up", does: "use a larger, harder or better aligned target for the far part of the range" },
+  detect: (evidence) => weakTargetSightings(evidence),
+};
+
+/** Fault signals here and there, or all the time (NAMUR NE 43). */
+export const lostWithFault: Cause = {
+  id: "target-lost-fault",
+  title: "target lost, fault signal given",
+  place: "sensor",
+  separatedBy: "watch the sensor's target indicator and the supply at its terminals at these distances",
+  remedy: { cures: "set-up", does: keepTarget },
+  detect: (evidence) => [...neverSeen(evidence), ...(isWeak(evidence) ? [] : lostHereAndThere(evidence))],
+};
+
+function neverSeen(evidence: CauseEvidence): readonly Sighting[] {
+  const says = "This is consistent with a sensor that never saw the target and reports a fault.";
+  return deadSignalSightings(evidence, "target-lost-fault", says, ["current-and-voltage-mixed-up"]).map((sighting) => ({
+    ...sighting,
+    separatedBy: "see whether the target indicator of the sensor is lit at three distances",
+  }));
 }
 
-function lostWithFault(evidence: CauseEvidence): readonly Finding[] {
+function lostHereAndThere(evidence: CauseEvidence): readonly Sighting[] {
   const { faults, readings, slips } = evidence;
   const lost = faults.filter((index) => !slips.some((slip) => slip.index === index));
   if (lost.length === 0 || lost.length === readings.length) return [];
   return [
     {
-      row: 18,
-      title: causeTitles[18] as string,
-      stage: "sensor",
       says: `${countWords(lost.length, readings.length)} a fault instead of a distance. This is consistent with a sensor that loses its target there; it is no error of measurement.`,
       evidence: placesOf(evidence, lost),
-      rivals: [rivalName(29), rivalName(25)],
-      separatedBy: "watch the sensor's target indicator and the supply at its terminals at these distances",
+      rivals: ["open-wire", "weak-target"],
     },
   ];
 }
 
-function lostAndHeld(evidence: CauseEvidence): readonly Finding[] {
+/** The reading is that of the point before, while other cycles are right there. */
+export const lostAndHeld: Cause = {
+  id: "target-lost-held",
+  title: "target lost, last value held",
+  place: "sensor",
+  separatedBy: "set the action on a lost target to fault, and read these points again",
+  remedy: { cures: "set-up", does: keepTarget },
+  detect: (evidence) => (isWeak(evidence) ? [] : heldSightings(evidence)),
+};
+
+function heldSightings(evidence: CauseEvidence): readonly Sighting[] {
   const { held, readings } = evidence;
   if (held.length < 2) return [];
   return [
     {
-      row: 19,
-      title: causeTitles[19] as string,
-      stage: "sensor",
       says: `${countWords(held.length, readings.length)} what the reading before had shown, though the target had moved on. This is consistent with a sensor that loses its target and holds its last value.`,
       evidence: placesOf(evidence, held),
-      rivals: [rivalName(22), rivalName(16)],
-      separatedBy: "set the action on a lost target to fault, and read these points again",
+      rivals: ["output-not-settled", "obstruction-in-beam"],
     },
   ];
 }
 
-function weakTarget(evidence: CauseEvidence): readonly Finding[] {
+function isWeak(evidence: CauseEvidence): boolean {
+  return weakTargetSightings(evidence).length > 0;
+}
+
+const weakTargetSightings = onceFor((evidence): readonly Sighting[] => {
   const sensor = evidence.stages.find(({ stage }) => stage === "sensor");
   const { principle } = evidence.instrument;
-  if (sensor === undefined || (principle !== "ultrasonic" && principle !== "radar" && principle !== undefined))
-    return [];
+  const isByEcho = principle === "ultrasonic" || principle === "radar" || principle === undefined;
+  if (sensor === undefined || !isByEcho) return [];
   const lost = [...evidence.faults, ...evidence.held];
   const isLostFar = lost.length > 0 && lost.every((index) => isFar(evidence, index));
   if (!spreadGrows(sensor, evidence.mattering, isLostFar)) return [];
@@ -66,20 +92,16 @@ function weakTarget(evidence: CauseEvidence): readonly Finding[] {
   const after = lost.length === 0 ? "" : " and the target is lost at some far points";
   return [
     {
-      row: 25,
-      title: causeTitles[25] as string,
-      stage: "sensor",
       says: `Repeated readings scatter more the farther the target is${after}. This is consistent with a target that is too soft, too small or tilted for the far part of the range.`,
       evidence: [
         { name: "scatter, near third", value: near, unit: "% of span" },
         { name: "scatter, far third", value: far, unit: "% of span" },
         ...placesOf(evidence, lost),
       ],
-      rivals: [rivalName(18), rivalName(16)],
-      separatedBy: "read the far points again with a flat, hard plate that is square to the axis",
+      rivals: ["target-lost-fault", "obstruction-in-beam"],
     },
   ];
-}
+});
 
 function isFar({ readings }: CauseEvidence, index: number): boolean {
   return (readings.find((reading) => reading.index === index)?.point ?? 0) >= 50;

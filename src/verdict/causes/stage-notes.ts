@@ -1,9 +1,10 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { type CauseNote, rivalName } from "./finding.ts";
-import { lineNumbers, unitOf } from "./line-words.ts";
-import { isOff, type StageEvidence } from "./stage-evidence.ts";
-import { namedByZero } from "./zero-candidates.ts";
+import { namedCause } from "./cause-of.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { lineNumbers, unitOf } from "./evidence/line-words.ts";
+import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { namedByZero } from "./evidence/zero-candidates.ts";
+import type { CauseNote, NamedCause } from "./finding.ts";
 
 /**
  * What the readings cannot tell, and which reading would: stages that share an error because a column is missing, wild
@@ -43,14 +44,14 @@ function sharedStage(evidence: CauseEvidence, stage: StageEvidence): readonly Ca
 }
 
 /** Causes of both stages whose point of no error the line goes through. */
-function candidatesOf(stage: StageEvidence): string[] {
+function candidatesOf(stage: StageEvidence): NamedCause[] {
   const { named, rivals } = namedByZero(stage, [
-    { name: [10, 9], at: "nowhere" as const },
-    { name: [21, 4], at: 0 },
-    { name: [21, 3], at: 100 },
+    { name: ["datum-shifted", "offset-of-card"], at: "nowhere" as const },
+    { name: ["ends-taught-wrong", "high-constant-wrong"], at: 0 },
+    { name: ["ends-taught-wrong", "low-constant-wrong"], at: 100 },
   ]);
-  const rows = [...(named ?? []), ...rivals.flat()];
-  return (rows.length === 0 ? [21, 4] : [...new Set(rows)]).map(rivalName);
+  const ids = new Set([...(named ?? []), ...rivals.flat()]);
+  return (ids.size === 0 ? ["ends-taught-wrong", "high-constant-wrong"] : [...ids]).map(namedCause);
 }
 
 function wildReadings(evidence: CauseEvidence): readonly CauseNote[] {
@@ -68,7 +69,7 @@ function wildReadings(evidence: CauseEvidence): readonly CauseNote[] {
         value: inUnitOf(evidence.loop, "reference", percent.reference as number),
         unit: unitOf(evidence, "reference"),
       })),
-      candidates: [rivalName(33), rivalName(19)],
+      candidates: ["typing-error", "target-lost-held"].map(namedCause),
       separatedBy: "read these points again",
     },
   ];
@@ -82,7 +83,7 @@ function oneCycle({ readings }: CauseEvidence): readonly CauseNote[] {
       title: "one cycle only",
       says: "Drift in time, growing scatter and curvature cannot be told from the distance itself.",
       evidence: [],
-      candidates: [rivalName(34), rivalName(25), rivalName(26)],
+      candidates: ["warm-up-or-drift", "weak-target", "curved-characteristic"].map(namedCause),
       separatedBy: "read a second cycle",
     },
   ];

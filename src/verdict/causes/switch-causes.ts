@@ -1,54 +1,75 @@
 import type { SetPointShares } from "../switching/set-point-shares.ts";
-import { isSetPointOff, type SwitchedFound, type SwitchedState } from "../switching/switched-state.ts";
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
+import { isSetPointOff, type SwitchedFound } from "../switching/switched-state.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import type { Evidence } from "./finding.ts";
 
-/**
- * Rows 27 and 32: a switched output that trips in the wrong place, or that its input cannot read.
- *
- * What is off, by how much and by whose share was judged before, in the direction that matters: here it gets its name.
- *
- * @param evidence of a phase
- * @returns findings for each output of the tag
- * Source: `judgeSetPoint`, `setPointShares`, `inputMatch`.
- * @example switchCauses(evidence)[0].row // 27
- */
-export function switchCauses(evidence: CauseEvidence): readonly Finding[] {
-  return evidence.switching.flatMap((state) => [...mismatch(state), ...switchPoint(evidence, state)]);
-}
+// A switched output that trips in the wrong place, or that its input cannot read. What is off, by how much and by whose
+// share was judged before, in the direction that matters: here it gets its name.
 
-function mismatch({ output, wiring: { inputMatch }, found }: SwitchedState): readonly Finding[] {
-  if (inputMatch === null || inputMatch.statement === "pass") return [];
-  return [
-    {
-      row: 32,
-      title: causeTitles[32] as string,
-      stage: "switched output",
-      says: `${output.output} is a ${output.polarity} output on a ${output.controllerInput} input, where it needs a ${inputMatch.needs} one. This is consistent with an input that never changes, or stands at 1 through a leakage.`,
-      evidence: [{ name: "changes of state that were recorded", value: found?.trips.length ?? 0, unit: "" }],
-      rivals: ["a wrong entry in the table outputs: labels of inputs differ from maker to maker"],
-      separatedBy: "watch the sensor's indicator and the input bit together, and measure which way the current flows",
-    },
-  ];
-}
+/** The input of the controller does not take the output. */
+export const outputAndInputUnfit: Cause = {
+  id: "output-and-input-unfit",
+  title: "output and input do not fit (PNP, NPN), or the bit is inverted",
+  place: "switched output",
+  separatedBy: "watch the sensor's indicator and the input bit together, and measure which way the current flows",
+  remedy: { cures: "switched output", does: null },
+  detect: ({ switching }) =>
+    switching.flatMap(({ output, wiring: { inputMatch }, found }) => {
+      if (inputMatch === null || inputMatch.statement === "pass") return [];
+      return [
+        {
+          says: `${output.output} is a ${output.polarity} output on a ${output.controllerInput} input, where it needs a ${inputMatch.needs} one. This is consistent with an input that never changes, or stands at 1 through a leakage.`,
+          evidence: [{ name: "changes of state that were recorded", value: found?.trips.length ?? 0, unit: "" }],
+          rivals: ["outputs-row-wrong"],
+        },
+      ];
+    }),
+};
 
-function switchPoint({ instrument }: CauseEvidence, { output, found }: SwitchedState): readonly Finding[] {
-  if (found === null || !isSetPointOff(found)) return [];
-  const { title, says, rivals } = named(output.output, found.shares);
-  return [
-    {
-      row: 27,
-      title,
-      stage: "switched output",
-      says,
-      evidence: numbersOf(output.setPoint, found, instrument.distanceUnit),
-      rivals,
-      separatedBy:
-        found.shares === null
-          ? "read the analog value around the set point against the reference"
-          : "read the taught set point from the sensor, and compare it with the distance that the sensor shows at the trip",
-    },
-  ];
+const taughtSetPoint =
+  "read the taught set point from the sensor, and compare it with the distance that the sensor shows at the trip";
+
+/** The output trips off its set point, by more than the analog value explains or by nobody knows whose share. */
+export const switchPointOff: Cause = {
+  id: "switch-point-off",
+  title: "switch point off",
+  place: "switched output",
+  separatedBy: taughtSetPoint,
+  remedy: { cures: "switched output", does: null },
+  detect: (evidence) => sightings(evidence, (shares) => shares?.consistentWith !== "shift", offWords),
+};
+
+/** The output trips off its set point by as much as the analog value is off. */
+export const outputAndValueShifted: Cause = {
+  id: "output-and-value-shifted",
+  title: "switch point and analog value shifted together",
+  place: "switched output",
+  separatedBy: taughtSetPoint,
+  remedy: { cures: "switched output", does: null },
+  detect: (evidence) =>
+    sightings(
+      evidence,
+      (shares) => shares?.consistentWith === "shift",
+      (name) => ({
+        says: `${name} trips off its set point by what the analog value is off, too. This is consistent with a shift that both share: mount, datum or air.`,
+        rivals: ["datum-shifted", "air-temperature"],
+      }),
+    ),
+};
+
+type Words = Pick<Sighting, "says" | "rivals" | "separatedBy">;
+
+function sightings(
+  { switching, instrument }: CauseEvidence,
+  isIts: (shares: SetPointShares | null) => boolean,
+  wordsOf: (output: string, shares: SetPointShares | null) => Words,
+): readonly Sighting[] {
+  return switching.flatMap(({ output, found }) => {
+    if (found === null || !isSetPointOff(found) || !isIts(found.shares)) return [];
+    const numbers = numbersOf(output.setPoint, found, instrument.distanceUnit);
+    return [{ ...wordsOf(output.output, found.shares), evidence: numbers }];
+  });
 }
 
 function numbersOf(setPoint: number, { setPoint: found, shares }: SwitchedFound, unit: string): Evidence[] {
@@ -59,34 +80,26 @@ function numbersOf(setPoint: number, { setPoint: found, shares }: SwitchedFound,
   ];
 }
 
-type Named = Pick<Finding, "title" | "says" | "rivals">;
-
-function named(name: string, shares: SetPointShares | null): Named {
-  const title = causeTitles[27] as string;
+function offWords(name: string, shares: SetPointShares | null): Words {
+  const noAnalog = shares === null && {
+    separatedBy: "read the analog value around the set point against the reference",
+  };
   switch (shares?.consistentWith) {
-    case "shift":
-      return {
-        title: "switch point and analog value shifted together",
-        says: `${name} trips off its set point by what the analog value is off, too. This is consistent with a shift that both share: mount, datum or air.`,
-        rivals: [rivalName(10), rivalName(20)],
-      };
     case "teach":
       return {
-        title,
         says: `The analog value explains little of what ${name} trips off its set point. This is consistent with a switch point that drifted or was taught elsewhere.`,
         rivals: [],
       };
     case "teach and shift":
       return {
-        title,
         says: `${name} trips off its set point by more than the analog value explains. This is consistent with a shift that both share and a switch point that was taught elsewhere.`,
-        rivals: [rivalName(10)],
+        rivals: ["datum-shifted"],
       };
     default:
       return {
-        title,
         says: `${name} trips off its set point. This is consistent with a switch point that drifted, and with a shift that it shares with the analog value: nothing tells them apart here.`,
-        rivals: [rivalName(10)],
+        rivals: ["datum-shifted"],
+        ...noAnalog,
       };
   }
 }

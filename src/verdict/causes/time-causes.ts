@@ -1,46 +1,28 @@
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { causeTitles, type Finding, rivalName } from "./finding.ts";
-import { placeOf } from "./line-words.ts";
-import { isSignificant, type StageEvidence } from "./stage-evidence.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { placeOf } from "./evidence/line-words.ts";
+import { drifts, type StageEvidence } from "./evidence/stage-evidence.ts";
 
-/**
- * Row 34: an error that moves with the time at which it was read, and not with the distance.
- *
- * @param evidence of a phase with at least two cycles
- * @returns a finding for each stage that drifts
- * Source: `driftInTime`.
- * @example timeCauses(evidence)[0].row // 34
- */
-export function timeCauses(evidence: CauseEvidence): readonly Finding[] {
-  return evidence.stages
-    .filter((stage) => drifts(stage, evidence.mattering))
-    .map((stage) => findingOf(evidence, stage));
-}
+/** An error that moves with the time at which it was read, and not with the distance, over at least two cycles. */
+export const warmUpOrDrift: Cause = {
+  id: "warm-up-or-drift",
+  title: "warm-up or drift while the readings were taken",
+  place: "sensor",
+  separatedBy:
+    "read one point every ten minutes for an hour with the target fixed, and log the air temperature beside it",
+  remedy: {
+    cures: "readings",
+    does: "read again when the sensor has warmed up and the air is steady",
+    isFirst: true,
+  },
+  detect: (evidence) =>
+    evidence.stages.filter((stage) => drifts(stage, evidence.mattering)).map((stage) => sightingIn(evidence, stage)),
+};
 
-/**
- * Whether the error of a stage moved with time by more than noise and by more than matters.
- *
- * @param stage of the loop
- * @param mattering smallest error that matters, percent of span
- * @returns true where it did
- * Source: own choice, see `thresholds`.
- * @example drifts(stage, 0.25) // false
- */
-export function drifts({ drift, resolution }: StageEvidence, mattering: number): boolean {
-  if (drift === undefined) return false;
-  const { total, totalStandardUncertainty, degreesOfFreedom } = drift;
-  return (
-    Math.abs(total) > Math.max(mattering, resolution) &&
-    isSignificant(total, totalStandardUncertainty, degreesOfFreedom)
-  );
-}
-
-function findingOf({ isByClock, readings }: CauseEvidence, stage: StageEvidence): Finding {
+function sightingIn({ isByClock, readings }: CauseEvidence, stage: StageEvidence): Sighting {
   const { total, totalStandardUncertainty, rate } = stage.drift as NonNullable<StageEvidence["drift"]>;
   const duration = Math.max(...readings.map(({ elapsed }) => elapsed));
   return {
-    row: 34,
-    title: causeTitles[34] as string,
     stage: placeOf(stage.stage),
     says: "The same point read again later has another error, and the change goes on with time. This is consistent with a warm-up, or with something that drifted while the readings were taken.",
     evidence: [
@@ -50,8 +32,6 @@ function findingOf({ isByClock, readings }: CauseEvidence, stage: StageEvidence)
         : { name: "from one reading to the next", value: rate, unit: "% of span" },
       { name: isByClock ? "the phase took" : "readings", value: duration, unit: isByClock ? "min" : "" },
     ],
-    rivals: [rivalName(20), "a reference, a bracket or a target that moved"],
-    separatedBy:
-      "read one point every ten minutes for an hour with the target fixed, and log the air temperature beside it",
+    rivals: ["air-temperature", "reference-moved"],
   };
 }

@@ -1,49 +1,126 @@
-import type { CauseEvidence } from "./cause-evidence.ts";
-import { causeTitles, type Evidence, type Finding, rivalName } from "./finding.ts";
-import { isLeakage, leakageNumbers } from "./leakage.ts";
-import { lineNumbers } from "./line-words.ts";
-import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
-import { isOff, type StageEvidence } from "./stage-evidence.ts";
-import { missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
+import type { Cause, Sighting } from "./cause.ts";
+import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { isLeakage, leakageNumbers } from "./evidence/leakage.ts";
+import { lineNumbers } from "./evidence/line-words.ts";
+import { onceFor } from "./evidence/once-for.ts";
+import { scalingLineSightings } from "./evidence/scaling-line.ts";
+import { sensorLineSightings } from "./evidence/sensor-line.ts";
+import { atSignal, signalEnds, trueZero } from "./evidence/signal-order.ts";
+import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { thresholds } from "./evidence/thresholds.ts";
+import { missOf, namedByZero } from "./evidence/zero-candidates.ts";
+import type { Evidence } from "./finding.ts";
 
-/**
- * Rows 9, 11 and 12 between the terminals of the sensor and those of the card, where the signal was read at both.
- *
- * @param evidence of a phase
- * @returns at most one finding
- * Source: Ohm's law; the choice by `namedByZero`.
- * @example wiringCauses(evidence)[0].stage // "wiring"
- */
-export function wiringCauses(evidence: CauseEvidence): readonly Finding[] {
-  return evidence.stages
-    .filter((stage) => stage.stage === "wiring" && isOff(stage, evidence.mattering))
-    .map((stage) => findingOf(evidence, stage));
-}
+// What is wrong with the signal on its way: seen between the terminals of sensor and card where it was read at both, in
+// the signal at the sensor, or in what the card makes of it.
 
-function findingOf(evidence: CauseEvidence, stage: StageEvidence): Finding {
-  const ends = signalEnds(evidence.instrument);
-  const candidates: ZeroCandidate<number>[] = [
-    { name: 9, at: "nowhere" },
-    { name: 11, at: atSignal(ends, trueZero(ends)) },
-  ];
-  const { named, rivals } = namedByZero(stage, candidates);
-  const leaks = isLeakage(evidence, stage) && (named === undefined || missOf(stage, "nowhere") > 2);
-  const row = leaks ? 12 : (named ?? 11);
-  const more: Evidence[] = row === 12 ? leakageNumbers(evidence, stage) : [];
-  return {
-    row,
-    title: causeTitles[row] as string,
-    stage: "wiring",
-    says: `The signal at the card is not the signal at the sensor. ${says[row]}`,
-    evidence: [...lineNumbers(evidence, stage), ...more],
-    rivals: rivals.filter((rival) => rival !== row).map(rivalName),
-    separatedBy:
-      "with the loop isolated, measure the insulation between the cores and to earth, and the shunt resistor",
-  };
-}
-
-const says: Readonly<Record<number, string>> = {
-  9: "The difference is the same over the whole range: consistent with a voltage along a shared 0 V, or with a constant current that comes in or gets lost.",
-  11: "The difference grows in proportion to the signal: consistent with a leakage beside the shunt that takes part of the signal.",
-  12: "The difference is greater at the low end: consistent with a leakage across the two wires of the loop.",
+/** A current beside that of the sensor; it grows as the voltage across the sensor does, so that it is greater at the low end. */
+export const leakageAcrossLoop: Cause = {
+  id: "leakage-across-loop",
+  title: "leakage across the two-wire loop",
+  place: "wiring",
+  separatedBy:
+    "measure the current at both ends of the cable, and the insulation between the cores with the loop isolated",
+  remedy: { cures: "wiring", does: "dry and seal cable, glands and junction boxes, and measure the insulation" },
+  isSeenAtSensor: true,
+  detect: (evidence) => [
+    ...sensorLineSightings(evidence, "leakage-across-loop", ({ stage }) => ({
+      says: "The signal is too great everywhere, and more so at its low end. This is consistent with a leakage across the two wires of the loop.",
+      numbers: leakageNumbers(evidence, stage),
+    })),
+    ...wiringSightings(
+      evidence,
+      "leakage-across-loop",
+      "The difference is greater at the low end: consistent with a leakage across the two wires of the loop.",
+      (stage) => leakageNumbers(evidence, stage),
+    ),
+  ],
 };
+
+/** An error in proportion to the signal, from its true zero on. */
+export const shuntOrGainOff: Cause = {
+  id: "shunt-or-gain-off",
+  title: "shunt resistor or gain about the true zero of the signal",
+  place: "wiring",
+  separatedBy:
+    "measure the signal at both ends of the cable, and the resistance between the cores with the loop isolated",
+  remedy: {
+    cures: "wiring",
+    does: "measure the shunt resistor and whatever lies parallel to the input, and mend what is wrong",
+  },
+  detect: (evidence) => [
+    ...sensorLineSightings(evidence, "shunt-or-gain-off", () => ({
+      says: "The signal is too small in proportion to itself, from 0 mA on. This is consistent with a current of which a part is shunted before it is measured.",
+    })),
+    ...wiringSightings(
+      evidence,
+      "shunt-or-gain-off",
+      "The difference grows in proportion to the signal: consistent with a leakage beside the shunt that takes part of the signal.",
+    ),
+    ...scalingLineSightings(evidence, "shunt-or-gain-off", () => ({
+      says: "The error grows in proportion to the signal, from its true zero on. This is consistent with a wrong shunt resistor, a wrong gain of the card, or a leakage beside the shunt.",
+      separatedBy: "measure the shunt resistor with the loop isolated, and the signal at both ends of the cable",
+    })),
+  ],
+};
+
+/** The same error over the whole range. */
+export const offsetOfCard: Cause = {
+  id: "offset-of-card",
+  title: "offset of the input card, or of a 0 V shared with the supply",
+  place: "input card",
+  separatedBy:
+    "read the value with a simulated signal that shares no 0 V with the loop; for a voltage, measure between the two 0 V points",
+  remedy: {
+    cures: "wiring",
+    does: "find the offset of the input card, or of the 0 V that it shares with the supply, and remove it there",
+  },
+  detect: (evidence) => [
+    ...wiringSightings(
+      evidence,
+      "offset-of-card",
+      "The difference is the same over the whole range: consistent with a voltage along a shared 0 V, or with a constant current that comes in or gets lost.",
+    ),
+    ...scalingLineSightings(evidence, "offset-of-card", () => ({
+      says: "The value is off by the same amount over the whole range. This is consistent with an offset of the input card, or of a 0 V that the signal shares with the supply.",
+    })),
+  ],
+};
+
+type WiringCause = "offset-of-card" | "shunt-or-gain-off" | "leakage-across-loop";
+
+/** Between the terminals of sensor and card: the place without error names the cause, by Ohm's law. */
+function wiringSightings(
+  evidence: CauseEvidence,
+  cause: WiringCause,
+  says: string,
+  numbersOf: (stage: StageEvidence) => Evidence[] = () => [],
+): readonly Sighting[] {
+  return wiringLines(evidence)
+    .filter((line) => line.cause === cause)
+    .map(({ stage, rivals }) => ({
+      stage: "wiring",
+      says: `The signal at the card is not the signal at the sensor. ${says}`,
+      evidence: [...lineNumbers(evidence, stage), ...numbersOf(stage)],
+      rivals,
+      separatedBy:
+        "with the loop isolated, measure the insulation between the cores and to earth, and the shunt resistor",
+    }));
+}
+
+const wiringLines = onceFor((evidence) =>
+  evidence.stages
+    .filter((stage) => stage.stage === "wiring" && isOff(stage, evidence.mattering))
+    .map((stage) => ({ stage, ...wiringLine(evidence, stage) })),
+);
+
+function wiringLine(evidence: CauseEvidence, stage: StageEvidence): { cause: WiringCause; rivals: WiringCause[] } {
+  const ends = signalEnds(evidence.instrument);
+  const { named, rivals } = namedByZero<WiringCause>(stage, [
+    { name: "offset-of-card", at: "nowhere" },
+    { name: "shunt-or-gain-off", at: atSignal(ends, trueZero(ends)) },
+  ]);
+  const isNotLevel = missOf(stage, "nowhere") > thresholds.excludedBeyondUncertainties;
+  const leaks = isLeakage(evidence, stage) && (named === undefined || isNotLevel);
+  return { cause: leaks ? "leakage-across-loop" : (named ?? "shunt-or-gain-off"), rivals: [...rivals] };
+}

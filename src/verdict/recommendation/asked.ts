@@ -1,4 +1,6 @@
 import { isInTolerance, type Statement } from "../../model/statement.ts";
+import { causeOf } from "../causes/cause-of.ts";
+import type { Finding } from "../causes/finding.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
@@ -37,9 +39,6 @@ function isFailed(statement: Statement | null): boolean {
   return statement === "fail" || statement === "conditional fail";
 }
 
-/** Causes in the wiring that the signal at the sensor shows already. */
-const seenAtSensor = [12, 13, 14, 29, 30];
-
 /**
  * The findings that a recommendation rests on: those of the parts that ask for work.
  *
@@ -51,10 +50,10 @@ const seenAtSensor = [12, 13, 14, 29, 30];
  */
 export function countedFindings({ findings, judged }: PhaseState, asked: Asked): PhaseState["findings"] {
   const isAny = asked.sensor || asked.controller;
-  return findings.filter(({ row, stage }) => {
+  return findings.filter(({ id, stage }) => {
     if (stage === "switched output") return false;
     if (stage === "readings" || judged !== "signal") return isAny;
-    if (stage === "wiring") return seenAtSensor.includes(row) ? asked.sensor : isAny;
+    if (stage === "wiring") return causeOf(id).isSeenAtSensor ? asked.sensor : isAny;
     return stage === "sensor" || stage === "rig" ? asked.sensor : asked.controller;
   });
 }
@@ -62,11 +61,11 @@ export function countedFindings({ findings, judged }: PhaseState, asked: Asked):
 /**
  * Whether a finding is one that the readings themselves have to settle.
  *
- * @param finding row, title, stage
+ * @param finding its cause and its place
  * @returns true for typing, warm-up, play, dwell
  * Source: `remedyOf`.
- * @example isOfReadings({ row: 33, title: "typing error", stage: "readings" }) // true
+ * @example isOfReadings({ id: "typing-error", stage: "readings" }) // true
  */
-export function isOfReadings(finding: PhaseState["findings"][number]): boolean {
+export function isOfReadings(finding: Pick<Finding, "id" | "stage">): boolean {
   return remedyOf(finding).cures === "readings";
 }

@@ -1,9 +1,10 @@
 import type { StageName } from "../../model/loop-stages.ts";
+import type { Remedy } from "../causes/cause.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { partWords, sentence } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 const controllerStages: readonly StageName[] = ["input card", "scaling", "input card and scaling"];
 
@@ -36,13 +37,12 @@ export function controllerStep(
   isAlone: boolean,
 ): RecommendedStep | undefined {
   const ofScaling = findings.filter((finding) => finding.stage !== "sensor" && remedyOf(finding).cures === "scaling");
-  const isElsewhere = findings.some(({ row, stage }) => stage === "input card" && notByConstants.includes(row));
+  const isElsewhere = findings.some(
+    (finding) => finding.stage === "input card" && remedyOf(finding).cures === "wiring",
+  );
   const isOff = reaches(controllerPart(state), state.thresholds.stageShareFrom) && !isElsewhere;
   return ofScaling.length > 0 || isOff ? rescaleStep(state, ofScaling, isAlone) : undefined;
 }
-
-/** Offset of the card, a parallel shunt, another channel. */
-const notByConstants = [9, 11, 31];
 
 /**
  * New constants in the controller.
@@ -56,10 +56,11 @@ const notByConstants = [9, 11, 31];
  */
 export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"], isAlone: boolean): RecommendedStep {
   const part = controllerPart(state);
-  const cures = ofScaling.flatMap((finding) => remedyOf(finding).does ?? []);
+  const remedies = ofScaling.map(remedyOf);
+  const cures = remedies.flatMap(({ does }) => does ?? []);
   const doings = new Set(cures.length === 0 ? ["put the scaling constants in the controller right"] : cures);
-  const isTruncated = ofScaling.length > 0 && ofScaling.every(({ row }) => row === 28);
-  const constants = isTruncated
+  const isOfConstants = remedies.length === 0 || remedies.some(needsConstants);
+  const constants = !isOfConstants
     ? null
     : isAlone && state.newConstants === "pass"
       ? "of the forecast"
@@ -70,7 +71,7 @@ export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"]
     does: [...doings].map(sentence).join(" "),
     rule: "the controller makes something wrong of a signal, whatever the sensor gives: that is for the controller to put right",
     reasons: [
-      ...ofScaling.map(({ says }) => says),
+      ...ofScaling.map((finding) => reasonOf(finding)),
       ...(part > 0 ? [`What the controller makes of the signal is off by ${partWords(part)}.`] : []),
       ...sensorReason(state),
       ...(constants === "of the instrument's row" && !isAlone ? [onceOnly] : []),
@@ -78,6 +79,10 @@ export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"]
     before: beforeScaling(ofScaling),
     constants,
   });
+}
+
+function needsConstants(remedy: Remedy): boolean {
+  return remedy.cures === "scaling" && remedy.isOfConstants !== false;
 }
 
 function beforeScaling(findings: PhaseState["findings"]): string | null {

@@ -1,7 +1,7 @@
 import { numberWords } from "../loop-check/limit-words.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
 import { partWords } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 /**
  * Leaving a loop as it is.
@@ -30,7 +30,7 @@ export function leaveStep(state: PhaseState): RecommendedStep {
       `It passes: the worst reading is ${partWords(worst)}${limit < 100 ? `, adjusting is asked for from ${numberWords(limit, "%")}` : ""}.`,
       ...(tripped.length > 0 ? [`${tripped.join(", ")} ${tripped.length === 1 ? "passes" : "pass"} too.`] : []),
       ...(statement === "conditional pass" ? ["It is only just accepted: shorten the interval."] : []),
-      ...named.map(({ says }) => `Too small to be worked on, but to be watched: ${says}`),
+      ...named.map((finding) => reasonOf(finding, { before: "Too small to be worked on, but to be watched: " })),
     ],
   });
 }

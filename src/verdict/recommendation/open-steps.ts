@@ -4,7 +4,7 @@ import { isOfReadings } from "./asked.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState, WorstPoint } from "./phase-state.ts";
 import { sentence } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 // What cannot be decided from these readings, and what would decide it.
 
@@ -71,7 +71,7 @@ export function readingSteps({ failedChecks }: PhaseState, findings: PhaseState[
       does: [...new Set(doings)].map(sentence).join(" "),
       rule: "what was written down is in doubt, or the loop was not steady while it was read",
       reasons: [
-        ...again.map(({ says }) => says),
+        ...again.map((finding) => reasonOf(finding)),
         ...doubtful.map(({ item, says }) => `“${item}”${says === "" ? " is not in order" : `: ${says}`}.`),
       ],
     }),

@@ -58,7 +58,7 @@ export type PhaseState = {
   controller: PartState | null;
   /** Greatest error of each stage's line over the tolerance. */
   stageParts: readonly { stage: StageName; part: number }[];
-  findings: readonly Pick<Finding, "row" | "title" | "stage" | "says" | "rivals" | "separatedBy">[];
+  findings: readonly Pick<Finding, "id" | "stage" | "says" | "rivals" | "separatedBy">[];
   /** Readings inside the range that reported a fault instead of a distance. */
   faultReadings: number;
   /** Half of the greatest spread of repeated readings over the tolerance; or why there is none. */

@@ -73,10 +73,11 @@ function sensorSteps(
   findings: PhaseState["findings"],
   repairs: readonly RecommendedStep[],
 ): RecommendedStep[] {
-  const cures = findings.map((finding) => remedyOf(finding).cures);
+  const remedies = findings.map(remedyOf);
+  const cures = remedies.map((remedy) => remedy.cures);
   const isExplained = cures.some((place) => place === "set-up" || place === "wiring") || findings.some(isOfReadings);
   const isInSensor = cures.includes("sensor");
-  const isUnsteady = findings.some(({ row }) => row === 34);
+  const isUnsteady = remedies.some((remedy) => remedy.cures === "readings" && remedy.isFirst);
   if (isUnsteady || (isExplained && !isInSensor)) return [];
   if (state.judged === "value" && cures.includes("scaling")) return [];
   if (isFaultAlone(state)) return repairs.length > 0 ? [] : [faultStep(state)];
@@ -85,7 +86,9 @@ function sensorSteps(
   if (isFirst) return [step];
   if (step.action !== "re-teach") return [];
   const isSetUpFirst = repairs.some(({ of }) => of === "set-up");
-  return [{ ...step, reasons: [...step.reasons, teachWhatIsLeft], before: isSetUpFirst ? null : step.before }];
+  return [
+    { ...step, reasons: [...step.reasons, { says: teachWhatIsLeft }], before: isSetUpFirst ? null : step.before },
+  ];
 }
 
 const teachWhatIsLeft = "Read again after what comes before it, and teach only what is still off.";
@@ -125,7 +128,7 @@ function sumStep(state: PhaseState): RecommendedStep {
   const step = isSensor ? sensorStep(state) : rescaleStep(state, [], true);
   const greater = isSensor ? "sensor" : "controller";
   const reason = `Sensor and controller pass each by itself, but not what they add up to; the ${greater} has the greater share.`;
-  return { ...step, reasons: [reason, ...step.reasons] };
+  return { ...step, reasons: [{ says: reason }, ...step.reasons] };
 }
 
 function withWhyAsked(
@@ -136,5 +139,7 @@ function withWhyAsked(
   const worst = Math.max(sensor?.worst ?? 0, controller?.worst ?? 0);
   const why = `It passes, but its worst reading is ${partWords(worst)}, and adjusting is asked for from ${thresholds.adjustAt} % on.`;
   const isFor = ({ of }: RecommendedStep) => of === "sensor" || of === "controller";
-  return [first, ...others].map((step) => (isFor(step) ? { ...step, reasons: [why, ...step.reasons] } : step));
+  return [first, ...others].map((step) =>
+    isFor(step) ? { ...step, reasons: [{ says: why }, ...step.reasons] } : step,
+  );
 }

@@ -1,13 +1,14 @@
+import { airTemperature } from "../causes/sensor-line-causes.ts";
 import type { LoopItemKey } from "../loop-check/loop-items.ts";
 import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { FailedCheck, PhaseState } from "./phase-state.ts";
 import { partWords, sentence } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type Reason, type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 import type { SwitchStep } from "./switch-steps.ts";
 
 type RepairPlace = "set-up" | "wiring";
-type Repair = { of: RepairPlace; does: string; reason: string; before: string | null };
+type Repair = { of: RepairPlace; does: string; reason: Reason; before: string | null };
 
 /**
  * What is to be put right around the sensor before anything is taught: set-up first, then wiring.
@@ -28,7 +29,7 @@ export function repairSteps(
     ...findings.flatMap((finding) => repairOf(finding, state)),
     ...wiringShare(state, findings),
     ...state.failedChecks.flatMap(checkRepair),
-    ...shifts.map(({ of, does, reason }) => ({ of: of as RepairPlace, does, reason, before: null })),
+    ...shifts.map(({ of, does, reason }) => ({ of: of as RepairPlace, does, reason: { says: reason }, before: null })),
   ];
   return (["set-up", "wiring"] as const).flatMap((place) => {
     const here = repairs.filter(({ of }) => of === place);
@@ -45,7 +46,7 @@ function repairStep(of: RepairPlace, repairs: readonly Repair[]): RecommendedSte
       of === "wiring"
         ? "wiring before sensor and scaling: what is wrong between them is mended there, and not taught away"
         : "set-up before sensor: what is wrong around it is put right there, and not taught away",
-    reasons: [...new Set(repairs.map(({ reason }) => reason))],
+    reasons: [...new Map(repairs.map(({ reason }) => [reason.says, reason])).values()],
     before: repairs.find(({ before }) => before !== null)?.before ?? null,
   });
 }
@@ -54,11 +55,11 @@ function repairOf(finding: PhaseState["findings"][number], { leftWithoutAir }: P
   const remedy = remedyOf(finding);
   if (remedy.cures !== "set-up" && remedy.cures !== "wiring") return [];
   const air =
-    finding.row === 20 && leftWithoutAir !== null && !exceeds(leftWithoutAir, 100)
+    finding.id === airTemperature.id && leftWithoutAir !== null && !exceeds(leftWithoutAir, 100)
       ? ` Without the error of the day's air the worst reading would be ${partWords(leftWithoutAir)}.`
       : "";
   const before = finding.rivals.length === 0 ? null : `To be sure of the cause: ${finding.separatedBy}.`;
-  return [{ of: remedy.cures, does: remedy.does, reason: finding.says + air, before }];
+  return [{ of: remedy.cures, does: remedy.does, reason: reasonOf(finding, { after: air }), before }];
 }
 
 /** A wire that changes the signal needs no name to be mended. */
@@ -69,7 +70,9 @@ function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseStat
     {
       of: "wiring",
       does: "find what changes the signal between sensor and input card",
-      reason: `Between the terminals of the sensor and those of the card the signal changes by ${partWords(part)}.`,
+      reason: {
+        says: `Between the terminals of the sensor and those of the card the signal changes by ${partWords(part)}.`,
+      },
       before: null,
     },
   ];
@@ -89,7 +92,7 @@ const wiringUpTo = 13;
 function checkRepair({ item, key, number, says, isContradiction }: FailedCheck): Repair[] {
   if (isContradiction || judgedElsewhere.includes(key)) return [];
   const isWiring = number === null || number <= wiringUpTo;
-  const reason = `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.`;
+  const reason = { says: `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.` };
   return [
     {
       of: isWiring ? "wiring" : "set-up",

@@ -1,9 +1,9 @@
-import { hysteresisTitle } from "../causes/direction-causes.ts";
+import { hysteresis } from "../causes/direction-causes.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, PhaseState } from "./phase-state.ts";
 import { leftWords, partWords } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 import type { KnownForecast } from "./teach-step.ts";
 
 // When a sensor is to be replaced: its readings do not repeat, its curve cannot be cured, or it does not stay cured.
@@ -46,11 +46,11 @@ export function replaceForScatter(
  * @param state of the phase
  * @returns the step
  * Source: `reteach`: the best two constants are exact, so that no other two can do better.
- * @example replaceForResidual(notCurable, state).reasons[0] //
+ * @example replaceForResidual(notCurable, state).reasons[0]?.says //
  *   "No re-teach can cure it: even the best zero and span leave 15 mm (150 % of the tolerance)."
  */
 export function replaceForResidual(forecast: KnownForecast, state: PhaseState): RecommendedStep {
-  const loop = state.findings.find(({ title }) => title === hysteresisTitle);
+  const loop = state.findings.find(({ id }) => id === hysteresis.id);
   const isGap = loop !== undefined || forecast.whyNot?.because === "spread at one point";
   return stepOf({
     action: "replace",
@@ -61,7 +61,7 @@ export function replaceForResidual(forecast: KnownForecast, state: PhaseState): 
       `No re-teach can cure it: even the best zero and span leave ${leftWords(forecast.best, state)}.`,
       ...(state.isJustTaught ? ["It was taught anew just now, and that has not cured it."] : []),
       isGap ? gapReason(state, forecast) : "What is left is curved: it bends away from every straight line.",
-      ...(loop === undefined ? [] : [loop.says]),
+      ...(loop === undefined ? [] : [reasonOf(loop)]),
     ],
     before:
       loop === undefined

@@ -5,7 +5,7 @@ import { remedyOf } from "./cause-remedy.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, ForecastLeft, PhaseState } from "./phase-state.ts";
 import { leftWords, partWords } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 /** A forecast that has two constants. */
 export type KnownForecast = Forecast & { best: ForecastLeft };
@@ -32,7 +32,7 @@ export function teachStep(forecast: KnownForecast, state: PhaseState): Recommend
         : "a new zero and span bring it inside, but with little in hand",
     reasons: [
       ...(state.isJustTaught ? ["It was taught anew just now, and is off all the same."] : []),
-      ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map(({ says }) => says),
+      ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map((finding) => reasonOf(finding)),
       `A new zero and span can cure it: the best two leave ${leftWords(forecast.best, state)}.`,
       typeof scatter === "number"
         ? `Half the spread of repeated readings is ${partWords(scatter)}.`
@@ -77,10 +77,8 @@ function teachWords({ ends, best }: KnownForecast, { unit, rangeLower, rangeUppe
 }
 
 function beforeTeaching(findings: PhaseState["findings"], scatter: PhaseState["scatter"]): string | null {
-  if (findings.some(({ row }) => row === 10)) {
-    return "See first that mount, datum and target sit where they belong: a teach would hide a bracket that slipped.";
-  }
-  return typeof scatter === "number" ? null : "Read a second cycle first, to see that it repeats.";
+  const [hidden] = findings.map(remedyOf).flatMap((remedy) => (remedy.cures === "sensor" ? (remedy.before ?? []) : []));
+  return hidden ?? (typeof scatter === "number" ? null : "Read a second cycle first, to see that it repeats.");
 }
 
 /**

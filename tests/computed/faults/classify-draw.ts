@@ -1,9 +1,8 @@
 import { loopOf } from "../../../src/analysis/readings/loop.ts";
 import { switchedStates } from "../../../src/assembly/switched-states.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
-import { type CauseInputs, causeEvidence } from "../../../src/verdict/causes/cause-evidence.ts";
+import { type CauseInputs, causeEvidence } from "../../../src/verdict/causes/evidence/cause-evidence.ts";
 import { findCauses } from "../../../src/verdict/causes/find-causes.ts";
-import { rivalName } from "../../../src/verdict/causes/finding.ts";
 import { converterFaults, type DrawnFault, type FaultDraw } from "./converter-faults.ts";
 import { instrumentOf, takeReadings, valueDecimals } from "./faulty-loop.ts";
 import { healthy, otherFaults } from "./other-faults.ts";
@@ -11,12 +10,62 @@ import { recordOfRows, rowsOfDraw } from "./record-of-draw.ts";
 import { seededDraws } from "./seeded-draws.ts";
 import { sensorFaults } from "./sensor-faults.ts";
 
-export const faultDraws: Readonly<Record<number, FaultDraw>> = {
-  ...converterFaults,
-  ...sensorFaults,
-  ...otherFaults,
-  0: healthy,
+const draws: Readonly<Record<string, FaultDraw>> = { healthy, ...converterFaults, ...sensorFaults, ...otherFaults };
+
+/** The causes that are drawn, by their ids; a place in this list is part of the seed of its draws, so it is only added to. */
+export const drawnCauses = [
+  "live-zero-scaled-from-zero",
+  "from-zero-scaled-as-live-zero",
+  "low-constant-wrong",
+  "high-constant-wrong",
+  "full-scale-count-wrong",
+  "units-mixed-up",
+  "constants-exchanged",
+  "slope-turned-round",
+  "offset-of-card",
+  "datum-shifted",
+  "shunt-or-gain-off",
+  "leakage-across-loop",
+  "current-limited",
+  "voltage-output-overloaded",
+  "blind-zone",
+  "obstruction-in-beam",
+  "target-beyond-range",
+  "target-lost-fault",
+  "target-lost-held",
+  "air-temperature",
+  "ends-taught-wrong",
+  "output-not-settled",
+  "play-in-rig",
+  "target-or-sensor-tilted",
+  "weak-target",
+  "curved-characteristic",
+  "switch-point-off",
+  "value-clamped-or-cut",
+  "open-wire",
+  "current-and-voltage-mixed-up",
+  "other-channel",
+  "output-and-input-unfit",
+  "typing-error",
+  "warm-up-or-drift",
+] as const;
+
+type DrawnCause = "healthy" | (typeof drawnCauses)[number];
+
+/** What a draw may be called as well: the same fault, named by what its size or another reading shows of it. */
+const alsoCalled: Readonly<Partial<Record<DrawnCause, string>>> = {
+  "high-constant-wrong": "both-constants-wrong",
+  "ends-taught-wrong": "both-ends-taught-wrong",
+  "output-not-settled": "hysteresis-of-sensor",
+  "switch-point-off": "output-and-value-shifted",
 };
+
+/** Draw number `number` of a cause, with the seed of its readings. */
+export function drawOf(cause: DrawnCause, number: number): { drawn: DrawnFault; seed: number } {
+  const place = cause === "healthy" ? 0 : drawnCauses.indexOf(cause) + 1;
+  const seed = 1_000_003 * place + 7919 * number + 17;
+  return { drawn: (draws[cause] as FaultDraw)(seededDraws(seed)), seed: seed + 1 };
+}
 
 /** A drawn fault with the sheet that it leaves, as the search for causes takes it. */
 export function inputsOf(drawn: DrawnFault, seed: number): CauseInputs {
@@ -47,26 +96,26 @@ export function withoutColumns(inputs: CauseInputs, columns: readonly (keyof Rea
 
 export type Classified = {
   variant: string;
-  rows: readonly number[];
+  ids: readonly string[];
   stages: readonly string[];
-  /** Whether the row that was planted is found, named as a rival only, or not at all. */
+  /** Whether the cause that was planted is found, named as a rival only, or not at all. */
   outcome: "found" | "rival" | "missed";
   isAlone: boolean;
 };
 
-/** What the search says of draw number `number` of a row. */
-export function classifyDraw(row: number, number: number): Classified {
-  const seed = 1_000_003 * row + 7919 * number + 17;
-  const drawn = (faultDraws[row] as FaultDraw)(seededDraws(seed));
-  const { findings } = findCauses(causeEvidence(inputsOf(drawn, seed + 1)));
-  const rows = findings.map((finding) => finding.row);
-  const isFound = rows.includes(row);
-  const isRival = row !== 0 && findings.some(({ rivals }) => rivals.includes(rivalName(row)));
+/** What the search says of draw number `number` of a cause; another name of the same fault counts as its own. */
+export function classifyDraw(cause: DrawnCause, number: number): Classified {
+  const { drawn, seed } = drawOf(cause, number);
+  const { findings } = findCauses(causeEvidence(inputsOf(drawn, seed)));
+  const other = alsoCalled[cause];
+  const ids = findings.map(({ id }) => (id === other ? cause : id));
+  const isFound = ids.includes(cause);
+  const isRival = findings.some(({ rivals }) => rivals.some(({ id }) => id === cause));
   return {
     variant: drawn.variant,
-    rows,
+    ids,
     stages: findings.map(({ stage }) => stage),
     outcome: isFound ? "found" : isRival ? "rival" : "missed",
-    isAlone: isFound && new Set(rows).size === 1,
+    isAlone: isFound && new Set(ids).size === 1,
   };
 }

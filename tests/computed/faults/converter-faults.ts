@@ -133,16 +133,16 @@ const crossedChannel: FaultDraw = (draws) => {
   return { setting, fault: { value: () => level + width * (draws.uniform() - 0.5) }, variant: "" };
 };
 
-export const converterFaults: Readonly<Record<number, FaultDraw>> = {
-  1: liveAsZero,
-  2: zeroAsLive,
-  3: lowConstant,
-  4: highConstant,
-  5: fullScale,
-  6: unitSlip,
-  7: exchanged,
-  9: cardOffset,
-  11: trueZeroGain,
-  28: clampOrTruncation,
-  31: crossedChannel,
+export const converterFaults: Readonly<Record<string, FaultDraw>> = {
+  "live-zero-scaled-from-zero": liveAsZero,
+  "from-zero-scaled-as-live-zero": zeroAsLive,
+  "low-constant-wrong": lowConstant,
+  "high-constant-wrong": highConstant,
+  "full-scale-count-wrong": fullScale,
+  "units-mixed-up": unitSlip,
+  "constants-exchanged": exchanged,
+  "offset-of-card": cardOffset,
+  "shunt-or-gain-off": trueZeroGain,
+  "value-clamped-or-cut": clampOrTruncation,
+  "other-channel": crossedChannel,
 };

@@ -128,14 +128,14 @@ const warmUp: FaultDraw = (draws) => {
   };
 };
 
-export const otherFaults: Readonly<Record<number, FaultDraw>> = {
-  22: lag,
-  23: play,
-  25: weakTarget,
-  27: switchPoint,
-  32: mismatch,
-  33: typing,
-  34: warmUp,
+export const otherFaults: Readonly<Record<string, FaultDraw>> = {
+  "output-not-settled": lag,
+  "play-in-rig": play,
+  "weak-target": weakTarget,
+  "switch-point-off": switchPoint,
+  "output-and-input-unfit": mismatch,
+  "typing-error": typing,
+  "warm-up-or-drift": warmUp,
 };
 
 /** Nothing wrong, 0.3 % noise, any columns. */

@@ -183,21 +183,21 @@ const wrongType: FaultDraw = (draws) => {
   return { setting, fault: { signal: () => level * (1 + 0.002 * draws.normal()) }, variant: unit };
 };
 
-export const sensorFaults: Readonly<Record<number, FaultDraw>> = {
-  8: turnedRound,
-  10: datum,
-  12: leakage,
-  13: burden,
-  14: overload,
-  15: blindZone,
-  16: obstruction,
-  17: beyondRange,
-  18: faultOutput,
-  19: heldOutput,
-  20: airTemperature,
-  21: taughtEnd,
-  24: tilt,
-  26: bow,
-  29: noSignal,
-  30: wrongType,
+export const sensorFaults: Readonly<Record<string, FaultDraw>> = {
+  "slope-turned-round": turnedRound,
+  "datum-shifted": datum,
+  "leakage-across-loop": leakage,
+  "current-limited": burden,
+  "voltage-output-overloaded": overload,
+  "blind-zone": blindZone,
+  "obstruction-in-beam": obstruction,
+  "target-beyond-range": beyondRange,
+  "target-lost-fault": faultOutput,
+  "target-lost-held": heldOutput,
+  "air-temperature": airTemperature,
+  "ends-taught-wrong": taughtEnd,
+  "target-or-sensor-tilted": tilt,
+  "curved-characteristic": bow,
+  "open-wire": noSignal,
+  "current-and-voltage-mixed-up": wrongType,
 };

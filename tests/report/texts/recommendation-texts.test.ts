@@ -32,9 +32,10 @@ test("a headline names each kind of work once, in its order", () => {
 });
 
 test("the first page has two reasons of the only step, one of each where there are several", () => {
-  const reasons = ["One.", "Two.", "Three."];
-  expect(firstReasons({ reasons }, 1)).toEqual(["One.", "Two."]);
-  expect(firstReasons({ reasons }, 2)).toEqual(["One."]);
+  const [one, two, three] = [{ says: "One." }, { says: "Two." }, { says: "Three." }];
+  const reasons = [one, two, three];
+  expect(firstReasons({ reasons }, 1)).toEqual([one, two]);
+  expect(firstReasons({ reasons }, 2)).toEqual([one]);
 });
 
 test("what cannot be decided is named so where it stands first", () => {

@@ -1,33 +1,35 @@
 import { expect, test } from "vitest";
-import { controllerValueCauses } from "../../../src/verdict/causes/controller-value-causes.ts";
+import { clampedOrCut, otherChannel } from "../../../src/verdict/causes/controller-value-causes.ts";
 import { signalKinds } from "../../computed/faults/faulty-loop.ts";
-import { nothingWrong, planted, rowsOf } from "./planted.ts";
+import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
-test("row 28: a value that stands still at 80 while the signal moves on", () => {
-  const [finding] = controllerValueCauses(planted({ value: (part) => Math.min(part, 0.8) }));
-  expect(finding).toMatchObject({ row: 28, stage: "scaling" });
+const controllerValueCauses = [clampedOrCut, otherChannel];
+
+test("value clamped or cut: a value that stands still at 80 while the signal moves on", () => {
+  const [finding] = findingsOf(controllerValueCauses, planted({ value: (part) => Math.min(part, 0.8) }));
+  expect(finding).toMatchObject({ id: "value-clamped-or-cut", stage: "scaling" });
   expect(finding?.says).toContain("stands still at 80 EU");
 });
 
-test("row 28: whole numbers with the fraction cut off lie half a step low", () => {
-  const [finding] = controllerValueCauses(planted({ shown: Math.trunc }, { valueEnds: [0, 7] }));
+test("value clamped or cut: whole numbers with the fraction cut off lie half a step low", () => {
+  const [finding] = findingsOf(controllerValueCauses, planted({ shown: Math.trunc }, { valueEnds: [0, 7] }));
   expect(finding?.says).toContain("cuts the fraction off");
-  const [rounded] = controllerValueCauses(planted({ shown: Math.round }, { valueEnds: [0, 7] }));
+  const [rounded] = findingsOf(controllerValueCauses, planted({ shown: Math.round }, { valueEnds: [0, 7] }));
   expect(rounded?.says).toContain("too coarse");
 });
 
-test("row 31: a value that does not follow the signal", () => {
+test("other channel: a value that does not follow the signal", () => {
   let place = 0;
   const other = planted({ value: () => 0.4 + 0.01 * Math.sin(12.9898 * ++place) });
-  expect(rowsOf(controllerValueCauses, other)).toEqual([31]);
+  expect(idsOf(controllerValueCauses, other)).toEqual(["other-channel"]);
 });
 
 test("the clamp at zero of a 0 to 20 mA signal scaled as 4 to 20 mA is part of that mistake", () => {
   const cut = planted({ value: (part) => Math.max(0, 1.25 * part - 0.25) }, { kind: signalKinds["0–20"] });
-  expect(rowsOf(controllerValueCauses, cut)).toEqual([]);
+  expect(idsOf(controllerValueCauses, cut)).toEqual([]);
 });
 
 test("nothing is found on a healthy loop, nor where the sensor itself stands still", () => {
-  expect(rowsOf(controllerValueCauses, planted(nothingWrong))).toEqual([]);
-  expect(rowsOf(controllerValueCauses, planted({ seen: (part) => Math.min(part, 0.75) }))).toEqual([]);
+  expect(idsOf(controllerValueCauses, planted(nothingWrong))).toEqual([]);
+  expect(idsOf(controllerValueCauses, planted({ seen: (part) => Math.min(part, 0.75) }))).toEqual([]);
 });

@@ -1,27 +1,30 @@
 import { expect, test } from "vitest";
-import { deadSignalCauses } from "../../../src/verdict/causes/dead-signal-causes.ts";
+import { mixedUp, openWire } from "../../../src/verdict/causes/dead-signal-causes.ts";
+import { lostWithFault } from "../../../src/verdict/causes/lost-target-causes.ts";
 import { signalKinds } from "../../computed/faults/faulty-loop.ts";
-import { nothingWrong, planted, rowsOf } from "./planted.ts";
+import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
+
+const deadSignalCauses = [mixedUp, openWire, lostWithFault];
 
 test.each([
-  [29, "4–20", 0.02],
-  [29, "0–10", 0.003],
-  [30, "0–10", 18],
-  [30, "4–20", 1.2],
-  [30, "0–20", 0.5],
-  [18, "4–20", 21.8],
-] as const)("row %i: a %s signal that stays at %f whatever the distance", (row, kind, level) => {
-  expect(rowsOf(deadSignalCauses, planted({ signal: () => level }, { kind: signalKinds[kind] }))).toEqual([row]);
+  ["open-wire", "4–20", 0.02],
+  ["open-wire", "0–10", 0.003],
+  ["current-and-voltage-mixed-up", "0–10", 18],
+  ["current-and-voltage-mixed-up", "4–20", 1.2],
+  ["current-and-voltage-mixed-up", "0–20", 0.5],
+  ["target-lost-fault", "4–20", 21.8],
+] as const)("%s: a %s signal that stays at %f whatever the distance", (id, kind, level) => {
+  expect(idsOf(deadSignalCauses, planted({ signal: () => level }, { kind: signalKinds[kind] }))).toEqual([id]);
 });
 
 test("on a signal from zero the finding says that nothing tells a broken wire from its low end", () => {
-  const [finding] = deadSignalCauses(planted({ signal: () => 0 }, { kind: signalKinds["0–10"] }));
+  const [finding] = findingsOf(deadSignalCauses, planted({ signal: () => 0 }, { kind: signalKinds["0–10"] }));
   expect(finding?.says).toContain("nothing in the controller tells a broken wire from its low end");
-  const [live] = deadSignalCauses(planted({ signal: () => 0 }));
+  const [live] = findingsOf(deadSignalCauses, planted({ signal: () => 0 }));
   expect(live?.says).not.toContain("nothing in the controller");
 });
 
 test("a signal that follows, or that stands still inside its range, is none of these", () => {
-  expect(rowsOf(deadSignalCauses, planted(nothingWrong))).toEqual([]);
-  expect(rowsOf(deadSignalCauses, planted({ signal: () => 12 }))).toEqual([]);
+  expect(idsOf(deadSignalCauses, planted(nothingWrong))).toEqual([]);
+  expect(idsOf(deadSignalCauses, planted({ signal: () => 12 }))).toEqual([]);
 });

@@ -1,32 +1,40 @@
 import { expect, test } from "vitest";
-import { liveZeroCauses, liveZeroRow } from "../../../src/verdict/causes/live-zero-causes.ts";
+import { fromZeroScaledAsLiveZero, liveZeroScaledFromZero } from "../../../src/verdict/causes/live-zero-causes.ts";
 import { signalKinds } from "../../computed/faults/faulty-loop.ts";
-import { nothingWrong, planted, rowsOf } from "./planted.ts";
+import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
+
+const liveZeroCauses = [fromZeroScaledAsLiveZero, liveZeroScaledFromZero];
 
 const liveAsZero = (part: number) => 0.2 + 0.8 * part;
 const zeroAsLive = (part: number) => 1.25 * part - 0.25;
 
-test("a 4 to 20 mA signal scaled as 0 to 20 mA is row 1 in the controller, on 20 to 4 mA as well", () => {
-  expect(liveZeroCauses(planted({ value: liveAsZero }))).toMatchObject([{ row: 1, stage: "scaling" }]);
+test("a 4 to 20 mA signal scaled as 0 to 20 mA is found in the controller, on 20 to 4 mA as well", () => {
+  expect(findingsOf(liveZeroCauses, planted({ value: liveAsZero }))).toMatchObject([
+    { id: "live-zero-scaled-from-zero", stage: "scaling" },
+  ]);
   const reverse = planted({ value: (part) => 1 - liveAsZero(1 - part) }, { kind: signalKinds["20–4"] });
-  expect(rowsOf(liveZeroCauses, reverse)).toEqual([1]);
+  expect(idsOf(liveZeroCauses, reverse)).toEqual(["live-zero-scaled-from-zero"]);
 });
 
-test("a 0 to 20 mA signal scaled as 4 to 20 mA is row 2, and at the sensor where the loop is declared so", () => {
-  expect(rowsOf(liveZeroCauses, planted({ value: zeroAsLive }, { kind: signalKinds["0–20"] }))).toEqual([2]);
-  expect(liveZeroCauses(planted({ seen: zeroAsLive }))).toMatchObject([{ row: 2, stage: "sensor" }]);
-  expect(liveZeroCauses(planted({ seen: liveAsZero }, { kind: signalKinds["0–20"] }))).toMatchObject([{ row: 1 }]);
+test("a 0 to 20 mA signal scaled as 4 to 20 mA is found, and at the sensor where the loop is declared so", () => {
+  expect(idsOf(liveZeroCauses, planted({ value: zeroAsLive }, { kind: signalKinds["0–20"] }))).toEqual([
+    "from-zero-scaled-as-live-zero",
+  ]);
+  expect(findingsOf(liveZeroCauses, planted({ seen: zeroAsLive }))).toMatchObject([
+    { id: "from-zero-scaled-as-live-zero", stage: "sensor" },
+  ]);
+  expect(findingsOf(liveZeroCauses, planted({ seen: liveAsZero }, { kind: signalKinds["0–20"] }))).toMatchObject([
+    { id: "live-zero-scaled-from-zero" },
+  ]);
 });
 
 test("20 % on a loop that cannot have this mistake is another cause", () => {
-  expect(rowsOf(liveZeroCauses, planted({ value: liveAsZero }, { kind: signalKinds["0–20"] }))).toEqual([]);
-  expect(rowsOf(liveZeroCauses, planted({ seen: liveAsZero }))).toEqual([]);
-  expect(rowsOf(liveZeroCauses, planted({ value: zeroAsLive }))).toEqual([]);
-  expect(rowsOf(liveZeroCauses, planted({ value: (part) => 0.15 + 0.85 * part }))).toEqual([]);
+  expect(idsOf(liveZeroCauses, planted({ value: liveAsZero }, { kind: signalKinds["0–20"] }))).toEqual([]);
+  expect(idsOf(liveZeroCauses, planted({ seen: liveAsZero }))).toEqual([]);
+  expect(idsOf(liveZeroCauses, planted({ value: zeroAsLive }))).toEqual([]);
+  expect(idsOf(liveZeroCauses, planted({ value: (part) => 0.15 + 0.85 * part }))).toEqual([]);
 });
 
 test("nothing is found where nothing is wrong", () => {
-  const evidence = planted(nothingWrong);
-  expect(rowsOf(liveZeroCauses, evidence)).toEqual([]);
-  expect(liveZeroRow(evidence, evidence.stages[1]!)).toBeUndefined();
+  expect(idsOf(liveZeroCauses, planted(nothingWrong))).toEqual([]);
 });

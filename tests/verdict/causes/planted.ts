@@ -1,8 +1,13 @@
 import type { Reading } from "../../../src/model/calibration.ts";
-import { type CauseEvidence, causeEvidence } from "../../../src/verdict/causes/cause-evidence.ts";
-import type { CauseDetector } from "../../../src/verdict/causes/find-causes.ts";
+import type { Cause } from "../../../src/verdict/causes/cause.ts";
+import { type CauseEvidence, causeEvidence } from "../../../src/verdict/causes/evidence/cause-evidence.ts";
+import { findCauses } from "../../../src/verdict/causes/find-causes.ts";
+import type { Finding } from "../../../src/verdict/causes/finding.ts";
 import { inputsOf, withoutColumns } from "../../computed/faults/classify-draw.ts";
+import type { DrawnFault } from "../../computed/faults/converter-faults.ts";
 import { type Fault, type Setting, signalKinds } from "../../computed/faults/faulty-loop.ts";
+
+export const seed = 20_260_101;
 
 /** 200 to 1200 mm on 4 to 20 mA, eleven points out and back twice, 0.02 % noise, a value of 0 to 100. */
 const usual: Setting = {
@@ -23,19 +28,29 @@ const usual: Setting = {
   loopChecks: [],
 };
 
+/** A planted fault in a loop of the usual kind. */
+export function plantedDraw(fault: Fault, changes: Partial<Setting> = {}): DrawnFault {
+  return { setting: { ...usual, ...changes }, fault, variant: "" };
+}
+
 /** The evidence that a planted fault leaves; a sheet without some columns where they are named. */
 export function planted(
   fault: Fault,
   changes: Partial<Setting> = {},
   missing: readonly (keyof Reading)[] = [],
 ): CauseEvidence {
-  const inputs = inputsOf({ setting: { ...usual, ...changes }, fault, variant: "" }, 20_260_101);
+  const inputs = inputsOf(plantedDraw(fault, changes), seed);
   return causeEvidence(withoutColumns(inputs, missing));
 }
 
-/** Rows that a detector names. */
-export function rowsOf(detector: CauseDetector, evidence: CauseEvidence): readonly number[] {
-  return detector(evidence).map(({ row }) => row);
+/** The findings of some causes, as a record would have them. */
+export function findingsOf(some: readonly Cause[], evidence: CauseEvidence): readonly Finding[] {
+  return findCauses(evidence).findings.filter(({ id }) => some.some((cause) => cause.id === id));
+}
+
+/** Which of some causes are found. */
+export function idsOf(some: readonly Cause[], evidence: CauseEvidence): readonly string[] {
+  return findingsOf(some, evidence).map(({ id }) => id);
 }
 
 export const nothingWrong: Fault = {};

@@ -1,27 +1,31 @@
 import { expect, test } from "vitest";
-import { shapeCauses } from "../../../src/verdict/causes/shape-causes.ts";
-import { nothingWrong, planted, rowsOf } from "./planted.ts";
+import { curved } from "../../../src/verdict/causes/shape-causes.ts";
+import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
-test("row 26: a bow and an S of 1 % leave their line in every cycle", () => {
-  expect(rowsOf(shapeCauses, planted({ seen: (part) => part + 0.04 * part * (1 - part) }))).toEqual([26]);
-  expect(shapeCauses(planted({ seen: (part) => part + 0.01 * Math.sin(2 * Math.PI * part) }))).toMatchObject([
-    { row: 26, stage: "sensor" },
+const shapeCauses = [curved];
+
+test("curved characteristic: a bow and an S of 1 % leave their line in every cycle", () => {
+  expect(idsOf(shapeCauses, planted({ seen: (part) => part + 0.04 * part * (1 - part) }))).toEqual([
+    "curved-characteristic",
   ]);
-  expect(shapeCauses(planted({ value: (part) => part + 0.04 * part * (1 - part) }))).toMatchObject([
+  expect(
+    findingsOf(shapeCauses, planted({ seen: (part) => part + 0.01 * Math.sin(2 * Math.PI * part) })),
+  ).toMatchObject([{ id: "curved-characteristic", stage: "sensor" }]);
+  expect(findingsOf(shapeCauses, planted({ value: (part) => part + 0.04 * part * (1 - part) }))).toMatchObject([
     { stage: "scaling" },
   ]);
 });
 
 test("a value that is cut to whole numbers steps along its line, and is not curved", () => {
-  expect(rowsOf(shapeCauses, planted({ shown: Math.trunc }, { valueEnds: [0.25, 7.25] }))).toEqual([]);
+  expect(idsOf(shapeCauses, planted({ shown: Math.trunc }, { valueEnds: [0.25, 7.25] }))).toEqual([]);
 });
 
 test("a straight line, one cycle, and the ends of a lag are not curved", () => {
-  expect(rowsOf(shapeCauses, planted(nothingWrong))).toEqual([]);
+  expect(idsOf(shapeCauses, planted(nothingWrong))).toEqual([]);
   const bow = { seen: (part: number) => part + 0.04 * part * (1 - part) };
-  expect(rowsOf(shapeCauses, planted(bow, { cycles: 1 }))).toEqual([]);
+  expect(idsOf(shapeCauses, planted(bow, { cycles: 1 }))).toEqual([]);
   const lag = planted({
     seen: (part, { direction, isFirstOfRun }) => (isFirstOfRun ? part : part + (direction === "rising" ? -0.01 : 0.01)),
   });
-  expect(rowsOf(shapeCauses, lag)).toEqual([]);
+  expect(idsOf(shapeCauses, lag)).toEqual([]);
 });

@@ -24,18 +24,31 @@ test("without adjust_at nothing is asked of a part that passes on its limit", ()
   expect(askedOf(stateOf({ statement: "pass", sensor: part("pass", 1) })).sensor).toBe(false);
 });
 
-const findings = [10, 33, 12, 9, 4, 27].map((row, index) =>
-  finding(row, (["sensor", "readings", "wiring", "input card", "scaling", "switched output"] as const)[index] ?? "rig"),
-);
-const rows = (asked: { sensor: boolean; controller: boolean }) =>
-  countedFindings(stateOf({ findings }), { ...asked, isPassing: false }).map(({ row }) => row);
+const findings = (
+  [
+    ["datum-shifted", "sensor"],
+    ["typing-error", "readings"],
+    ["leakage-across-loop", "wiring"],
+    ["offset-of-card", "input card"],
+    ["high-constant-wrong", "scaling"],
+    ["switch-point-off", "switched output"],
+  ] as const
+).map(([id, stage]) => finding(id, stage));
+const ids = (asked: { sensor: boolean; controller: boolean }) =>
+  countedFindings(stateOf({ findings }), { ...asked, isPassing: false }).map(({ id }) => id);
 
 test("a finding counts where its part of the loop asks for work, and none of a switched output", () => {
-  expect(rows({ sensor: true, controller: false })).toEqual([10, 33, 12]);
-  expect(rows({ sensor: false, controller: true })).toEqual([33, 9, 4]);
-  expect(rows({ sensor: false, controller: false })).toEqual([]);
+  expect(ids({ sensor: true, controller: false })).toEqual(["datum-shifted", "typing-error", "leakage-across-loop"]);
+  expect(ids({ sensor: false, controller: true })).toEqual(["typing-error", "offset-of-card", "high-constant-wrong"]);
+  expect(ids({ sensor: false, controller: false })).toEqual([]);
 });
 
 test("typing, play and warm-up are for the readings to settle", () => {
-  expect([33, 23, 34, 10].map((row) => isOfReadings(finding(row, "sensor")))).toEqual([true, true, true, false]);
+  const isAgain = (id: string) => isOfReadings({ id, stage: "sensor" });
+  expect(["typing-error", "play-in-rig", "warm-up-or-drift", "datum-shifted"].map(isAgain)).toEqual([
+    true,
+    true,
+    true,
+    false,
+  ]);
 });

@@ -1,35 +1,38 @@
 import { expect, test } from "vitest";
-import { hysteresisTitle } from "../../../src/verdict/causes/direction-causes.ts";
-import { causeTitles } from "../../../src/verdict/causes/finding.ts";
+import { causes } from "../../../src/verdict/causes/causes.ts";
 import { remedyOf } from "../../../src/verdict/recommendation/cause-remedy.ts";
 
-const cureOf = (row: number, stage: Parameters<typeof remedyOf>[0]["stage"] = "sensor", title = "") =>
-  remedyOf({ row, stage, title }).cures;
+const cureOf = (id: string, stage: Parameters<typeof remedyOf>[0]["stage"] = "sensor") => remedyOf({ id, stage }).cures;
 
-test("every row of the list of causes has a remedy", () => {
-  for (const row of Object.keys(causeTitles).map(Number)) expect(() => cureOf(row)).not.toThrow();
-  expect(() => cureOf(35)).toThrow(RangeError);
+test("every cause has a remedy, and an id that no cause has is refused", () => {
+  for (const { id, place } of causes) expect(() => cureOf(id, place)).not.toThrow();
+  expect(() => cureOf("gremlin")).toThrow(RangeError);
 });
 
 test.each([
-  ["wiring", [9, 11, 12, 13, 14, 29, 30, 31]],
-  ["set-up", [15, 16, 17, 18, 19, 20, 24, 25]],
-  ["sensor", [8, 10, 21, 26]],
-  ["readings", [22, 23, 33, 34]],
-] as const)("%s cures the rows that lie there", (place, rows) => {
-  expect(rows.map((row) => cureOf(row))).toEqual(rows.map(() => place));
+  ["wiring", ["offset-of-card", "shunt-or-gain-off", "leakage-across-loop", "current-limited"]],
+  ["wiring", ["voltage-output-overloaded", "open-wire", "current-and-voltage-mixed-up", "other-channel"]],
+  ["set-up", ["blind-zone", "obstruction-in-beam", "target-beyond-range", "target-lost-fault", "target-lost-held"]],
+  ["set-up", ["air-temperature", "target-or-sensor-tilted", "weak-target"]],
+  ["sensor", ["slope-turned-round", "datum-shifted", "ends-taught-wrong", "both-ends-taught-wrong"]],
+  ["sensor", ["curved-characteristic"]],
+  ["readings", ["output-not-settled", "play-in-rig", "typing-error", "warm-up-or-drift"]],
+] as const)("%s cures what lies there: %j", (place, ids) => {
+  expect(ids.map((id) => cureOf(id))).toEqual(ids.map(() => place));
 });
 
 test("constants cure what the controller makes of a right signal", () => {
-  expect([1, 2, 3, 4, 5, 6, 7, 28].map((row) => cureOf(row, "scaling"))).toEqual(Array(8).fill("scaling"));
+  const ofScaling = causes.filter(({ place }) => place === "scaling").map(({ id }) => cureOf(id, "scaling"));
+  expect(ofScaling).toEqual(Array(9).fill("scaling"));
 });
 
 test("a signal of another kind is set at the sensor, not in the controller", () => {
-  expect(cureOf(1, "sensor")).toBe("set-up");
-  expect(cureOf(2, "sensor")).toBe("set-up");
+  expect(cureOf("live-zero-scaled-from-zero")).toBe("set-up");
+  expect(cureOf("from-zero-scaled-as-live-zero")).toBe("set-up");
 });
 
 test("a gap that closes at both ends is for the forecast to judge, a lag for a longer dwell", () => {
-  expect(cureOf(22, "sensor", hysteresisTitle)).toBe("sensor");
-  expect(cureOf(22, "sensor", causeTitles[22])).toBe("readings");
+  expect(cureOf("hysteresis-of-sensor")).toBe("sensor");
+  expect(cureOf("hysteresis-of-sensor", "scaling")).toBe("readings");
+  expect(cureOf("output-not-settled")).toBe("readings");
 });

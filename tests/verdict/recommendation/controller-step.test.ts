@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
+import { namedCause } from "../../../src/verdict/causes/cause-of.ts";
 import { controllerPart, controllerStep } from "../../../src/verdict/recommendation/controller-step.ts";
 import type { PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
-import { finding, part, stateOf } from "./sample-state.ts";
+import { finding, part, reasonsOf, stateOf } from "./sample-state.ts";
 
 const off: Partial<PhaseState> = {
   sensor: part("pass", 0.2),
@@ -13,7 +14,7 @@ const off: Partial<PhaseState> = {
   ],
   newConstants: "pass",
 };
-const fourth = finding(4, "scaling");
+const fourth = finding("high-constant-wrong", "scaling");
 
 test("the controller's share is that of the stages behind the signal, without the wiring", () => {
   expect(controllerPart(stateOf(off))).toBe(6.7);
@@ -31,14 +32,14 @@ test("a wrong constant is re-scaled with the forecast's constants where nothing 
 test("after another step the designed constants are typed in: the forecast's would count its cure twice", () => {
   const step = controllerStep(stateOf(off), [fourth], false);
   expect(step?.constants).toBe("of the instrument's row");
-  expect(step?.reasons.at(-1)).toContain("twice");
+  expect(reasonsOf(step).at(-1)).toContain("twice");
 });
 
 test("constants that would not bring it inside are not offered, and a truncation needs none", () => {
   expect(controllerStep(stateOf({ ...off, newConstants: "fail" }), [fourth], true)?.constants).toBe(
     "of the instrument's row",
   );
-  expect(controllerStep(stateOf(off), [finding(28, "scaling")], true)?.constants).toBeNull();
+  expect(controllerStep(stateOf(off), [finding("value-clamped-or-cut", "scaling")], true)?.constants).toBeNull();
 });
 
 test("a controller that is right is never re-scaled", () => {
@@ -50,12 +51,15 @@ test("a controller that is right is never re-scaled", () => {
 });
 
 test("an offset of the card, or another channel, is not for new constants", () => {
-  for (const row of [9, 11, 31])
-    expect(controllerStep(stateOf(off), [finding(row, "input card")], true)).toBeUndefined();
+  for (const id of ["offset-of-card", "shunt-or-gain-off", "other-channel"])
+    expect(controllerStep(stateOf(off), [finding(id, "input card")], true)).toBeUndefined();
 });
 
 test("a cause that is not certain is to be confirmed first", () => {
-  const open = finding(1, "scaling", { rivals: ["another"], separatedBy: "read the range of the channel" });
+  const open = finding("live-zero-scaled-from-zero", "scaling", {
+    rivals: [namedCause("low-constant-wrong")],
+    separatedBy: "read the range of the channel",
+  });
   expect(controllerStep(stateOf(off), [open], true)?.before).toBe(
     "To be sure of the cause: read the range of the channel.",
   );

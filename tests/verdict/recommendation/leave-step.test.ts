@@ -1,30 +1,30 @@
 import { expect, test } from "vitest";
 import { leaveStep } from "../../../src/verdict/recommendation/leave-step.ts";
 import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
-import { finding, passing, stateOf } from "./sample-state.ts";
+import { finding, passing, reasonsOf, stateOf } from "./sample-state.ts";
 import { switchedState } from "./sample-switching.ts";
 
 test("the worst reading is said, and the limit from which adjusting would be asked for", () => {
   const limited = leaveStep(stateOf({ ...passing, thresholds: { ...usualThresholds, adjustAt: 80 } }));
   expect(limited.rule).toBe("it passes, and its worst error is below 80 % of the tolerance");
-  expect(limited.reasons).toEqual([
+  expect(reasonsOf(limited)).toEqual([
     "It passes: the worst reading is 33 % of the tolerance, adjusting is asked for from 80 %.",
   ]);
   expect(leaveStep(stateOf(passing)).rule).toBe("it passes, and nothing is adjusted that passes");
 });
 
 test("outputs that pass, a conditional pass and small findings are told", () => {
-  const { reasons } = leaveStep(
+  const step = leaveStep(
     stateOf({
       ...passing,
       statement: "conditional pass",
       switching: [switchedState()],
-      findings: [finding(10, "sensor")],
+      findings: [finding("datum-shifted", "sensor")],
     }),
   );
-  expect(reasons.slice(1)).toEqual([
+  expect(reasonsOf(step).slice(1)).toEqual([
     "Q1 passes too.",
     "It is only just accepted: shorten the interval.",
-    "Too small to be worked on, but to be watched: Row 10 says so.",
+    "Too small to be worked on, but to be watched: It is datum-shifted.",
   ]);
 });

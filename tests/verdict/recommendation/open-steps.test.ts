@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openStep, readingSteps, standardSteps } from "../../../src/verdict/recommendation/open-steps.ts";
-import { finding, stateOf } from "./sample-state.ts";
+import { finding, reasonsOf, stateOf } from "./sample-state.ts";
 
 const undecided = {
   statement: "cannot be decided",
@@ -12,7 +12,7 @@ test("a U that is too large names the U that is needed, the one that would just 
   const [step] = standardSteps(stateOf(undecided));
   // The usual ratio of 4 needs 10/4 = 2.5 mm; |−4| + U <= 10 needs 6 mm.
   expect(step?.does).toBe("Measure with a standard that brings U to 2.5 mm or less.");
-  expect(step?.reasons.slice(2)).toEqual([
+  expect(reasonsOf(step).slice(2)).toEqual([
     "The error that was measured would be accepted with a U of 6 mm or less.",
     "The greatest part of U comes from: tape.",
   ]);
@@ -32,16 +32,19 @@ test("slips, warm-up and contradictions are read again, in one step", () => {
       isContradiction: true,
     } as const,
   ];
-  const [step, ...others] = readingSteps(stateOf({ failedChecks }), [finding(33, "readings"), finding(10, "sensor")]);
+  const [step, ...others] = readingSteps(stateOf({ failedChecks }), [
+    finding("typing-error", "readings"),
+    finding("datum-shifted", "sensor"),
+  ]);
   expect(others).toEqual([]);
   expect(step).toMatchObject({ action: "cannot be decided", of: "readings" });
   expect(step?.does).toContain("correct nothing by guess. Look once more at");
-  expect(step?.reasons).toEqual(["Row 33 says so.", "“burden”: 700 Ω where 500 Ω at most is allowed."]);
+  expect(reasonsOf(step)).toEqual(["It is typing-error.", "“burden”: 700 Ω where 500 Ω at most is allowed."]);
   expect(readingSteps(stateOf(), [])).toEqual([]);
 });
 
 test("a loop that does not pass for no known reason is read again", () => {
-  expect(openStep(stateOf({ faultReadings: 2 })).reasons[1]).toContain("2 readings reported a fault");
+  expect(reasonsOf(openStep(stateOf({ faultReadings: 2 })))[1]).toContain("2 readings reported a fault");
   expect(openStep(stateOf({ statement: null })).rule).toBe("nothing could be judged");
   expect(openStep(stateOf({ judged: "value" })).does).toContain("with the sensor's signal");
 });

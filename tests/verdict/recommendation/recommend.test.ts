@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
 import { recommend } from "../../../src/verdict/recommendation/recommend.ts";
 import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
-import { curable, finding, notCurable, part, passing, stateOf } from "./sample-state.ts";
+import { curable, finding, notCurable, part, passing, reasonsOf, stateOf } from "./sample-state.ts";
 import { switchedState } from "./sample-switching.ts";
 
 const stepsOf = (changes: Partial<PhaseState>) => {
@@ -20,17 +20,16 @@ test("a loop that passes and asks for nothing is left", () => {
 });
 
 test("only the sensor off: re-teach; only the controller off: re-scale; both: along the signal", () => {
-  expect(stepsOf({ findings: [finding(10, "sensor")] })).toEqual(["re-teach: sensor"]);
+  expect(stepsOf({ findings: [finding("datum-shifted", "sensor")] })).toEqual(["re-teach: sensor"]);
   expect(stepsOf({ ...passing, statement: "fail", ...scalingOff })).toEqual(["re-scale: controller"]);
   expect(stepsOf(scalingOff)).toEqual(["re-teach: sensor", "re-scale: controller"]);
 });
 
 test("what is wrong around the sensor is put right before it is taught, and alone where it explains the error", () => {
-  expect(stepsOf({ findings: [finding(13, "sensor")] })).toEqual(["repair wiring or set-up: wiring"]);
-  expect(stepsOf({ findings: [finding(13, "sensor"), finding(21, "sensor")] })).toEqual([
-    "repair wiring or set-up: wiring",
-    "re-teach: sensor",
-  ]);
+  expect(stepsOf({ findings: [finding("current-limited", "sensor")] })).toEqual(["repair wiring or set-up: wiring"]);
+  expect(stepsOf({ findings: [finding("current-limited", "sensor"), finding("ends-taught-wrong", "sensor")] })).toEqual(
+    ["repair wiring or set-up: wiring", "re-teach: sensor"],
+  );
 });
 
 test("a sensor is not replaced while something around it is still to be put right", () => {
@@ -41,18 +40,18 @@ test("a sensor is not replaced while something around it is still to be put righ
 });
 
 test("a typing error alone is read again; with a wrong constant both stand, the certain one first", () => {
-  expect(stepsOf({ findings: [finding(33, "readings")] })).toEqual(["cannot be decided: readings"]);
+  expect(stepsOf({ findings: [finding("typing-error", "readings")] })).toEqual(["cannot be decided: readings"]);
   const both = {
     ...passing,
     statement: "fail",
     ...scalingOff,
-    findings: [finding(33, "readings"), finding(4, "scaling")],
+    findings: [finding("typing-error", "readings"), finding("high-constant-wrong", "scaling")],
   } as const;
   expect(stepsOf(both)).toEqual(["re-scale: controller", "cannot be decided: readings"]);
 });
 
 test("a sensor that was not warm is not taught, whatever else was found of it", () => {
-  expect(stepsOf({ findings: [finding(34, "sensor"), finding(10, "sensor")] })).toEqual([
+  expect(stepsOf({ findings: [finding("warm-up-or-drift", "sensor"), finding("datum-shifted", "sensor")] })).toEqual([
     "cannot be decided: readings",
   ]);
 });
@@ -64,7 +63,7 @@ test("from adjust_at on a passing loop is adjusted by its stage, and says that i
     thresholds: { ...usualThresholds, adjustAt: 80 },
   } as const;
   expect(stepsOf(near)).toEqual(["re-teach: sensor"]);
-  expect(recommend(stateOf(near)).reasons[0]).toBe(
+  expect(reasonsOf(recommend(stateOf(near)))[0]).toBe(
     "It passes, but its worst reading is 85 % of the tolerance, and adjusting is asked for from 80 % on.",
   );
 });
@@ -93,14 +92,14 @@ test("two stages that pass each, but not together, are cured at the sensor", () 
   const sensor = part("pass", 0.8, { ...curable, now: { statement: "pass", errorDistance: 8, part: 0.8 } });
   const sum = { sensor, controller: part("fail", 1.1), stageParts: [{ stage: "scaling", part: 0.3 } as const] };
   expect(stepsOf(sum)).toEqual(["re-teach: sensor"]);
-  expect(recommend(stateOf(sum)).reasons[0]).toContain("not what they add up to; the sensor has the greater share");
+  expect(reasonsOf(recommend(stateOf(sum)))[0]).toContain("not what they add up to; the sensor has the greater share");
 });
 
 test("where the controller has the greater share of such a sum, it is re-scaled", () => {
   const sensor = part("pass", 0.3, { ...curable, now: { statement: "pass", errorDistance: 3, part: 0.3 } });
   const sum = { sensor, controller: part("fail", 0.7), stageParts: [{ stage: "scaling", part: 0.4 } as const] };
   expect(stepsOf(sum)).toEqual(["re-scale: controller"]);
-  expect(recommend(stateOf(sum)).reasons[0]).toContain("the controller has the greater share");
+  expect(reasonsOf(recommend(stateOf(sum)))[0]).toContain("the controller has the greater share");
 });
 
 test("nothing judged and nothing found asks for readings", () => {

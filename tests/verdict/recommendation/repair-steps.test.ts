@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
+import { namedCause } from "../../../src/verdict/causes/cause-of.ts";
 import { listedKey } from "../../../src/verdict/loop-check/loop-items.ts";
 import { repairSteps } from "../../../src/verdict/recommendation/repair-steps.ts";
-import { finding, stateOf } from "./sample-state.ts";
+import { finding, reasonsOf, stateOf } from "./sample-state.ts";
 
 const check = (item: string, number: number | null, isContradiction = false) => ({
   item,
@@ -12,15 +13,22 @@ const check = (item: string, number: number | null, isContradiction = false) => 
 });
 
 test("set-up comes before wiring, each with what it is consistent with", () => {
-  const steps = repairSteps(stateOf(), [finding(13, "sensor"), finding(15, "sensor"), finding(10, "sensor")], []);
-  expect(steps.map(({ of, reasons }) => [of, reasons])).toEqual([
-    ["set-up", ["Row 15 says so."]],
-    ["wiring", ["Row 13 says so."]],
+  const steps = repairSteps(
+    stateOf(),
+    [finding("current-limited", "sensor"), finding("blind-zone", "sensor"), finding("datum-shifted", "sensor")],
+    [],
+  );
+  expect(steps.map((step) => [step.of, reasonsOf(step)])).toEqual([
+    ["set-up", ["It is blind-zone."]],
+    ["wiring", ["It is current-limited."]],
   ]);
 });
 
 test("what has rivals is to be made sure of", () => {
-  const open = finding(13, "sensor", { rivals: ["fixed obstruction in the beam (16)"], separatedBy: "simulate 20 mA" });
+  const open = finding("current-limited", "sensor", {
+    rivals: [namedCause("obstruction-in-beam")],
+    separatedBy: "simulate 20 mA",
+  });
   expect(repairSteps(stateOf(), [open], [])[0]?.before).toBe("To be sure of the cause: simulate 20 mA.");
 });
 
@@ -41,13 +49,15 @@ test("a loop check that fails is a repair of its place; what readings judge bett
 test("a signal that changes on its way is mended though no cause has a name", () => {
   const stageParts = [{ stage: "wiring", part: 0.6 } as const];
   expect(repairSteps(stateOf({ stageParts }), [], [])[0]).toMatchObject({ of: "wiring" });
-  expect(repairSteps(stateOf({ stageParts }), [finding(11, "wiring")], [])[0]?.reasons).toEqual(["Row 11 says so."]);
+  expect(reasonsOf(repairSteps(stateOf({ stageParts }), [finding("shunt-or-gain-off", "wiring")], [])[0])).toEqual([
+    "It is shunt-or-gain-off.",
+  ]);
   expect(repairSteps(stateOf({ stageParts: [{ stage: "wiring", part: 0.4 }] }), [], [])).toEqual([]);
 });
 
 test("what is left without the day's air is said where it is inside the tolerance", () => {
   const reason = (leftWithoutAir: number) =>
-    repairSteps(stateOf({ leftWithoutAir }), [finding(20, "sensor")], [])[0]?.reasons[0];
+    reasonsOf(repairSteps(stateOf({ leftWithoutAir }), [finding("air-temperature", "sensor")], [])[0])[0];
   expect(reason(0.2)).toContain("the worst reading would be 20 % of the tolerance");
-  expect(reason(1.2)).toBe("Row 20 says so.");
+  expect(reason(1.2)).toBe("It is air-temperature.");
 });

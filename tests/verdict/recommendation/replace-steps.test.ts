@@ -1,38 +1,38 @@
 import { expect, test } from "vitest";
-import { hysteresisTitle } from "../../../src/verdict/causes/direction-causes.ts";
+import { hysteresis } from "../../../src/verdict/causes/direction-causes.ts";
 import {
   replaceForDrift,
   replaceForResidual,
   replaceForScatter,
 } from "../../../src/verdict/recommendation/replace-steps.ts";
-import { finding, notCurable, stateOf } from "./sample-state.ts";
+import { finding, notCurable, reasonsOf, stateOf } from "./sample-state.ts";
 
 const known = { ...notCurable, best: notCurable.best! };
 
 test("scatter asks for a proved target first, unless the loop check proved it", () => {
   expect(replaceForScatter(0.6, stateOf()).before).toContain("target");
   expect(replaceForScatter(0.6, stateOf({ isTargetProved: true })).before).toBeNull();
-  expect(replaceForScatter(0.6, stateOf()).reasons[0]).toContain("60 % of the tolerance");
+  expect(reasonsOf(replaceForScatter(0.6, stateOf()))[0]).toContain("60 % of the tolerance");
 });
 
 test("a curve says that it bends; a gap says how wide it is, and what guides the target may be the cause", () => {
-  expect(replaceForResidual(known, stateOf()).reasons[1]).toContain("bends away");
+  expect(reasonsOf(replaceForResidual(known, stateOf()))[1]).toContain("bends away");
   const spread = { ...known, whyNot: { because: "spread at one point", point: 500, halfSpread: 12 } as const };
   const gap = replaceForResidual(spread, stateOf({ gap: 1.15 }));
   expect(gap.does).toBe("Replace the sensor, or what guides its target.");
-  expect(gap.reasons[1]).toContain("2.3 times the tolerance");
-  expect(replaceForResidual(spread, stateOf({ gap: null })).reasons[1]).toContain("at 500 mm alone");
+  expect(reasonsOf(gap)[1]).toContain("2.3 times the tolerance");
+  expect(reasonsOf(replaceForResidual(spread, stateOf({ gap: null })))[1]).toContain("at 500 mm alone");
 });
 
 test("a hysteresis is to be told from a short dwell before anything is bought", () => {
-  const loop = finding(22, "sensor", { title: hysteresisTitle, separatedBy: "read one inner point again" });
+  const loop = finding(hysteresis.id, "sensor", { separatedBy: "read one inner point again" });
   const step = replaceForResidual(known, stateOf({ findings: [loop] }));
   expect(step.before).toBe("First read one inner point again. If the gap closes, only the dwell was too short.");
-  expect(step.reasons.at(-1)).toBe(loop.says);
+  expect(reasonsOf(step).at(-1)).toBe(loop.says);
 });
 
 test("a teach that was just tried is told behind what it would leave at best", () => {
-  expect(replaceForResidual(known, stateOf({ isJustTaught: true })).reasons[1]).toContain("taught anew just now");
+  expect(reasonsOf(replaceForResidual(known, stateOf({ isJustTaught: true })))[1]).toContain("taught anew just now");
 });
 
 test("a drift that comes back is told with its history", () => {

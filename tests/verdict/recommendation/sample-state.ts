@@ -1,5 +1,6 @@
 import type { Forecast, PartState, PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
 import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
+import type { RecommendedStep } from "../../../src/verdict/recommendation/step.ts";
 import { frozen } from "../../charts/frozen.ts";
 
 type Finding = PhaseState["findings"][number];
@@ -25,16 +26,12 @@ export const notCurable: Forecast = frozen({
 export const part = (statement: PartState["statement"], worst: number, forecast: Forecast | null = null): PartState =>
   frozen({ statement, worst, forecast });
 
-export const finding = (row: number, stage: Finding["stage"], changes: Partial<Finding> = {}): Finding =>
-  frozen({
-    row,
-    stage,
-    title: `title of row ${row}`,
-    says: `Row ${row} says so.`,
-    rivals: [],
-    separatedBy: `look at what row ${row} is`,
-    ...changes,
-  });
+export const finding = (id: string, stage: Finding["stage"], changes: Partial<Finding> = {}): Finding =>
+  frozen({ id, stage, says: `It is ${id}.`, rivals: [], separatedBy: `look whether it is ${id}`, ...changes });
+
+/** The reasons of a step in their words. */
+export const reasonsOf = (step: Pick<RecommendedStep, "reasons"> | undefined): readonly string[] =>
+  step?.reasons.map(({ says }) => says) ?? [];
 
 /** A sensor of 200 to 1200 mm that is off by twice its tolerance of 10 mm, and nothing else wrong. */
 export function stateOf(changes: Partial<PhaseState> = {}): PhaseState {

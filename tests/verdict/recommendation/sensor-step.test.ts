@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { sensorStep } from "../../../src/verdict/recommendation/sensor-step.ts";
-import { curable, notCurable, part, stateOf } from "./sample-state.ts";
+import { curable, notCurable, part, reasonsOf, stateOf } from "./sample-state.ts";
 
 const drift = { earlier: 2, intervals: [], isTaughtTwice: false, growth: null, isOfWholeLoop: false };
 
@@ -11,7 +11,7 @@ test("a zero and span error that the best two constants cure is taught", () => {
 test("what even the best two constants leave outside is replaced, never taught", () => {
   const step = sensorStep(stateOf({ sensor: part("fail", 2, notCurable) }));
   expect(step).toMatchObject({ action: "replace", of: "sensor" });
-  expect(step.reasons[0]).toContain("15 mm (150 % of the tolerance)");
+  expect(reasonsOf(step)[0]).toContain("15 mm (150 % of the tolerance)");
 });
 
 test("readings that scatter by more than half the tolerance are not taught away, curable or not", () => {

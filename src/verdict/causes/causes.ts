@@ -1,0 +1,81 @@
+import type { Cause } from "./cause.ts";
+import { clampedOrCut, otherChannel } from "./controller-value-causes.ts";
+import { mixedUp, openWire } from "./dead-signal-causes.ts";
+import { hysteresis, notSettled, playInRig } from "./direction-causes.ts";
+import type { NamedCause } from "./finding.ts";
+import { beyondRange, blindZone, currentLimited, obstruction } from "./limit-causes.ts";
+import { fromZeroScaledAsLiveZero, liveZeroScaledFromZero } from "./live-zero-causes.ts";
+import { lostAndHeld, lostWithFault, weakTarget } from "./lost-target-causes.ts";
+import {
+  bothConstantsWrong,
+  constantsExchanged,
+  fullScaleWrong,
+  highConstantWrong,
+  lowConstantWrong,
+  unitsMixedUp,
+} from "./scaling-causes.ts";
+import {
+  airTemperature,
+  bothEndsTaughtWrong,
+  datumShifted,
+  endsTaughtWrong,
+  slopeTurnedRound,
+  tilted,
+  voltageOverloaded,
+} from "./sensor-line-causes.ts";
+import { curved } from "./shape-causes.ts";
+import { outputAndInputUnfit, outputAndValueShifted, switchPointOff } from "./switch-causes.ts";
+import { warmUpOrDrift } from "./time-causes.ts";
+import { typingError } from "./typing-causes.ts";
+import { leakageAcrossLoop, offsetOfCard, shuntOrGainOff } from "./wiring-causes.ts";
+
+/** Every cause that is looked for, in the order in which a fault is: no measurement, standing still, the line, its shape, the switch. */
+export const causes: readonly Cause[] = [
+  openWire,
+  mixedUp,
+  weakTarget,
+  lostWithFault,
+  lostAndHeld,
+  typingError,
+  currentLimited,
+  blindZone,
+  obstruction,
+  beyondRange,
+  otherChannel,
+  clampedOrCut,
+  liveZeroScaledFromZero,
+  fromZeroScaledAsLiveZero,
+  slopeTurnedRound,
+  datumShifted,
+  endsTaughtWrong,
+  bothEndsTaughtWrong,
+  airTemperature,
+  tilted,
+  voltageOverloaded,
+  leakageAcrossLoop,
+  shuntOrGainOff,
+  offsetOfCard,
+  constantsExchanged,
+  unitsMixedUp,
+  fullScaleWrong,
+  lowConstantWrong,
+  highConstantWrong,
+  bothConstantsWrong,
+  curved,
+  notSettled,
+  hysteresis,
+  playInRig,
+  warmUpOrDrift,
+  outputAndInputUnfit,
+  switchPointOff,
+  outputAndValueShifted,
+];
+
+/** What can only stand among the rivals: no reading shows it by itself. */
+export const rivalsOnly: readonly NamedCause[] = [
+  { id: "other-column-slip", title: "a slip in another column of the row" },
+  { id: "reference-moved", title: "a reference, a bracket or a target that moved" },
+  { id: "reference-position-off", title: "a reference position or a mark that is off" },
+  { id: "display-too-coarse", title: "a display with too few decimals" },
+  { id: "outputs-row-wrong", title: "a wrong entry in the table outputs: labels of inputs differ from maker to maker" },
+];

@@ -1,0 +1,160 @@
+import type { Loop } from "../../../analysis/readings/loop.ts";
+import { toleranceAt } from "../../../analysis/readings/tolerance.ts";
+import { type StageEnds, type StageLine, stagesRead } from "../../../analysis/stages/stage-lines.ts";
+import { inUnitOf, type StagedReading, stagedReadings } from "../../../analysis/stages/staged-readings.ts";
+import type { Calibration, LoopCheck, Reading } from "../../../model/calibration.ts";
+import type { Instrument } from "../../../model/instrument.ts";
+import type { Axis } from "../../../model/loop-stages.ts";
+import { spanOf } from "../../../model/range.ts";
+import type { SwitchedState } from "../../switching/switched-state.ts";
+import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
+import {
+  hasGrowingSpread,
+  type StageContext,
+  type StageEvidence,
+  stageCorrelation,
+  stageEvidence,
+} from "./stage-evidence.ts";
+import { thresholds } from "./thresholds.ts";
+import { type TypedDecimals, type TypingSlip, typingSlips } from "./typing-slips.ts";
+import { valueRounding } from "./value-grid.ts";
+
+/** One phase of a calibration as the search for causes takes it. */
+export type CauseInputs = {
+  instrument: Instrument;
+  calibration: Calibration;
+  loop: Loop;
+  readings: readonly Reading[];
+  /** The switched outputs as they were judged in this phase. */
+  switching: readonly SwitchedState[];
+  loopChecks: readonly LoopCheck[];
+  decimals: TypedDecimals;
+  /** Standard uncertainty that all readings share through the standards, percent of span. */
+  sharedUncertainty: number;
+};
+
+/** Everything that the causes are judged from. */
+export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> & {
+  readings: readonly StagedReading[];
+  isByClock: boolean;
+  /** Smallest error that matters, percent of span. */
+  mattering: number;
+  faults: readonly number[];
+  held: readonly number[];
+  echoes?: Echoes | undefined;
+  slips: readonly TypingSlip[];
+  stages: readonly StageEvidence[];
+};
+
+/**
+ * Gathers what the readings of one phase show, in the order in which it can be told apart: no measurements first, then
+ * outputs that stand still, then the line of the rest, then the shape about it.
+ *
+ * @param inputs instrument, calibration, readings of the phase, switched outputs as judged, loop checks
+ * @returns evidence by stage
+ * Source: own choice of the order; each figure in its own file.
+ * @example causeEvidence(inputs).stages.map(({ stage }) => stage) // ["sensor", "input card and scaling"]
+ */
+export function causeEvidence(inputs: CauseInputs): CauseEvidence {
+  const { loop, decimals, sharedUncertainty, readings: _, ...facts } = inputs;
+  const { readings, isByClock } = stagedReadings(inputs.readings, loop);
+  const mattering = thresholds.matteringPartOfTolerance * tolerancePercent(loop);
+  const faults = faultReadings(readings, loop);
+  const measured = readings.filter(({ index }) => !faults.includes(index));
+  const ends = stagesRead(readings);
+  const [first] = ends;
+  const contextOf = (stage: StageEnds): StageContext => ({
+    loop,
+    mattering,
+    leastScatter: leastScatterOf(stage, loop, decimals, readings),
+    sharedUncertainty: stage.input === "reference" ? sharedUncertainty : 0,
+  });
+  const sensor = first === undefined ? noFlags : sensorFlags(first, measured, loop, contextOf(first));
+  const stages = ends.map((stage) => {
+    const context = contextOf(stage);
+    const follows = Math.abs(stageCorrelation(stage, measured)) >= thresholds.followsFrom;
+    const found = stage === first ? sensor.plateaus : stagePlateaus(stage, measured, mattering, context.leastScatter);
+    const plateaus = follows || stage === first ? found : [];
+    const own = plateaus.flatMap(({ members }) => members);
+    const indexes = new Set([...faults, ...own, ...(stage === first ? sensor.members : [])]);
+    return stageEvidence(stage, readings, { indexes, plateaus }, context);
+  });
+  return {
+    ...facts,
+    loop,
+    decimals,
+    readings,
+    isByClock,
+    mattering,
+    faults,
+    held: sensor.held,
+    echoes: sensor.echoes,
+    slips: slipsOf(readings, faults, sensor.members, stages, {
+      loop,
+      decimals,
+      mattering: leastSlip(stages, mattering),
+    }),
+    stages,
+  };
+}
+
+type SensorFlags = Pick<CauseEvidence, "held" | "echoes"> & Pick<StageEvidence, "plateaus"> & { members: number[] };
+const noFlags: SensorFlags = { plateaus: [], held: [], members: [] };
+
+function sensorFlags(
+  ends: StageEnds,
+  measured: readonly StagedReading[],
+  loop: Loop,
+  { mattering, leastScatter }: StageContext,
+): SensorFlags {
+  const echoes = countedTwice(measured, ends.output, loop);
+  const firstEchoes = measured.filter(({ index }) => !echoes?.members.includes(index));
+  const plateaus = stagePlateaus(ends, firstEchoes, mattering, leastScatter);
+  const flat = plateaus.flatMap(({ members }) => members);
+  const moving = firstEchoes.filter(({ index }) => !flat.includes(index));
+  const held = heldStageReadings(ends, moving, mattering, leastScatter);
+  return { echoes, plateaus, held, members: [...(echoes?.members ?? []), ...flat, ...held] };
+}
+
+/** A fault signal that stands there once may be a slip; readings that belong to a pattern are none, nor those of a wide scatter. */
+function slipsOf(
+  readings: readonly StagedReading[],
+  faults: readonly number[],
+  patterned: readonly number[],
+  stages: readonly StageEvidence[],
+  { loop, decimals, mattering }: { loop: Loop; decimals: TypedDecimals; mattering: number },
+): readonly TypingSlip[] {
+  const flat = stages.flatMap(({ plateaus }) => plateaus.flatMap(({ members }) => members));
+  const skipped = new Set([...patterned, ...flat, ...(faults.length > 1 ? faults : [])]);
+  const lines = stages.map(({ line }) => line).filter((line): line is StageLine => line !== undefined);
+  const looked = readings.filter(({ index }) => !skipped.has(index));
+  const isWide = stages.some((stage) => hasGrowingSpread(stage, mattering));
+  return lines.length === 0 || isWide ? [] : typingSlips(looked, lines, loop, decimals, mattering);
+}
+
+/** What is coarser than a step of the display cannot be told from it. */
+function leastSlip(stages: readonly StageEvidence[], mattering: number): number {
+  return Math.max(mattering, ...stages.map(({ resolution }) => resolution));
+}
+
+function tolerancePercent({ toleranceTerms, characteristics: { signal } }: Loop): number {
+  const middle = (signal.rangeLower + signal.rangeUpper) / 2;
+  const { low, high } = toleranceAt(toleranceTerms, signal, middle);
+  return (100 * Math.min(-low, high)) / spanOf(signal);
+}
+
+/** Standard deviation of a rounded number: its step over √12, in percent of span, for both ends of the stage. */
+function leastScatterOf(
+  ends: StageEnds,
+  loop: Loop,
+  decimals: TypedDecimals,
+  readings: readonly StagedReading[],
+): number {
+  const grid = ends.output === "value" ? valueRounding(ends, loop, readings, decimals.value ?? 0) : undefined;
+  const ofAxis = (axis: Axis) => {
+    const unitPerPercent = Math.abs(inUnitOf(loop, axis, 1) - inUnitOf(loop, axis, 0));
+    const step = axis === "value" && grid !== undefined ? grid.step : 10 ** -(decimals[axis] ?? 0);
+    return step / unitPerPercent / Math.sqrt(12);
+  };
+  return Math.hypot(ofAxis(ends.input), ofAxis(ends.output));
+}

@@ -1,0 +1,191 @@
+import { type Plateau, type PlateauPoint, plateausOf } from "../../../analysis/figures/plateau.ts";
+import { faultSide } from "../../../analysis/readings/fault-signal.ts";
+import { heldReadings } from "../../../analysis/readings/held-readings.ts";
+import type { Loop } from "../../../analysis/readings/loop.ts";
+import { type StageEnds, stageErrorAt, stageLine } from "../../../analysis/stages/stage-lines.ts";
+import { inUnitOf, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
+import type { Axis } from "../../../model/loop-stages.ts";
+import { spanOf } from "../../../model/range.ts";
+import { median } from "../../../numeric/median.ts";
+import { thresholds } from "./thresholds.ts";
+
+/** The nearest test points, at which the sensor took the second or third echo for the first. */
+export type Echoes = { factor: 2 | 3; members: readonly number[] };
+
+/**
+ * Readings whose signal reports a fault instead of a distance.
+ *
+ * A signal at a fault level that lies on the line of the other readings is a measurement after all: that is how a sensor
+ * with an output from zero looks on a loop that is declared with a live zero. Where no signal was read, counts or the
+ * controller's value of a live-zero loop are looked at instead.
+ *
+ * @param readings of one phase
+ * @param loop with its fault levels
+ * @returns indexes of the readings
+ * Source: NAMUR NE 43 for the levels.
+ * @example faultReadings(staged, loop) // [4, 17]
+ */
+export function faultReadings(readings: readonly StagedReading[], loop: Loop): readonly number[] {
+  const axis = firstRead(readings);
+  if (axis === undefined) return [];
+  const suspects = readings.filter((reading) => isFault(reading, axis, loop));
+  const others = readings.filter((reading) => !suspects.includes(reading));
+  const line = stageLine({ stage: "sensor", input: "reference", output: axis }, others, loop, 0);
+  if (line === undefined) return suspects.map(({ index }) => index);
+  const limit = Math.min(thresholds.slipWithinScatters * line.scatter + 1e-9, thresholds.onLineWithin);
+  return suspects
+    .filter(({ percent }) => {
+      const given = percent.reference as number;
+      return Math.abs((percent[axis] as number) - given - stageErrorAt(line.fit, given).percentSpan) > limit;
+    })
+    .map(({ index }) => index);
+}
+
+function firstRead(readings: readonly StagedReading[]): Axis | undefined {
+  const order = ["signal", "signalAtCard", "counts", "value"] as const;
+  return order.find((axis) => readings.some(({ percent }) => percent[axis] !== undefined));
+}
+
+function isFault({ reading, percent }: StagedReading, axis: Axis, loop: Loop): boolean {
+  const output = reading[axis];
+  if (output === undefined) return false;
+  if (axis === "signal" || axis === "signalAtCard") return faultSide(output, loop.faultLevels) !== "none";
+  if (loop.faultLevels.low === undefined && loop.faultLevels.high === undefined) return false;
+  const { outputAtLower, outputAtUpper } = loop.characteristics.signal;
+  const part = percent[axis];
+  if (part === undefined) return false;
+  const rising = outputAtUpper > outputAtLower ? part : 100 - part;
+  return rising <= thresholds.faultPercentLow || rising >= thresholds.faultPercentHigh;
+}
+
+/**
+ * Where a stage's output stands still at an end of the range.
+ *
+ * @param ends of the stage
+ * @param readings of it
+ * @param leastDeviation percent of span
+ * @param leastScatter percent of span
+ * @returns plateaus by `plateausOf`
+ * Source: own choice.
+ * @example stagePlateaus(ends, staged, 0.25, 0.01)[0]?.level // 70
+ */
+export function stagePlateaus(
+  { input, output }: StageEnds,
+  readings: readonly StagedReading[],
+  leastDeviation: number,
+  leastScatter: number,
+): readonly Plateau[] {
+  const points = pointsOf(readings, input, output);
+  return plateausOf(points, leastDeviation, leastScatter);
+}
+
+function pointsOf(readings: readonly StagedReading[], input: Axis, output: Axis): readonly PlateauPoint[] {
+  return [...grouped(readings).values()].flatMap((group) => {
+    const complete = group.filter(({ percent }) => percent[input] !== undefined && percent[output] !== undefined);
+    if (complete.length === 0) return [];
+    return [
+      {
+        input: median(complete.map(({ percent }) => percent[input] as number)),
+        outputs: complete.map(({ percent }) => percent[output] as number),
+        members: complete.map(({ index }) => index),
+      },
+    ];
+  });
+}
+
+function grouped(readings: readonly StagedReading[]): ReadonlyMap<number, readonly StagedReading[]> {
+  const groups = new Map<number, StagedReading[]>();
+  for (const reading of readings) {
+    const group = groups.get(reading.point);
+    if (group === undefined) groups.set(reading.point, [reading]);
+    else group.push(reading);
+  }
+  return groups;
+}
+
+const echoFactors = [2, 3] as const;
+const echoWithin = 0.03;
+
+/**
+ * The nearest test points, if the sensor shows two or three times the distance there and the truth farther away.
+ *
+ * @param readings with reference and signal
+ * @param output the quantity that stands for the distance
+ * @param loop for distances from percent of span
+ * @returns factor and readings; undefined where the nearest point is not read so
+ * Source: own choice: every reading of the point within 3 % of 2 or 3 times the distance.
+ * @example countedTwice(staged, "signal", loop) // { factor: 2, members: [0, 9] }
+ */
+export function countedTwice(readings: readonly StagedReading[], output: Axis, loop: Loop): Echoes | undefined {
+  const nearest = [...grouped(readings).values()].sort((left, right) => pointOf(left) - pointOf(right));
+  for (const factor of echoFactors) {
+    const members: number[] = [];
+    for (const group of nearest) {
+      if (!group.every((reading) => isEcho(reading, output, loop, factor))) break;
+      members.push(...group.map(({ index }) => index));
+    }
+    if (members.length > 0 && isOffTheRest(readings, members, output, loop)) return { factor, members };
+  }
+  return undefined;
+}
+
+/** The others must be right where these are wrong: a shift or a gain alone can double the nearest distance, too. */
+function isOffTheRest(
+  readings: readonly StagedReading[],
+  members: readonly number[],
+  output: Axis,
+  loop: Loop,
+): boolean {
+  const rest = readings.filter(({ index }) => !members.includes(index));
+  const line = stageLine({ stage: "sensor", input: "reference", output }, rest, loop, 0);
+  if (line === undefined) return false;
+  return readings
+    .filter(({ index }) => members.includes(index))
+    .every(({ percent }) => {
+      const given = percent.reference as number;
+      const error = (percent[output] as number) - given;
+      return Math.abs(error - stageErrorAt(line.fit, given).percentSpan) > Math.abs(error) / 2;
+    });
+}
+
+function pointOf(group: readonly StagedReading[]): number {
+  return group[0]?.point ?? 0;
+}
+
+function isEcho({ percent }: StagedReading, output: Axis, loop: Loop, factor: number): boolean {
+  const shown = percent[output];
+  if (shown === undefined || percent.reference === undefined) return false;
+  const distance = inUnitOf(loop, "reference", percent.reference);
+  const indicated = inUnitOf(loop, "reference", shown);
+  const isFar = Math.abs(indicated - distance) > 0.05 * spanOf(loop.characteristics.signal);
+  return distance > 0 && isFar && Math.abs(indicated / distance / factor - 1) < echoWithin;
+}
+
+/** One alone may as well be a slip of the typing hand. */
+const fewestHeld = 2;
+
+/**
+ * Readings at which the sensor held what it had shown before.
+ *
+ * @param ends of the stage from the reference
+ * @param readings without those that are no measurement
+ * @param leastDeviation percent of span
+ * @param leastScatter percent of span
+ * @returns indexes by `heldReadings`, none where only one reading looks so
+ * Source: own choice.
+ * @example heldStageReadings(ends, staged, 0.25, 0.01) // [7, 8]
+ */
+export function heldStageReadings(
+  { input, output }: StageEnds,
+  readings: readonly StagedReading[],
+  leastDeviation: number,
+  leastScatter: number,
+): readonly number[] {
+  const ordered = readings.flatMap(({ index, point, percent }) => {
+    const given = percent[input];
+    const made = percent[output];
+    return given === undefined || made === undefined ? [] : [{ index, point, input: given, output: made }];
+  });
+  const held = heldReadings(ordered, leastDeviation, leastScatter);
+  return held.length < fewestHeld ? [] : held;
+}

@@ -1,0 +1,54 @@
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { type CalibrationRecord, recordSchema } from "../../../src/record/record-schema.ts";
+import { renderPage } from "../../../src/report/page.tsx";
+import { rowsOfDraw } from "../../computed/faults/record-of-draw.ts";
+import { plantedDraw, seed } from "./planted.ts";
+import { shortRail } from "./short-rail.ts";
+
+const list = "../../../src/verdict/causes/causes.ts";
+const noDrawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
+let record: CalibrationRecord;
+
+// Test files share their modules, so those that know the list are loaded anew, and once more for whoever comes after.
+beforeAll(async () => {
+  const known = await vi.importActual<typeof import("../../../src/verdict/causes/causes.ts")>(list);
+  vi.resetModules();
+  // The one line: the list of causes with one more.
+  vi.doMock(list, () => ({ ...known, causes: [...known.causes, shortRail] }));
+  const { recordOfRows } = await import("../../computed/faults/record-of-draw.ts");
+  const draw = plantedDraw({ seen: (part) => part + 0.05 }, { points: [0, 0.15, 0.3, 0.45, 0.6, 0.75] });
+  record = recordOfRows(rowsOfDraw(draw, seed));
+});
+
+afterAll(() => {
+  vi.doUnmock(list);
+  vi.resetModules();
+});
+
+test("a cause of one's own reaches the record with its rivals", () => {
+  const finding = record.causes?.asFound?.findings.find(({ id }) => id === "rail-too-short");
+  expect(finding).toMatchObject({
+    title: "rail too short for the range",
+    stage: "rig",
+    rivals: [{ id: "target-beyond-range", title: "target beyond the range of the sensor" }],
+    separatedBy: "measure the rail, and compare with the range",
+  });
+  expect(recordSchema.safeParse(record).success).toBe(true);
+});
+
+test("what cures it is recommended, and its finding is the reason", () => {
+  const step = record.recommendation?.asFound;
+  expect(step).toMatchObject({ action: "repair wiring or set-up", of: "set-up" });
+  expect(step?.does).toBe("Use a rail that reaches the far end of the range.");
+  expect(step?.reasons[0]?.cause).toEqual({ id: "rail-too-short", stage: "rig" });
+  expect(step?.before).toBe("To be sure of the cause: measure the rail, and compare with the range.");
+});
+
+test("it stands on the page, once among the causes and once as the reason of what to do", () => {
+  const page = renderPage(sealRecord(record), noDrawings).replace(/<script[\s\S]*<\/script>/u, "");
+  expect(page).toContain("Rail too short for the range");
+  expect(page).toContain("target beyond the range of the sensor");
+  expect(page).toContain("Use a rail that reaches the far end of the range.");
+  expect(page).not.toContain("Likely cause (opinion)");
+});

@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import { planted } from "../planted.ts";
+
+const withTyped = (place: number, column: "reference" | "signal" | "value", typed: number) =>
+  planted({ sheet: (readings) => readings.with(place, { ...readings[place]!, [column]: typed }) });
+
+test("14.28 typed for 12.48, the mark moved, and a zero that went in front are each found in their column", () => {
+  // The fifth point out of eleven is read near 10.4 mA, 40 % and 600 mm.
+  const at = planted({}).readings[4]!.reading;
+  const slips = (evidence: ReturnType<typeof planted>) =>
+    evidence.slips.map(({ axis, kind, index }) => [axis, kind, index]);
+  expect(slips(withTyped(4, "signal", 10 * at.signal!))).toEqual([["signal", "decimal mark moved", 4]]);
+  expect(slips(withTyped(4, "value", at.value! / 10))).toEqual([["value", "decimal mark moved", 4]]);
+  const digits = [...at.reference.toFixed(1)];
+  const exchanged = Number([digits[1], digits[0], ...digits.slice(2)].join(""));
+  const [slip] = withTyped(4, "reference", exchanged).slips;
+  expect(slip).toMatchObject({
+    axis: "reference",
+    kind: "two digits exchanged",
+    typed: exchanged,
+    meant: at.reference,
+  });
+});
+
+test("a wild number that no slip explains, and readings without one, give none", () => {
+  expect(withTyped(4, "signal", 17.777).slips).toEqual([]);
+  expect(planted({}).slips).toEqual([]);
+});
+
+test("where readings scatter the more the farther the target is, no slip is looked for", () => {
+  const wide = planted({
+    noise: (noise, { part }) => noise * (1 + 60 * Math.max(0, part) ** 2),
+    sheet: (readings) => readings.with(4, { ...readings[4]!, value: readings[4]!.value! / 10 }),
+  });
+  expect(wide.slips).toEqual([]);
+});
+
+test("readings of a plateau are no slips, though a moved mark might fit some of them", () => {
+  expect(planted({ value: (part) => Math.max(part, 0.386) }).slips).toEqual([]);
+});
