@@ -67,6 +67,16 @@ test("what came from a table is text: a unit of the controller's value that look
   expect(page).toContain("&lt;img src=x>");
 });
 
+test("a cause that this program does not know is named by the title that stands in the record", () => {
+  const record = demoRecord("LT-333");
+  const later = { ...hostileFinding, id: "mains-hum", title: "mains hum on the signal" };
+  const rivals = [{ id: "loose-shield", title: "a shield that lies open" }];
+  const findings = [{ ...later, rivals }];
+  const page = pageOf({ ...record, causes: { asFound: { ...record.causes!.asFound!, findings } } });
+  expect(page).toContain("Mains hum on the signal");
+  expect(page).toContain("a shield that lies open");
+});
+
 const hostileFinding = {
   id: "value-clamped-or-cut",
   title: "controller value clamped or truncated",

@@ -1,3 +1,4 @@
+import { findingWithId, noteWithIds, stepWithReasons } from "./causes-of-form-1.ts";
 import { changedAt, type JsonObject } from "./changed-at.ts";
 
 /**
@@ -13,6 +14,10 @@ export function from1(written: JsonObject): JsonObject {
   const changes: readonly (readonly [path: string, change: (found: JsonObject) => JsonObject])[] = [
     ["history[]", ({ serial = null, pointsOf = null, ...rest }) => ({ ...rest, serial, pointsOf })],
     ["overTheYears.staircase", ({ isAgreed, ...rest }) => ({ isStated: isAgreed, ...rest })],
+    ["causes.*.findings[]", findingWithId],
+    ["causes.*.notes[]", noteWithIds],
+    ["recommendation.*", stepWithReasons],
+    ["recommendation.*.also[]", stepWithReasons],
   ];
   const asForm2: JsonObject = { ...written, schema: "spanwright-record/2" };
   return changes.reduce((record, [path, change]) => changedAt(record, path, change) as JsonObject, asForm2);
