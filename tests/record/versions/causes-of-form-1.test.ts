@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import type { CalibrationRecord } from "../../../src/record/record-schema.ts";
 import { findingWithId, noteWithIds, stepWithReasons } from "../../../src/record/versions/causes-of-form-1.ts";
 import { from1 } from "../../../src/record/versions/from-1.ts";
 import { causes, rivalsOnly } from "../../../src/verdict/causes/causes.ts";
+import { thawed } from "../../frozen/thawed.ts";
 
 const known = new Set([...causes, ...rivalsOnly].map(({ id }) => id));
 const rows = Array.from({ length: 34 }, (_, index) => index + 1);
@@ -59,4 +61,18 @@ test("the reasons of each step become objects, and nothing else of a recommendat
       history: ["No filed history was given."],
     },
   });
+});
+
+test.each(["0.1.0", "0.2.0"])("every cause in the frozen records of %s is one that is known today", (version) => {
+  const texts = [...thawed(version)].filter(([path]) => path.endsWith(".json")).map(([, bytes]) => bytes.toString());
+  const phases = texts.flatMap((text) => {
+    const { causes: found } = from1(JSON.parse(text)) as Pick<CalibrationRecord, "causes">;
+    return [found?.asFound, found?.asLeft].filter((phase) => phase !== undefined);
+  });
+  const named = phases.flatMap(({ findings, notes }) => [
+    ...findings.flatMap((finding) => [finding, ...finding.rivals]),
+    ...notes.flatMap(({ candidates }) => candidates),
+  ]);
+  expect(named.length).toBeGreaterThan(30);
+  expect(named.filter(({ id }) => !known.has(id))).toEqual([]);
 });
