@@ -55,6 +55,7 @@ export const instrumentSchema = z.strictObject({
   secondTolerance: number("second tolerance", "a second tolerance, added to the first", { above: 0 }),
   secondToleranceBasis: choice(toleranceBases, "basis of the second tolerance"),
   secondToleranceMinus: number("second tolerance", "the second tolerance downwards, where it differs", { above: 0 }),
+  toleranceIsWide: yesNo("yes where a tolerance of more than 25 % of span is meant; without it such a one is refused"),
   adjustAt: number("%", "percent of tolerance from which adjusting is asked for though it passes", {
     above: 0,
     atMost: 100,

@@ -2,6 +2,7 @@ import type { Entry } from "./entry.ts";
 import { filingProblems } from "./filing-problems.ts";
 import { modelProblems } from "./model-problems.ts";
 import { optionProblems } from "./option-problems.ts";
+import { plausibilityProblems } from "./plausibility-problems.ts";
 import { signingProblems } from "./signing-problems.ts";
 import { tableProblems } from "./table-problems.ts";
 
@@ -12,6 +13,7 @@ import { tableProblems } from "./table-problems.ts";
 export const catalogue = Object.freeze({
   ...tableProblems,
   ...modelProblems,
+  ...plausibilityProblems,
   ...optionProblems,
   ...signingProblems,
   ...filingProblems,

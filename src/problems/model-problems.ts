@@ -61,6 +61,18 @@ export const modelProblems = {
     "the reference goes {actual} here, in a {direction} run of cycle {cycle}",
     "rising readings that rise and falling readings that fall, in the order in which they were taken",
   ),
+  "model/direction-contradicted": warn(
+    "the reference goes {actual} to this reading and from it, and the direction says {direction}{more}",
+    "{fits} would fit",
+  ),
+  "model/phase-contradicted": warn(
+    "the reading stands among those {others}, and the phase says {phase}",
+    "{others} would fit, or the rows in the order of the work",
+  ),
+  "model/read-twice": warn(
+    "the point {point} was read before in cycle {cycle}, {direction}, {phase}, at line {line}",
+    "each point once a run, or the number of the cycle that it belongs to",
+  ),
   "model/point-wide": stop(
     "readings from {first} to {last} {unit} run together without a gap of 2 % of span, wider than one test point (lines {lines})",
     "the column point with the nominal position of each reading",
@@ -72,6 +84,14 @@ export const modelProblems = {
   "model/set-point-outside-range": warn(
     "the set point {setPoint} {unit} lies outside the range {lower} to {upper} {unit}",
     "a set point inside the range",
+  ),
+  "model/trip-outside-range": warn(
+    "the trip at {reference} {unit} lies outside the range {lower} to {upper} {unit}",
+    "a trip inside the range",
+  ),
+  "model/trips-exchanged": warn(
+    "the output {output} recedes at {recede} {unit}, nearer than it approaches at {approach} {unit} (line {line})",
+    "a release farther away than the operation: approach and recede may be exchanged",
   ),
   "model/trips-one-direction": warn(
     "the output {output} was tripped on {direction} only, {phase}",

@@ -1,5 +1,6 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "../model/calibration.ts";
 import type { InputFile, TableRow } from "../model/calibration-case.ts";
+import { groupedBy } from "../model/grouped-by.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
 import { type RowOf, requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
@@ -8,7 +9,6 @@ import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
 import { everyCheck } from "./checks/every-check.ts";
 import type { RawTable } from "./files/raw-table.ts";
-import { groupedBy } from "./grouped-by.ts";
 import { type ReadRows, readRows } from "./read-rows.ts";
 import type { DraftRow, DraftTables } from "./table-row.ts";
 

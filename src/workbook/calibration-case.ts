@@ -1,9 +1,9 @@
 import type { Calibration } from "../model/calibration.ts";
 import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import { groupedBy } from "../model/grouped-by.ts";
 import type { ProblemCode } from "../problems/catalogue.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { Workbook } from "./build-workbook.ts";
-import { groupedBy } from "./grouped-by.ts";
 
 /** One calibration with every row that its record needs, and the warnings that touch it. */
 export type CalibrationCase = CalibrationRows & { warnings: readonly Problem[] };

@@ -1,11 +1,18 @@
+import { stagedReadings } from "../../src/analysis/stages/staged-readings.ts";
 import type { SwitchContext } from "../../src/assembly/assemble-switched-phase.ts";
+import { type Tell, tellOf } from "../../src/assembly/plausibility/measured-phase.ts";
+import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { basis } from "../analysis/sample-basis.ts";
+import { signalLoop } from "../analysis/sample-loop.ts";
+import { sheetOf } from "../analysis/sample-staged.ts";
+import { phaseOf } from "../assembly/plausibility/measured-rows.ts";
 import { ada } from "../proof/sample-signing.ts";
 import { switchingRecord, switchingRows } from "../record/sample-switching.ts";
 import { demoRecord } from "../report/demo-records.ts";
 import { stateOf } from "../verdict/recommendation/sample-state.ts";
 import { loopNeeds } from "../verdict/replacement/sample-loop-needs.ts";
+import { withCell } from "../workbook/full-workbook.ts";
 
 // Names that an example may use besides what the folders export: inputs too large for a docblock, all of invented loops.
 
@@ -40,3 +47,35 @@ export const needs = loopNeeds();
 
 /** Somebody's key, and the row of it. */
 export const { key, signer } = ada;
+
+/** Two cycles over 0 to 100 mm on 4 to 20 mA, right but for the signal of the third reading, 14.28 mA for 10.4. */
+const wobble = (place: number) => ((place * 5) % 11) / 1000;
+export const staged = stagedReadings(
+  sheetOf(2, (reference, place) => ({ signal: place === 2 ? 14.28 : 4 + reference / 6.25 + wobble(place) })),
+  signalLoop,
+).readings;
+
+/** The same in inches; and with counts in the column of the signal. */
+export const stagedInInches = stagedReadings(
+  sheetOf(2, (reference, place) => ({
+    reference: reference / 25.4,
+    signal: 4 + reference / 6.25 + wobble(place),
+  })),
+  signalLoop,
+).readings;
+export const stagedCounts = stagedReadings(
+  sheetOf(2, (reference, place) => ({ signal: 3000 + 40 * reference + place })),
+  signalLoop,
+).readings;
+
+/** A calibration with a slip in a signal and one in a trip, and its readings as found. */
+const { "trips.csv": spoiledTrips } = withCell("trips.csv", 2, "reference", "302.2");
+const spoiledTexts = { ...withCell("readings.csv", 3, "signal", "61.16"), "trips.csv": spoiledTrips ?? "" };
+export const { rows: spoiledRows, measured: spoiledPhase } = await phaseOf(spoiledTexts);
+
+/** What a check tells: each code with its line. */
+export function toldBy(check: (tell: Tell, problems: ProblemList) => unknown): readonly string[] {
+  const problems = new ProblemList();
+  check(tellOf("C-1", problems), problems);
+  return problems.all.map(({ code, place }) => `${code} ${place.line}`);
+}

@@ -20,6 +20,11 @@ const withTrips = (...trips: readonly string[]): Texts => ({
   "trips.csv": `calibration,phase,output,direction,reference\n${trips.map((trip) => `C-1,as_found,Q1,${trip}\n`).join("")}`,
 });
 
+const backAgain = smallestWorkbook["readings.csv"].replace(
+  "rising,100,20.01\n",
+  "rising,100,20.01\nC-1,as_found,falling,100,20.02\nC-1,as_found,falling,75,16.02\n",
+);
+
 /** One for every code: the type asks for it. */
 export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/missing": {
@@ -239,6 +244,29 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/readings-out-of-order": {
     texts: withText("readings.csv", "25,8.01", "60,8.01"),
     told: 'readings.csv:4:reference: the reference goes down here, in a rising run of cycle 1; read "50"; accepted: rising readings that rise and falling readings that fall, in the order in which they were taken',
+  },
+  "model/direction-contradicted": {
+    texts: withText("readings.csv", "rising,25", "falling,25"),
+    told: 'readings.csv:3:direction: the reference goes up to this reading and from it, and the direction says falling; read "falling"; accepted: rising would fit',
+  },
+  "model/phase-contradicted": {
+    texts: {
+      ...withColumn("calibrations.csv", "adjustment", "re-teach"),
+      "readings.csv": backAgain.replace("found,rising,50", "left,rising,50"),
+    },
+    told: 'readings.csv:4:phase: the reading stands among those as found, and the phase says as left; read "as_left"; accepted: as found would fit, or the rows in the order of the work',
+  },
+  "model/read-twice": {
+    texts: withColumn("readings.csv", "cycle,point", "1,0", "1,25", "1,25", "1,75", "1,100"),
+    told: 'readings.csv:4:point: the point 25 was read before in cycle 1, rising, as found, at line 3; read "25"; accepted: each point once a run, or the number of the cycle that it belongs to',
+  },
+  "model/trip-outside-range": {
+    texts: withTrips("approach,50", "recede,52", "approach,50", "approach,-50"),
+    told: 'trips.csv:5:reference: the trip at −50 mm lies outside the range 0 to 100 mm; read "-50"; accepted: a trip inside the range',
+  },
+  "model/trips-exchanged": {
+    texts: withTrips("recede,50", "approach,52"),
+    told: 'trips.csv:2:direction: the output Q1 recedes at 50 mm, nearer than it approaches at 52 mm (line 3); read "recede"; accepted: a release farther away than the operation: approach and recede may be exchanged',
   },
   "model/point-wide": {
     texts: withText("readings.csv", "25,8.01", "1.5,8.01\nC-1,as_found,rising,3,9"),

@@ -1,9 +1,9 @@
 import type { Reading } from "../../model/calibration.ts";
 import { fitLine, type LineFit } from "../../numeric/fit-line.ts";
-import { type AnalysedReading, analyseReadings, judgedStage } from "../readings/analyse-readings.ts";
+import { type AnalysedReading, analyseReadings, copyWords, judgedStage } from "../readings/analyse-readings.ts";
 import type { Loop, Stage } from "../readings/loop.ts";
 import { type CurvePoint, type CurveReading, errorCurve } from "./error-curve.ts";
-import { type Figure, notDetermined } from "./figure.ts";
+import { type Figure, isDetermined, notDetermined } from "./figure.ts";
 import { type GreatestDifference, hysteresis, hysteresisWithinOneCycle } from "./hysteresis.ts";
 import { inaccuracy } from "./inaccuracy.ts";
 import { type Linearity, linearity } from "./linearity.ts";
@@ -62,9 +62,16 @@ export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<P
     linearity: linearity(curve),
     hysteresis: hysteresis(curve),
     hysteresisWithinOneCycle: hysteresisWithinOneCycle(used),
-    repeatability: repeatability(used),
+    repeatability: repeatabilityOf(used, analysed),
     greatestLoopError: greatestLoopError(analysed),
   };
+}
+
+/** Where what looks like a repeat is a copy, nothing was repeated. */
+function repeatabilityOf(used: readonly CurveReading[], analysed: readonly AnalysedReading[]): Figure<Repeatability> {
+  const found = repeatability(used);
+  const hasCopies = analysed.some(({ leftOut }) => leftOut === copyWords);
+  return !isDetermined(found) && hasCopies ? notDetermined("the cycles are copies") : found;
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Reading } from "../../model/calibration.ts";
 import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
+import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
 import { faultSide } from "./fault-signal.ts";
 import { idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
@@ -50,8 +51,8 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  * Everything that follows from single readings: indicated distance, errors, shares, tolerance there, and whether the
  * reading goes into the figures.
  *
- * A reading is left out where somebody rejected it, where its signal reports a fault, or where neither the judged
- * quantity nor a controller value was read. A rejected reading neither shapes a test point nor counts as a cycle.
+ * A reading is left out where somebody rejected it, where it is a copy of another, where its signal reports a fault, or
+ * where neither the judged quantity nor a controller value was read. A rejected reading neither shapes a test point nor counts as a cycle.
  *
  * @param readings of one phase, in the order in which they were taken
  * @param loop what the loop is meant to do
@@ -65,13 +66,15 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  */
 export function analyseReadings(readings: readonly Reading[], loop: Loop, judged: Stage): readonly AnalysedReading[] {
   const points = nominalPoints(readings.filter(isKept), spanOf(loop.characteristics.signal));
+  const copies = new Set(copiedReadings(readings).map(({ index }) => index));
   const seen = new Map<string, number>();
-  return readings.map((reading) => {
+  return readings.map((reading, index) => {
+    const isCopy = copies.has(index);
     const point = points.get(reading) ?? reading.point ?? reading.reference;
     const place = `${point} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
-    if (isKept(reading)) seen.set(place, times);
-    return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times });
+    if (isKept(reading) && !isCopy) seen.set(place, times);
+    return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times, isCopy });
   });
 }
 
@@ -87,12 +90,13 @@ function nominalPoints(readings: readonly Reading[], span: number): ReadonlyMap<
   );
 }
 
-type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number };
+type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number; isCopy: boolean };
 
-function analyseReading(reading: Reading, { loop, judged, point, cycle }: ReadingContext): AnalysedReading {
+function analyseReading(reading: Reading, context: ReadingContext): AnalysedReading {
+  const { loop, judged, point, cycle } = context;
   const characteristic = loop.characteristics[judged];
   const output = reading[judged];
-  const leftOut = whyLeftOut(reading, loop, judged);
+  const leftOut = whyLeftOut(reading, context);
   const loopError = loopErrorOf(reading, loop);
   return {
     reading,
@@ -108,8 +112,12 @@ function analyseReading(reading: Reading, { loop, judged, point, cycle }: Readin
   };
 }
 
-function whyLeftOut(reading: Reading, loop: Loop, judged: Stage): string | undefined {
+/** Why a reading that only repeats the numbers of another is in no figure. */
+export const copyWords = "a copy: the same numbers as another reading, to the last digit";
+
+function whyLeftOut(reading: Reading, { loop, judged, isCopy }: ReadingContext): string | undefined {
   if (reading.rejected !== undefined) return `rejected: ${reading.rejected}`;
+  if (isCopy) return copyWords;
   if (isFault(reading, loop)) {
     const side = faultSide(reading.signal as number, loop.faultLevels);
     const level = side === "low" ? loop.faultLevels.low : loop.faultLevels.high;

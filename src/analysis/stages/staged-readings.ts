@@ -2,6 +2,7 @@ import type { Direction, Reading } from "../../model/calibration.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
+import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type Characteristic, idealOutput, indicatedDistance } from "../readings/ideal-characteristic.ts";
 import type { Loop } from "../readings/loop.ts";
 
@@ -22,7 +23,7 @@ export type StagedReading = {
 /**
  * Puts everything that was read along a loop on one scale, so that the stages can be compared: percent of span.
  *
- * @param readings of one phase, in the order in which they were taken; rejected ones are left out
+ * @param readings of one phase, in the order in which they were taken; rejected ones and copies are left out
  * @param loop the ideal line of each quantity; what has none is left out
  * @returns one result for each reading that nobody rejected, and whether `elapsed` is by the clock (minutes)
  * Source: the identity of `stageShares`; common practice of the trade.
@@ -34,7 +35,10 @@ export function stagedReadings(
   readings: readonly Reading[],
   loop: Loop,
 ): { readings: readonly StagedReading[]; isByClock: boolean } {
-  const kept = readings.map((reading, index) => ({ reading, index })).filter(({ reading }) => !reading.rejected);
+  const copies = new Set(copiedReadings(readings).map(({ index }) => index));
+  const kept = readings
+    .map((reading, index) => ({ reading, index }))
+    .filter(({ reading, index }) => !reading.rejected && !copies.has(index));
   const points = nominalPoints(
     kept.map(({ reading }) => reading),
     loop,

@@ -10,6 +10,7 @@ import { isDelimited, mayHoldTable, readTables, withoutEnding } from "../../work
 import type { Disk } from "../disk.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
 import { noteContradictions } from "./note-contradictions.ts";
+import { noteDoubts } from "./note-doubts.ts";
 
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */
 export type WorkbookReading = {
@@ -70,8 +71,12 @@ function refuseLook(firstLook: FirstLook, problems: ProblemList): void {
 /** Options that are missing or cannot be read: columns that would come from them are not blamed as well. */
 const lookProblems: ReadonlySet<ProblemCode> = new Set(["options/readings-alone", "options/not-understood"]);
 
-/** Contradictions of a loop check are warnings of its case, so that the cases are made once more where there are any. */
+/**
+ * The calibrations that nothing stops, after their numbers were held against each other. Contradictions of a loop check are
+ * warnings of its case, so that the cases are made once more where there are any.
+ */
 export function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
+  noteDoubts(workbook, problems);
   const cases = casesOf(workbook, problems.all);
   const before = problems.all.length;
   noteContradictions(cases, problems);

@@ -1,10 +1,10 @@
+import { groupedBy } from "../../model/grouped-by.ts";
 import { requiredTables, type TableName } from "../../model/tables.ts";
 import { catalogue, type ProblemCode } from "../../problems/catalogue.ts";
 import type { Belonging, Problem } from "../../problems/problem.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { belongingOf, nameColumns } from "../belonging.ts";
 import type { RawTable } from "../files/raw-table.ts";
-import { groupedBy } from "../grouped-by.ts";
 import { headerColumns } from "../header-columns.ts";
 import type { DraftRow, DraftTables } from "../table-row.ts";
 

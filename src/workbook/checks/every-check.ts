@@ -7,6 +7,7 @@ import { limits } from "./limits.ts";
 import { loopChecks } from "./loop-checks.ts";
 import { measured } from "./measured.ts";
 import { people } from "./people.ts";
+import { phaseOrder } from "./phase-order.ts";
 import { points } from "./points.ts";
 import { range } from "./range.ts";
 import { readingOrder } from "./reading-order.ts";
@@ -23,6 +24,7 @@ export const everyCheck: readonly Check[] = [
   instrumentPairs,
   measured,
   readingOrder,
+  phaseOrder,
   points,
   trips,
   standards,

@@ -1,4 +1,4 @@
-import { groupedBy } from "../grouped-by.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 

@@ -1,7 +1,7 @@
+import { groupedBy } from "../../model/grouped-by.ts";
 import type { TableName } from "../../model/tables.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import type { Problem } from "../../problems/problem.ts";
-import { groupedBy } from "../grouped-by.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 

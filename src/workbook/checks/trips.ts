@@ -1,5 +1,5 @@
 import { tripDirections } from "../../model/calibration.ts";
-import { groupedBy } from "../grouped-by.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
@@ -13,7 +13,11 @@ export const trips: Check = (context) => {
   const ofOneOutput = groupedBy(tripsOfOutputs(context), ({ row: { calibration, output, phase } }) =>
     JSON.stringify([calibration, output, phase]),
   );
-  for (const drafts of ofOneOutput.values()) checkRuns(drafts, context);
+  for (const draft of context.drafts.trips) checkPlace(draft, context);
+  for (const drafts of ofOneOutput.values()) {
+    checkRuns(drafts, context);
+    checkExchanged(drafts, context);
+  }
 };
 
 function checkSetPoint(draft: DraftRow<"outputs">, { instrumentByTag, report }: CheckContext): void {
@@ -28,6 +32,44 @@ function checkSetPoint(draft: DraftRow<"outputs">, { instrumentByTag, report }: 
     unit: distanceUnit,
   };
   report("outputs", draft, "model/set-point-outside-range", { column: "set_point", values });
+}
+
+function checkPlace(draft: DraftRow<"trips">, { calibrationByName, instrumentByTag, report }: CheckContext): void {
+  const { calibration = "", reference } = draft.row;
+  const tag = calibrationByName.get(calibration)?.row.tag ?? "";
+  const { rangeLower, rangeUpper, distanceUnit = "" } = instrumentByTag.get(tag)?.row ?? {};
+  if (reference === undefined || rangeLower === undefined || rangeUpper === undefined) return;
+  if (rangeUpper <= rangeLower || (reference >= rangeLower && reference <= rangeUpper)) return;
+  const values = {
+    reference: shownNumber(reference),
+    lower: shownNumber(rangeLower),
+    upper: shownNumber(rangeUpper),
+    unit: distanceUnit,
+  };
+  report("trips", draft, "model/trip-outside-range", { column: "reference", values });
+}
+
+/** Whichever way an output acts, its travel lags behind the target: it lets go farther away than it operates. */
+function checkExchanged(
+  drafts: readonly DraftRow<"trips">[],
+  { calibrationByName, instrumentByTag, report }: CheckContext,
+): void {
+  for (const cycle of groupedBy(drafts, ({ row }) => row.cycle).values()) {
+    const [approach, ...moreApproaches] = cycle.filter(({ row }) => row.direction === "approach");
+    const [recede, ...moreRecedes] = cycle.filter(({ row }) => row.direction === "recede");
+    const isPair = moreApproaches.length === 0 && moreRecedes.length === 0;
+    const [near, far] = [approach?.row.reference, recede?.row.reference];
+    if (!isPair || recede === undefined || near === undefined || far === undefined || far >= near) continue;
+    const tag = calibrationByName.get(recede.row.calibration ?? "")?.row.tag ?? "";
+    const values = {
+      output: recede.row.output ?? "",
+      recede: shownNumber(far),
+      approach: shownNumber(near),
+      unit: instrumentByTag.get(tag)?.row.distanceUnit ?? "",
+      line: approach?.line ?? 0,
+    };
+    report("trips", recede, "model/trips-exchanged", { column: "direction", values });
+  }
 }
 
 /** Of an output that is not there it was said already. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { analysePhase, type PhaseAnalysis } from "../../../src/analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined } from "../../../src/analysis/figures/figure.ts";
+import { copyWords } from "../../../src/analysis/readings/analyse-readings.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
 import { expectNear, loop, reading, rounding, signalLoop } from "../sample-loop.ts";
 
@@ -64,11 +65,21 @@ describe("the data decide which figures there are", () => {
 
   test("two cycles, two directions and the controller: every figure", () => {
     const ways = ["rising", "falling", "rising", "falling"] as const;
-    const readings = ways.flatMap((direction) =>
-      [0, 50, 100].map((reference) => reading(reference, { direction, signal: 4, value: 0 })),
+    const readings = ways.flatMap((direction, run) =>
+      [0, 50, 100].map((reference) => reading(reference, { direction, signal: 4 + run / 100, value: 0 })),
     );
     expect(reasons(readings)).toEqual({});
     expect(analysed(readings).cycles).toBe(2);
+  });
+
+  test("a cycle that repeats another to the last digit repeats nothing", () => {
+    const ways = ["rising", "falling", "rising", "falling"] as const;
+    const readings = ways.flatMap((direction) =>
+      [0, 50, 100].map((reference) => reading(reference, { direction, signal: 4 })),
+    );
+    expect(reasons(readings).repeatability).toBe("the cycles are copies");
+    expect(analysed(readings).cycles).toBe(1);
+    expect(analysed(readings).readings.filter(({ leftOut }) => leftOut === copyWords)).toHaveLength(6);
   });
 
   test("all readings rejected", () => {

@@ -61,8 +61,8 @@ test("what cannot be judged comes with its reason", () => {
 
 describe("every figure that is null has its reason, and no other", () => {
   const ways = ["rising", "falling", "rising", "falling"] as const;
-  const full = ways.flatMap((direction) =>
-    [0, 50, 100].map((reference) => reading(reference, { direction, signal: 4, value: 0 })),
+  const full = ways.flatMap((direction, run) =>
+    [0, 50, 100].map((reference) => reading(reference, { direction, signal: 4 + run / 100, value: 0 })),
   );
   test.each<[string, readonly Reading[], readonly string[]]>([
     [

@@ -32,18 +32,48 @@ test("out and back, again and again, is in order, whether the cycles are numbere
   expect(await readings(...inCycle([...up, ...down, ...up, ...down], ""))).toEqual([]);
 });
 
-test("rising readings that fall are told once a run, at the first that does", async () => {
+test("a run whose direction contradicts every step is told once, at its first reading", async () => {
+  const wrong = up.map(([, reference]): Row => ["falling", reference]);
   expect(await readings(...down.map(([, reference]): Row => ["rising", reference]))).toEqual([
-    "model/readings-out-of-order readings:3:reference",
+    "model/direction-contradicted readings:2:direction",
+  ]);
+  expect(await readings(...wrong, ...inCycle(wrong, 2))).toEqual([
+    "model/direction-contradicted readings:2:direction",
+    "model/direction-contradicted readings:7:direction",
   ]);
 });
 
-test("falling readings that rise are told, in each cycle", async () => {
-  const wrong = up.map(([, reference]): Row => ["falling", reference]);
-  expect(await readings(...wrong, ...inCycle(wrong, 2))).toEqual([
-    "model/readings-out-of-order readings:3:reference",
-    "model/readings-out-of-order readings:8:reference",
+test.each([0, 1, 2, 3, 4, 5, 6, 7, 8, 9])(
+  "one direction that is wrong is told at its row: reading %i",
+  async (place) => {
+    const all = [...up, ...down];
+    const [direction = "", reference = 0] = all[place] ?? [];
+    const other = direction === "rising" ? "falling" : "rising";
+    expect(await readings(...all.with(place, [other, reference]))).toEqual([
+      `model/direction-contradicted readings:${place + 2}:direction`,
+    ]);
+  },
+);
+
+test("two rows that changed places are told, and no direction is blamed", async () => {
+  const [first, second, third, ...rest] = up as readonly [Row, Row, Row, ...Row[]];
+  expect(await readings(first, third, second, ...rest)).toEqual(["model/readings-out-of-order readings:4:reference"]);
+});
+
+test("a table that is sorted by place says nothing of the directions", async () => {
+  const sorted = up.flatMap(([, reference]): Row[] => [
+    ["rising", reference],
+    ["falling", reference],
   ]);
+  expect(await readings(...sorted)).toEqual([]);
+});
+
+test("a point that is read twice in a run is told with its first line; readings that all repeat are not", async () => {
+  const named = (rows: readonly Row[]) =>
+    rows.map(([direction, reference]): Row => [direction, reference, 1, reference]);
+  const twice = [...named(up.slice(0, 3)), ["rising", 50.2, 1, 50] as Row, ...named(up.slice(3))];
+  expect(await readings(...twice)).toEqual(["model/read-twice readings:5:point"]);
+  expect(await readings(...named(up.flatMap((row) => [row, row])))).toEqual([]);
 });
 
 test("readings of one named point may scatter, and those at one place may repeat", async () => {

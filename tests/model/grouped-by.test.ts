@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { groupedBy } from "../../src/workbook/grouped-by.ts";
+import { groupedBy } from "../../src/model/grouped-by.ts";
 
 test("items of one key stand together, in the order in which they came", () => {
   const groups = groupedBy(Object.freeze(["b1", "a1", "b2"]), (text) => text[0]);

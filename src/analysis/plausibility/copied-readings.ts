@@ -1,0 +1,183 @@
+import type { Reading } from "../../model/calibration.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
+
+/** A reading that only repeats the digits of another, and what was copied: the row alone, a run of one direction, a cycle. */
+export type Copy = { index: number; original: number; of: "row" | "run" | "cycle" };
+
+type Numbered = { index: number; reading: Reading; cycle: number; digits: string };
+
+/** Runs and rows of that many readings at least, where chance makes as many agree so seldom. */
+const fewest = 3;
+const mostByChance = 0.01;
+
+/**
+ * The readings of a phase that are no readings of their own: the same in every number as another one.
+ *
+ * A row that is there twice is a copy, one too many in its cycle that another cycle has too, and a cycle that repeats an
+ * earlier one to the last digit. Of a run of one direction, and of single rows of other cycles, it is said only where
+ * chance does not explain it: a coarse display shows the same digits again.
+ *
+ * @param readings of one phase, in the order of the table; rejected ones are passed over
+ * @returns the copies in the order of the table, each with the first reading of the same digits
+ * Source: own choice.
+ * @example copiedReadings([{ calibration: "C-1", phase: "as_found", cycle: 1, direction: "rising", reference: 49.96,
+ *   signal: 4.919 }, { calibration: "C-1", phase: "as_found", cycle: 1, direction: "rising", reference: 49.96,
+ *   signal: 4.919 }]) // [{ index: 1, original: 0, of: "row" }]
+ */
+export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
+  const numbered = numberedReadings(readings);
+  const copies = new Map<number, Copy>();
+  const left = () => numbered.filter(({ index }) => !copies.has(index));
+  for (const copy of rowsTwice(numbered)) copies.set(copy.index, copy);
+  for (const copy of copiedCycles(left())) copies.set(copy.index, copy);
+  for (const copy of copiedRuns(left())) copies.set(copy.index, copy);
+  for (const copy of surplusRows(left())) copies.set(copy.index, copy);
+  for (const copy of rowsBeyondChance(left())) copies.set(copy.index, copy);
+  return [...copies.values()].toSorted((one, other) => one.index - other.index);
+}
+
+function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
+  const seen = new Map<string, number>();
+  return readings.flatMap((reading, index) => {
+    if (reading.rejected !== undefined || outputsOf({ reading }) === nothingRead) return [];
+    const place = `${reading.point ?? ""} ${reading.direction}`;
+    const times = (seen.get(place) ?? 0) + 1;
+    seen.set(place, times);
+    return [{ index, reading, cycle: reading.cycle ?? times, digits: digitsOf(reading) }];
+  });
+}
+
+function digitsOf({ direction, point, reference, signal, signalAtCard, counts, value }: Reading): string {
+  return JSON.stringify([direction, point, reference, signal, signalAtCard, counts, value]);
+}
+
+/** The same in every cell; without a cycle only where one stands right under the other, for a repeat may look the same. */
+function rowsTwice(numbered: readonly Numbered[]): readonly Copy[] {
+  const firsts = new Map<string, Numbered>();
+  return numbered.flatMap((one, place) => {
+    const { time = "", cycle, remark = "" } = one.reading;
+    const before = numbered[place - 1];
+    if (cycle === undefined) {
+      const isTwice = before?.digits === one.digits && (before.reading.time ?? "") === time;
+      return isTwice ? [{ index: one.index, original: before.index, of: "row" as const }] : [];
+    }
+    const key = JSON.stringify([one.digits, cycle, time, remark]);
+    const first = firsts.get(key);
+    if (first === undefined) firsts.set(key, one);
+    return first === undefined ? [] : [{ index: one.index, original: first.index, of: "row" as const }];
+  });
+}
+
+function copiedCycles(numbered: readonly Numbered[]): readonly Copy[] {
+  const cycles = groupedBy(numbered, ({ cycle }) => cycle);
+  const originals: (readonly Numbered[])[] = [];
+  return [...cycles.values()].flatMap((members) => {
+    const original = originals.find((one) => members.length >= 2 && repeats(members, one));
+    if (original === undefined) originals.push(members);
+    return original === undefined ? [] : copiesOf(members, original, "cycle");
+  });
+}
+
+function copiedRuns(numbered: readonly Numbered[]): readonly Copy[] {
+  const runs = [...groupedBy(numbered, ({ cycle, reading }) => `${reading.direction} ${cycle}`).values()];
+  const originals: (readonly Numbered[])[] = [];
+  const agreement = agreementOfRepeats(numbered);
+  return runs.flatMap((members) => {
+    const isLong = members.length >= fewest;
+    const original = isLong ? originals.find((one) => repeats(members, one)) : undefined;
+    if (original === undefined) {
+      originals.push(members);
+      return [];
+    }
+    const ofOne = (agreement.all - members.length + 1) / (agreement.pairs - members.length + 2);
+    return runs.length ** 2 * ofOne ** members.length < mostByChance ? copiesOf(members, original, "run") : [];
+  });
+}
+
+function repeats(members: readonly Numbered[], others: readonly Numbered[]): boolean {
+  const digits = new Set(others.map((other) => other.digits));
+  return members.every((member) => digits.has(member.digits));
+}
+
+function copiesOf(members: readonly Numbered[], originals: readonly Numbered[], of: Copy["of"]): readonly Copy[] {
+  return members.flatMap(({ index, digits }) => {
+    const original = originals.find((other) => other.digits === digits);
+    return original === undefined ? [] : [{ index, original: original.index, of }];
+  });
+}
+
+type Agreement = { pairs: number; all: number; references: number; outputs: number };
+
+/** How many pairs of repeated readings there are, and in how many all numbers, the references, the outputs agree. */
+function agreementOfRepeats(numbered: readonly Numbered[]): Agreement {
+  const agreement = { pairs: 0, all: 0, references: 0, outputs: 0 };
+  for (const group of groupsOfRepeats(numbered)) {
+    for (const [place, one] of group.entries()) {
+      for (const other of group.slice(place + 1)) {
+        agreement.pairs += 1;
+        if (one.digits === other.digits) agreement.all += 1;
+        if (one.reading.reference === other.reading.reference) agreement.references += 1;
+        if (outputsOf(one) === outputsOf(other)) agreement.outputs += 1;
+      }
+    }
+  }
+  return agreement;
+}
+
+/** Without a nominal position, readings of one reference are all that repeats can be told by. */
+function groupsOfRepeats(numbered: readonly Numbered[]): readonly (readonly Numbered[])[] {
+  const placeOf = ({ reading: { point, reference, direction } }: Numbered) => `${point ?? reference} ${direction}`;
+  return [...groupedBy(numbered, placeOf).values()];
+}
+
+/** A second reading of one point in one run, with the numbers of another cycle. */
+function surplusRows(numbered: readonly Numbered[]): readonly Copy[] {
+  const named = numbered.filter(({ reading: { cycle, point } }) => cycle !== undefined && point !== undefined);
+  const placeOf = ({ cycle, reading }: Numbered) => JSON.stringify([cycle, reading.direction, reading.point]);
+  const twice = [...groupedBy(named, placeOf).values()].filter(({ length }) => length === 2);
+  if (twice.length > fewest) return [];
+  return twice.flatMap((pair) => {
+    const found = pair.flatMap(({ index, cycle, digits }) => {
+      const original = named.find((other) => other.digits === digits && other.cycle !== cycle);
+      return original === undefined ? [] : [{ index, original: original.index, of: "row" as const }];
+    });
+    return found.slice(0, 1);
+  });
+}
+
+function outputsOf({ reading: { signal, signalAtCard, counts, value } }: Pick<Numbered, "reading">): string {
+  return JSON.stringify([signal, signalAtCard, counts, value]);
+}
+
+const nothingRead = JSON.stringify([null, null, null, null]);
+
+/** At the same reference an output shows the same digits more often than elsewhere: own choice. */
+const leastAgreement = 0.2;
+
+/**
+ * More pairs agree in every number than chance makes agree: by how often the references agree alone, and by how many of
+ * those of one reference show the same output.
+ */
+function rowsBeyondChance(numbered: readonly Numbered[]): readonly Copy[] {
+  const { pairs, all, references, outputs } = agreementOfRepeats(numbered);
+  const smoothed = (agreeing: number) => (agreeing - all + 1) / (pairs - all + 2);
+  const expected = Math.max(pairs * smoothed(references), references * Math.max(leastAgreement, smoothed(outputs)));
+  if (all < fewest || poissonTail(all, expected) >= mostByChance) return [];
+  return groupsOfRepeats(numbered).flatMap((group) =>
+    group.flatMap(({ index, digits }, place) => {
+      const original = group.slice(0, place).find((other) => other.digits === digits);
+      return original === undefined ? [] : [{ index, original: original.index, of: "row" as const }];
+    }),
+  );
+}
+
+/** Chance of that many or more where so many are expected. */
+function poissonTail(count: number, expected: number): number {
+  let term = Math.exp(-expected);
+  let below = 0;
+  for (let k = 0; k < count; k += 1) {
+    below += term;
+    term *= expected / (k + 1);
+  }
+  return Math.max(0, 1 - below);
+}

@@ -1,0 +1,195 @@
+import { groupedBy } from "../../model/grouped-by.ts";
+import { type Axis, axes } from "../../model/loop-stages.ts";
+import { median } from "../../numeric/median.ts";
+import { theilSenLine } from "../../numeric/theil-sen-line.ts";
+import type { StagedReading } from "../stages/staged-readings.ts";
+
+/** A reading whose columns do not belong together as they do in its fellows. */
+export type ApartReading = {
+  /** Place in the list of readings, as `StagedReading.index`. */
+  index: number;
+  /** The column that the others contradict. */
+  axis: Axis;
+  /** Nothing tells whether it is this column or the reference. */
+  isEither: boolean;
+  /** Several outputs agree with one another, so that no slip in one column explains it. */
+  isOfAll: boolean;
+  /** Percent of span by which the column is off, with its sign. */
+  deviation: number;
+  /** What would fit there, percent of span. */
+  expected: number;
+  /** From which deviation on it is called apart, percent of span. */
+  limit: number;
+};
+
+export type ApartContext = {
+  /** Smallest deviation that matters, percent of span. */
+  mattering: number;
+  /** Smallest step of each column, percent of span. */
+  steps: Readonly<Partial<Record<Axis, number>>>;
+};
+
+type Output = Exclude<Axis, "reference">;
+type Deviation = { deviation: number; limit: number };
+
+/** Fewer readings have no fellows. */
+const fewest = 4;
+/** More than a quarter of the readings, and more than two, are no slips but a pattern. */
+const mostPart = 0.25;
+const mostFew = 2;
+/** Own choice, held against simulated loops: beyond it chance alone does not come in a thousand phases. */
+const beyondScatters = 8;
+const beyondSteps = 3;
+
+/**
+ * The readings that their fellows contradict: those of the same test point, or where there are none the curve through the
+ * neighbouring points.
+ *
+ * Each output is held against the reference. Where all outputs of a reading are off by the same, and its nominal position
+ * is too, it is the reference that does not fit.
+ *
+ * @param readings of one phase, without copies
+ * @param context what matters, and how finely the columns were written
+ * @returns the readings apart, in order; none where more than a quarter would be
+ * Source: own choice; robust scatter by the median of absolute deviations (factor 1.4826 for a normal distribution).
+ * @example readingsApart(staged, { mattering: 0.25, steps: {} })[0]?.axis // "signal"
+ */
+export function readingsApart(readings: readonly StagedReading[], context: ApartContext): readonly ApartReading[] {
+  const outputs = axes.filter((axis): axis is Output => axis !== "reference");
+  const byOutput = new Map(outputs.map((output) => [output, deviationsOf(readings, output, context)]));
+  const apart = readings.flatMap((reading) => {
+    const deviations = outputs.flatMap((output) => {
+      const found = byOutput.get(output)?.get(reading.index);
+      return found === undefined ? [] : [{ output, ...found }];
+    });
+    return contradicted(reading, deviations);
+  });
+  const slips = apart.filter((one) => !isDirectionGap(one, apart, readings));
+  const rows = new Set(slips.map(({ index }) => index)).size;
+  return rows > Math.max(mostFew, mostPart * readings.length) ? [] : slips;
+}
+
+/** Two readings of a point, one in each direction, that are off to opposite sides: that is hysteresis. */
+function isDirectionGap(
+  one: ApartReading,
+  apart: readonly ApartReading[],
+  readings: readonly StagedReading[],
+): boolean {
+  const own = readings.find(({ index }) => index === one.index);
+  const atPoint = readings.filter(({ point, index }) => point === own?.point && index !== one.index);
+  const [partner] = atPoint;
+  if (atPoint.length !== 1 || partner === undefined || partner.direction === own?.direction) return false;
+  const other = apart.find(({ index }) => index === partner.index);
+  return other !== undefined && other.deviation * one.deviation < 0;
+}
+
+/** Which column of a reading the others contradict; several where several outputs differ each in its own way. */
+function contradicted(
+  { index, reading, percent, point }: StagedReading,
+  deviations: readonly ({ output: Output } & Deviation)[],
+): readonly ApartReading[] {
+  const off = deviations.filter(({ deviation, limit }) => Math.abs(deviation) > limit);
+  const [first] = off;
+  if (first === undefined) return [];
+  const own = { index, isEither: false, isOfAll: false };
+  const ofOutput = (one: { output: Output } & Deviation): ApartReading => ({
+    ...own,
+    axis: one.output,
+    deviation: one.deviation,
+    expected: (percent[one.output] ?? 0) - one.deviation,
+    limit: one.limit,
+  });
+  const widest = Math.max(...deviations.map(({ limit }) => limit));
+  const isShared = deviations.every(({ deviation }) => Math.abs(deviation - first.deviation) <= widest);
+  if (off.length < deviations.length || !isShared) return off.map(ofOutput);
+  const reference = percent.reference ?? 0;
+  const isNamed = reading.point !== undefined;
+  const isAtPoint = isNamed && Math.abs(point - reference) <= Math.abs(first.deviation) / 2;
+  if (isAtPoint) return [{ ...ofOutput(first), isOfAll: deviations.length > 1 }];
+  const ofReference: ApartReading = {
+    ...own,
+    axis: "reference",
+    deviation: -first.deviation,
+    expected: reference + first.deviation,
+    limit: widest,
+  };
+  if (isNamed || deviations.length > 1) return [{ ...ofReference, isOfAll: !isNamed }];
+  return [{ ...ofOutput(first), isEither: true }];
+}
+
+type Item = { index: number; point: number; direction: string; input: number; error: number };
+
+/** How far each reading of an output lies from the nearest of what its fellows say. */
+function deviationsOf(
+  readings: readonly StagedReading[],
+  output: Output,
+  { mattering, steps }: ApartContext,
+): ReadonlyMap<number, Deviation> {
+  const items = readings.flatMap(({ index, point, direction, percent }): Item[] => {
+    const [input, shown] = [percent.reference, percent[output]];
+    return input === undefined || shown === undefined ? [] : [{ index, point, direction, input, error: shown - input }];
+  });
+  if (items.length < fewest) return new Map();
+  const fellows = fellowsOf(items);
+  const found = items.map((item) => {
+    const { repeats, others } = fellows(item);
+    const distances = [...repeats, ...others].map((predicted) => item.error - predicted);
+    const [nearest = 0] = distances.toSorted((one, other) => Math.abs(one) - Math.abs(other));
+    return { item, deviation: nearest, closest: distances[0] ?? 0, isRepeated: repeats.length > 1 };
+  });
+  const scatter = 1.4826 * median(found.map(({ closest }) => Math.abs(closest)));
+  const step = beyondSteps * ((steps.reference ?? 0) + (steps[output] ?? 0));
+  const least = Math.max(beyondScatters * scatter, step);
+  return new Map(
+    found.map(({ item, deviation, isRepeated }) => [
+      item.index,
+      { deviation, limit: Math.max(least, isRepeated ? mattering : 2 * mattering) },
+    ]),
+  );
+}
+
+/** What the readings of the same point say of a reading, and what the curve through the other points says. */
+function fellowsOf(items: readonly Item[]): (item: Item) => { repeats: readonly number[]; others: readonly number[] } {
+  const byPoint = groupedBy(items, ({ point }) => point);
+  const points = [...byPoint.keys()].toSorted((one, other) => one - other);
+  const medianAt = (point: number, direction?: string) => {
+    const members = byPoint.get(point)?.filter((one) => direction === undefined || one.direction === direction) ?? [];
+    return members.length === 0 ? undefined : median(members.map(({ error }) => error));
+  };
+  const middles = points.map((point) => medianAt(point) as number);
+  const line = points.length < 3 ? undefined : theilSenLine(points, middles);
+  return (item) => {
+    const same = byPoint.get(item.point)?.filter(({ index }) => index !== item.index) ?? [];
+    const ofDirection = same.filter(({ direction }) => direction === item.direction);
+    const repeats = [ofDirection, same]
+      .filter(({ length }) => length > 0)
+      .map((group) => median(group.map(({ error }) => error)));
+    const place = points.indexOf(item.point);
+    const between = [undefined, item.direction].map((direction) => {
+      const [below, above] = [points[place - 1], points[place + 1]];
+      if (below === undefined || above === undefined) return undefined;
+      const [left, right] = [medianAt(below, direction), medianAt(above, direction)];
+      if (left === undefined || right === undefined) return undefined;
+      return left + ((item.input - below) / (above - below)) * (right - left);
+    });
+    const beyond = extrapolated(points, middles, place, item.input);
+    const onLine = line === undefined ? undefined : line.intercept + line.slope * item.point;
+    return { repeats, others: [...between, beyond, onLine].filter((one) => one !== undefined) };
+  };
+}
+
+/** At an end of the range, what the two next points say of it. */
+function extrapolated(
+  points: readonly number[],
+  middles: readonly number[],
+  place: number,
+  input: number,
+): number | undefined {
+  const inwards = place === 0 ? 1 : place === points.length - 1 ? -1 : 0;
+  const [near, far] = [points[place + inwards], points[place + 2 * inwards]];
+  const [atNear, atFar] = [middles[place + inwards], middles[place + 2 * inwards]];
+  if (inwards === 0 || near === undefined || far === undefined || atNear === undefined || atFar === undefined) {
+    return undefined;
+  }
+  return atNear + ((input - near) / (far - near)) * (atFar - atNear);
+}

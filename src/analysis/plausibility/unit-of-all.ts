@@ -1,0 +1,94 @@
+import type { Axis } from "../../model/loop-stages.ts";
+import { median } from "../../numeric/median.ts";
+import type { StagedReading } from "../stages/staged-readings.ts";
+import type { Scale } from "./scales.ts";
+
+/** A unit in which all numbers of a column fit the rest of the loop. */
+export type UnitOfAll = {
+  scale: Scale;
+  /** Median distance from what the other columns say, percent of span: as the instrument names the unit, and in this one. */
+  before: number;
+  after: number;
+};
+
+/** Below it the numbers may be wrong, but not by a unit. */
+const leastBefore = 10;
+const mostAfter = 5;
+const leastGain = 5;
+/** As much of the span the numbers have to cover in the other unit, and so many readings there must be. */
+const leastCover = 20;
+const fewest = 3;
+
+/**
+ * The unit in which the numbers of one column, as a whole, fit what the other columns say, where they do not fit in the
+ * unit that the instrument names.
+ *
+ * @param readings of one phase
+ * @param axis the column
+ * @param scales other units of that column
+ * @returns the best of them; undefined where the unit named fits, or none of the others does
+ * Source: own choice: more than 10 % of span off as named, at most 5 % and a fifth of it in the other unit, over a fifth of
+ *   the span at least.
+ * @example unitOfAll(stagedInInches, "reference", referenceScales(loop, "mm"))?.scale.unit // "in"
+ */
+export function unitOfAll(
+  readings: readonly StagedReading[],
+  axis: Axis,
+  scales: readonly Scale[],
+): UnitOfAll | undefined {
+  const pairs = readings.flatMap(({ reading, percent }) => {
+    const written = reading[axis];
+    const own = percent[axis];
+    const others = Object.entries(percent).flatMap(([name, value]) => (name === axis ? [] : [value]));
+    return written === undefined || own === undefined || others.length === 0
+      ? []
+      : [{ written, own, others: median(others) }];
+  });
+  if (pairs.length < fewest) return undefined;
+  const before = median(pairs.map(({ own, others }) => Math.abs(own - others)));
+  if (before <= leastBefore) return undefined;
+  const fits = scales.flatMap((scale): UnitOfAll[] => {
+    const shown = pairs.map(({ written }) => scale.percentOf(written));
+    const after = median(pairs.map(({ others }, place) => Math.abs((shown[place] as number) - others)));
+    const isCovered = Math.max(...shown) - Math.min(...shown) >= leastCover;
+    return isCovered && after <= mostAfter && after * leastGain < before ? [{ scale, before, after }] : [];
+  });
+  return fits.toSorted((one, other) => one.after - other.after)[0];
+}
+
+/** A scale that nobody knows here: far outside the ends of the signal, and following the distance all the same. */
+const outsidePart = 0.8;
+const outsideBy = 10;
+const surelyFollows = 0.99;
+
+/**
+ * Whether the numbers of a column as a whole are no signal of the loop, though they follow the distance.
+ *
+ * @param readings of one phase
+ * @param axis the column
+ * @returns true where four of five readings lie more than 10 % of span outside the ends and their numbers follow the
+ *   reference with a correlation of 0.99 or more
+ * Source: own choice; product-moment correlation.
+ * @example isUnknownScale(stagedCounts, "signal") // true
+ */
+export function isUnknownScale(readings: readonly StagedReading[], axis: Axis): boolean {
+  const pairs = readings.flatMap(({ percent }) => {
+    const [shown, given] = [percent[axis], percent.reference];
+    return shown === undefined || given === undefined ? [] : [{ shown, given }];
+  });
+  const outside = pairs.filter(({ shown }) => shown < -outsideBy || shown > 100 + outsideBy).length;
+  if (pairs.length < fewest || outside < outsidePart * pairs.length) return false;
+  return Math.abs(correlation(pairs)) >= surelyFollows;
+}
+
+function correlation(pairs: readonly { shown: number; given: number }[]): number {
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const [x, y] = [mean(pairs.map(({ given }) => given)), mean(pairs.map(({ shown }) => shown))];
+  let [xx, yy, xy] = [0, 0, 0];
+  for (const { shown, given } of pairs) {
+    xx += (given - x) ** 2;
+    yy += (shown - y) ** 2;
+    xy += (given - x) * (shown - y);
+  }
+  return xx === 0 || yy === 0 ? 0 : xy / Math.sqrt(xx * yy);
+}

@@ -1,0 +1,123 @@
+import { type Loop, loopOf } from "../../analysis/readings/loop.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
+import type { TableRow } from "../../model/calibration-case.ts";
+import { distanceUnits, type Instrument } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+import { convertDifference } from "../../units/convert.ts";
+import { unitOf } from "../../units/unit-table.ts";
+import { writePlain } from "../../units/write-number.ts";
+import { type MeasuredPhase, type MeasuredRows, phaseWords } from "./measured-phase.ts";
+
+/** Percent of span: common practice for what is asked about, own choice for what is refused. */
+const asked = 10;
+const refused = 25;
+
+/**
+ * Tells a tolerance that is wider than 10 % of span, and refuses one wider than 25 % that nobody says is meant.
+ *
+ * @param instrument row of the table instruments
+ * @param problems list that it goes to
+ * Source: common practice (a tolerance is a small part of the span); the limits are own choice.
+ * @example toldBy((_, problems) => tellTolerance(spoiledRows.instrument, problems)) // []
+ */
+export function tellTolerance(instrument: TableRow<Instrument>, problems: ProblemList): void {
+  const { row, file, line, cells } = instrument;
+  const loop = loopOf(row);
+  const { rangeLower, rangeUpper } = row;
+  const span = rangeUpper - rangeLower;
+  const [widest] = [rangeLower, rangeUpper]
+    .map((reference) => ({ reference, ...limitsAt(loop, reference) }))
+    .toSorted((one, other) => sideOf(other) - sideOf(one));
+  if (widest === undefined || !(span > 0)) return;
+  const percent = (100 * sideOf(widest)) / span;
+  if (percent <= asked * (1 + 1e-9)) return;
+  const isMeant = row.toleranceIsWide === true;
+  const code = percent > refused * (1 + 1e-9) && !isMeant ? "plausible/tolerance-refused" : "plausible/tolerance-wide";
+  const values = {
+    percent: rounded(percent, 3),
+    limits: limitWords(widest),
+    unit: row.distanceUnit,
+    reference: writePlain(widest.reference),
+  };
+  const column = "tolerance";
+  problems.add(code, { file, line, column }, { read: cells[column], values, belongsTo: { tag: row.tag } });
+}
+
+/**
+ * Tells a tolerance that is finer than one step of what reads it: of the outputs as they were written, or of a standard.
+ * References are often noted as the round distance that was set, so that their digits say nothing.
+ *
+ * @param phase on one scale
+ * @param rows of the calibration, for its standards
+ * Source: own choice.
+ * @example toldBy((tell) => tellResolution({ ...spoiledPhase, tell }, spoiledRows)) // []
+ */
+export function tellResolution(phase: MeasuredPhase, { standards }: Pick<MeasuredRows, "standards">): void {
+  const { instrument, loop, rows, steps, tell } = phase;
+  const [first] = rows;
+  const least = leastTolerance(phase);
+  if (first === undefined || least === undefined) return;
+  const span = spanOf(loop.characteristics.signal);
+  const isRead = (column: "signal" | "counts" | "value") => rows.some(({ row }) => row[column] !== undefined);
+  const columns = (["signal", "counts", "value"] as const)
+    .filter(isRead)
+    .map((column) => ({ what: column as string, step: ((steps[column] ?? 0) * span) / 100 }));
+  const ofStandards = standards.flatMap(({ row }) => {
+    const step = stepOfStandard(row.resolution, row.uncertaintyUnit, instrument);
+    return step === undefined ? [] : [{ what: row.standard, step }];
+  });
+  const [coarsest] = [...columns, ...ofStandards].toSorted((one, other) => other.step - one.step);
+  if (coarsest === undefined || coarsest.step <= least.tolerance * (1 + 1e-9)) return;
+  const values = {
+    phase: phaseWords(phase.phase),
+    tolerance: rounded(least.tolerance, 4),
+    reference: writePlain(least.reference),
+    unit: instrument.distanceUnit,
+    what: coarsest.what,
+    step: rounded(coarsest.step, 4),
+  };
+  tell(first, "plausible/tolerance-fine", { values });
+}
+
+/** Where nothing is allowed, at a distance of 0 by percent of reading, no step is fine enough. */
+function leastTolerance({ rows, loop }: MeasuredPhase): { reference: number; tolerance: number } | undefined {
+  const allowed = rows.map(({ row: { reference } }) => {
+    const { low, high } = limitsAt(loop, reference);
+    return { reference, tolerance: Math.min(-low, high) };
+  });
+  return allowed.filter(({ tolerance }) => tolerance > 0).toSorted((one, other) => one.tolerance - other.tolerance)[0];
+}
+
+function stepOfStandard(
+  resolution: number | undefined,
+  unitWord: string | undefined,
+  { distanceUnit, signalUnit, rangeLower, rangeUpper, signalLower, signalUpper }: Instrument,
+): number | undefined {
+  const unit = unitOf(unitWord ?? "");
+  if (resolution === undefined || unit === undefined) return undefined;
+  if (distanceUnits.some((one) => one === unit)) return convertDifference(resolution, unit, distanceUnit);
+  const isCurrent = signalUnit === "mA" && ["mA", "A", "µA"].includes(unit);
+  const isVoltage = signalUnit === "V" && ["V", "mV"].includes(unit);
+  if (!isCurrent && !isVoltage) return undefined;
+  const distancePerSignal = (rangeUpper - rangeLower) / Math.abs(signalUpper - signalLower);
+  return convertDifference(resolution, unit, signalUnit) * distancePerSignal;
+}
+
+type Limits = { low: number; high: number };
+
+function limitsAt({ toleranceTerms, characteristics: { signal } }: Loop, reference: number): Limits {
+  return toleranceAt(toleranceTerms, signal, reference);
+}
+
+function sideOf({ low, high }: Limits): number {
+  return Math.max(-low, high);
+}
+
+function limitWords({ low, high }: Limits): string {
+  return -low === high ? `±${rounded(high, 4)}` : `−${rounded(-low, 4)} / +${rounded(high, 4)}`;
+}
+
+function rounded(value: number, digits: number): string {
+  return writePlain(Number(value.toPrecision(digits)));
+}

@@ -1,0 +1,81 @@
+import { tripsApart } from "../../analysis/plausibility/trips-apart.ts";
+import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts";
+import type { Trip } from "../../model/calibration.ts";
+import type { TableRow } from "../../model/calibration-case.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
+import { type DistanceUnit, distanceUnits, type Output } from "../../model/instrument.ts";
+import { median } from "../../numeric/median.ts";
+import { convert } from "../../units/convert.ts";
+import { writePlain } from "../../units/write-number.ts";
+import { typedResolution } from "../phase/typed-resolution.ts";
+import { type MeasuredRows, shown, type Tell, writtenIn } from "./measured-phase.ts";
+
+/** What fits another unit lies so near to what it should be, and so far off as it stands; parts of the span. */
+const unitWithin = 0.02;
+const unitBeyond = 0.1;
+
+/**
+ * Tells the trips of switched outputs that are in another unit or far from their fellows.
+ *
+ * @param rows of the calibration
+ * @param tell where its problems go
+ * Source: `tripsApart`; `unit-table.ts` for the factors.
+ * @example toldBy((tell) => tellTrips(spoiledRows, tell)) // ["plausible/trip-apart 4"]
+ */
+export function tellTrips(rows: MeasuredRows, tell: Tell): void {
+  const groups = groupedBy(rows.trips, ({ row: { output, phase } }) => JSON.stringify([output, phase]));
+  for (const trips of groups.values()) {
+    const output = rows.outputs.find(({ row }) => row.output === trips[0]?.row.output)?.row;
+    if (output !== undefined) tellOutput(rows, { trips, output }, tell);
+  }
+}
+
+type OutputTrips = { trips: readonly TableRow<Trip>[]; output: Output };
+
+function tellOutput(rows: MeasuredRows, { trips, output }: OutputTrips, tell: Tell): void {
+  const { distanceUnit: own, rangeLower, rangeUpper } = rows.instrument.row;
+  const span = rangeUpper - rangeLower;
+  const middle = median(trips.map(({ row }) => row.reference));
+  const [first] = trips;
+  const unit = unitNear(middle, output.setPoint, { own, span });
+  if (unit !== undefined && first !== undefined) {
+    const values = { typed: writePlain(first.row.reference), what: "the set point", unit, own };
+    tell(first, "plausible/trip-unit", { column: "reference", values });
+    return;
+  }
+  const { step, decimals } = typedResolution(trips, "reference", own, rows.markOf("trips"));
+  const context = { setPoint: output.setPoint, span, step };
+  for (const { index, expected } of tripsApart(
+    trips.map(({ row }) => row),
+    context,
+  )) {
+    const trip = trips[index] as TableRow<Trip>;
+    const typed = writePlain(trip.row.reference);
+    const otherUnit = unitNear(trip.row.reference, expected, { own, span });
+    if (otherUnit !== undefined) {
+      const values = { typed, what: "the other trips", unit: otherUnit, own };
+      tell(trip, "plausible/trip-unit", { column: "reference", values });
+      continue;
+    }
+    const written = writtenIn(trip, "reference", rows.markOf("trips"));
+    const missedBy = (meant: number) => Math.abs(meant - expected);
+    const slip = written && slipThatFits(written.value, written.decimals, missedBy, (unitWithin / 4) * span);
+    const values = {
+      ...{ output: output.output, typed, own, direction: trip.row.direction, expected: shown(expected, decimals) },
+      hint:
+        slip === undefined ? "" : ` (${writePlain(Number(slip.meant.toPrecision(12)))} is one slip away: ${slip.kind})`,
+    };
+    tell(trip, "plausible/trip-apart", { column: "reference", values });
+  }
+}
+
+function unitNear(
+  written: number,
+  expected: number,
+  { own, span }: { own: DistanceUnit; span: number },
+): DistanceUnit | undefined {
+  if (Math.abs(written - expected) <= unitBeyond * span) return undefined;
+  return distanceUnits.find(
+    (unit) => unit !== own && Math.abs(convert(written, unit, own) - expected) <= unitWithin * span,
+  );
+}

@@ -1,0 +1,73 @@
+import { type Entry, stop, warn } from "./entry.ts";
+
+/** What cannot be right, or is hardly meant, by what the numbers of a calibration say of each other. */
+export const plausibilityProblems = {
+  "plausible/tolerance-refused": stop(
+    "the tolerance is as wide as {percent} % of the span: {limits} {unit} at {reference} {unit}",
+    "a tolerance up to 25 % of span, or yes in the column tolerance_is_wide",
+  ),
+  "plausible/tolerance-wide": warn(
+    "the tolerance is as wide as {percent} % of the span: {limits} {unit} at {reference} {unit}",
+    "a tolerance up to 10 % of span, as common practice has it, or a wider one that is meant",
+  ),
+  "plausible/tolerance-fine": warn(
+    "the tolerance {phase}, {tolerance} {unit} at {reference} {unit}, is finer than one step of {what}, {step} {unit}",
+    "readings and standards that show a fraction of the tolerance",
+  ),
+  "plausible/unit-of-column": stop(
+    "{phase}, the numbers as a whole fit {unit}, and not {own}: so taken they lie {after} % of span off what the other columns say, as they stand {before} %",
+    "numbers in {own}, or each with its unit behind it",
+  ),
+  "plausible/unit-of-range": stop(
+    "{phase}, the readings fit a range in {unit}, and not in {own}: {after} % of span off, as it stands {before} %",
+    "the range and the readings in one unit, or each number with its unit behind it",
+  ),
+  "plausible/scale-unknown": stop(
+    "{phase}, the numbers follow the distance and are no signal of {lower} to {upper} {own}: they go from {least} to {greatest}",
+    "the signal in {own}; counts in the column counts",
+  ),
+  "plausible/unit-of-row": stop(
+    "{typed} fits the other readings in {unit}, and not in {own}",
+    "the number in {own}, about {expected}, or with its unit behind it",
+  ),
+  "plausible/point-unit": stop(
+    "the reference {reference} and the point {point} are the same distance in {unit} and in {own}",
+    "both in {own}, or each with its unit behind it",
+  ),
+  "plausible/point-apart": warn(
+    "the reference {reference} {own} and the point {point} {own} lie {percent} % of span apart{hint}",
+    "the distance that was set, and the nominal position that it was meant for",
+  ),
+  "plausible/reading-apart": warn(
+    "{column} {typed} {own} lies {percent} % of span off what the other readings say; about {expected} would fit{hint}",
+    "the number as it was read; the point read again; or the row with its reason in the column rejected",
+  ),
+  "plausible/rows-exchanged": warn(
+    "{column} {typed} {own} does not fit here, nor {other} {own} at line {line}: exchanged they fit",
+    "each number in its own row",
+  ),
+  "plausible/reading-of-other-phase": warn(
+    "the reading lies {percent} % of span off those {phase}, and fits those {other}",
+    "the phase in which it was taken",
+  ),
+  "plausible/row-copied": warn(
+    "the reading has the same numbers as that of line {line}; it is not counted as a repeat",
+    "each reading once, as it was read",
+  ),
+  "plausible/cycle-copied": warn(
+    "cycle {cycle} {phase}{part} repeats the numbers of another to the last digit, from line {line} on; it is not counted as a repeat",
+    "each cycle as it was read",
+  ),
+  "plausible/phases-exchanged": warn(
+    "{how}: the phases as found and as left may be exchanged",
+    "as found before anything was adjusted, as left after it",
+  ),
+  "plausible/trip-unit": stop(
+    "the trip at {typed} fits {what} in {unit}, and not in {own}",
+    "the number in {own}, or with its unit behind it",
+  ),
+  "plausible/trip-apart": warn(
+    "the trip of {output} at {typed} {own}, on {direction}, lies far from the others; about {expected} would fit{hint}",
+    "the distance at which the output changed",
+  ),
+} satisfies Record<string, Entry>;

@@ -1,0 +1,39 @@
+import type { DraftRow } from "../table-row.ts";
+import type { Check } from "./check-context.ts";
+
+type ReadingDraft = DraftRow<"readings">;
+
+/** A run of a phase so short, among rows of the other one, is a slip and not a second visit. */
+const mostOfSlip = 2;
+/** More changes from phase to phase than that come of another way to order the table. */
+const mostRuns = 6;
+const mostPart = 0.2;
+
+/** The rows as found stand together and before those as left; a row or two among the others are told. */
+export const phaseOrder: Check = ({ readingsByCalibration, report }) => {
+  for (const drafts of readingsByCalibration.values()) {
+    const runs = runsOf(drafts.filter(({ row }) => row.rejected === undefined && row.phase !== undefined));
+    const isInOrder = runs.length <= 2 && runs[0]?.[0]?.row.phase === "as_found";
+    if (isInOrder || runs.length > Math.max(mostRuns, mostPart * drafts.length)) continue;
+    for (const [place, run] of runs.entries()) {
+      const [before, after] = [runs[place - 1], runs[place + 1]];
+      const around = [before, after].filter((one) => one !== undefined);
+      if (run.length > mostOfSlip || around.some(({ length }) => length <= run.length)) continue;
+      for (const draft of run) {
+        const phase = draft.row.phase === "as_found" ? "as found" : "as left";
+        const values = { phase, others: phase === "as found" ? "as left" : "as found" };
+        report("readings", draft, "model/phase-contradicted", { column: "phase", values });
+      }
+    }
+  }
+};
+
+function runsOf(drafts: readonly ReadingDraft[]): readonly (readonly ReadingDraft[])[] {
+  const runs: ReadingDraft[][] = [];
+  for (const draft of drafts) {
+    const last = runs.at(-1);
+    if (last?.[0]?.row.phase === draft.row.phase) last?.push(draft);
+    else runs.push([draft]);
+  }
+  return runs;
+}
