@@ -17,7 +17,7 @@ import { switchedStates } from "./switched-states.ts";
  * @param rows of the calibration: readings, loop checks
  * @returns the part `causes`; nothing where no phase was measured
  * Source: `findCauses`.
- * @example assembleCauses(record, rows).causes?.asFound?.findings[0]?.id // "datum-shifted"
+ * @example assembleCauses(switched, rows).causes?.asFound?.findings.map(({ id }) => id) // []
  */
 export function assembleCauses(record: CalibrationRecord, rows: CalibrationRows): Pick<CalibrationRecord, "causes"> {
   const { asFound, asLeft } = record.phases;

@@ -7,11 +7,8 @@ import { isShown, shownValue } from "./shown-value.ts";
 
 type Names = Readonly<Record<string, unknown>>;
 
-/** They are being rewritten with the table of causes; their evidence is an input of its own. */
-const isNotYetRun = ({ path }: Example) => /\/(?:verdict\/causes\/|assemble-causes)/u.test(path);
-
 const examples = docblockExamples(shownFolders.flatMap((folder) => filesBelow(`src/${folder}`)));
-const run = examples.filter((example) => !isNotYetRun(example) && !example.isInWords);
+const run = examples.filter(({ isInWords }) => !isInWords);
 
 const paths = shownFolders.flatMap((folder) => filesBelow(`src/${folder}`).filter(isCode)).map(({ path }) => path);
 const exportsByPath = new Map(

@@ -10,6 +10,7 @@ import { phaseOf } from "../assembly/plausibility/measured-rows.ts";
 import { ada } from "../proof/sample-signing.ts";
 import { switchingRecord, switchingRows } from "../record/sample-switching.ts";
 import { demoRecord } from "../report/demo-records.ts";
+import { planted } from "../verdict/causes/planted.ts";
 import { stateOf } from "../verdict/recommendation/sample-state.ts";
 import { loopNeeds } from "../verdict/replacement/sample-loop-needs.ts";
 import { withCell } from "../workbook/full-workbook.ts";
@@ -41,6 +42,10 @@ export const switchContext: SwitchContext = {
 
 /** A sensor of 200 to 1200 mm that is off by twice its tolerance of 10 mm. */
 export const state = stateOf();
+
+/** A sensor of 200 to 1200 mm on 4 to 20 mA that shows 20 mm too much: the evidence of its phase, and its first stage. */
+export const evidence = planted({ seen: (part) => part + 0.02 });
+export const stage = evidence.stages[0]!;
 
 /** What an ultrasonic loop of 400 to 4000 mm on 4 to 20 mA, ±36 mm, needs of another sensor. */
 export const needs = loopNeeds();

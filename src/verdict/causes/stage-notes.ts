@@ -13,7 +13,7 @@ import type { CauseNote, NamedCause } from "./finding.ts";
  * @param evidence of a phase
  * @returns notes in the order of the loop
  * Source: own choice.
- * @example stageNotes(evidence)[0].separatedBy // "read the signal at the same points"
+ * @example stageNotes(evidence) // []
  */
 export function stageNotes(evidence: CauseEvidence): readonly CauseNote[] {
   const shared = evidence.stages.flatMap((stage) => sharedStage(evidence, stage));

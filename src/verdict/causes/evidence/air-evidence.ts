@@ -21,7 +21,7 @@ export type AirEvidence = {
  * @param gain about the face, 1 for no error
  * @returns whether both agree within 4 K, and the temperatures
  * Source: c ∝ √T of an ideal gas, c(T) = 331.3 m/s · √(1 + T/273.15); −0.17 %/K near 20 °C follows.
- * @example airEvidence(evidence, 0.98334).agrees // true for 20 °C taught and 30 °C on the day
+ * @example airEvidence({ instrument: { taughtAt: 20 }, calibration: { airTemperature: 30 } }, 0.98334).agrees // true
  */
 export function airEvidence({ instrument, calibration }: CauseEvidence, gain: number): AirEvidence {
   const { taughtAt } = instrument;

@@ -40,7 +40,7 @@ function folded(text: string): string {
  * @param evidence with the loop checks
  * @returns mA, or undefined where nobody tried
  * Source: the loop check "simulated 20 mA".
- * @example fullSimulation(evidence) // 16.1
+ * @example fullSimulation({ loopChecks: [{ item: "simulated 20 mA", measured: 16.1 }] }) // 16.1
  */
 export function fullSimulation(evidence: Pick<CauseEvidence, "loopChecks">): number | undefined {
   return checkedNumber(evidence, ["simulated 20 mA"], "mA");
@@ -52,7 +52,8 @@ export function fullSimulation(evidence: Pick<CauseEvidence, "loopChecks">): num
  * @param evidence with the loop checks and the instrument: supply voltage and burden, measured or stated
  * @returns mA with the numbers that it came from; undefined where one of them is missing
  * Source: Ohm's law.
- * @example burdenLimitedCurrent(evidence).milliamps // 16 for 18 V, 10 V and 500 Ω
+ * @example burdenLimitedCurrent({ loopChecks: [], instrument: { supplyVoltage: 18, supplyMin: 10, cardResistance: 500 } }).milliamps
+ *   // 16
  */
 export function burdenLimitedCurrent(
   evidence: Pick<CauseEvidence, "loopChecks" | "instrument">,

@@ -53,7 +53,8 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
  * @param inputs instrument, calibration, readings of the phase, switched outputs as judged, loop checks
  * @returns evidence by stage
  * Source: own choice of the order; each figure in its own file.
- * @example causeEvidence(inputs).stages.map(({ stage }) => stage) // ["sensor", "input card and scaling"]
+ * @example causeEvidence({ ...evidence, readings: evidence.readings.map(({ reading }) => reading), sharedUncertainty: 0 }).stages
+ *   .map(({ stage }) => stage) // ["sensor", "input card and scaling"]
  */
 export function causeEvidence(inputs: CauseInputs): CauseEvidence {
   const { loop, decimals, sharedUncertainty, readings: _, ...facts } = inputs;

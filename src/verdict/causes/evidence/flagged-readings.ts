@@ -23,7 +23,7 @@ export type Echoes = { factor: 2 | 3; members: readonly number[] };
  * @param loop with its fault levels
  * @returns indexes of the readings
  * Source: NAMUR NE 43 for the levels.
- * @example faultReadings(staged, loop) // [4, 17]
+ * @example faultReadings(evidence.readings, evidence.loop) // []
  */
 export function faultReadings(readings: readonly StagedReading[], loop: Loop): readonly number[] {
   const axis = firstRead(readings);
@@ -67,7 +67,7 @@ function isFault({ reading, percent }: StagedReading, axis: Axis, loop: Loop): b
  * @param leastScatter percent of span
  * @returns plateaus by `plateausOf`
  * Source: own choice.
- * @example stagePlateaus(ends, staged, 0.25, 0.01)[0]?.level // 70
+ * @example stagePlateaus(stage, evidence.readings, 0.25, 0.01) // []
  */
 export function stagePlateaus(
   { input, output }: StageEnds,
@@ -114,7 +114,7 @@ const echoWithin = 0.03;
  * @param loop for distances from percent of span
  * @returns factor and readings; undefined where the nearest point is not read so
  * Source: own choice: every reading of the point within 3 % of 2 or 3 times the distance.
- * @example countedTwice(staged, "signal", loop) // { factor: 2, members: [0, 9] }
+ * @example countedTwice(evidence.readings, "signal", evidence.loop) // undefined
  */
 export function countedTwice(readings: readonly StagedReading[], output: Axis, loop: Loop): Echoes | undefined {
   const nearest = [...grouped(readings).values()].sort((left, right) => pointOf(left) - pointOf(right));
@@ -173,7 +173,7 @@ const fewestHeld = 2;
  * @param leastScatter percent of span
  * @returns indexes by `heldReadings`, none where only one reading looks so
  * Source: own choice.
- * @example heldStageReadings(ends, staged, 0.25, 0.01) // [7, 8]
+ * @example heldStageReadings(stage, evidence.readings, 0.25, 0.01) // []
  */
 export function heldStageReadings(
   { input, output }: StageEnds,

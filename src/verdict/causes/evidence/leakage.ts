@@ -16,7 +16,7 @@ import { missOf } from "./zero-candidates.ts";
  * @param isSlopeOpen true to ask whether it cannot be excluded, when the slope may be noise
  * @returns true where both ends have too much current and the line, if it slopes, points to a likely V/R
  * Source: Ohm's law; the range of V/R is own choice, see `thresholds`.
- * @example isLeakage(evidence, stage) // true
+ * @example isLeakage(evidence, stage) // false
  */
 export function isLeakage({ instrument }: CauseEvidence, stage: StageEvidence, isSlopeOpen = false): boolean {
   if (instrument.loopPowered !== true || instrument.signalUnit !== "mA" || stage.line === undefined) return false;

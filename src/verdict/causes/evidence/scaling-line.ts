@@ -56,7 +56,7 @@ export type ScalingLine = {
  * @param seen its words, and the numbers that it has besides those of the line
  * @returns one for each stage after the sensor whose line has that name
  * Source: own reckoning of two-point scaling; the choice between places by `namedByZero`.
- * @example scalingLineSightings(evidence, "low-constant-wrong", () => ({ says: "wrong" })).length // 1
+ * @example scalingLineSightings(evidence, "low-constant-wrong", () => ({ says: "It is wrong." })).length // 0
  */
 export function scalingLineSightings(
   evidence: CauseEvidence,

@@ -11,7 +11,7 @@ export type SignalEnds = { low: number; high: number; isReverse: boolean };
  * @param instrument its row
  * @returns lower and higher end in mA or V, and whether the loop is reverse-acting
  * Source: own choice.
- * @example signalEnds({ …, signalLower: 20, signalUpper: 4 }) // { low: 4, high: 20, isReverse: true }
+ * @example signalEnds({ signalLower: 20, signalUpper: 4 }) // { low: 4, high: 20, isReverse: true }
  */
 export function signalEnds({ signalLower, signalUpper }: Pick<Instrument, "signalLower" | "signalUpper">): SignalEnds {
   const isReverse = signalUpper < signalLower;
@@ -42,7 +42,7 @@ export function atSignal({ isReverse }: SignalEnds, part: number): number {
  * @returns error in percent of the signal's span, with its uncertainty
  * @throws TypeError for a stage without a line
  * Source: own choice.
- * @example signalErrorAt(stage, { low: 4, high: 20, isReverse: true }, 0) // the error at range_upper, sign turned
+ * @example signalErrorAt(stage, { low: 4, high: 20, isReverse: true }, 0).percentSpan // -2.012
  */
 export function signalErrorAt(stage: StageEvidence, ends: SignalEnds, part: number): StageError {
   const { percentSpan, standardUncertainty } = lineErrorAt(stage, atSignal(ends, part));

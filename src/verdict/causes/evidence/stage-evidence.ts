@@ -50,7 +50,8 @@ export type StageContext = { loop: Loop; leastScatter: number; sharedUncertainty
  * @param context loop, what rounding hides, uncertainty that all readings share, smallest error that matters
  * @returns evidence; no line and no shape where the output does not follow its input
  * Source: own choice of the order; each figure in its own file.
- * @example stageEvidence(ends, staged, { indexes: new Set(), plateaus: [] }, context).line?.gain // 1.002
+ * @example stageEvidence(stage, evidence.readings, { indexes: new Set(), plateaus: [] },
+ *   { loop: evidence.loop, leastScatter: 0.01, sharedUncertainty: 0, mattering: 0.25 }).line?.gain // 1.000
  */
 export function stageEvidence(
   ends: StageEnds,
@@ -99,7 +100,7 @@ export function stageEvidence(
  * @returns error and combined standard uncertainty, percent of span
  * @throws TypeError for a stage without a line
  * Source: JCGM 100:2008, 5.1.2.
- * @example lineErrorAt(stage, 0) // { percentSpan: 0.8, standardUncertainty: 0.05 }
+ * @example lineErrorAt(stage, 0) // { percentSpan: 1.995, standardUncertainty: 0.007630 }
  */
 export function lineErrorAt(stage: StageEvidence, percent: number): StageError {
   if (stage.line === undefined) throw new TypeError(`lineErrorAt: no line of the ${stage.stage}`);
@@ -134,7 +135,7 @@ export function isOff(stage: StageEvidence, mattering: number): boolean {
  * @param degreesOfFreedom of that uncertainty, at least 1
  * @returns true where it is
  * Source: Student's t, JCGM 100:2008 G.3; the chance is own choice, see `thresholds`.
- * @example isSignificant(1, 0.2, 60) // true: 5 > 4.17
+ * @example isSignificant(1, 0.2, 60) // true
  */
 export function isSignificant(figure: number, standardUncertainty: number, degreesOfFreedom: number): boolean {
   const factor = studentTQuantile(1 - thresholds.chanceOfNoise / 2, Math.max(1, degreesOfFreedom));
@@ -193,7 +194,7 @@ export function drifts({ drift, resolution }: StageEvidence, mattering: number):
  * @param readings those without input or output are passed over
  * @returns correlation of the ranks; 0 for a sensor whose signal stands still, whatever the noise on it does
  * Source: `rankCorrelation`.
- * @example stageCorrelation(ends, staged) // 1
+ * @example stageCorrelation(stage, evidence.readings) // 0.9992
  */
 export function stageCorrelation({ input, output }: StageEnds, readings: readonly StagedReading[]): number {
   const complete = readings.filter(({ percent }) => percent[input] !== undefined && percent[output] !== undefined);

@@ -35,7 +35,7 @@ const mostSlips = 0.1;
  * @returns at most one slip a reading, the one that fits best; none where more than a tenth of the readings would be slips
  * Source: own choice: adjacent digits exchanged (the difference is divisible by 9 in the last digits), or a factor of 10,
  *   100 or 1000.
- * @example typingSlips(staged, lines, loop, { signal: 3 }, 0.25)[0].meant // 12.48 where 14.28 was typed
+ * @example typingSlips(evidence.readings, [stage.line], evidence.loop, { signal: 3 }, 0.25) // []
  */
 export function typingSlips(
   readings: readonly StagedReading[],

@@ -67,7 +67,7 @@ export function roundingOf(
  * @param decimals of the values as typed
  * @returns grid and mean error in steps, or undefined
  * Source: `roundingOf`.
- * @example valueRounding(stage, loop, staged, 2)?.step // 1
+ * @example valueRounding(evidence.stages[1], evidence.loop, evidence.readings, 2)?.step // 0.01
  */
 export function valueRounding(
   { input }: StageEnds,

@@ -38,7 +38,7 @@ export function namedByZero<Name>(stage: StageEvidence, candidates: readonly Zer
  * @returns error over its uncertainty, 0 or above
  * @throws TypeError for a stage without a line
  * Source: JCGM 100:2008 H.3.
- * @example missOf(stage, "nowhere") // 0.7
+ * @example missOf(stage, 0) > 3 // true
  */
 export function missOf(stage: StageEvidence, at: number | "nowhere"): number {
   if (at !== "nowhere") return ratio(lineErrorAt(stage, at));
