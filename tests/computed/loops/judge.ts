@@ -96,8 +96,8 @@ function isBorneOut({ faults }: MadeLoop, finding: Finding): boolean {
 }
 
 /** Outside by more than the expanded uncertainty of a test point. */
-export function isClearlyOut({ worst, uncertainty, isOutputOut }: Truth): boolean {
-  return worst > 1 + uncertainty || isOutputOut;
+export function isClearlyOut({ worst, uncertainty, output }: Truth): boolean {
+  return worst > 1 + uncertainty || output === "out";
 }
 
 /** A fault has to be named where it puts the loop out, whatever else is there, and where the readings can tell it. */
@@ -105,7 +105,7 @@ function namingOf(made: MadeLoop, record: CalibrationRecord | null): Judged["nam
   if (record === null) return [];
   const { truth } = made.asFound;
   const findings = record.causes?.asFound?.findings ?? [];
-  const isOut = truth.worstOfStages > 1 + truth.uncertainty || truth.isOutputOut;
+  const isOut = truth.worstOfStages > 1 + truth.uncertainty || truth.output === "out";
   const asked = made.faults.filter(
     ({ kind, size }) =>
       made.family !== "doubtful" &&

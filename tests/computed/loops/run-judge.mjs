@@ -1,9 +1,17 @@
-import { mkdirSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import { bundleSettings } from "../../../bundle-settings.mjs";
 
-// The judge reads the sources of the program, so it is bundled as the command is, beside it.
+// The judge reads the sources of the program, so it is bundled as the command is; not beside it, for it is no part of it.
 mkdirSync("docs", { recursive: true });
-const outfile = "dist/judge/run-judge.js";
-await build({ ...bundleSettings, entryPoints: ["tests/computed/loops/run-judge.ts"], outfile });
-await import(`../../../${outfile}`);
+const folder = mkdtempSync(join(tmpdir(), "judge-"));
+const outfile = join(folder, "run-judge.mjs");
+try {
+  await build({ ...bundleSettings, entryPoints: ["tests/computed/loops/run-judge.ts"], outfile });
+  await import(pathToFileURL(outfile).href);
+} finally {
+  rmSync(folder, { recursive: true });
+}

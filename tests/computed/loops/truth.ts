@@ -18,7 +18,8 @@ export type Truth = {
   scatter: number;
   /** Expanded uncertainty of a test point's mean, k = 2. */
   uncertainty: number;
-  isOutputOut: boolean;
+  /** The switched output; 'near' where its trips scatter about the limit. */
+  output: "in" | "near" | "out";
 };
 
 const stageOrder = ["value", "counts", "card", "signal"] as const;
@@ -30,20 +31,22 @@ export function truthOf(loop: Loop): Truth {
   const curve = errorCurve(loop);
   const worstOf = (stage: keyof Stages) => Math.max(...curve.map(({ errors }) => Math.abs(errors[stage])));
   const last = stages[0] ?? "sensor";
-  const { output } = loop;
   return {
     worst: worstOf(last),
     worstOfStages: Math.max(...stages.map(worstOf)),
     bend: leftByBestLine(curve.map(({ point, sensed }) => ({ at: point, error: sensed }))),
     scatter: (2 * Math.max(loop.noise.white, loop.noise.whiteAtEnd)) / design.tolerance,
     uncertainty: uncertaintyOf(loop) / design.tolerance,
-    isOutputOut:
-      output !== null &&
-      (Math.abs(output.shift) > output.tolerance ||
-        output.isMismatched ||
-        output.chatters ||
-        output.differential > (output.differentialMaxPercent / 100) * output.setPoint),
+    output: outputState(loop),
   };
+}
+
+function outputState({ output }: Loop): Truth["output"] {
+  if (output === null) return "in";
+  const { shift, tolerance, differential, differentialMaxPercent, setPoint, isMismatched, chatters } = output;
+  if (isMismatched || chatters || differential > (differentialMaxPercent / 100) * setPoint) return "out";
+  const part = Math.abs(shift) / tolerance;
+  return part > 1.2 ? "out" : part > 0.8 ? "near" : "in";
 }
 
 /** The lone column of the signal shows what is at the place of the meter. */
@@ -115,10 +118,12 @@ function uncertaintyOf({ plan, noise, design }: Loop): number {
 export function adviceOf(faults: readonly Fault[], truth: Truth): readonly Advice[] {
   const slack = truth.uncertainty + truth.scatter;
   const cures = [...new Set(faults.flatMap((fault) => curesOf(fault, truth)))];
-  const isMended = faults.some(({ kind }) => kind.isAlwaysMended || kind.miswrite !== undefined) || truth.isOutputOut;
+  const isMended =
+    faults.some(({ kind }) => kind.isAlwaysMended || kind.miswrite !== undefined) || truth.output === "out";
   if (isMended || truth.worstOfStages > 1 + slack) return cures.length > 0 ? cures : ["leave"];
   const isScattered = faults.some(({ kind }) => scatterKinds.has(kind.id)) && truth.scatter > 0.5;
-  if (truth.worstOfStages + slack < 0.8 && !isScattered) return ["leave"];
+  const isNear = truth.worstOfStages + slack >= 0.8 || truth.output === "near";
+  if (!isNear && !isScattered) return ["leave"];
   return [...new Set<Advice>([...cures, "leave"])];
 }
 
