@@ -25,10 +25,10 @@ export function madeDemo(): string {
   return folder;
 }
 
-/** Makes it anew: paths are part of a record, so it runs from the root, as `npm run demo` does. */
+/** Makes it anew. */
 export function makeDemo(into: string): void {
   const run = (...words: string[]) =>
-    execFileSync(process.execPath, words, { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
-  run(command, "report", "data-demo", "--out", into);
+    execFileSync(process.execPath, words, { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
+  run(command, "report", join(root, "data-demo"), "--out", into);
   run(join(root, "tests/computed/demo/file-demo.mjs"), join(into, "filed"));
 }

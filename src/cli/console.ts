@@ -16,7 +16,7 @@ export type Console = {
 /** Prints every problem, those that stop first, each at its place and those of one cause together. */
 export function complainOf(problems: ProblemList, console: Console): void {
   for (const severity of ["stop", "warn"] as const) {
-    const ofSeverity = problems.all.filter((problem) => problem.severity === severity);
+    const ofSeverity = problems.located.filter((problem) => problem.severity === severity);
     for (const line of groupedSentences(ofSeverity)) {
       console.complain(`${severity === "stop" ? "wrong" : "note"}  ${line}`);
     }

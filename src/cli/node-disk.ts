@@ -1,6 +1,6 @@
 import { open, readdir, rename, rm, stat } from "node:fs/promises";
-import { dirname, join } from "node:path";
-import { CannotWrite, type Disk, type NewFile } from "../jobs/disk.ts";
+import { basename, dirname, join } from "node:path";
+import { CannotWrite, type Disk, type FoundFile, type NewFile } from "../jobs/disk.ts";
 import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
 
@@ -9,7 +9,7 @@ export const nodeDisk: Disk = {
   read: async (path, isWanted = () => true) => {
     const found = await stat(path).catch(() => undefined);
     if (found === undefined) return undefined;
-    if (!found.isDirectory()) return { isFolder: false, files: [{ name: path, bytes: await readRegularFile(path) }] };
+    if (!found.isDirectory()) return { isFolder: false, files: [await fileAt(path)] };
     const names = (await readdir(path)).filter(isWanted).sort();
     const files = await Promise.all(names.map((name) => fileIn(path, name)));
     return { isFolder: true, files: files.filter((file) => file !== undefined) };
@@ -22,7 +22,11 @@ export const nodeDisk: Disk = {
 async function fileIn(folder: string, name: string) {
   const path = join(folder, name);
   const found = await stat(path).catch(() => undefined);
-  return found?.isFile() ? { name: path, bytes: await readRegularFile(path) } : undefined;
+  return found?.isFile() ? fileAt(path) : undefined;
+}
+
+async function fileAt(path: string): Promise<FoundFile> {
+  return { name: basename(path), path, bytes: await readRegularFile(path) };
 }
 
 /** Each file is written beside its place and moved there when all of them are whole on the disk. */

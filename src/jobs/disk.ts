@@ -3,16 +3,22 @@ import type { SourceFile } from "../workbook/files/raw-table.ts";
 /** A file to be written, by its path. */
 export type NewFile = { path: string; text: string };
 
+/** A file that was read, and where it lies. */
+export type FoundFile = SourceFile & { path: string };
+
 /** The disk refused: no such right, no room, or something else stands in the way. */
 export class CannotWrite extends Error {}
 
 /** Everything that a job does to the disk; the command line gives the real one, a test gives its own. */
 export type Disk = {
-  /** The files of a folder whose names are wanted (all of them if not said), or the one file; nothing where there is none. */
+  /**
+   * The files of a folder whose names are wanted (all of them if not said), or the one file; nothing where there is none.
+   * A name is the last part of the path, so that it is the same from whichever folder and by whichever way it is reached.
+   */
   read: (
     path: string,
     isWanted?: (name: string) => boolean,
-  ) => Promise<{ isFolder: boolean; files: readonly SourceFile[] } | undefined>;
+  ) => Promise<{ isFolder: boolean; files: readonly FoundFile[] } | undefined>;
   /** Names in a folder; nothing where there is no such folder. */
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
   /** Writes all of the files, or none of them and throws CannotWrite; each is whole at every moment. */

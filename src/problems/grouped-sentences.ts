@@ -6,12 +6,14 @@ const mostPlaces = 6;
 
 /**
  * Problems in words, grouped by cause: those of one code in one column of one file are one line, with their count and
- * their first places, in the order in which the first of each was found.
+ * their first places, in the order in which the first of each was found. What has no line, such as an option, is grouped
+ * only with what says the same.
  */
 export function groupedSentences(problems: readonly Problem[]): readonly string[] {
   const groups = new Map<string, Problem[]>();
   for (const problem of problems) {
-    const key = JSON.stringify([problem.code, problem.place.file, problem.place.column]);
+    const { file, line, column } = problem.place;
+    const key = JSON.stringify([problem.code, file, column, line === undefined && sentence(problem)]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [problem]);
     else group.push(problem);

@@ -6,6 +6,7 @@ type Particulars = { read?: string | undefined; values?: Problem["values"]; belo
 /** Collects problems while the work goes on, so that one run shows all of them. */
 export class ProblemList {
   readonly #problems: Problem[] = [];
+  readonly #pathByFile = new Map<string, string>();
 
   /** Notes one problem; its severity is the catalogue's. */
   add(code: ProblemCode, place: Place, { read, values = {}, belongsTo }: Particulars = {}): void {
@@ -21,6 +22,19 @@ export class ProblemList {
 
   get all(): readonly Problem[] {
     return this.#problems;
+  }
+
+  /** Says where a file of the workbook lies: problems know it by its name alone, whoever mends them by its path. */
+  locate(file: string, path: string): void {
+    this.#pathByFile.set(file, path);
+  }
+
+  /** All of them, with the path in the place of the name of each file that was located. */
+  get located(): readonly Problem[] {
+    return this.#problems.map((problem) => {
+      const file = this.#pathByFile.get(problem.place.file) ?? problem.place.file;
+      return { ...problem, place: { ...problem.place, file } };
+    });
   }
 
   get hasStop(): boolean {

@@ -9,7 +9,8 @@ test("a folder is read as its files by name, without what lies in folders below"
   const folder = written(temporaryFolder(), { "b.csv": "2", "a.csv": "1", "below/c.csv": "3" });
   const found = await nodeDisk.read(folder);
   expect(found?.isFolder).toBe(true);
-  expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
+  expect(found?.files.map(({ name }) => name)).toEqual(["a.csv", "b.csv"]);
+  expect(found?.files.map(({ path }) => path)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
   expect(new TextDecoder().decode(found?.files[1]?.bytes)).toBe("2");
 });
 
@@ -20,7 +21,8 @@ test("a symbolic link to a file is read as that file; one that leads nowhere, or
   symlinkSync(join(elsewhere, "gone.csv"), join(folder, "c.csv"));
   symlinkSync(join(elsewhere, "inner"), join(folder, "d.csv"));
   const found = await nodeDisk.read(folder);
-  expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
+  expect(found?.files.map(({ name }) => name)).toEqual(["a.csv", "b.csv"]);
+  expect(found?.files.map(({ path }) => path)).toEqual([join(folder, "a.csv"), join(folder, "b.csv")]);
   expect(new TextDecoder().decode(found?.files[1]?.bytes)).toBe("2");
 });
 
@@ -32,14 +34,14 @@ test("what is not wanted is not read: a file that may not be read does not stop 
     return name.endsWith(".csv");
   });
   expect(asked.sort()).toEqual(["a.csv", "photo.jpg"]);
-  expect(found?.files.map(({ name }) => name)).toEqual([join(folder, "a.csv")]);
+  expect(found?.files.map(({ name }) => name)).toEqual(["a.csv"]);
 });
 
 test("a file is read as itself, and nothing where there is none", async () => {
   const folder = written(temporaryFolder(), { "a.csv": "1" });
   expect(await nodeDisk.read(join(folder, "a.csv"))).toMatchObject({
     isFolder: false,
-    files: [{ name: join(folder, "a.csv") }],
+    files: [{ name: "a.csv", path: join(folder, "a.csv") }],
   });
   expect(await nodeDisk.read(join(folder, "b.csv"))).toBeUndefined();
   expect(await nodeDisk.namesIn(folder)).toEqual(["a.csv"]);

@@ -11,11 +11,11 @@ export function memoryDisk(texts: Texts, refuses: (path: string) => boolean = ()
     written,
     read: async (path, isWanted = () => true) => {
       const file = files.get(path);
-      if (file !== undefined) return { isFolder: false, files: [{ name: path, bytes: file }] };
+      if (file !== undefined) return { isFolder: false, files: [fileAt(path, file)] };
       const inside = childrenOf(path, files.keys());
       if (inside.length === 0) return undefined;
       const wanted = inside.filter((name) => isWanted(name.slice(path.length + 1)));
-      return { isFolder: true, files: wanted.map((name) => ({ name, bytes: files.get(name) ?? new Uint8Array() })) };
+      return { isFolder: true, files: wanted.map((name) => fileAt(name, files.get(name) ?? new Uint8Array())) };
     },
     namesIn: async (folder) => {
       const inside = childrenOf(folder, files.keys());
@@ -35,6 +35,10 @@ export function memoryDisk(texts: Texts, refuses: (path: string) => boolean = ()
 /** The texts of a workbook, below a folder. */
 export function inFolder(folder: string, texts: Texts): Texts {
   return Object.fromEntries(Object.entries(texts).map(([name, content]) => [`${folder}/${name}`, content]));
+}
+
+function fileAt(path: string, bytes: Uint8Array) {
+  return { name: path.slice(path.lastIndexOf("/") + 1), path, bytes };
 }
 
 function childrenOf(folder: string, paths: Iterable<string>): readonly string[] {

@@ -87,7 +87,7 @@ function plainDisk(disk: FilingDisk): Parameters<typeof findSigners>[0] {
   return {
     read: async (path) => {
       const bytes = await disk.read(path);
-      return bytes === undefined ? undefined : { isFolder: false, files: [{ name: path, bytes }] };
+      return bytes === undefined ? undefined : { isFolder: false, files: [{ name: path, path, bytes }] };
     },
   };
 }

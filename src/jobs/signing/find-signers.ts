@@ -24,7 +24,7 @@ export async function findSigners(
     const found = await disk.read(path);
     const [file] = found?.isFolder === false ? found.files : [];
     if (file === undefined) continue;
-    const signers = readSigners(file, problems).map(({ row }) => row);
+    const signers = readSigners({ ...file, name: path }, problems).map(({ row }) => row);
     return { path, sha256: fileDigest(file.bytes).sha256, signers };
   }
   problems.add("signing/no-signers", { file: given ?? record });

@@ -28,6 +28,7 @@ export async function loopCheckSheet(
   const problems = new ProblemList();
   const found = await disk.read(path, mayHoldTable);
   if (found === undefined) problems.add("options/not-found", { file: path });
+  for (const file of found?.files ?? []) problems.locate(file.name, file.path);
   const all = new ProblemList();
   const tables = await readTables(found?.files ?? [], all);
   const workbook = buildWorkbook(tables, { today }, all);

@@ -33,6 +33,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   const found = await disk.read(path, mayHoldTable);
   if (found === undefined) problems.add("options/not-found", { file: path });
   const files = found?.files ?? [];
+  for (const file of files) problems.locate(file.name, file.path);
   const lone = found?.isFolder === false && isDelimited(path) ? files[0] : undefined;
   const tables = lone
     ? loneTables(lone, options.firstLook, problems)
@@ -89,8 +90,7 @@ function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean
 }
 
 function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
-  const name = file.name.split(/[\\/]/u).at(-1) ?? file.name;
-  return firstLookTables(readDelimited(file, "readings", problems), withoutEnding(name), firstLook, problems);
+  return firstLookTables(readDelimited(file, "readings", problems), withoutEnding(file.name), firstLook, problems);
 }
 
 function nothingRead(problems: ProblemList): WorkbookReading {

@@ -2,7 +2,7 @@ import type { FileDescription } from "../../model/calibration-case.ts";
 import type { AnyTableName, TableName } from "../../model/tables.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 
-/** A file as the user would name it, such as "data-demo/readings.csv", with its bytes. */
+/** A file of a workbook by its name in it, such as "readings.csv", with its bytes: nothing of the machine is in a record. */
 export type SourceFile = { name: string; bytes: Uint8Array };
 
 export type { FileDescription } from "../../model/calibration-case.ts";

@@ -13,7 +13,6 @@ import { bundleSettings } from "../../../bundle-settings.mjs";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const into = resolve(process.argv[2] ?? join(root, "reports/filed"));
-process.chdir(root); // Names of files are part of a record.
 
 const folder = mkdtempSync(join(tmpdir(), "spanwright-filed-"));
 const outfile = join(folder, "filed-folder.mjs");
@@ -21,7 +20,7 @@ try {
   const entryPoints = [fileURLToPath(new URL("./filed-folder.mjs", import.meta.url))];
   await build({ ...bundleSettings, entryPoints, outfile });
   const { makeFiledFolder } = await import(pathToFileURL(outfile).href);
-  await makeFiledFolder(into);
+  await makeFiledFolder(into, join(root, "data-demo/history"));
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -34,7 +34,7 @@ const filedBy = "Ada Specimen (invented)";
 const amendment = {
   day: "2024-04-09",
   page: "LT-120/2024-03-12_C-2024-010_r1.html",
-  workbook: "data-demo/history/2024-amended",
+  workbook: "2024-amended",
   reason: "typing error: one signal was entered as 8.020 mA, the sheet of the day says 8.002 mA",
   by: "Ines Example",
 };
@@ -46,13 +46,13 @@ const decision = {
   by: filedBy,
 };
 
-/** Makes the folder from nothing. */
-export async function makeFiledFolder(into) {
+/** Makes the folder from nothing; a workbook a year lies in the other. */
+export async function makeFiledFolder(into, workbooks) {
   for (const folder of [into, `${into}-histories`]) rmSync(folder, { recursive: true, force: true });
   const clock = { now: "" };
   const filing = { ...nodeFilingDisk((text) => process.stderr.write(`${text}\n`)), now: () => clock.now };
-  const folder = { into, clock, filing, signers: await writeSigners(into), summaries: new Map() };
-  for (const { day, act } of await everythingInOrder()) await act(folder, day);
+  const folder = { into, workbooks, clock, filing, signers: await writeSigners(into), summaries: new Map() };
+  for (const { day, act } of await everythingInOrder(workbooks)) await act(folder, day);
   await writeOverviews(folder);
 }
 
@@ -65,10 +65,10 @@ async function writeSigners(into) {
   return signers.map(({ row }) => row);
 }
 
-async function everythingInOrder() {
+async function everythingInOrder(workbooks) {
   const calibrations = [];
   for (const year of years) {
-    const reading = await readWorkbook(nodeDisk, `data-demo/history/${year}`, { today, firstLook: {} });
+    const reading = await readWorkbook(nodeDisk, `${workbooks}/${year}`, { today, firstLook: {} });
     withoutProblems(reading);
     for (const one of reading.cases) {
       const act = (folder, day) => reportAndFile(folder, day, one, reading.digests);
@@ -91,7 +91,7 @@ async function reportAndFile(folder, day, one, digests) {
 async function amendAndFile(folder, day) {
   const disk = { ...nodeDisk, writeTogether: async () => {} };
   const { written, problems } = await amendRecord({ disk, filing: folder.filing }, `${folder.into}/${amendment.page}`, {
-    ...{ workbook: amendment.workbook, reason: amendment.reason, by: amendment.by },
+    ...{ workbook: `${folder.workbooks}/${amendment.workbook}`, reason: amendment.reason, by: amendment.by },
     ...{ out: "not written", today, now: at(day, "13:40:00"), softwareVersion: version },
   });
   withoutProblems({ problems });

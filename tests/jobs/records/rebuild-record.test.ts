@@ -162,17 +162,17 @@ describe("what cannot be read again is told", () => {
       {
         about: "figures",
         place: "inputs.rows",
-        says: 'the rows cannot be read again: book/readings.csv:2:signal: this is not a number; read "four"; accepted: a number such as 12.02',
+        says: 'the rows cannot be read again: readings.csv:2:signal: this is not a number; read "four"; accepted: a number such as 12.02',
       },
     ]);
   });
 
   test("a file that the record does not describe, or does not say to hold the table", async () => {
     const { record } = await reportedRecord();
-    const says = "inputs.files does not say that book/readings.csv holds them";
+    const says = "inputs.files does not say that readings.csv holds them";
     const doubt = { about: "figures", place: "inputs.rows.readings", says };
     const [files] = [record.inputs.files];
-    const without = files.filter(({ name }) => name !== "book/readings.csv");
+    const without = files.filter(({ name }) => name !== "readings.csv");
     const otherwise = files.map((file) => ({ ...file, tables: ["trips" as const] }));
     expect(told({ ...record, inputs: { ...record.inputs, files: without } })).toEqual([doubt]);
     expect(told({ ...record, inputs: { ...record.inputs, files: otherwise } })).toContainEqual(doubt);

@@ -104,7 +104,7 @@ test("a problem of one calibration leaves the others alone", async () => {
   const { written, told } = await reported({ ...twoLoops, "readings.csv": readings });
   expect(pagesOf({ written })).toEqual(["out/LT-1/C-1.html", "out/LT-2/C-3.html"]);
   expect(told[0]).toBe(
-    'book/readings.csv:9:reference: this is not a number; read "fifty"; accepted: a number such as 12.02',
+    'readings.csv:9:reference: this is not a number; read "fifty"; accepted: a number such as 12.02',
   );
 });
 

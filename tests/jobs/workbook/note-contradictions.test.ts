@@ -17,7 +17,7 @@ async function reading(loopChecks: string) {
 test("a pass that its number contradicts is a warning at its place, and one of its calibration's record", async () => {
   const { problems, cases } = await reading("C-1,supply at full output,pass,11.4,V\n");
   expect(problems.all.map(sentence)).toEqual([
-    'book/loop_checks.csv:2:result: the result of supply at full output is pass, and yet: 11.4 V where 12 to 30 V is allowed; read "pass"; accepted: a result that the numbers bear out, or what is wrong in the numbers put right',
+    'loop_checks.csv:2:result: the result of supply at full output is pass, and yet: 11.4 V where 12 to 30 V is allowed; read "pass"; accepted: a result that the numbers bear out, or what is wrong in the numbers put right',
   ]);
   expect(problems.hasStop).toBe(false);
   expect(cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([["verdict/loop-check-contradiction"]]);
