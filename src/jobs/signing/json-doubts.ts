@@ -1,21 +1,21 @@
 import type { Doubt } from "../../record/doubt.ts";
-import { recordJson } from "../records/write-record.ts";
+import { firstDifference } from "../../report/page-difference.ts";
 
-const longestLine = 100;
+const before = 20;
+const after = 60;
 
-/** Where the JSON of a record is not written as it is always written, in every version: the first line that differs. */
-export function jsonDoubts(text: string, record: object): readonly Doubt[] {
-  const expected = recordJson(record);
+/** Where the JSON of a record is not what it should be, byte for byte: the first difference, with what stands around it. */
+export function jsonDoubts(text: string, expected: string): readonly Doubt[] {
   if (text === expected) return [];
-  const [wanted, given] = [expected.split("\n"), text.split("\n")];
-  const index = wanted.findIndex((line, number) => line !== given[number]);
-  const line = index === -1 ? wanted.length : index;
-  const [expects, has] = [wanted[line], given[line]].map(shortened);
-  const says = `the record is written as "${expects}", the file has "${has}"`;
-  return [{ about: "page", place: `line ${line + 1}`, says }];
+  const index = firstDifference(expected, text);
+  const line = expected.slice(0, index).split("\n").length;
+  const [expects, has] = [expected, text].map((whole) => partAt(whole, index));
+  return [
+    { about: "page", place: `line ${line}`, says: `the record is written as "${expects}", the file has "${has}"` },
+  ];
 }
 
-function shortened(line: string | undefined): string {
-  const text = line?.trim() ?? "(end)";
-  return text.length > longestLine ? `${text.slice(0, longestLine)}…` : text;
+function partAt(text: string, index: number): string {
+  const part = text.slice(Math.max(0, index - before), index + after).trim();
+  return part === "" ? "(end)" : part.replace(/\s+/gu, " ");
 }

@@ -5,6 +5,7 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
 import { embeddedRecord } from "../../report/escape.ts";
 import { rebuildRecord } from "../records/rebuild-record.ts";
+import { recordJson } from "../records/write-record.ts";
 import { jsonDoubts } from "./json-doubts.ts";
 
 /** What a record and this version's record of the same rows have in common; or why there is none of this version. */
@@ -33,7 +34,7 @@ export function verifyOtherVersion(
   const doubts = [
     ...differenceDoubts(differences),
     ...(differences.length > 0 ? [versionDoubt(version, softwareVersion)] : []),
-    ...(isJson ? jsonDoubts(text, written) : embeddedDoubts(text, written)),
+    ...(isJson ? jsonDoubts(text, jsonOf(written, form)) : embeddedDoubts(text, written)),
   ];
   const parts = [
     `written by spanwright ${version} in form ${form}, verified by ${softwareVersion}`,
@@ -42,6 +43,11 @@ export function verifyOtherVersion(
     ...(unknownFields.length > 0 ? [`fields that this version does not know: ${someOf(unknownFields)}`] : []),
   ];
   return { doubts, note: parts.join("; ") };
+}
+
+/** The JSON beside a page, as each form is written: the first one was indented. */
+function jsonOf(written: object, form: number): string {
+  return form === 1 ? `${JSON.stringify(written, null, 2)}\n` : recordJson(written);
 }
 
 /** The figures of a record, held against what this version makes of its rows. */

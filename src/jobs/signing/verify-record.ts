@@ -9,7 +9,7 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
 import { pageDifference } from "../../report/page-difference.ts";
 import { rebuildRecord } from "../records/rebuild-record.ts";
-import { recordPage } from "../records/write-record.ts";
+import { recordJson, recordPage } from "../records/write-record.ts";
 import { jsonDoubts } from "./json-doubts.ts";
 import { type SharedFigures, sharedFigures, verifyOtherVersion } from "./verify-other-version.ts";
 
@@ -89,7 +89,7 @@ function signatureDoubts({ record, written }: ReadRecord, { signers, now }: Veri
 }
 
 async function textDoubts(text: string, record: SealedRecord, known: Consequences): Promise<readonly Doubt[]> {
-  if (text.trimStart().startsWith("{")) return jsonDoubts(text, record);
+  if (text.trimStart().startsWith("{")) return jsonDoubts(text, recordJson(record));
   try {
     known.page ??= recordPage(record);
     const difference = pageDifference(await known.page, text);

@@ -1,17 +1,28 @@
 import { expect, test } from "vitest";
 import { jsonDoubts } from "../../../src/jobs/signing/json-doubts.ts";
 
-const record = { a: [1, 2], b: "x".repeat(200) };
-const text = `${JSON.stringify(record, null, 2)}\n`;
+const record = { a: [1, 2], b: "x".repeat(200), c: 3 };
+const text = `${JSON.stringify(record)}\n`;
 
-test("a text as it is always written gives no doubt", () => {
-  expect(jsonDoubts(text, record)).toEqual([]);
+test("a text as it should be gives no doubt", () => {
+  expect(jsonDoubts(text, text)).toEqual([]);
 });
 
-test("the first line that differs is told, shortened; a missing end too", () => {
-  expect(jsonDoubts(text.replace("1,", "1.0,"), record)).toEqual([
-    { about: "page", place: "line 3", says: 'the record is written as "1,", the file has "1.0,"' },
+test("the first difference is told with what stands around it", () => {
+  expect(jsonDoubts(text.replace("1,", "1.0,"), text)).toEqual([
+    {
+      about: "page",
+      place: "line 1",
+      says: `the record is written as "{"a":[1,2],"b":"${"x".repeat(51)}", the file has "{"a":[1.0,2],"b":"${"x".repeat(49)}"`,
+    },
   ]);
-  expect(jsonDoubts(text.replaceAll("x", "y"), record)[0]?.says).toMatch(/^.{120,160}…", the file has ".{95,105}…"$/u);
-  expect(jsonDoubts(text.trimEnd(), record)[0]?.says).toBe('the record is written as "", the file has "(end)"');
+  const indented = `${JSON.stringify(record, null, 2)}\n`;
+  expect(jsonDoubts(indented.replace('"c": 3', '"c": 4'), indented)).toEqual([
+    { about: "page", place: "line 7", says: expect.stringMatching(/x", "c": 3 \}", the file has ".*x", "c": 4 \}"$/u) },
+  ]);
+});
+
+test("an end that is missing, and one too many, are told", () => {
+  expect(jsonDoubts(text.trimEnd(), text)[0]?.says).toMatch(/x","c":3\}", the file has ".*x","c":3\}"$/u);
+  expect(jsonDoubts("", text)[0]?.says).toMatch(/the file has "\(end\)"$/u);
 });

@@ -137,10 +137,10 @@ describe("the text", () => {
   test("with a space more, a number in another form, or another escape is found", async () => {
     const others: readonly (readonly [string, string, string])[] = [
       [page, '"revision":1', '"revision": 1'],
-      [json, '"revision": 1', '"revision":  1'],
+      [json, '"revision":1', '"revision": 1'],
       [page, '"revision":1', '"revision":1.0'],
       [page, '"schema"', '"\\u0073chema"'],
-      [json, "{\n", "{ \n"],
+      [json, '{"schema"', '{ "schema"'],
     ];
     for (const [text, from, to] of others) {
       const other = text.replace(from, to);
