@@ -82,6 +82,11 @@ describe("a planted violation is told", () => {
       "imports verdict; proof may import record, problems",
     ],
     [
+      "src/charts/x.ts",
+      'import { type A, b } from "../report/a.ts";',
+      "imports report; charts may import record, units",
+    ],
+    [
       "src/filing/x.ts",
       'import { a } from "../report/a.ts";',
       "imports report; filing may import proof, record, analysis",

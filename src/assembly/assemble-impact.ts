@@ -7,8 +7,9 @@ import { spanOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { ImpactRecord } from "../record/impact-schema.ts";
 import { isOutside } from "../record/is-outside.ts";
+import { decidingPoints } from "../record/loop-end.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
-import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord } from "../record/record-schema.ts";
 import type { RecordSummary } from "../record/record-summary-schema.ts";
 
 /**
@@ -32,9 +33,9 @@ export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecor
       statement,
       since: since ?? null,
       until: calibration.performedOn ?? null,
-      of: asFound.controllerPoints === undefined ? "sensor" : "controller",
-      rows: rowsOf(record, pointsOf(asFound)),
-      outside: outsideOf(record, pointsOf(asFound)),
+      of: asFound.endOf,
+      rows: rowsOf(record, decidingPoints(asFound)),
+      outside: outsideOf(record, decidingPoints(asFound)),
       faults: asFound.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length,
       decision: calibration.impactDecision ?? null,
       decidedBy: calibration.impactDecidedBy ?? null,
@@ -55,11 +56,6 @@ function whyUnknown(history: CalibrationRecord["history"]): string {
   if (history === undefined) return "no filed records of the tag were given";
   if (history.length === 0) return "there is no filed record of the tag before this one";
   return "no filed record before this one left the loop in tolerance";
-}
-
-/** The last part of the loop that was read is what the plant acts on. */
-function pointsOf({ points, controllerPoints }: PhaseRecord): readonly JudgedPointRecord[] {
-  return controllerPoints ?? points;
 }
 
 function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["rows"] {

@@ -7,10 +7,11 @@ import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
 import { type Amendment, amendmentSchema } from "../record/amendment-schema.ts";
 import { digestOf, type FileDigest, toHex } from "../record/file-digest.ts";
-import { type CalibrationRecord, type PhaseRecord, recordFormat } from "../record/record-schema.ts";
+import { type CalibrationRecord, recordFormat } from "../record/record-schema.ts";
 import { type RecordSummary, recordSummarySchema } from "../record/record-summary-schema.ts";
 import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/decision/rule-of.ts";
 import { falseAcceptOf } from "./assemble-false-accept.ts";
+import { assembleOverall, type MeasuredPhase } from "./assemble-overall.ts";
 import { decimalMarkOf } from "./decimal-mark-of.ts";
 import { withFurtherParts } from "./further-parts.ts";
 import { assemblePhase } from "./phase/assemble-phase.ts";
@@ -69,7 +70,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
     calibration: rows.calibration.row,
     standards: rows.standards.map(({ row }) => row),
     outputs: rows.outputs.map(({ row }) => row),
-    phases: { ...(asFound && { asFound }), ...(asLeft && { asLeft }) },
+    ...assembleOverall({ instrument, calibration: rows.calibration.row, phases: { asFound, asLeft } }),
     ...(falseAccept && { falseAccept }),
     ...drawingOf(rows, context),
     warnings: context.warnings.map((problem) => ({
@@ -81,7 +82,7 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   return withFurtherParts(measured, rows);
 }
 
-function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): PhaseRecord | undefined {
+function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): MeasuredPhase | undefined {
   const readings = rows.readings.filter(({ row }) => row.phase === phase);
   if (readings.length === 0) return undefined;
   const instrument = rows.instrument.row;

@@ -3,6 +3,7 @@ import type { Correction } from "../analysis/figures/two-constant-correction.ts"
 import { indicatedDistance } from "../analysis/readings/ideal-characteristic.ts";
 import { type Loop, loopOf } from "../analysis/readings/loop.ts";
 import { spanOf } from "../model/range.ts";
+import { decidingPoints } from "../record/loop-end.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
@@ -34,7 +35,7 @@ function phaseOf(record: CalibrationRecord, phase: PhaseRecord): ReteachPhase | 
   const { name, guardFactor } = record.decisionRule;
   const setting = { loop, rule: { name, guardFactor }, span: spanOf(loop.characteristics.signal) };
   const sensor = errorsOf(phase, phase.points, ({ indicated }) => indicated, setting);
-  const controller = errorsOf(phase, phase.controllerPoints ?? [], controllerDistance, setting);
+  const controller = errorsOf(phase, phase.endPoints ?? [], controllerDistance, setting);
   if (sensor.length === 0 && controller.length === 0) return undefined;
   const reasons: Reasons = {};
   return {
@@ -102,7 +103,7 @@ type Curves = { sensor: readonly JudgedError[]; controller: readonly JudgedError
 /** From the last quantity before the controller's own scaling: the counts where they were read. */
 function constantsOf(phase: PhaseRecord, { sensor, controller }: Curves, setting: Setting): Figure<NewConstants> {
   const { counts } = setting.loop.characteristics;
-  const limits = phase.controllerPoints ?? phase.points;
+  const limits = decidingPoints(phase);
   const fromCounts = counts
     ? errorsOf(phase, limits, (reading) => countsDistance(reading, counts), setting)
     : ([] as const);

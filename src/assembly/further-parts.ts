@@ -4,6 +4,7 @@ import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
+import { assembleOverall } from "./assemble-overall.ts";
 import { assembleRecommendation } from "./assemble-recommendation.ts";
 import { assembleReteach } from "./assemble-reteach.ts";
 import { assembleSetPoints } from "./assemble-set-points.ts";
@@ -18,8 +19,9 @@ type FurtherPart = (record: CalibrationRecord, rows: CalibrationRows) => Partial
 /** In the order in which later parts may rest on earlier ones. */
 const furtherParts: readonly FurtherPart[] = [
   assembleSwitching,
-  assembleNextDue,
   assembleLoopChecks,
+  assembleOverall,
+  assembleNextDue,
   assembleCauses,
   assembleSetPoints,
   assembleImpact,

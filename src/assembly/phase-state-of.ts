@@ -3,6 +3,7 @@ import { hasTolerance, partOfTolerance } from "../analysis/readings/place-in-ran
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
 import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
+import { endError, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
@@ -41,13 +42,14 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     sensor: partState(
       isWhole ? phase.verdict : phase.verdicts.sensor,
       phase,
-      "errorDistance",
+      ({ errorDistance }) => errorDistance,
       forecast?.sensor,
       partOf,
     ),
-    controller: isWhole
-      ? null
-      : partState(phase.verdicts.controller, phase, "loopErrorDistance", forecast?.controller, partOf),
+    controller:
+      isWhole || phase.endOf === "sensor"
+        ? null
+        : partState(phase.verdict, phase, (reading) => endError(reading)?.errorDistance, forecast?.controller, partOf),
     stageParts: (causes?.[name]?.stageLines ?? []).map((line) => ({
       stage: line.stage as StageName,
       part: Math.max(
@@ -65,7 +67,8 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     isTargetProved:
       record.loopChecks?.items.some(({ item, result }) => listedKey(item) === "target" && result === "pass") ?? false,
     newConstants: forecast?.newConstants?.worst.statement ?? null,
-    worstPoint: worstPointOf(phase),
+    worstPoint: worstPointIn(phase),
+    missing: phase.missing.map(({ says }) => says),
     switching: switchedStates(record, name),
     failedChecks: isLast ? failedChecksOf(record) : [],
     leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,
@@ -90,21 +93,24 @@ function partOfToleranceIn({ instrument }: CalibrationRecord): PartOf {
   };
 }
 
+type ErrorOf = (reading: ReadingRecord) => number | undefined;
+
 function partState(
   statement: PartState["statement"],
   { readings }: PhaseRecord,
-  error: "errorDistance" | "loopErrorDistance",
+  errorOf: ErrorOf,
   curve: CorrectedCurve | null | undefined,
   partOf: PartOf,
 ): PartState | null {
   if (statement === null) return null;
-  const parts = readings.map((reading) => readingPart(reading, error));
+  const parts = readings.map((reading) => readingPart(reading, errorOf));
   return { statement, worst: Math.max(0, ...parts), forecast: curve ? forecastOf(curve, partOf) : null };
 }
 
 /** Where nothing is allowed, at a distance of 0 by percent of reading, there is no part to speak of. */
-function readingPart(reading: ReadingRecord, name: "errorDistance" | "loopErrorDistance"): number {
-  const { [name]: error, toleranceLow, toleranceHigh, leftOut } = reading;
+function readingPart(reading: ReadingRecord, errorOf: ErrorOf): number {
+  const { toleranceLow, toleranceHigh, leftOut } = reading;
+  const error = errorOf(reading);
   const isCounted = error !== undefined && leftOut === undefined && hasTolerance(reading);
   return isCounted ? partOfTolerance(error, toleranceLow, toleranceHigh) : 0;
 }
@@ -124,9 +130,8 @@ function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, part
   };
 }
 
-function worstPointOf({ worstPoint, points, controllerPoints = [] }: PhaseRecord): PhaseState["worstPoint"] {
-  if (worstPoint === null) return null;
-  const found = (worstPoint.of === "sensor" ? points : controllerPoints)[worstPoint.index];
+function worstPointIn(phase: PhaseRecord): PhaseState["worstPoint"] {
+  const found = worstPointOf(phase);
   if (found === undefined) return null;
   const { point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, budget } = found;
   const [greatest] = budget.lines.toSorted((one, other) => other.share - one.share);

@@ -25,7 +25,7 @@ export async function directionChart(record: CalibrationRecord, name: PhaseName)
   const { pairs, worst } = found;
   const words = wordsOf(record, name, found);
   const axis = distanceAxis(record);
-  const means = meanRows(name, phase);
+  const means = meanRows(name, phase.points);
   const [upper, lower] = [Math.max(worst.up, worst.down), Math.min(worst.up, worst.down)];
   const text = `${unsignedPercentText(record, found.percentSpan)} at ${distanceText(record, worst.point)}`;
   const svg = await draw({

@@ -1,4 +1,5 @@
 import { isOutside } from "../record/is-outside.ts";
+import { decidingPoints, type JudgedPart, worstPointOf } from "../record/loop-end.ts";
 import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts";
 import { type NamedPhase, phasesOf } from "../record/phases-of.ts";
 import { spanOf } from "../record/range.ts";
@@ -8,9 +9,9 @@ import { leftOutText, pointText, rangeText, sentenceCase, spreadText, toleranceT
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, type LegendItem, legendRows } from "./legend.ts";
-import { type DrawnReading, drawnReadings, meanRows, readingRows, toleranceRows } from "./phase-rows.ts";
+import { type DrawnReading, endReadings, meanRows, readingRows, toleranceRows } from "./phase-rows.ts";
 import { errorChartSpec } from "./specs/error-chart-spec.ts";
-import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows, worstPointOf } from "./uncertainty-rows.ts";
+import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows } from "./uncertainty-rows.ts";
 
 /** Wide for paper and screens, narrow for phones. */
 export type ErrorChartSize = "wide" | "narrow";
@@ -63,7 +64,7 @@ function limitItems(acceptance: readonly Row[]): readonly LegendItem[] {
 }
 
 function drawnPhases(record: CalibrationRecord): readonly NamedPhase<PhaseRecord>[] {
-  return phasesOf(record).filter(({ phase }) => drawnReadings(phase).length > 0);
+  return phasesOf(record).filter(({ phase }) => endReadings(record, phase).length > 0);
 }
 
 /** As found is drawn last, for its open marks hide nothing. */
@@ -72,14 +73,14 @@ function rowsOf(record: CalibrationRecord): Rows {
   const percentPerUnit = 100 / spanOf(record.instrument);
   const reach = spanOf(record.instrument) / 100;
   return {
-    readings: phases.toReversed().flatMap(({ name, phase }) => readingRows(name, phase)),
-    means: phases.flatMap(({ name, phase }) => meanRows(name, phase)),
+    readings: phases.toReversed().flatMap(({ name, phase }) => readingRows(name, endReadings(record, phase))),
+    means: phases.flatMap(({ name, phase }) => meanRows(name, decidingPoints(phase))),
     tolerance: toleranceRows(
       phases.map(({ phase }) => phase),
       1,
     ),
-    uncertainties: phases.flatMap(({ name, phase: { points } }) => uncertaintyRows(name, points, percentPerUnit)),
-    acceptance: phases.flatMap(({ name, phase: { points } }) => acceptanceRows(name, points, percentPerUnit, reach)),
+    uncertainties: phases.flatMap(({ name, phase }) => uncertaintyRows(name, decidingPoints(phase), percentPerUnit)),
+    acceptance: phases.flatMap(({ name, phase }) => acceptanceRows(name, decidingPoints(phase), percentPerUnit, reach)),
   };
 }
 
@@ -100,7 +101,10 @@ function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainti
 }
 
 function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
-  const drawn = drawnPhases(record).map(({ name, phase }) => ({ name, readings: drawnReadings(phase) }));
+  const drawn = drawnPhases(record).map(({ name, phase }) => ({
+    ...{ name, of: phase.endOf },
+    readings: endReadings(record, phase),
+  }));
   const phases = phasesOf(record).map(({ phase }) => phase);
   const count = drawn.reduce((sum, { readings }) => sum + readings.length, 0);
   const spreads = drawn.map(
@@ -138,16 +142,21 @@ function uncertaintyText(phases: readonly PhaseRecord[]): string {
   );
 }
 
-type Drawn = { name: PhaseName; readings: readonly DrawnReading[] };
+type Drawn = { name: PhaseName; readings: readonly DrawnReading[]; of: JudgedPart };
+
+/** The picture is of the stage that decides. */
+const endTitles: Readonly<Record<Exclude<JudgedPart, "sensor">, string>> = {
+  wiring: "Signal at the input card",
+  "input card": "Raw counts of the input card",
+  controller: "What the controller showed",
+};
 
 /** "As found, 3 of 66 readings lie outside the tolerance; as left, none does." */
 function titleOf(record: CalibrationRecord, drawn: readonly Drawn[]): string {
   const totals = new Set(drawn.map(({ readings }) => readings.length));
-  const isSensorAlone = drawn.some(({ readings }) =>
-    readings.some((reading) => reading.loopErrorDistance !== undefined),
-  );
-  const subject = isSensorAlone ? "The sensor alone: " : "";
-  const first = isSensorAlone ? (words: string) => words : sentenceCase;
+  const end = drawn.at(-1)?.of ?? "sensor";
+  const subject = end === "sensor" ? "" : `${endTitles[end]}: `;
+  const first = end === "sensor" ? sentenceCase : (words: string) => words;
   const clauses = drawn.map(({ name, readings }, index) => {
     const outside = readings.filter((reading) => isOutside(reading.errorDistance, reading, record.instrument)).length;
     const verb = outside < 2 ? ["lies", "does"] : ["lie", "do"];

@@ -1,5 +1,6 @@
+import { endError } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
-import type { PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { Row } from "./drawing/draw.ts";
 
 /** A reading that is in the figures and has an error. */
@@ -12,8 +13,25 @@ export function drawnReadings(phase: PhaseRecord): readonly DrawnReading[] {
   );
 }
 
-export function readingRows(series: PhaseName, phase: PhaseRecord): readonly Row[] {
-  return drawnReadings(phase).map(({ reference, errorPercentSpan, direction }) => ({
+/** The same with the errors where the loop ends: at the last stage that was read of each reading. */
+export function endReadings({ instrument }: CalibrationRecord, phase: PhaseRecord): readonly DrawnReading[] {
+  const span = instrument.rangeUpper - instrument.rangeLower;
+  return phase.readings.flatMap((reading) => {
+    const end = reading.leftOut === undefined ? endError(reading) : undefined;
+    if (end === undefined) return [];
+    const errorPercentSpan = end.of === "sensor" ? reading.errorPercentSpan : undefined;
+    return [
+      {
+        ...reading,
+        errorDistance: end.errorDistance,
+        errorPercentSpan: errorPercentSpan ?? (100 * end.errorDistance) / span,
+      },
+    ];
+  });
+}
+
+export function readingRows(series: PhaseName, readings: readonly DrawnReading[]): readonly Row[] {
+  return readings.map(({ reference, errorPercentSpan, direction }) => ({
     x: reference,
     y: errorPercentSpan,
     series,
@@ -22,8 +40,8 @@ export function readingRows(series: PhaseName, phase: PhaseRecord): readonly Row
 }
 
 /** Mean error of each test point, one line for each direction. */
-export function meanRows(series: PhaseName, phase: PhaseRecord): readonly Row[] {
-  return phase.points.flatMap(({ reference, up, down }) => [
+export function meanRows(series: PhaseName, points: readonly JudgedPointRecord[]): readonly Row[] {
+  return points.flatMap(({ reference, up, down }) => [
     ...(up === null ? [] : [{ x: reference, y: up, series, shape: "rising" }]),
     ...(down === null ? [] : [{ x: reference, y: down, series, shape: "falling" }]),
   ]);

@@ -6,7 +6,7 @@ import { distanceText, leftOutText, percentText, sentenceCase } from "./chart-wo
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
-import { meanRows, readingRows } from "./phase-rows.ts";
+import { drawnReadings, meanRows, readingRows } from "./phase-rows.ts";
 import { smallChart, smallLegendWidth } from "./small-chart.ts";
 import { residualChartSpec } from "./specs/residual-chart-spec.ts";
 
@@ -20,7 +20,7 @@ export async function residualChart(record: CalibrationRecord, name: PhaseName):
   const line = phase === undefined ? undefined : errorLine(record, phase);
   if (phase === undefined || line === undefined) return undefined;
   const fromLine = (row: Row): Row => ({ ...row, y: Number(row.y) - line(Number(row.x)) });
-  const readings = readingRows(name, phase).map(fromLine);
+  const readings = readingRows(name, drawnReadings(phase)).map(fromLine);
   const words = wordsOf(record, name, phase, readings);
   const svg = await draw({
     ...smallChart("residual", name, words),
@@ -31,7 +31,7 @@ export async function residualChart(record: CalibrationRecord, name: PhaseName):
     },
     data: {
       readings,
-      means: meanRows(name, phase).map(fromLine),
+      means: meanRows(name, phase.points).map(fromLine),
       ...legendRows(directionLegend([name]), smallLegendWidth),
     },
   });

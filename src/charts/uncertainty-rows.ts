@@ -1,3 +1,4 @@
+import { decidingPoints } from "../record/loop-end.ts";
 import type { JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { Row } from "./drawing/draw.ts";
 import type { Series } from "./series-scales.ts";
@@ -43,19 +44,11 @@ function runsOf(points: Points): readonly (readonly LimitPoint[])[] {
   return runs;
 }
 
-export function hasAcceptanceLimits({ points }: PhaseRecord): boolean {
-  return runsOf(points).some((run) => run.length > 0);
+export function hasAcceptanceLimits(phase: PhaseRecord): boolean {
+  return runsOf(decidingPoints(phase)).some((run) => run.length > 0);
 }
 
 /** Whether at some test point U leaves no error that could pass. */
-export function hasNoZone({ points }: PhaseRecord): boolean {
-  return points.some(({ acceptanceLow }) => acceptanceLow === null);
-}
-
-/** The test point of the picture that the record calls the worst; where that is one of the controller, the riskiest. */
-export function worstPointOf({ points, worstPoint }: PhaseRecord): JudgedPointRecord | undefined {
-  const [first, ...others] = points;
-  if (first === undefined) return undefined;
-  const named = worstPoint?.of === "sensor" ? points[worstPoint.index] : undefined;
-  return named ?? others.reduce((left, right) => (right.specificRisk > left.specificRisk ? right : left), first);
+export function hasNoZone(phase: PhaseRecord): boolean {
+  return decidingPoints(phase).some(({ acceptanceLow }) => acceptanceLow === null);
 }

@@ -1,6 +1,7 @@
 import { dateOf, dayNumber } from "../analysis/years/day-number.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
-import type { DueList, DueLoop } from "./due-list.ts";
+import type { RegisterRow } from "../record/register-form.ts";
+import type { DueList } from "./due-list.ts";
 
 const longestLine = 75;
 
@@ -9,15 +10,16 @@ const longestLine = 75;
  * as long as the date stays, so that a calendar that reads the file again has each once.
  *
  * @param made date and time with offset at which the file is made
- * Source: RFC 5545, 3.1 (folding), 3.3.11 (text), 3.6.1 (events); RFC 7986, 5.1 for the calendar's name.
+ * Source: RFC 5545, 3.1 (folding), 3.3.11 (text), 3.6.1 (events), 3.6.2 (to-dos); RFC 7986, 5.1 for the calendar's name.
  */
-export function dueCalendar({ loops, standards }: DueList, made: string): string {
+export function dueCalendar({ open, loops, standards }: DueList, made: string): string {
   const stamp = `${new Date(made).toISOString().replace(/[-:]/gu, "").slice(0, 15)}Z`;
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//spanwright//due//EN",
     "NAME:Calibrations due",
+    ...open.flatMap((row) => toDo(stamp, row)),
     ...loops.flatMap((loop) => event(stamp, `loop ${loop.tag}`, loop.due.on, `Calibrate ${loop.tag}`, loopWords(loop))),
     ...standards.flatMap(({ standard, certificate, dueOn }) =>
       event(stamp, `standard ${standard}`, dueOn, `Standard ${standard} due`, `Certificate ${certificate}`),
@@ -27,16 +29,33 @@ export function dueCalendar({ loops, standards }: DueList, made: string): string
   return lines.map((line) => `${folded(line)}\r\n`).join("");
 }
 
-function loopWords({ description, location, calibration, revision }: DueLoop): string {
+/** What is open has no day: a calendar keeps it as something to do. */
+function toDo(stamp: string, row: RegisterRow): readonly string[] {
+  const { tag, due } = row;
+  return [
+    "BEGIN:VTODO",
+    `UID:${uidOf(`open ${tag} ${row.calibration} ${row.revision}`)}`,
+    `DTSTAMP:${stamp}`,
+    `SUMMARY:${escaped(`${tag}: ${due.state}`)}`,
+    `DESCRIPTION:${escaped(`${due.why}; ${loopWords(row)}`)}`,
+    "STATUS:NEEDS-ACTION",
+    "END:VTODO",
+  ];
+}
+
+function uidOf(subject: string): string {
+  return `${toHex(digestOf(new TextEncoder().encode(subject))).slice(0, 32)}@spanwright`;
+}
+
+function loopWords({ description, location, calibration, revision }: RegisterRow): string {
   const last = `last record ${calibration}, revision ${revision}`;
   return [description, location, last].filter((part) => part !== null).join("; ");
 }
 
 function event(stamp: string, subject: string, day: string, summary: string, description: string): readonly string[] {
-  const name = toHex(digestOf(new TextEncoder().encode(`${subject} ${day}`))).slice(0, 32);
   return [
     "BEGIN:VEVENT",
-    `UID:${name}@spanwright`,
+    `UID:${uidOf(`${subject} ${day}`)}`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${compact(day)}`,
     `DTEND;VALUE=DATE:${compact(dateOf(dayNumber(day) + 1))}`,

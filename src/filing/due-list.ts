@@ -5,13 +5,16 @@ import type { Register, RegisterRow, RegisterStandard } from "../record/register
 export type DueLoop = RegisterRow & { due: { on: string; days: number } };
 
 export type DueList = {
+  /** Without a day: not left in tolerance, or not proved to be; open until another record closes it. */
+  open: readonly RegisterRow[];
   loops: readonly DueLoop[];
   standards: readonly (RegisterStandard & { days: number })[];
 };
 
-/** Loops and standards that are overdue or due within so many days, the earliest first. */
+/** Loops that are open; loops and standards that are overdue or due within so many days, the earliest first. */
 export function dueList({ rows, standards, on }: Register, withinDays: number): DueList {
   return {
+    open: rows.filter(({ due }) => due.state === "not in tolerance" || due.state === "not complete"),
     loops: rows
       .filter(hasDate)
       .filter(({ due }) => due.days <= withinDays)

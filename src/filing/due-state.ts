@@ -3,15 +3,21 @@ import { isInTolerance } from "../record/phase-statement.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import type { IndexEntry } from "./index-entry.ts";
 
-/** How a loop stands on a day by its last record: a date counts only where somebody agreed to the interval. */
+/**
+ * How a loop stands on a day by its last record: a date counts only where somebody agreed to the interval, and what was
+ * not proved stays open until another record proves it.
+ */
 export function dueState({ summary, intervalAgreedBy }: IndexEntry, on: string, soonDays: number): RegisterRow["due"] {
   const { nextDue } = summary;
   if (nextDue !== null) {
     const days = daysBetween(on, nextDue);
     return { state: days < 0 ? "overdue" : days <= soonDays ? "due soon" : "not due", on: nextDue, days, why: null };
   }
+  const { word, missing = [] } = summary.overall ?? {};
+  if (word === "not complete") return { state: "not complete", on: null, days: null, why: missing.join("; ") };
   const last = (summary.asLeft ?? summary.asFound)?.statement ?? null;
-  if (!isInTolerance(last)) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
+  const isProved = word === undefined ? isInTolerance(last) : word === "pass" || word === "conditional pass";
+  if (!isProved) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
   const why = intervalAgreedBy === undefined ? "nobody agreed to an interval" : "no interval is stated";
   return { state: "no date", on: null, days: null, why };
 }

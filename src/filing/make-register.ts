@@ -61,6 +61,7 @@ function registerRow(ofTag: readonly IndexEntry[], on: string, soonDays: number)
     unit: summary.distanceUnit,
     asFound: summary.asFound?.statement ?? null,
     asLeft: summary.asLeft?.statement ?? null,
+    overall: summary.overall?.word ?? null,
     worstAsFound: worstOf(summary.asFound),
     worstAsLeft: worstOf(summary.asLeft),
     recommendation: last.recommendation ?? null,

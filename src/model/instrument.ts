@@ -126,6 +126,18 @@ export const instrumentSchema = z.strictObject({
   rulePrescribedBy: text("who prescribed the decision rule"),
   ruleAgreedOn: date("day on which the decision rule was agreed"),
   minimumTur: number("none", "least test uncertainty ratio asked for; 4 where empty", { above: 0 }),
+  pointsNeeded: number("none", "test points that a phase needs to be complete; 5 where empty", {
+    atLeast: 1,
+    isWhole: true,
+  }),
+  endsWithin: number(
+    "%",
+    "how near both ends of the range the first and the last test point have to be; 10 % of span where empty",
+    {
+      atLeast: 0,
+      atMost: 100,
+    },
+  ),
   inToleranceRate: number("%", "part of such loops that is found in tolerance, for the risk of false acceptance", {
     above: 0,
     atMost: 99.999,

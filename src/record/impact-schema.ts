@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { judgedPart } from "./phase-schema.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 
 const finite = z.number();
@@ -22,7 +23,7 @@ export const impactSchema = z.strictObject({
     .nullable()
     .describe("the last filed record that left the loop in tolerance"),
   until: z.iso.date().nullable(),
-  of: z.enum(["sensor", "controller"]).describe("the part of the loop that the errors are those of"),
+  of: judgedPart.describe("the part of the loop that the errors are those of"),
   rows: z.array(impactRowSchema).describe("range ends, quarter points and set points"),
   outside: z.array(z.strictObject({ from: finite, to: finite })).describe("parts of the range, distance"),
   faults: z.int().describe("readings inside the range that reported a fault"),

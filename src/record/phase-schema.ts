@@ -1,10 +1,13 @@
 import * as z from "zod";
 import { directions } from "../model/calibration.ts";
 import type { ShareName } from "../model/loop-stages.ts";
+import { missingSchema } from "./overall-schema.ts";
 import { judgedPointSchema, statementSchema, uncertainLineSchema } from "./uncertainty-schema.ts";
 
 const direction = z.enum(directions);
 const finite = z.number();
+/** The first stage that was read, or everything up to and with a later one. */
+export const judgedPart = z.enum(["sensor", "wiring", "input card", "controller"]);
 
 /** Error of each stage of the loop, in distance; those that exist add up to the error of the last stage. */
 export const sharesSchema = z.strictObject({
@@ -35,12 +38,17 @@ export const readingSchema = z.strictObject({
   errorDistance: finite.optional().describe("indicated minus reference"),
   errorSignal: finite.optional(),
   errorPercentSpan: finite.optional(),
+  wiringErrorDistance: finite.optional().describe("distance of the signal at the card minus reference"),
+  inputCardErrorDistance: finite.optional().describe("distance of the raw counts minus reference"),
   loopErrorValue: finite.optional().describe("controller value minus ideal controller value"),
   loopErrorDistance: finite.optional(),
   shares: sharesSchema.optional(),
   toleranceLow: finite.describe("lower limit of the error at this reading, distance"),
   toleranceHigh: finite,
-  verdict: z.enum(["pass", "fail"]).optional().describe("inside the tolerance or not, whatever the decision rule"),
+  verdict: z
+    .enum(["pass", "fail"])
+    .optional()
+    .describe("inside the tolerance or not at the last stage that was read of it, whatever the decision rule"),
   leftOut: z.string().optional().describe("why the reading is in no figure"),
 });
 
@@ -99,7 +107,11 @@ export const phaseSchema = z.strictObject({
     })
     .nullable(),
   points: z.array(judgedPointSchema),
-  controllerPoints: z.array(judgedPointSchema).optional().describe("the same of what the controller showed"),
+  endOf: judgedPart.describe("the part of the loop that its end, the last stage that was read, stands for"),
+  endPoints: z
+    .array(judgedPointSchema)
+    .optional()
+    .describe("the same at the end of the loop, where that is another stage than the first; the loop is judged there"),
   loopError: z
     .strictObject({
       percentSpan: finite,
@@ -112,7 +124,7 @@ export const phaseSchema = z.strictObject({
     .describe("greatest loop error of any reading, and where in the loop it arises"),
   worst: z
     .strictObject({
-      of: z.enum(["sensor", "controller"]),
+      of: judgedPart,
       row: z.int(),
       errorDistance: finite,
       errorPercentSpan: finite,
@@ -122,13 +134,22 @@ export const phaseSchema = z.strictObject({
     })
     .nullable(),
   worstPoint: z
-    .strictObject({ of: z.enum(["sensor", "controller"]), index: z.int() })
+    .strictObject({ of: judgedPart, index: z.int() })
     .nullable()
     .describe(
-      "the judged point with the worst statement, then the greatest risk: its place in points or controllerPoints",
+      "the deciding point with the worst statement, then the greatest risk: its place in points for the sensor, else in endPoints",
     ),
   uncertainLine: uncertainLineSchema.nullable().describe("line through readings of known uncertainty"),
-  verdicts: z.strictObject({ sensor: statementSchema.nullable(), controller: statementSchema.nullable() }),
-  verdict: statementSchema.nullable(),
+  verdicts: z
+    .strictObject({
+      sensor: statementSchema.nullable(),
+      wiring: statementSchema.optional(),
+      inputCard: statementSchema.optional(),
+      controller: statementSchema.nullable(),
+    })
+    .describe("a word for each stage that was read, everything before it in the loop included"),
+  verdict: statementSchema.nullable().describe("the word of the loop: at the last stage that was read"),
+  complete: z.boolean().describe("whether enough was read and done for the word to stand for the whole loop"),
+  missing: z.array(missingSchema).describe("why it is not complete; empty where it is"),
   notDetermined: z.record(z.string(), z.string()).describe("why a figure is null, by the figure's name"),
 });

@@ -27,9 +27,9 @@ export function readSealedRecord(text: string, file: string): ReadRecord | { dou
   if (found === undefined) return doubt(notJson(text, embedded));
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
   if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
-  if (found.seal === undefined) return doubt("the record has no seal: nothing shows that it is as it was written");
   const record = inPresentForm(found, form);
   if (record === undefined) return doubt(`the record is of form ${form}; ${formsRead}${writerOf(found)}`);
+  if (found.seal === undefined) return doubt("the record has no seal: nothing shows that it is as it was written");
   const checked = checkForm(record);
   if ("places" in checked) return doubt(`the record does not have form ${form}, at ${checked.places.join(", ")}`);
   return { record: record as SealedRecord, written: found as WrittenRecord, form, ...checked };

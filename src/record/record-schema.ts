@@ -8,6 +8,7 @@ import { causesSchema } from "./causes-schema.ts";
 import { impactSchema } from "./impact-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { overTheYearsSchema } from "./over-the-years-schema.ts";
+import { overallSchema } from "./overall-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
 import { recommendationSchema } from "./recommendation-schema.ts";
 import { recordSummarySchema } from "./record-summary-schema.ts";
@@ -95,6 +96,7 @@ export const recordSchema = z.strictObject({
   standards: z.array(standardSchema),
   outputs: z.array(outputSchema),
   phases: z.strictObject({ asFound: phaseSchema.optional(), asLeft: phaseSchema.optional() }),
+  overall: overallSchema.optional().describe("what the record says of the loop, everywhere the same; absent in form 1"),
   switching: z.array(switchingSchema).optional().describe("switched outputs, where the tag has any"),
   loopChecks: loopChecksSchema.optional().describe("where the loop was checked, is a safety function or was bypassed"),
   setPointTable: z.array(setPointRowSchema).optional().describe("what belongs together along the loop"),

@@ -1,6 +1,8 @@
 import * as z from "zod";
 import { adjustments } from "../model/calibration.ts";
 import { distanceUnits } from "../model/instrument.ts";
+import { overallWords } from "./overall-schema.ts";
+import { judgedPart } from "./phase-schema.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 
 const finite = z.number();
@@ -20,7 +22,7 @@ export const phaseSummarySchema = z.strictObject({
   outputs: statementSchema.nullable().describe("the worst of the switched outputs; null where none was judged"),
   worst: z
     .strictObject({
-      of: z.enum(["sensor", "controller"]),
+      of: judgedPart,
       reference: finite,
       errorDistance: finite,
       errorPercentSpan: finite,
@@ -54,6 +56,10 @@ export const recordSummarySchema = z.strictObject({
   asFound: phaseSummarySchema.nullable(),
   asLeft: phaseSummarySchema.nullable(),
   nextDue: z.iso.date().nullable(),
+  overall: z
+    .strictObject({ word: z.enum(overallWords), missing: z.array(z.string()) })
+    .optional()
+    .describe("what the record says of the loop as a whole, and why it is not complete; absent in form 1"),
 });
 
 const phaseInShortSchema = phaseSummarySchema.omit({ points: true }).nullable();

@@ -1,3 +1,4 @@
+import { worstPointOf } from "./loop-end.ts";
 import type { PhaseName } from "./phase-name.ts";
 import { outputsStatement, phaseStatement } from "./phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
@@ -41,6 +42,9 @@ export function unsealedSummary(record: CalibrationRecord): Omit<RecordSummary, 
     asFound: phases.asFound === undefined ? null : phaseSummary(record, "asFound", phases.asFound, pointsOf),
     asLeft: phases.asLeft === undefined ? null : phaseSummary(record, "asLeft", phases.asLeft, pointsOf),
     nextDue: record.nextDue ?? null,
+    ...(record.overall && {
+      overall: { word: record.overall.word, missing: record.overall.missing.map(({ says }) => says) },
+    }),
   };
 }
 
@@ -51,9 +55,10 @@ function partReadThroughout({ phases }: CalibrationRecord): RecordSummary["point
 }
 
 /** Where the controller's value is all that was read, the judged points are those of the whole loop. */
-function pointsOfPart({ judged, points, controllerPoints }: PhaseRecord, part: RecordSummary["pointsOf"]) {
+function pointsOfPart({ judged, points, endOf, endPoints }: PhaseRecord, part: RecordSummary["pointsOf"]) {
   if (judged === "value") return part === "controller" ? points : undefined;
-  return part === "controller" ? controllerPoints : points;
+  if (part === "sensor") return points;
+  return endOf === "controller" ? endPoints : undefined;
 }
 
 function phaseSummary(
@@ -62,12 +67,8 @@ function phaseSummary(
   phase: PhaseRecord,
   pointsOf: RecordSummary["pointsOf"],
 ): PhaseSummary {
-  const { worst, worstPoint } = phase;
+  const { worst } = phase;
   const points = pointsOfPart(phase, pointsOf) ?? [];
-  const worstJudged =
-    worstPoint === null
-      ? undefined
-      : (worstPoint.of === "controller" ? phase.controllerPoints : phase.points)?.[worstPoint.index];
   return {
     statement: phaseStatement(record, name),
     outputs: outputsStatement(record, name),
@@ -80,7 +81,7 @@ function phaseSummary(
             errorDistance: worst.errorDistance,
             errorPercentSpan: worst.errorPercentSpan,
           },
-    worstUncertainty: worstJudged?.expandedUncertainty ?? null,
+    worstUncertainty: worstPointOf(phase)?.expandedUncertainty ?? null,
     zeroError: phase.zeroError?.percentSpan ?? null,
     spanError: phase.spanError?.percentSpan ?? null,
     points: points.map(({ point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, statement }) => ({

@@ -1,7 +1,8 @@
+import type { OverallWord } from "./overall-schema.ts";
 import type { Statement } from "./record-schema.ts";
 
 /** How a loop stands with its next calibration. */
-export type DueState = "overdue" | "due soon" | "not due" | "no date" | "not in tolerance";
+export type DueState = "overdue" | "due soon" | "not due" | "no date" | "not in tolerance" | "not complete";
 
 /** The worst reading of a phase, in the loop's unit and in percent of span. */
 export type WorstError = { errorDistance: number; errorPercentSpan: number };
@@ -20,6 +21,8 @@ export type RegisterRow = {
   unit: string;
   asFound: Statement | null;
   asLeft: Statement | null;
+  /** What the last record says of the loop as a whole; null for one that does not say it. */
+  overall: OverallWord | null;
   worstAsFound: WorstError | null;
   worstAsLeft: WorstError | null;
   recommendation: string | null;

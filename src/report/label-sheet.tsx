@@ -1,9 +1,9 @@
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { signingState } from "../proof/signing-state.ts";
-import type { PhaseName } from "../record/phase-name.ts";
+import { overallOf } from "../record/overall-of.ts";
+import { phaseTitles } from "../record/phase-name.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
-import { lastPhaseOf } from "../record/phases-of.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { htmlDocument } from "./html-document.ts";
 import { failedOutputs } from "./texts/switching-texts.ts";
@@ -78,26 +78,26 @@ function Line({ name, children }: { name: string; children: ComponentChildren })
   );
 }
 
-/** How the loop was left, or found where nothing was adjusted; in capitals on a dark ground where anything failed. */
+/** The word of the record, in capitals on a dark ground where it is no pass; then what it rests on. */
 function State({ record }: { record: SealedRecord }) {
-  const last = lastPhaseOf(record);
-  const verdict = last?.phase.verdict ?? "not determined";
-  const hasPassed = isInTolerance(last?.phase.verdict ?? null);
-  const words = `${last?.title ?? "Not read"}: ${hasPassed ? verdict : verdict.toUpperCase()}`;
-  const failed = failedParts(record, last?.name);
-  if (failed.length === 0) return <p class={hasPassed ? "state" : "state failed"}>{words}</p>;
+  const { word, of } = overallOf(record);
+  const title = of === null ? "Not read" : phaseTitles[of];
+  if (word === "pass" || word === "conditional pass") return <p class="state">{`${title}: ${word}`}</p>;
+  const parts = failedParts(record);
   return (
-    <p class="state failed several">
-      {words} · FAIL: {failed.join(", ")}
+    <p class={parts === "" ? "state failed" : "state failed several"}>
+      {`${title}: ${word.toUpperCase()}`}
+      {parts !== "" && ` · ${parts}`}
     </p>
   );
 }
 
-/** What does not pass though the readings may: outputs in the last phase, the loop check. */
-function failedParts(record: SealedRecord, last: PhaseName | undefined): readonly string[] {
-  const outputs = failedOutputs(record).filter(({ phase }) => phase === undefined || phase === last);
-  const hasFailedCheck = record.loopChecks?.items.some(({ result }) => result === "fail") ?? false;
-  return [...outputs.map(({ output }) => output), ...(hasFailedCheck ? ["loop check"] : [])];
+/** What does not pass beside the readings, by name; or that what was read is in tolerance. */
+function failedParts(record: SealedRecord): string {
+  const { word, of, loop, loopCheck } = overallOf(record);
+  if (word === "not complete") return isInTolerance(loop) ? "in tolerance where it was read" : "";
+  const outputs = failedOutputs(record).filter(({ phase }) => phase === undefined || phase === of);
+  return [...outputs.map(({ output }) => output), ...(loopCheck === "fail" ? ["loop check"] : [])].join(", ");
 }
 
 function chunks<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {

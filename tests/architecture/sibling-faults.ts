@@ -28,6 +28,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/record/written-record.ts": "types alone",
   "src/record/over-the-years-schema.ts": "a form, tested by tests/assembly/years/assemble-over-the-years.test.ts",
   "src/charts/specs/history-chart-spec.ts": "data, tested by tests/charts/history-chart.test.ts",
+  "src/record/overall-schema.ts": "a form, tested by tests/assembly/assemble-overall.test.ts",
   "src/record/impact-schema.ts": "a form, tested by tests/assembly/assemble-impact.test.ts",
   "src/verdict/causes/cause.ts": "types alone",
   "src/verdict/causes/finding.ts": "types alone",

@@ -97,15 +97,19 @@ describe("the next due date", () => {
   const due = (changes: Changes) => assembleRecord(rowsOf(changes), context).nextDue;
   const bad = reading(50, { signal: 15 });
   const asLeft = reading(50, { phase: "as_left", signal: 12 });
+  const asFound = reading(50, { signal: 12 });
 
   test("stands where somebody agreed to the interval and the loop was left in order", () => {
-    expect(due({ instrument: agreed })).toBe("2027-02-28");
-    expect(due({ instrument: agreed, readings: [bad, asLeft] })).toBe("2027-02-28");
+    const onePoint = { ...agreed, pointsNeeded: 1, endsWithin: 50 };
+    const taught = { adjustment: "re-teach" } as const;
+    expect(due({ instrument: onePoint, readings: [asFound] })).toBe("2027-02-28");
+    expect(due({ instrument: onePoint, readings: [bad, asLeft], calibration: taught })).toBe("2027-02-28");
   });
 
   test.each<[string, Changes]>([
     ["nobody agreed to the interval", { instrument: { intervalMonths: 6 } }],
     ["there is no interval", { instrument: { intervalAgreedBy: "T. Example" } }],
+    ["too little was read to tell", { instrument: agreed, readings: [asFound] }],
     ["the loop fails as found and was not adjusted", { instrument: agreed, readings: [bad] }],
     ["the loop was left outside", { instrument: agreed, readings: [asLeft, { ...bad, phase: "as_left" }] }],
   ])("does not where %s", (_, changes) => {

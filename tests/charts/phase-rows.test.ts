@@ -19,7 +19,7 @@ test("a reading that is left out or has no error is not drawn", () => {
 test("a row is a reading: reference, error in percent of span, direction", () => {
   const phase = samplePhase();
   const first = phase.readings[0];
-  expect(readingRows("asFound", phase)[0]).toEqual({
+  expect(readingRows("asFound", drawnReadings(phase))[0]).toEqual({
     x: first?.reference,
     y: first?.errorPercentSpan,
     series: "asFound",
@@ -28,7 +28,7 @@ test("a row is a reading: reference, error in percent of span, direction", () =>
 });
 
 test("a direction that was not taken has no mean", () => {
-  const rows = meanRows("asFound", samplePhase({ directions: ["falling"] }));
+  const rows = meanRows("asFound", samplePhase({ directions: ["falling"] }).points);
   expect(rows).toHaveLength(11);
   expect(new Set(rows.map(({ shape }) => shape))).toEqual(new Set(["falling"]));
 });

@@ -1,11 +1,5 @@
 import { expect, test } from "vitest";
-import {
-  acceptanceRows,
-  hasAcceptanceLimits,
-  hasNoZone,
-  uncertaintyRows,
-  worstPointOf,
-} from "../../src/charts/uncertainty-rows.ts";
+import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows } from "../../src/charts/uncertainty-rows.ts";
 import type { JudgedPointRecord, PhaseRecord } from "../../src/record/record-schema.ts";
 import { frozen } from "./frozen.ts";
 import { type SampleOptions, sampleRecord } from "./sample-record.ts";
@@ -82,16 +76,4 @@ test("a phase says whether it has limits of its own, and whether U leaves none s
   expect(words({})).toEqual([false, false]);
   expect(words({ decisionRule: "four words" })).toEqual([true, false]);
   expect(words({ decisionRule: "guard band", standardPercent: 0.6 })).toEqual([false, true]);
-});
-
-test("the worst point is the one that the record names, and the riskiest where it names one of the controller", () => {
-  const phase = samplePhase();
-  phase.points.forEach((point, index) => {
-    point.specificRisk = index === 7 ? 0.9 : 0.1;
-  });
-  phase.worstPoint = { of: "sensor", index: 3 };
-  expect(worstPointOf(phase)).toBe(phase.points[3]);
-  phase.worstPoint = { of: "controller", index: 3 };
-  expect(worstPointOf(phase)).toBe(phase.points[7]);
-  expect(worstPointOf({ ...phase, points: [], worstPoint: null })).toBeUndefined();
 });

@@ -200,9 +200,9 @@ function whatIsCovered(records: readonly CalibrationRecord[]): readonly string[]
       ...(phase.linearity.independent === null ? ["no linearity"] : []),
       ...(phase.repeatability === null ? ["no repeatability"] : []),
       ...phase.readings.flatMap(({ leftOut }) => leftOut ?? []),
-      ...(phase.controllerPoints === undefined ? ["no controller points"] : []),
+      ...(phase.endPoints === undefined ? ["no controller points"] : []),
       ...(phase.zeroError?.combinedStandardUncertainty === null ? ["no combined uncertainty of the zero error"] : []),
-      ...[...phase.points, ...(phase.controllerPoints ?? [])].flatMap(({ statement, budget }) => [
+      ...[...phase.points, ...(phase.endPoints ?? [])].flatMap(({ statement, budget }) => [
         `said: ${statement}`,
         `k by ${budget.coverageBasis}`,
         ...budget.lines

@@ -81,8 +81,7 @@ export function recordFigures(
   add("loopError.value", loopError?.value, controller);
   if (loopError) addShares("loopError.shares", loopError.shares);
   for (const [name, value] of pointFigures("points", phase.points, span)) figures.set(name, value);
-  for (const [name, value] of pointFigures("controllerPoints", phase.controllerPoints ?? [], span))
-    figures.set(name, value);
+  for (const [name, value] of pointFigures("endPoints", phase.endPoints ?? [], span)) figures.set(name, value);
   for (const name of ["sensor", "controller"] as const) add(`verdicts.${name}`, phase.verdicts[name], 1);
   add("verdict", phase.verdict, 1);
   return figures;

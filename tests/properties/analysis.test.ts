@@ -41,11 +41,10 @@ function expectSameFigures(left: SamplePhase, right: SamplePhase): void {
 }
 
 const verdictsOf = ({ loop, readings }: SamplePhase) => {
-  const { readingVerdicts, sensor, controller, overall } = decidePhase(
-    analysed({ loop, readings }).readings,
-    spanOf(loop.characteristics.signal),
-  );
-  return { readingVerdicts, sensor, controller, overall };
+  const { readings: found, judged } = analysed({ loop, readings });
+  const magnitude = spanOf(loop.characteristics.signal);
+  const { readingVerdicts, parts, overall } = decidePhase({ readings: found, judged, magnitude });
+  return { readingVerdicts, parts, overall };
 };
 
 test("shifting every distance changes no figure in percent of span", () => {

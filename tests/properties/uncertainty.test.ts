@@ -56,10 +56,7 @@ function judged({ loop, readings }: SamplePhase, inMillimetres: SamplePhase, jud
   );
 }
 
-const allPoints = ({ points, controllerPoints = [] }: JudgedPhase): readonly JudgedPoint[] => [
-  ...points,
-  ...controllerPoints,
-];
+const allPoints = ({ stages }: JudgedPhase): readonly JudgedPoint[] => [...stages.values()].flat();
 const statements = (phase: JudgedPhase) => allPoints(phase).map(({ decision }) => decision.statement);
 
 /**

@@ -20,7 +20,7 @@ const unexplained: readonly (readonly [path: RegExp, reason: string])[] = [
   [/(?:^|\.)row$|worstPoint\.index$|\.number$/u, "a place in a table or a list"],
   [/(?:^|\.)(?:cycle|point)$/u, "which cycle, which test point: where a figure was found, not a figure"],
   [/readings\[\]\.(?:reference|signal|signalAtCard|counts|value)$|trips\[\]\.reference$/u, "as it was typed"],
-  [/(?:history\[\]\.\*\.worst|points\[\]|ontrollerPoints\[\])\.reference$/u, "where the test point lies"],
+  [/(?:history\[\]\.\*\.worst|points\[\]|ndPoints\[\])\.reference$/u, "where the test point lies"],
   [/\.counted\.|\.fit\.n$/u, "how many readings, points, cycles"],
   [/decimals(?:\.\w+)?$/u, "how many decimals were typed"],
   [/\.fit\.rSquared$/u, "for machines; it says nothing of an error and stands on no page"],

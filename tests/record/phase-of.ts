@@ -57,5 +57,5 @@ export function tableRows(readings: readonly Reading[], mark: "point" | "comma" 
 export function phaseOf(readings: readonly Reading[], changes: PhaseChanges = {}): PhaseRecord {
   const phase = assemblePhase(frozen(tableRows(readings, changes.mark)), phaseContext(changes));
   if (!isDetermined(phase)) throw new Error(phase.notDetermined);
-  return phase;
+  return { ...phase, complete: true, missing: [] };
 }

@@ -36,9 +36,9 @@ test("the figures are the record's own, at full precision", () => {
 test("where the controller was read, the points are those of the loop", () => {
   const record = sealRecord(sampleRecord({ hasController: true }));
   const { asFound } = record.phases;
-  expect(asFound?.controllerPoints?.length).toBeGreaterThan(0);
+  expect(asFound?.endPoints?.length).toBeGreaterThan(0);
   expect(recordSummary(record).asFound?.points.map(({ errorDistance }) => errorDistance)).toEqual(
-    asFound?.controllerPoints?.map(({ errorDistance }) => errorDistance),
+    asFound?.endPoints?.map(({ errorDistance }) => errorDistance),
   );
 });
 
@@ -50,7 +50,7 @@ test("what the record does not have is null, never 0", () => {
 test("the points of every phase are of one part of the loop: the controller only where it was read in each of them", () => {
   const both = sampleRecord({ hasController: true });
   expect(recordSummary(sealRecord(both)).pointsOf).toBe("controller");
-  const { controllerPoints: _, ...sensorOnly } = both.phases.asLeft!;
+  const { endPoints: _, ...sensorOnly } = both.phases.asLeft!;
   const mixed = sealRecord({ ...both, phases: { ...both.phases, asLeft: sensorOnly } });
   const summary = recordSummary(mixed);
   expect(summary.pointsOf).toBe("sensor");

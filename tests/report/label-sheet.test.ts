@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { sealRecord } from "../../src/proof/seal-record.ts";
+import { overallOf } from "../../src/record/overall-of.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
 import { ada, ines, signedBy } from "../proof/sample-signing.ts";
@@ -33,7 +34,14 @@ test("a loop that was left out of tolerance says so in capitals, on a dark groun
 
 test("an output or a loop check that failed stands on the label of a loop that passes", () => {
   expect(labelsOf([demoRecord("LT-640")])).toContain(
-    '<p class="state failed several">As found: pass · FAIL: Q1, loop check</p>',
+    '<p class="state failed several">As found: FAIL · Q1, loop check</p>',
+  );
+});
+
+test("a record that is not complete says so first and large, and that what was read is in tolerance", () => {
+  const overall = { ...overallOf(due), word: "not complete" as const, complete: false };
+  expect(labelsOf([{ ...due, overall }])).toContain(
+    '<p class="state failed several">As left: NOT COMPLETE · in tolerance where it was read</p>',
   );
 });
 

@@ -49,7 +49,7 @@ test("the answer says as found, as left and next due in words", async () => {
   const text = textOf(await pageOf(demoRecord("LT-702")));
   // Planted: 2 % too much at the empty end, nothing at the full end; at four of the five points more than ±0.3 %.
   expect(text).toMatch(
-    /As found Fail not inside the acceptance limits The sensor: pass; what the controller shows: fail\. .*16 of 20 readings lie outside the tolerance\./u,
+    /As found Fail not inside the acceptance limits The sensor alone: pass; the raw counts: pass; what the controller shows: fail\. .*16 of 20 readings lie outside the tolerance\./u,
   );
   expect(text).toMatch(/As left Pass in tolerance/u);
   expect(text).toContain("Adjustment re-scale : lower fill constant");

@@ -20,7 +20,7 @@ test("the page allows its own script by its digest, and nothing else", () => {
 
 test("what calls for somebody is counted first, with what it is", () => {
   expect(textOf(page)).toContain(
-    "1 overdue 1 not left in tolerance 1 found out of tolerance, not decided yet 1 standard past its day 1 due within 30 days 4 loops, 9 records",
+    "1 overdue 1 not left in tolerance 0 not complete 1 found out of tolerance, not decided yet 1 standard past its day 1 due within 30 days 4 loops, 9 records",
   );
 });
 

@@ -13,6 +13,7 @@ export function registerRow(more: Partial<RegisterRow> = {}): RegisterRow {
     performedOn: "2026-01-01",
     unit: "mm",
     asFound: "pass",
+    overall: "pass",
     asLeft: null,
     worstAsFound: { errorDistance: 1.5, errorPercentSpan: 0.15 },
     worstAsLeft: null,

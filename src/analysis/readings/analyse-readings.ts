@@ -5,12 +5,15 @@ import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
 import { faultSide } from "./fault-signal.ts";
 import { idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
-import { type Loop, type Stage, stages } from "./loop.ts";
+import { type Loop, type ReadStage, readStages, type Stage, stages } from "./loop.ts";
 import { type PointError, pointError } from "./point-errors.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
 
 /** What the operator sees too much or too little: in the controller's unit, in distance, in percent of span. */
 export type LoopError = { value: number; distance: number; percentSpan: number };
+
+/** Error of one reading as one stage of the loop gave it. */
+export type StageError = { distance: number; percentSpan: number };
 
 /** One reading with everything that follows from it alone. */
 export type AnalysedReading = {
@@ -20,6 +23,8 @@ export type AnalysedReading = {
   tolerance: ToleranceLimits;
   error?: PointError;
   loopError?: LoopError;
+  /** The error of each stage that was read and has an ideal line, in the order of the loop. */
+  stageErrors: Readonly<Partial<Record<ReadStage, StageError>>>;
   shares: StageShares;
   /** Why the reading is in no figure; a reading of the controller's value alone is in the figure of the loop error. */
   leftOut?: string;
@@ -52,7 +57,7 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  * reading goes into the figures.
  *
  * A reading is left out where somebody rejected it, where it is a copy of another, where its signal reports a fault, or
- * where neither the judged quantity nor a controller value was read. A rejected reading neither shapes a test point nor counts as a cycle.
+ * where nothing was read that has an ideal line. A rejected reading neither shapes a test point nor counts as a cycle.
  *
  * @param readings of one phase, in the order in which they were taken
  * @param loop what the loop is meant to do
@@ -96,7 +101,8 @@ function analyseReading(reading: Reading, context: ReadingContext): AnalysedRead
   const { loop, judged, point, cycle } = context;
   const characteristic = loop.characteristics[judged];
   const output = reading[judged];
-  const leftOut = whyLeftOut(reading, context);
+  const stageErrors = stageErrorsOf(reading, loop);
+  const leftOut = whyLeftOut(reading, context, stageErrors);
   const loopError = loopErrorOf(reading, loop);
   return {
     reading,
@@ -106,6 +112,7 @@ function analyseReading(reading: Reading, context: ReadingContext): AnalysedRead
     ...(characteristic !== undefined &&
       output !== undefined && { error: pointError(characteristic, reading.reference, output) }),
     ...(loopError && { loopError }),
+    stageErrors,
     shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
     ...(leftOut !== undefined && { leftOut }),
     isFaultInRange: isKept(reading) && isFault(reading, loop) && isInRange(reading, loop),
@@ -115,7 +122,11 @@ function analyseReading(reading: Reading, context: ReadingContext): AnalysedRead
 /** Why a reading that only repeats the numbers of another is in no figure. */
 export const copyWords = "a copy: the same numbers as another reading, to the last digit";
 
-function whyLeftOut(reading: Reading, { loop, judged, isCopy }: ReadingContext): string | undefined {
+function whyLeftOut(
+  reading: Reading,
+  { loop, judged, isCopy }: ReadingContext,
+  stageErrors: AnalysedReading["stageErrors"],
+): string | undefined {
   if (reading.rejected !== undefined) return `rejected: ${reading.rejected}`;
   if (isCopy) return copyWords;
   if (isFault(reading, loop)) {
@@ -124,8 +135,7 @@ function whyLeftOut(reading: Reading, { loop, judged, isCopy }: ReadingContext):
     return `fault signal: at or ${side === "low" ? "below" : "above"} ${level} ${loop.signalUnit}`;
   }
   if (reading[judged] !== undefined) return undefined;
-  const hasLoopError = reading.value !== undefined && loop.characteristics.value !== undefined;
-  return hasLoopError ? undefined : `no ${judged} was read`;
+  return Object.keys(stageErrors).length > 0 ? undefined : `no ${judged} was read`;
 }
 
 function isFault({ signal }: Reading, { faultLevels }: Loop): boolean {
@@ -144,6 +154,18 @@ function loopErrorOf({ reference, value }: Reading, { characteristics }: Loop): 
     distance: errorDistance,
     percentSpan: errorPercentSpan,
   };
+}
+
+function stageErrorsOf(reading: Reading, { characteristics }: Loop): AnalysedReading["stageErrors"] {
+  const errors: Partial<Record<ReadStage, StageError>> = {};
+  for (const stage of readStages) {
+    const characteristic = characteristics[stage === "signalAtCard" ? "signal" : stage];
+    const output = reading[stage];
+    if (characteristic === undefined || output === undefined) continue;
+    const { errorDistance, errorPercentSpan } = pointError(characteristic, reading.reference, output);
+    errors[stage] = { distance: errorDistance, percentSpan: errorPercentSpan };
+  }
+  return errors;
 }
 
 /** The signal at the card is meant to be the signal of the sensor. */

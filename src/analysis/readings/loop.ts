@@ -7,6 +7,10 @@ import type { ToleranceTerm } from "./tolerance.ts";
 export const stages = ["signal", "counts", "value"] as const;
 export type Stage = (typeof stages)[number];
 
+/** The same with the signal once more at the terminals of the input card, which is meant to be that of the sensor. */
+export const readStages = ["signal", "signalAtCard", "counts", "value"] as const;
+export type ReadStage = (typeof readStages)[number];
+
 /** What a loop is meant to do, as arithmetic needs it. */
 export type Loop = {
   characteristics: Partial<Record<Stage, Characteristic>> & { signal: Characteristic };

@@ -1,18 +1,18 @@
 import { analysePhase, type PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
-import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
+import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import type { AnalysedReading } from "../../analysis/readings/analyse-readings.ts";
-import type { Loop } from "../../analysis/readings/loop.ts";
+import type { Loop, Stage } from "../../analysis/readings/loop.ts";
 import { readingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
 import type { Calibration, Reading, Standard } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { greatestDistanceOf, spanOf } from "../../model/range.ts";
-import type { PhaseRecord } from "../../record/record-schema.ts";
+import type { PhaseRecord, Statement } from "../../record/record-schema.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
-import { decidePhase, type PhaseVerdict } from "../../verdict/decision/decide-phase.ts";
+import { decidePhase, type JudgedPart, type PhaseVerdict, partOfStage } from "../../verdict/decision/decide-phase.ts";
 import type { DecisionRule } from "../../verdict/decision/decision-rule.ts";
-import { judgePhase } from "../../verdict/decision/judge-phase.ts";
-import { isWorse } from "../../verdict/decision/judge-points.ts";
+import { decidingPoints, type JudgedPhase, judgePhase, worstOf } from "../../verdict/decision/judge-phase.ts";
+import type { MeasuredPhase } from "../assemble-overall.ts";
 import { assembleFigures, orNull, type Reasons } from "./assemble-figures.ts";
 import { assembleLine } from "./assemble-line.ts";
 import { assemblePoints, type DrawnBy } from "./assemble-points.ts";
@@ -47,7 +47,7 @@ export type PhaseContext = {
  *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
  *   rule: { name: "simple acceptance", guardFactor: 0 }, markOf: () => "point" }).verdict // "pass"
  */
-export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<PhaseRecord> {
+export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<MeasuredPhase> {
   const { loop, rule, drawnBy } = context;
   const analysis = analysePhase(
     rows.map(({ row }) => row),
@@ -58,11 +58,12 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
   const judged = judgePhase(analysis, { ...context, steps: stepsOf(typed) }, loop, rule);
   const span = spanOf(loop.characteristics.signal);
   const uncertainties = readingUncertainties(judged.basis);
+  const magnitude = greatestDistanceOf(loop.characteristics.signal);
   const decided = decidePhase(
-    analysis.readings,
-    greatestDistanceOf(loop.characteristics.signal),
+    { readings: analysis.readings, judged: analysis.judged, magnitude },
     rule.name === "simple acceptance" ? undefined : statementsOf(judged),
   );
+  const { points, endPoints, worstPoint } = pointsOf(judged, analysis);
   const reasons: Reasons = {};
   return {
     readings: analysis.readings.map((reading, index) =>
@@ -72,9 +73,10 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
     counted: countedOf(analysis),
     decimals: decimalsOf(typed),
     ...assembleFigures(analysis, { uncertainties, span, reasons }),
-    points: assemblePoints(judged.points, drawnBy, 0),
-    ...(judged.controllerPoints && { controllerPoints: assemblePoints(judged.controllerPoints, drawnBy, 1) }),
-    worstPoint: worstPointOf(judged),
+    points: assemblePoints(points, drawnBy, 0),
+    endOf: decided.end,
+    ...(endPoints.length > 0 && { endPoints: assemblePoints(endPoints, drawnBy, 1) }),
+    worstPoint,
     uncertainLine: orNull("uncertainLine", assembleLine(analysis, judged.basis, uncertainties, loop), reasons),
     ...statementOf(analysis, decided, rows, reasons),
     notDetermined: reasons,
@@ -90,23 +92,30 @@ function decimalsOf({ reference, signal, counts, value }: ReadingResolutions): P
   };
 }
 
-function worstPointOf({ points, controllerPoints = [] }: ReturnType<typeof judgePhase>): PhaseRecord["worstPoint"] {
-  const all = [
-    ...points.map((judged, index) => ({ of: "sensor" as const, index, judged })),
-    ...controllerPoints.map((judged, index) => ({ of: "controller" as const, index, judged })),
-  ];
-  const [first, ...others] = all;
-  if (first === undefined) return null;
-  const worst = others.reduce((left, right) => (isWorse(right.judged, left.judged) ? right : left), first);
-  return { of: worst.of, index: worst.index };
+/** The points of the first stage, those behind it by which the loop is decided, and where the worst of these stands. */
+function pointsOf(judged: JudgedPhase, { judged: first }: PhaseAnalysis) {
+  const deciding = decidingPoints(judged);
+  const worst = deciding[worstOf(deciding) ?? -1];
+  const points = judged.stages.get(first) ?? [];
+  const endPoints = deciding.filter(({ stage }) => stage !== first);
+  const index = (worst?.stage === first ? points : endPoints).findIndex(
+    ({ curvePoint }) => curvePoint === worst?.curvePoint,
+  );
+  return { points, endPoints, worstPoint: worst === undefined ? null : { of: partOfStage(worst.stage, first), index } };
 }
 
-function statementsOf({ basis, points, controllerPoints }: ReturnType<typeof judgePhase>) {
-  const ofController = controllerPoints ?? (basis.judged === "value" ? points : []);
-  return {
-    sensor: points.map(({ decision }) => decision.statement),
-    controller: ofController.map(({ decision }) => decision.statement),
-  };
+function statementsOf({ stages }: JudgedPhase) {
+  const statementAt = ({
+    curvePoint,
+    decision,
+  }: {
+    curvePoint: { point: number };
+    decision: { statement: Statement };
+  }) => ({
+    point: curvePoint.point,
+    statement: decision.statement,
+  });
+  return new Map([...stages].map(([stage, points]) => [stage, points.map(statementAt)]));
 }
 
 function countedOf({ readings, curve, cycles }: PhaseAnalysis): PhaseRecord["counted"] {
@@ -132,10 +141,20 @@ function statementOf(
       errorPercentSpan: worst.errorPercentSpan,
       partOfTolerance: worst.partOfTolerance,
     },
-    verdicts: {
-      sensor: orNull("verdicts.sensor", decided.sensor, reasons),
-      controller: orNull("verdicts.controller", decided.controller, reasons),
-    },
+    verdicts: verdictsOf(decided, analysis.judged, reasons),
     verdict: orNull("verdict", decided.overall, reasons),
+  };
+}
+
+/** Where the controller's value is all that was read, its word is that of the first stage. */
+function verdictsOf({ parts }: PhaseVerdict, judged: Stage, reasons: Reasons): PhaseRecord["verdicts"] {
+  const word = (part: JudgedPart, why: string, name: string) =>
+    orNull(`verdicts.${name}`, parts.get(part) ?? notDetermined(why), reasons);
+  const [wiring, inputCard] = [parts.get("wiring"), parts.get("input card")];
+  return {
+    sensor: word("sensor", "no usable reading", "sensor"),
+    ...(wiring && { wiring }),
+    ...(inputCard && { inputCard }),
+    controller: word(judged === "value" ? "sensor" : "controller", "no controller value was read", "controller"),
   };
 }

@@ -11,7 +11,7 @@ import type { ReadingVerdict } from "../../verdict/decision/decide-phase.ts";
  * @returns the reading, numbers at full precision
  * Source: each figure's own file in `analysis`.
  * @example assembleReading({ reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
- *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, shares: {}, isFaultInRange: false }, 14,
+ *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, stageErrors: {}, shares: {}, isFaultInRange: false }, 14,
  *   "pass").row // 14
  */
 export function assembleReading(
@@ -19,7 +19,7 @@ export function assembleReading(
   row: number,
   verdict: ReadingVerdict | undefined,
 ): ReadingRecord {
-  const { reading, point, cycle, error, loopError, shares, tolerance, leftOut } = analysed;
+  const { reading, point, cycle, error, loopError, stageErrors, shares, tolerance, leftOut } = analysed;
   const { reference, direction, signal, signalAtCard, counts, value, time, remark } = reading;
   return withoutUndefined({
     row,
@@ -37,6 +37,8 @@ export function assembleReading(
     errorDistance: error?.errorDistance,
     errorSignal: error?.errorOutput,
     errorPercentSpan: error?.errorPercentSpan,
+    wiringErrorDistance: stageErrors.signalAtCard?.distance,
+    inputCardErrorDistance: stageErrors.counts?.distance,
     loopErrorValue: loopError?.value,
     loopErrorDistance: loopError?.distance,
     shares: Object.keys(shares).length === 0 ? undefined : shares,

@@ -1,26 +1,26 @@
-import { isInTolerance } from "../../model/statement.ts";
-import { phaseStatement } from "../../record/phase-statement.ts";
-import { lastPhaseName } from "../../record/phases-of.ts";
+import { overallOf } from "../../record/overall-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { nextDueDate } from "./next-due.ts";
 
 /**
- * The day by which a loop is to be calibrated again: only where the record leaves it in tolerance, switched outputs too,
- * and somebody agreed to the interval.
+ * The day by which a loop is to be calibrated again: only where the record proves that it was left in tolerance, and
+ * somebody agreed to the interval.
  *
  * @param record with its phases and switched outputs
  * @returns the part, where there is such a day
  * Source: ISO/IEC 17025:2017, 7.8.4.3 (no interval unless it was agreed); own choice of what counts as in tolerance.
- * @example assembleNextDue({ ...record, phases: {} }) // {}
+ * @example assembleNextDue({ instrument: {}, calibration: {}, phases: {} }) // {}
  */
 export function assembleNextDue(record: CalibrationRecord): Pick<CalibrationRecord, "nextDue"> {
   const { intervalMonths, intervalAgreedBy, dueRule = "day" } = record.instrument;
   const { performedOn } = record.calibration;
-  if (!isLeftFit(record) || performedOn === undefined) return {};
+  if (!isProved(record) || performedOn === undefined) return {};
   if (intervalMonths === undefined || intervalAgreedBy === undefined) return {};
   return { nextDue: nextDueDate(performedOn, intervalMonths, dueRule) };
 }
 
-function isLeftFit(record: CalibrationRecord): boolean {
-  return isInTolerance(phaseStatement(record, lastPhaseName(record)));
+/** In tolerance, switched outputs and loop check too, and complete: what was not proved stays open. */
+function isProved(record: CalibrationRecord): boolean {
+  const { word } = overallOf(record);
+  return word === "pass" || word === "conditional pass";
 }

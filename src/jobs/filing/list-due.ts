@@ -3,6 +3,7 @@ import { type DueList, dueList } from "../../filing/due-list.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { makeRegister } from "../../filing/make-register.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import type { RegisterRow } from "../../record/register-form.ts";
 import { type Column, namedRows } from "../../report/table/column.ts";
 import type { Disk } from "../disk.ts";
 import { openFolder } from "./open-folder.ts";
@@ -42,31 +43,32 @@ function readDays(within: string, problems: ProblemList): number | undefined {
   return undefined;
 }
 
-type DueRow = { on: string; days: number; what: string; proof: string };
+type DueRow = { on: string; left: string; what: string; proof: string };
 
 const dueColumns: readonly Column<DueRow>[] = [
   { heading: "Due on", name: "due on", text: ({ on }) => on },
-  { heading: "Days left", name: "days left", text: ({ days }) => daysWords(days) },
+  { heading: "Days left", name: "days left", text: ({ left }) => left },
   { heading: "What", name: "what", text: ({ what }) => what },
   { heading: "Last proof", name: "last proof", text: ({ proof }) => proof },
 ];
 
-function rowsOf({ loops, standards }: DueList): Due["rows"] {
-  const rows: DueRow[] = [
-    ...loops.map(({ tag, due, calibration, location }) => ({
-      ...{ on: due.on, days: due.days, what: tag },
-      proof: `last record ${calibration}${location === null ? "" : `, ${location}`}`,
-    })),
+function rowsOf({ open, loops, standards }: DueList): Due["rows"] {
+  const opened: DueRow[] = open.map((row) => ({
+    ...{ on: "now", left: row.due.state, what: row.tag },
+    proof: `${lastRecord(row)}${row.due.state === "not complete" ? `: ${row.due.why}` : ""}`,
+  }));
+  const dated = [
+    ...loops.map((row) => ({ ...{ on: row.due.on, days: row.due.days, what: row.tag }, proof: lastRecord(row) })),
     ...standards.map(({ standard, dueOn, days, certificate }) => ({
       ...{ on: dueOn, days, what: `standard ${standard}`, proof: `certificate ${certificate}` },
     })),
-  ];
-  return rows.length === 0
-    ? []
-    : namedRows(
-        dueColumns,
-        rows.toSorted((one, other) => one.days - other.days),
-      );
+  ].toSorted((one, other) => one.days - other.days);
+  const rows = [...opened, ...dated.map(({ days, ...row }) => ({ ...row, left: daysWords(days) }))];
+  return rows.length === 0 ? [] : namedRows(dueColumns, rows);
+}
+
+function lastRecord({ calibration, location }: RegisterRow): string {
+  return `last record ${calibration}${location === null ? "" : `, ${location}`}`;
 }
 
 function daysWords(days: number): string {

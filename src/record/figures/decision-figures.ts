@@ -10,14 +10,7 @@ export const decisionFigures = Object.freeze([
     meaning: "Mean error of the rising, of the falling readings of one test point; the worse direction is judged.",
     formula: "a(j, up) and a(j, down), means over the cycles; a(j) their mean",
     source: "IEC 61298-2:2008 terms, from memory",
-    fields: [
-      "points[].up",
-      "points[].down",
-      "points[].mean",
-      "controllerPoints[].up",
-      "controllerPoints[].down",
-      "controllerPoints[].mean",
-    ],
+    fields: ["points[].up", "points[].down", "points[].mean", "endPoints[].up", "endPoints[].down", "endPoints[].mean"],
   },
   {
     key: "guardBand",
@@ -85,6 +78,6 @@ export const decisionFigures = Object.freeze([
       "conditional fail up to the guard band beyond it, fail from there. A phase has the statement of its worst point.",
     formula: "|e| ≤ T − w; ≤ T; ≤ T + w; beyond. 'Cannot be decided' where 2w leaves no room in the tolerance",
     source: "ILAC-G8:09/2019, 4.2; ISO/IEC 17025:2017, 7.8.6",
-    fields: ["points[].statement", "controllerPoints[].statement", "decision.statement"],
+    fields: ["points[].statement", "endPoints[].statement", "decision.statement"],
   },
 ] as const satisfies readonly FigureDefinition[]);

@@ -11,7 +11,15 @@ export const stageFigures = Object.freeze([
     meaning: "What the controller shows minus what it should show, at the reading where it is greatest.",
     formula: "p − p*(x); in distance the sum of the shares of the stages",
     source: "identity; JCGM 200:2012 (VIM), 2.16",
-    fields: ["loopError.percentSpan", "loopError.distance", "loopError.value", "loopErrorValue", "loopErrorDistance"],
+    fields: [
+      "loopError.percentSpan",
+      "loopError.distance",
+      "loopError.value",
+      "loopErrorValue",
+      "loopErrorDistance",
+      "wiringErrorDistance",
+      "inputCardErrorDistance",
+    ],
   },
   {
     key: "shares.sensor",

@@ -18,7 +18,20 @@ export function from1(written: JsonObject): JsonObject {
     ["causes.*.notes[]", noteWithIds],
     ["recommendation.*", stepWithReasons],
     ["recommendation.*.also[]", stepWithReasons],
+    ["phases.*", endOfLoop],
   ];
   const asForm2: JsonObject = { ...written, schema: "spanwright-record/2" };
   return changes.reduce((record, [path, change]) => changedAt(record, path, change) as JsonObject, asForm2);
+}
+
+/** Form 1 knew the sensor and the controller only, and did not ask whether enough was read. */
+function endOfLoop({ controllerPoints, ...phase }: JsonObject): JsonObject {
+  const hasController = controllerPoints !== undefined;
+  return {
+    ...phase,
+    ...(hasController && { endPoints: controllerPoints }),
+    endOf: hasController ? "controller" : "sensor",
+    complete: true,
+    missing: [],
+  };
 }

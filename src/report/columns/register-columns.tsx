@@ -48,6 +48,7 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     value: ({ worstAsLeft }) => sixDigits(worstAsLeft?.errorPercentSpan),
     cell: ({ worstAsLeft, unit }) => worstAsLeft && <Words text={worstErrorWords(worstAsLeft, unit)} />,
   },
+  { ...onlyInTables("State"), name: "overall", text: ({ overall }) => overall ?? "" },
   {
     ...{ heading: "Drift, % of span a year", kind: "number", name: "drift_percent_span_per_year" },
     value: ({ drift }) => sixDigits("notDetermined" in drift ? undefined : drift.percentSpanPerYear),
@@ -80,7 +81,7 @@ function onlyInTables(under: string) {
 }
 
 function isGrave(state: RegisterRow["due"]["state"]): boolean {
-  return state === "overdue" || state === "not in tolerance";
+  return state === "overdue" || state === "not in tolerance" || state === "not complete";
 }
 
 function sizeOf(worst: WorstError | null): number | "" {

@@ -1,3 +1,4 @@
+import { overallOf } from "../../record/overall-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeSigned } from "../../units/write-number.ts";
 import { numberStyleOf } from "../style/number-style.ts";
@@ -12,6 +13,7 @@ export const summaryColumns: readonly Column<PlacedRecord>[] = [
   { heading: "Calibration", name: "calibration", text: ({ record }) => oneLine(record.calibration.calibration) },
   { heading: "As found", name: "as found", text: ({ record }) => verdictOf(record.phases.asFound) },
   { heading: "As left", name: "as left", text: ({ record }) => verdictOf(record.phases.asLeft) },
+  { heading: "Overall", name: "overall", text: ({ record }) => overallOf(record).word },
   {
     ...{ heading: "Worst error", unit: "% of span", name: "worst error, % of span" },
     text: ({ record }) => worstErrors(record),

@@ -1,9 +1,12 @@
+import { worstPointOf } from "../../record/loop-end.ts";
+import { overallOf } from "../../record/overall-of.ts";
 import { type PhaseName, phaseWords } from "../../record/phase-name.ts";
+import { isInTolerance } from "../../record/phase-statement.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../style/number-style.ts";
-import { pointWords, riskWords, ruleInShort, worstPointOf } from "../texts/decision-texts.ts";
+import { pointWords, riskWords, ruleInShort } from "../texts/decision-texts.ts";
 import { forecastAnswer } from "../texts/history-texts.ts";
 import { meaningOf, outsideWords, toleranceWords, verdictWords, worstWords } from "../texts/page-texts.ts";
 import { failedOutputs } from "../texts/switching-texts.ts";
@@ -20,6 +23,7 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
   return (
     <section class="answer" aria-labelledby="answer-title">
       <h2 id="answer-title">Result</h2>
+      <Incomplete record={record} />
       <div class="answers">
         {phasesOf(record).map(({ name, title, phase }) => (
           <PhaseAnswer key={title} name={name} title={title} record={record} phase={phase} style={style} />
@@ -50,6 +54,27 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
   );
 }
 
+/** What was not proved stands before what was. */
+function Incomplete({ record }: { record: CalibrationRecord }) {
+  const { complete, missing, loop, word } = overallOf(record);
+  if (complete) return null;
+  return (
+    <div class="answer-box is-open not-complete">
+      <p class="verdict">
+        Not complete{" "}
+        <span class="meaning">
+          {word === "not complete" && isInTolerance(loop) ? "in tolerance where it was read" : "not all of it was read"}
+        </span>
+      </p>
+      <ul>
+        {missing.map(({ says }) => (
+          <li key={says}>{keptTogether(says)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
 type PhaseAnswerProps = {
   name: PhaseName;
   title: string;
@@ -70,10 +95,13 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
     );
   }
   return (
-    <div class={`answer-box ${answerClass[phase.verdict]}`}>
+    <div class={`answer-box ${phase.complete ? answerClass[phase.verdict] : "is-open"}`}>
       <h3>{title}</h3>
       <p class="verdict">
-        {verdictWords[phase.verdict].word} <span class="meaning">{meaningOf(record, phase.verdict)}</span>
+        {phase.complete || !isInTolerance(phase.verdict) ? verdictWords[phase.verdict].word : "In tolerance where read"}{" "}
+        <span class="meaning">
+          {phase.complete ? meaningOf(record, phase.verdict) : phase.missing.map(({ says }) => says).join("; ")}
+        </span>
       </p>
       <p>{outsideWords(record, phase)}</p>
       <WorstOf record={record} phase={phase} style={style} />
@@ -87,15 +115,13 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
 function WorstOf({ record, phase, style }: Pick<PhaseAnswerProps, "record" | "phase" | "style">) {
   const reading = worstWords(record, phase, style);
   const point = worstPointOf(phase);
-  const ofController = (of: string | undefined) => (of === "controller" ? ", controller" : "");
+  const ofPart = (of: string | undefined) => (of === undefined || of === "sensor" ? "" : `, ${of}`);
   if (reading === undefined && point === undefined) return null;
   return (
     <dl class="detail">
-      {reading && (
-        <AnswerFact name={`Worst reading${ofController(phase.worst?.of)}`}>{keptTogether(reading)}</AnswerFact>
-      )}
+      {reading && <AnswerFact name={`Worst reading${ofPart(phase.worst?.of)}`}>{keptTogether(reading)}</AnswerFact>}
       {point && (
-        <AnswerFact name={`Worst test point${ofController(phase.worstPoint?.of)}`}>
+        <AnswerFact name={`Worst test point${ofPart(phase.worstPoint?.of)}`}>
           {keptTogether(pointWords(record, point))}. Risk that the true error lies outside the tolerance:{" "}
           {keptTogether(riskWords(point.specificRisk))}
         </AnswerFact>

@@ -6,6 +6,7 @@ import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "../texts/impact-texts.ts";
+import { endWords } from "../texts/page-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { Definitions } from "./definitions.tsx";
 import { Fact } from "./heading.tsx";
@@ -41,7 +42,7 @@ export function ImpactAnswer({ record: { impact } }: { record: CalibrationRecord
 }
 
 function ErrorsTable({ record, style, impact }: ImpactProps & { impact: ImpactRecord }) {
-  const title = `As found, error of what the ${impact.of} ${impact.of === "controller" ? "showed" : "gave"}`;
+  const title = `As found, error of what ${endWords[impact.of]}`;
   return (
     <DataTable label={title} caption={title} columns={errorColumns(record, style, impact)} rows={impact.rows}>
       <p class="small">

@@ -10,6 +10,7 @@ export function RegisterAnswer({ register }: { register: Register }) {
   const counts = [
     { count: inState("overdue"), what: "overdue", isGrave: true },
     { count: inState("not in tolerance"), what: "not left in tolerance", isGrave: true },
+    { count: inState("not complete"), what: "not complete", isGrave: true },
     { count: openFindings.length, what: "found out of tolerance, not decided yet", isGrave: true },
     { count: past, what: past === 1 ? "standard past its day" : "standards past their day", isGrave: true },
     { count: inState("due soon"), what: `due within ${soonDays} days`, isGrave: false },

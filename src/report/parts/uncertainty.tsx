@@ -1,9 +1,12 @@
+import { sentenceCase } from "../../charts/chart-words.ts";
 import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
+import { worstPointOf } from "../../record/loop-end.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
-import { riskWords, ruleWords, worstPointOf } from "../texts/decision-texts.ts";
+import { riskWords, ruleWords } from "../texts/decision-texts.ts";
+import { endWords } from "../texts/page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
 import { Definitions } from "./definitions.tsx";
 import { PointsTable } from "./points-table.tsx";
@@ -35,7 +38,7 @@ export function Uncertainty({ record, style }: { record: CalibrationRecord; styl
 /** What the figures of this part are, as far as they are there. */
 function keysOf(record: CalibrationRecord): readonly FigureKey[] {
   const phases = phasesOf(record).map(({ phase }) => phase);
-  const points = phases.flatMap(({ points, controllerPoints = [] }) => [...points, ...controllerPoints]);
+  const points = phases.flatMap(({ points, endPoints = [] }) => [...points, ...endPoints]);
   return [
     ...(points.length > 0 ? [...budgetKeys, ...decisionKeys] : []),
     ...(points.some(({ monteCarlo }) => monteCarlo !== undefined) ? (["monteCarlo"] as const) : []),
@@ -72,18 +75,18 @@ type PhaseProps = { title: string; record: CalibrationRecord; phase: PhaseRecord
 function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
   const worst = worstPointOf(phase);
   if (worst === undefined) return null;
-  const { points, controllerPoints = [] } = phase;
-  const others = [...points, ...controllerPoints].filter((point) => point !== worst);
+  const { points, endPoints = [] } = phase;
+  const others = [...points, ...endPoints].filter((point) => point !== worst);
   const labelOf = (point: JudgedPointRecord) =>
-    `${budgetTitle(record, point)}, ${title.toLowerCase()}${points.includes(point) ? "" : ", controller"}`;
+    `${budgetTitle(record, point)}, ${title.toLowerCase()}${points.includes(point) ? "" : `, ${phase.endOf}`}`;
   return (
     <>
       <PointsTable title={`${title}, test points`} record={record} points={points} style={style} />
-      {controllerPoints.length > 0 && (
+      {endPoints.length > 0 && (
         <PointsTable
-          title={`${title}, what the controller showed`}
+          title={`${title}, what ${endWords[phase.endOf]}`}
           record={record}
-          points={controllerPoints}
+          points={endPoints}
           style={style}
         />
       )}
@@ -101,7 +104,7 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
         {others.map((point) => (
           <details key={`${points.includes(point)} ${point.point}`}>
             <summary>
-              {points.includes(point) ? "" : "Controller, "}
+              {points.includes(point) ? "" : `${sentenceCase(phase.endOf)}, `}
               {budgetTitle(record, point)}
             </summary>
             <BudgetTable record={record} point={point} label={labelOf(point)} />
@@ -122,7 +125,7 @@ function originOfRule({ decisionRule }: CalibrationRecord): string {
 /** Says where the uncertainty is large for the tolerance. */
 function ratioNote(record: CalibrationRecord) {
   const ratios = phasesOf(record).flatMap(({ phase }) =>
-    [...phase.points, ...(phase.controllerPoints ?? [])].map(({ testUncertaintyRatio }) => testUncertaintyRatio),
+    [...phase.points, ...(phase.endPoints ?? [])].map(({ testUncertaintyRatio }) => testUncertaintyRatio),
   );
   const least = Math.min(...ratios);
   const asked = record.decisionRule.minimumTestUncertaintyRatio;

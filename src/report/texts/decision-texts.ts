@@ -1,4 +1,4 @@
-import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 
@@ -39,13 +39,6 @@ export function ruleInShort({ decisionRule }: CalibrationRecord): string {
     "four words": `four words, ${band}`,
     "managed guard band": "managed guard band: false acceptance under 2 %",
   }[decisionRule.name];
-}
-
-/** The point that stands for a phase: the one with the worst statement, then the greatest risk. */
-export function worstPointOf(phase: PhaseRecord): JudgedPointRecord | undefined {
-  const { worstPoint, points, controllerPoints = [] } = phase;
-  if (worstPoint === null) return undefined;
-  return (worstPoint.of === "sensor" ? points : controllerPoints)[worstPoint.index];
 }
 
 /** "+14.23 ± 0.86 mm (k = 2.05) at 1650 mm, falling". */

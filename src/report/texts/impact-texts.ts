@@ -3,6 +3,7 @@ import { isInTolerance } from "../../record/phase-statement.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
+import { endWords } from "./page-texts.ts";
 import { failedOutputs } from "./switching-texts.ts";
 
 /** From when to when the loop may have been out of tolerance. */
@@ -52,7 +53,7 @@ function reasonWords(
 /** The sign in words, for people who do not think in signs. */
 export function signWords(impact: ImpactRecord): string {
   const errors = impact.rows.map(({ errorDistance }) => errorDistance ?? 0);
-  const shows = impact.of === "controller" ? "the controller showed" : "the sensor gave";
+  const shows = endWords[impact.of];
   const [long, short] = [errors.some((error) => error > 0), errors.some((error) => error < 0)];
   if (long && short) return `A positive error means that ${shows} more distance than there was, a negative one less.`;
   return `${shows[0]?.toUpperCase()}${shows.slice(1)} ${short ? "less" : "more"} distance than there was.`;

@@ -70,11 +70,11 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
   return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}.`;
 }
 
-function pointsWords({ decisionRule }: CalibrationRecord, { points, controllerPoints = [] }: PhaseRecord): string {
+function pointsWords({ decisionRule }: CalibrationRecord, { points, endOf, endPoints = [] }: PhaseRecord): string {
   if (decisionRule.name === "simple acceptance") return "";
   const sensor = `${passedOf(points)} test points pass`;
-  if (controllerPoints.length === 0) return `${sentenceCase(sensor)}. `;
-  return `Sensor: ${sensor}; controller: ${passedOf(controllerPoints)}. `;
+  if (endPoints.length === 0) return `${sentenceCase(sensor)}. `;
+  return `Sensor: ${sensor}; ${endOf}: ${passedOf(endPoints)}. `;
 }
 
 function passedOf(points: readonly { statement: Statement }[]): string {
@@ -82,8 +82,24 @@ function passedOf(points: readonly { statement: Statement }[]): string {
   return passed === points.length ? `all ${passed}` : `${passed} of ${points.length}`;
 }
 
-function partsWords({ verdicts }: PhaseRecord): string {
-  const { sensor, controller } = verdicts;
-  if (sensor === null || controller === null || sensor === controller) return "";
-  return `The sensor: ${sensor}; what the controller shows: ${controller}. `;
+/** A word for each stage that was read, where they differ: "The sensor alone: pass; with the input card: fail. " */
+function partsWords({ verdicts, judged }: PhaseRecord): string {
+  const { sensor, wiring, inputCard, controller } = verdicts;
+  if (judged === "value") return "";
+  const words = [
+    ["the sensor alone", sensor],
+    ["the signal at the input card", wiring],
+    ["the raw counts", inputCard],
+    ["what the controller shows", controller],
+  ].filter((pair): pair is [string, Statement] => typeof pair[1] === "string");
+  if (new Set(words.map(([, word]) => word)).size < 2) return "";
+  return `${sentenceCase(words.map(([name, word]) => `${name}: ${word}`).join("; "))}. `;
 }
+
+/** What the end of the loop did, in a sentence or after "what". */
+export const endWords: Readonly<Record<PhaseRecord["endOf"], string>> = {
+  sensor: "the sensor gave",
+  wiring: "the signal at the input card gave",
+  "input card": "the raw counts gave",
+  controller: "the controller showed",
+};

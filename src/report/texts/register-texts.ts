@@ -2,7 +2,14 @@ import type { DueState, RegisterRow, WorstError } from "../../record/register-fo
 import { decimalsForSignificant, writeFixed, writeSigned } from "../../units/write-number.ts";
 
 /** The states of a loop in the order of their urgency, as a reader sees and chooses them. */
-export const dueStates: readonly DueState[] = ["overdue", "not in tolerance", "due soon", "not due", "no date"];
+export const dueStates: readonly DueState[] = [
+  "overdue",
+  "not in tolerance",
+  "not complete",
+  "due soon",
+  "not due",
+  "no date",
+];
 
 /** "+0.951 % (+25.7 mm)", or what there is not. */
 export function worstErrorWords(worst: WorstError | null, unit: string): string {

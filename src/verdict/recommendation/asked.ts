@@ -24,10 +24,11 @@ export function askedOf({
   controller,
   thresholds,
 }: Pick<PhaseState, "statement" | "sensor" | "controller" | "thresholds">): Asked {
+  const isPassing = isInTolerance(statement);
   const isAsked = (part: PartState | null) =>
     part !== null &&
-    (isFailed(part.statement) || (isInTolerance(part.statement) && isNearLimit(part, thresholds.adjustAt)));
-  return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing: isInTolerance(statement) };
+    (isFailed(part.statement) ? !isPassing : isInTolerance(part.statement) && isNearLimit(part, thresholds.adjustAt));
+  return { sensor: isAsked(sensor), controller: isAsked(controller), isPassing };
 }
 
 /** At 100 % of the tolerance the decision rule speaks, and nothing else. */

@@ -1,5 +1,6 @@
+import { isInTolerance } from "../../model/statement.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
-import type { PartState, PhaseState } from "./phase-state.ts";
+import type { PhaseState } from "./phase-state.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
@@ -14,8 +15,7 @@ import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 export function leaveStep(state: PhaseState): RecommendedStep {
   const { thresholds, statement, findings, switching } = state;
   const limit = thresholds.adjustAt;
-  const parts = [state.sensor, state.controller].filter((part): part is PartState => part !== null);
-  const worst = Math.max(0, ...parts.map((part) => part.worst));
+  const worst = (state.controller ?? state.sensor)?.worst ?? 0;
   const named = findings.filter(({ stage }) => stage !== "switched output");
   const tripped = switching.filter(({ found }) => found?.statement === "pass").map(({ output }) => output.output);
   return stepOf({
@@ -28,9 +28,18 @@ export function leaveStep(state: PhaseState): RecommendedStep {
         : "it passes, and nothing is adjusted that passes",
     reasons: [
       `It passes: the worst reading is ${partWords(worst)}${limit < 100 ? `, adjusting is asked for from ${numberWords(limit, "%")}` : ""}.`,
+      ...madeUpFor(state),
       ...(tripped.length > 0 ? [`${tripped.join(", ")} ${tripped.length === 1 ? "passes" : "pass"} too.`] : []),
       ...(statement === "conditional pass" ? ["It is only just accepted: shorten the interval."] : []),
       ...named.map((finding) => reasonOf(finding, { before: "Too small to be worked on, but to be watched: " })),
     ],
   });
+}
+
+/** The loop is judged where it ends; what the sensor does alone is said all the same. */
+function madeUpFor({ sensor, controller }: PhaseState): readonly string[] {
+  if (controller === null || sensor === null || isInTolerance(sensor.statement)) return [];
+  return [
+    `The sensor alone does not pass: its worst reading is ${partWords(sensor.worst)}. What follows makes up for it; nothing else may rely on its signal.`,
+  ];
 }

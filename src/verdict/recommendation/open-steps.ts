@@ -3,7 +3,7 @@ import { acceptedBelow } from "./accepted-below.ts";
 import { isOfReadings } from "./asked.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState, WorstPoint } from "./phase-state.ts";
-import { sentence } from "./state-words.ts";
+import { partWords, sentence } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 // What cannot be decided from these readings, and what would decide it.
@@ -101,6 +101,28 @@ export function openStep({ statement, judged, faultReadings }: PhaseState): Reco
         ? "No stage of the loop and no cause stands out in these readings."
         : "No reading could be compared with the tolerance.",
       ...(faultReadings > 0 ? [`${faultReadings} readings reported a fault instead of a distance.`] : []),
+    ],
+  });
+}
+
+/**
+ * What to do with a loop that is in tolerance as far as it was read, and was not read far enough.
+ *
+ * @param state of a phase that passes and is not complete
+ * @returns the step: complete it
+ * Source: own choice: what was not read is not proved.
+ * @example completeStep({ ...state, missing: ["1 test point was read, 5 are asked for"] }).action // "cannot be decided"
+ */
+export function completeStep({ missing, sensor, controller }: PhaseState): RecommendedStep {
+  const worst = (controller ?? sensor)?.worst ?? 0;
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: "Complete the calibration before anything is decided.",
+    rule: "what was not read, tried or answered is not proved",
+    reasons: [
+      ...missing.map((says) => `${sentence(says)}`),
+      `It is in tolerance where it was read: the worst reading is ${partWords(worst)}.`,
     ],
   });
 }

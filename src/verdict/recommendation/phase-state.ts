@@ -70,6 +70,8 @@ export type PhaseState = {
   /** New constants for the controller from the forecast, and what they would leave. */
   newConstants: Statement | null;
   worstPoint: WorstPoint | null;
+  /** Why the phase is not complete, in words. */
+  missing: readonly string[];
   switching: readonly SwitchedState[];
   failedChecks: readonly FailedCheck[];
   /** What would be left without the error of the day's air, over the tolerance. */

@@ -3,7 +3,7 @@ import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import { controllerPart, controllerStep, rescaleStep } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
-import { openStep, readingSteps, standardSteps } from "./open-steps.ts";
+import { completeStep, openStep, readingSteps, standardSteps } from "./open-steps.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
@@ -54,7 +54,9 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
     ...readingSteps(state, findings),
   ];
   if (steps.length > 0) return asked.isPassing && isAnyAsked(asked) ? withWhyAsked(steps, state) : steps;
-  if (state.statement !== null && asked.isPassing && !isAnyAsked(asked)) return [leaveStep(state)];
+  if (state.statement !== null && asked.isPassing && !isAnyAsked(asked)) {
+    return [state.missing.length > 0 ? completeStep(state) : leaveStep(state)];
+  }
   return asked.controller && !asked.sensor ? [sumStep(state)] : [openStep(state)];
 }
 

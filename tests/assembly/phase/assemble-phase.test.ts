@@ -249,10 +249,10 @@ describe("the uncertainty of a phase", () => {
     const phase = assembled(readings(0.2, 0.95), loop, { standards, rule: rule("four words") });
     expect(phase.verdicts).toEqual({ sensor: "pass", controller: "conditional pass" });
     expect(phase.verdict).toBe("conditional pass");
-    expect(phase.controllerPoints).toHaveLength(5);
+    expect(phase.endPoints).toHaveLength(5);
     expect(phase.worstPoint?.of).toBe("controller");
-    const worst = phase.controllerPoints![phase.worstPoint!.index]!;
-    for (const point of [...phase.points, ...phase.controllerPoints!])
+    const worst = phase.endPoints![phase.worstPoint!.index]!;
+    for (const point of [...phase.points, ...phase.endPoints!])
       expect(point.specificRisk).toBeLessThanOrEqual(worst.specificRisk);
   });
 
@@ -274,7 +274,7 @@ describe("the uncertainty of a phase", () => {
         verdicts: { sensor: "pass", controller: "pass" },
       });
       expect(bad?.verdicts).toEqual({ sensor: "fail", controller: "fail" });
-      expect(good).not.toHaveProperty("controllerPoints");
+      expect(good).not.toHaveProperty("endPoints");
     }
   });
 

@@ -12,6 +12,7 @@ test("a reading knows its line", () => {
         point: 50,
         cycle: 1,
         tolerance: { low: -1, high: 1 },
+        stageErrors: {},
         shares: {},
         isFaultInRange: false,
       },

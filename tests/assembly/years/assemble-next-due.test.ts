@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { assembleOverall } from "../../../src/assembly/assemble-overall.ts";
 import { assembleNextDue } from "../../../src/assembly/years/assemble-next-due.ts";
 import type { CalibrationRecord } from "../../../src/record/record-schema.ts";
 import { demoRecord } from "../../report/demo-records.ts";
@@ -28,5 +29,20 @@ test("a loop whose switched output is left outside has no date, though its analo
   const [output] = record.switching!;
   const failing = { ...output!, phases: { asFound: { ...output!.phases.asFound!, statement: "fail" as const } } };
   expect(record.phases.asLeft?.verdict).toBe("pass");
-  expect(assembleNextDue({ ...record, switching: [failing] })).toEqual({});
+  const left = { ...record, switching: [failing] };
+  expect(assembleNextDue({ ...left, ...assembleOverall(left) })).toEqual({});
+});
+
+test("a loop that was not read far enough has no date, though what was read passes", () => {
+  const { readings, points, endPoints, ...rest } = record.phases.asLeft!;
+  const asLeft = {
+    ...rest,
+    readings,
+    points: points.slice(0, 1),
+    ...(endPoints && { endPoints: endPoints.slice(0, 1) }),
+  };
+  const left = { ...record, phases: { ...record.phases, asLeft } };
+  const { overall } = assembleOverall(left);
+  expect(overall).toMatchObject({ word: "not complete", loop: "pass", complete: false });
+  expect(assembleNextDue({ ...left, overall })).toEqual({});
 });

@@ -14,6 +14,14 @@ test("what 0.1.0 did not say of an earlier record is null", () => {
   ]);
 });
 
+test("the controller's points are those of the end of the loop", () => {
+  const phases = { asFound: { points: [1], controllerPoints: [2] }, asLeft: { points: [3] } };
+  expect(from1({ schema: "spanwright-record/1", phases }).phases).toEqual({
+    asFound: { points: [1], endPoints: [2], endOf: "controller", complete: true, missing: [] },
+    asLeft: { points: [3], endOf: "sensor", complete: true, missing: [] },
+  });
+});
+
 test("isAgreed is called isStated", () => {
   const of = (staircase: unknown) => from1({ schema: "spanwright-record/1", overTheYears: { staircase } }).overTheYears;
   expect(of({ isAgreed: true, months: 12 })).toEqual({ staircase: { isStated: true, months: 12 } });

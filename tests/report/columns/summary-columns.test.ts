@@ -23,7 +23,7 @@ const rowOf = (record: CalibrationRecord) => namedRows(summaryColumns, [{ record
 
 test("the first row names the columns", () => {
   expect(namedRows(summaryColumns, [])).toEqual([
-    ["tag", "calibration", "as found", "as left", "worst error, % of span", "to do", "page"],
+    ["tag", "calibration", "as found", "as left", "overall", "worst error, % of span", "to do", "page"],
   ]);
 });
 
@@ -33,6 +33,7 @@ test("a row says tag, number, verdicts, worst error with the decimals of the pag
     "C-0001",
     "fail",
     "–",
+    "fail",
     "+0.740",
     "re-teach",
     "out/page.html",
@@ -45,6 +46,7 @@ test("a phase whose verdict or worst error was not determined says so", () => {
     "C-0001",
     "–",
     "not determined",
+    "pass",
     "not determined",
     "leave",
     "out/page.html",
@@ -54,12 +56,12 @@ test("a phase whose verdict or worst error was not determined says so", () => {
 test("both phases stand with an arrow between them", () => {
   const found = withPhase("asFound", { worst });
   const left = withPhase("asLeft", { worst: { ...worst, errorPercentSpan: -0.05, partOfTolerance: 0.1 } });
-  expect(rowOf({ ...found, phases: { ...found.phases, ...left.phases } })?.[4]).toBe("+0.740 → −0.050");
+  expect(rowOf({ ...found, phases: { ...found.phases, ...left.phases } })?.[5]).toBe("+0.740 → −0.050");
 });
 
 test("an error of exactly zero has no sign", () => {
   const none = { ...worst, errorDistance: 0, errorPercentSpan: 0, partOfTolerance: 0 };
-  expect(rowOf(withPhase("asFound", { worst: none }))?.[4]).toBe("0.000");
+  expect(rowOf(withPhase("asFound", { worst: none }))?.[5]).toBe("0.000");
 });
 
 test("a long tag and one with a newline stay on one short line", () => {
@@ -71,7 +73,7 @@ test("a long tag and one with a newline stay on one short line", () => {
 });
 
 test("what to do is that of the last phase, each kind of work once", () => {
-  expect(rowOf(demoRecord("LT-310"))?.[5]).toBe("leave");
-  expect(rowOf(demoRecord("LT-640"))?.[5]).toBe("repair, re-teach");
-  expect(rowOf(demoRecord("ZT-331"))?.[5]).toBe("repair, look again");
+  expect(rowOf(demoRecord("LT-310"))?.[6]).toBe("leave");
+  expect(rowOf(demoRecord("LT-640"))?.[6]).toBe("repair, re-teach");
+  expect(rowOf(demoRecord("ZT-331"))?.[6]).toBe("repair, look again");
 });

@@ -1,13 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { decisionRules } from "../../../src/model/instrument.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
-import {
-  pointWords,
-  riskWords,
-  ruleInShort,
-  ruleWords,
-  worstPointOf,
-} from "../../../src/report/texts/decision-texts.ts";
+import { pointWords, riskWords, ruleInShort, ruleWords } from "../../../src/report/texts/decision-texts.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 
 const record = sampleRecord({ phases: ["asFound"], hasController: true });
@@ -42,18 +36,6 @@ describe("the rule in words", () => {
 
   test("simple acceptance says what a result on the limit may be", () => {
     expect(ruleWords(withRule("simple acceptance", 0))).toContain("may be wrong as often as right");
-  });
-});
-
-describe("the point that stands for a phase", () => {
-  test("is looked up among the points of the sensor or of the controller", () => {
-    expect(worstPointOf({ ...phase, worstPoint: { of: "sensor", index: 3 } })).toBe(phase.points[3]);
-    expect(worstPointOf({ ...phase, worstPoint: { of: "controller", index: 2 } })).toBe(phase.controllerPoints?.[2]);
-    expect(phase.controllerPoints?.[2]).toBeDefined();
-  });
-
-  test("is none where nothing was judged", () => {
-    expect(worstPointOf({ ...phase, worstPoint: null })).toBeUndefined();
   });
 });
 

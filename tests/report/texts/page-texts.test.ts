@@ -61,9 +61,9 @@ test("how many readings lie outside is counted over those that were judged", () 
   );
 });
 
-test("where sensor and controller differ, both are told", () => {
+test("where the stages of the loop differ, each is told", () => {
   expect(outsideWords(sampleRecord(), phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toMatch(
-    /^The sensor: pass; what the controller shows: fail\. 1 of 1 readings lie outside the tolerance\.$/u,
+    /^The sensor alone: pass; what the controller shows: fail\. 1 of 1 readings lie outside the tolerance\.$/u,
   );
 });
 

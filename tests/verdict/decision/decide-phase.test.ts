@@ -2,39 +2,43 @@ import { describe, expect, test } from "vitest";
 import { analyseReadings } from "../../../src/analysis/readings/analyse-readings.ts";
 import type { Loop } from "../../../src/analysis/readings/loop.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
-import { decidePhase } from "../../../src/verdict/decision/decide-phase.ts";
+import type { Statement } from "../../../src/model/statement.ts";
+import { decidePhase, type PhaseVerdict } from "../../../src/verdict/decision/decide-phase.ts";
 import { expectNear, loop, reading, rounding } from "../../analysis/sample-loop.ts";
 import { frozen } from "../../charts/frozen.ts";
 
 const decided = (readings: readonly Reading[], of: Loop = loop) =>
-  decidePhase(analyseReadings(readings, of, "signal"), 100);
+  withParts(decidePhase({ readings: analyseReadings(readings, of, "signal"), judged: "signal", magnitude: 100 }));
+
+const withParts = (verdict: PhaseVerdict) => ({ ...verdict, ...Object.fromEntries(verdict.parts) });
 
 test("an error of 1 mm within ±1 mm passes", () => {
-  const verdict = decidePhase(
-    [
+  const verdict = decidePhase({
+    readings: [
       {
         reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.16 },
         point: 50,
         cycle: 1,
         tolerance: { low: -1, high: 1 },
-        error: { indicated: 51, errorDistance: 1, errorOutput: 0.16, errorPercentSpan: 1 },
+        stageErrors: { signal: { distance: 1, percentSpan: 1 } },
         shares: { sensor: 1 },
         isFaultInRange: false,
       },
     ],
-    100,
-  );
+    magnitude: 100,
+    judged: "signal",
+  });
   expect(verdict.overall).toBe("pass");
 });
 
 test("one reading outside fails the phase, and only that reading", () => {
-  const { readingVerdicts, sensor, overall } = decided([
+  const { readingVerdicts, parts, overall } = decided([
     reading(0, { signal: 4.1 }),
     reading(50, { signal: 12.17 }),
     reading(100, { signal: 19.84 }),
   ]);
   expect(readingVerdicts).toEqual(["pass", "fail", "pass"]);
-  expect([sensor, overall]).toEqual(["fail", "fail"]);
+  expect([parts.get("sensor"), overall]).toEqual(["fail", "fail"]);
 });
 
 test("a signal that is exactly on the limit as typed passes, on both sides and on a reverse-acting loop", () => {
@@ -53,15 +57,40 @@ test("each side has its own limit", () => {
   expect(decided([reading(50, { signal: 12.2 })], twoSided).overall).toBe("fail");
 });
 
-describe("the controller is judged on its own", () => {
-  test("the worse of the two parts is the verdict", () => {
+describe("the loop is judged where it ends, and every stage before it keeps its own word", () => {
+  test("a controller that makes something wrong of a right signal fails the loop", () => {
     const verdict = decided([reading(50, { signal: 12, value: 5.2 })]);
     expect(verdict).toMatchObject({ sensor: "pass", controller: "fail", overall: "fail", readingVerdicts: ["fail"] });
     expect(verdict.worst).toMatchObject({ of: "controller" });
   });
 
-  test("a sensor that is wrong in the sense that the scaling makes good fails all the same", () => {
-    expect(decided([reading(50, { signal: 12.32, value: 5 })])).toMatchObject({ sensor: "fail", controller: "pass" });
+  test("a sensor that is wrong in the sense that the scaling makes good: the sensor fails, the loop does not", () => {
+    const verdict = decided([reading(50, { signal: 12.32, value: 5 })]);
+    expect(verdict).toMatchObject({ sensor: "fail", controller: "pass", overall: "pass", end: "controller" });
+    expect(verdict.readingVerdicts).toEqual(["pass"]);
+  });
+
+  test("raw counts that are wrong fail the loop where no controller value was read", () => {
+    const verdict = decided([reading(50, { signal: 12, counts: 13000 })]);
+    expect(verdict).toMatchObject({ sensor: "pass", "input card": "fail", overall: "fail", end: "input card" });
+    expect(verdict.worst).toMatchObject({ of: "input card" });
+  });
+
+  test("so does the signal at the card, and what nobody read there is judged at the sensor", () => {
+    const verdict = decided([reading(50, { signal: 12, signalAtCard: 11.5 }), reading(0, { signal: 5 })]);
+    expect(verdict).toMatchObject({ sensor: "fail", wiring: "fail", overall: "fail", end: "wiring" });
+    expect(verdict.readingVerdicts).toEqual(["fail", "fail"]);
+    expect(decided([reading(50, { signal: 12, signalAtCard: 12 }), reading(0, { signal: 5 })]).overall).toBe("fail");
+  });
+
+  test("under a rule of test points each is decided by the last stage that was read there", () => {
+    const phase = { readings: [], judged: "signal", magnitude: 100 } as const;
+    const at = (point: number, statement: Statement) => ({ point, statement });
+    const points = new Map([
+      ["signal", [at(0, "fail"), at(50, "conditional pass"), at(100, "pass")]],
+      ["counts", [at(0, "pass"), at(100, "pass")]],
+    ] as const);
+    expect(decidePhase(phase, points).overall).toBe("conditional pass");
   });
 
   test("a value that is wrong fails also where no signal was read", () => {
@@ -71,9 +100,7 @@ describe("the controller is judged on its own", () => {
   });
 
   test("without a value there is no verdict of it", () => {
-    expect(decided([reading(50, { signal: 12 })]).controller).toEqual({
-      notDetermined: "no controller value was read",
-    });
+    expect(decided([reading(50, { signal: 12 })]).parts.has("controller")).toBe(false);
   });
 });
 
@@ -95,7 +122,7 @@ describe("readings that are left out", () => {
 
   test("nothing usable gives no verdict", () => {
     const reason = { notDetermined: "no usable reading" };
-    expect(decided([])).toMatchObject({ sensor: reason, overall: reason, worst: reason });
+    expect(decided([])).toMatchObject({ parts: new Map(), overall: reason, worst: reason });
     expect(decided([reading(0, { signal: 9, rejected: "slipped" })])).toMatchObject({ overall: reason });
   });
 });

@@ -5,7 +5,7 @@ import type { Loop } from "../../../src/analysis/readings/loop.ts";
 import type { Reading, Standard } from "../../../src/model/calibration.ts";
 import { decisionRules } from "../../../src/model/instrument.ts";
 import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
-import { judgePhase } from "../../../src/verdict/decision/judge-phase.ts";
+import { decidingPoints, type JudgedPhase, judgePhase, worstOf } from "../../../src/verdict/decision/judge-phase.ts";
 import { meter, rail } from "../../analysis/sample-basis.ts";
 import { expectNear, loop, reading } from "../../analysis/sample-loop.ts";
 import { frozen } from "../../charts/frozen.ts";
@@ -32,55 +32,63 @@ const rows = (standards: readonly Standard[] = []) =>
 function judged(readings: readonly Reading[], standards: readonly Standard[] = [], rule = guardBand, of: Loop = loop) {
   const analysis = analysePhase(readings, of);
   if (!isDetermined(analysis)) throw new Error(analysis.notDetermined);
-  return judgePhase(analysis, rows(standards), of, rule);
+  return withPoints(judgePhase(analysis, rows(standards), of, rule));
+}
+
+/** The points of the first stage, and those of the last where that is another one. */
+function withPoints({ basis, stages }: JudgedPhase) {
+  const [points = [], ...later] = [...stages.values()];
+  return { basis, stages, points, endPoints: later.at(-1) };
 }
 
 const sources = (points: ReturnType<typeof judged>["points"] | undefined) =>
   points?.[0]?.budget.lines.map(({ source }) => source);
 
 test("a phase without a curve has no points, and none of the controller", () => {
-  const { points, controllerPoints } = judgePhase(
-    {
-      judged: "signal",
-      readings: [],
-      curve: [],
-      cycles: 0,
-      fit: { notDetermined: "no usable reading" },
-      zeroAndSpan: { notDetermined: "no usable reading" },
-      inaccuracy: { positive: 1, negative: 0 },
-      maximumMeasuredError: { notDetermined: "no usable reading" },
-      linearity: { notDetermined: "no usable reading" },
-      hysteresis: { notDetermined: "no usable reading" },
-      hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
-      repeatability: { notDetermined: "no usable reading" },
-      greatestLoopError: { notDetermined: "no usable reading" },
-    },
-    {
-      instrument: {
-        tag: "LT-1",
-        rangeLower: 0,
-        rangeUpper: 100,
-        distanceUnit: "mm",
-        signalLower: 4,
-        signalUpper: 20,
-        signalUnit: "mA",
-        tolerance: 1,
-        toleranceBasis: "distance",
+  const { points, endPoints } = withPoints(
+    judgePhase(
+      {
+        judged: "signal",
+        readings: [],
+        curve: [],
+        cycles: 0,
+        fit: { notDetermined: "no usable reading" },
+        zeroAndSpan: { notDetermined: "no usable reading" },
+        inaccuracy: { positive: 1, negative: 0 },
+        maximumMeasuredError: { notDetermined: "no usable reading" },
+        linearity: { notDetermined: "no usable reading" },
+        hysteresis: { notDetermined: "no usable reading" },
+        hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
+        repeatability: { notDetermined: "no usable reading" },
+        greatestLoopError: { notDetermined: "no usable reading" },
       },
-      calibration: { calibration: "C-1", tag: "LT-1" },
-      standards: [],
-      steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 },
-    },
-    {
-      characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
-      toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }],
-      faultLevels: {},
-      signalUnit: "mA",
-    },
-    { name: "guard band", guardFactor: 1 },
+      {
+        instrument: {
+          tag: "LT-1",
+          rangeLower: 0,
+          rangeUpper: 100,
+          distanceUnit: "mm",
+          signalLower: 4,
+          signalUpper: 20,
+          signalUnit: "mA",
+          tolerance: 1,
+          toleranceBasis: "distance",
+        },
+        calibration: { calibration: "C-1", tag: "LT-1" },
+        standards: [],
+        steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 },
+      },
+      {
+        characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
+        toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }],
+        faultLevels: {},
+        signalUnit: "mA",
+      },
+      { name: "guard band", guardFactor: 1 },
+    ),
   );
   expect(points).toEqual([]);
-  expect(controllerPoints).toBeUndefined();
+  expect(endPoints).toBeUndefined();
 });
 
 test("all readings left out: no points under any rule, and nothing throws", () => {
@@ -95,11 +103,11 @@ describe("the controller", () => {
   );
 
   test("is judged on its own, to half a step of what it displayed, without the signal meter", () => {
-    const { points, controllerPoints } = judged(readings, [rail, meter]);
+    const { points, endPoints } = judged(readings, [rail, meter]);
     expect(points.map(({ decision }) => decision.statement)).toEqual(["pass", "pass", "pass"]);
-    expect(controllerPoints?.map(({ decision }) => decision.statement)).toEqual(["fail", "fail", "fail"]);
+    expect(endPoints?.map(({ decision }) => decision.statement)).toEqual(["fail", "fail", "fail"]);
     expect(sources(points)).toContain("MM-1: certificate");
-    expect(sources(controllerPoints)).toEqual([
+    expect(sources(endPoints)).toEqual([
       "GB-1: certificate",
       "GB-1: drift since the certificate",
       "GB-1: resolution",
@@ -108,9 +116,9 @@ describe("the controller", () => {
   });
 
   test("has no points of its own where nothing was shown, or where its value is the judged quantity", () => {
-    expect(judged([reading(50, { signal: 12 })]).controllerPoints).toBeUndefined();
+    expect(judged([reading(50, { signal: 12 })]).endPoints).toBeUndefined();
     const byValue = judged([reading(50, { value: 5 })]);
-    expect(byValue.controllerPoints).toBeUndefined();
+    expect(byValue.endPoints).toBeUndefined();
     expect(byValue.basis.judged).toBe("value");
     expect(sources(byValue.points)).toContain("resolution of the displayed value");
   });
@@ -155,4 +163,26 @@ test("a reverse-acting loop has the budgets and statements of its mirror image",
     expect(Math.abs(other.points[index]!.errorDistance - point.errorDistance)).toBeLessThan(1e-13);
     expect(other.points[index]?.budget.combinedUncertainty).toBe(point.budget.combinedUncertainty);
   }
+});
+
+describe("the points by which a loop is decided", () => {
+  const phase = judged([
+    reading(0, { signal: 4, counts: 0 }),
+    reading(50, { signal: 12 }),
+    reading(100, { signal: 20, counts: 20000 }),
+  ]);
+
+  test("are those of the last stage that was read at each, by rising distance", () => {
+    expect(decidingPoints(phase).map(({ stage, curvePoint }) => [stage, curvePoint.point])).toEqual([
+      ["counts", 0],
+      ["signal", 50],
+      ["counts", 100],
+    ]);
+    expect(decidingPoints({ stages: new Map() })).toEqual([]);
+  });
+
+  test("the worst of them is found by its place", () => {
+    expect(worstOf(decidingPoints(phase))).toBe(2);
+    expect(worstOf([])).toBeUndefined();
+  });
 });

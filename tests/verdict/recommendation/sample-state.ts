@@ -59,6 +59,7 @@ export function stateOf(changes: Partial<PhaseState> = {}): PhaseState {
       tolerance: 10,
       greatestSource: "steel rule",
     },
+    missing: [],
     switching: [],
     failedChecks: [],
     leftWithoutAir: null,

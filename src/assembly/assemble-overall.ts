@@ -1,0 +1,213 @@
+import { isInTolerance, worstStatement } from "../model/statement.ts";
+import { decidingPoints } from "../record/loop-end.ts";
+import { type OverallRecord, type OverallWord, overallWords } from "../record/overall-schema.ts";
+import type { PhaseName } from "../record/phase-name.ts";
+import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
+import {
+  type Asked,
+  type Missing,
+  missingBeside,
+  missingPoints,
+  type PhaseToComplete,
+  usualEndsWithin,
+  usualPointsNeeded,
+} from "../verdict/completeness/missing-points.ts";
+import { numberWords } from "../verdict/loop-check/limit-words.ts";
+
+/** A phase before anybody asked whether it is complete. */
+export type MeasuredPhase = Omit<PhaseRecord, "complete" | "missing">;
+
+type Measured = Pick<CalibrationRecord, "instrument" | "calibration" | "switching" | "loopChecks"> & {
+  phases: { asFound?: MeasuredPhase | undefined; asLeft?: MeasuredPhase | undefined };
+};
+
+/**
+ * Whether each phase is complete, and what the record says of the loop as a whole: as it was left, or found where nothing
+ * was read or tried as left. No other part of a record, and no page, label or list, has a word of its own.
+ *
+ * @param record with its phases, switched outputs and loop check
+ * @returns the phases with `complete` and `missing`, and `overall`: the worst of loop, outputs, loop check, completeness
+ * Source: common practice of the trade for what is asked for (`missingPoints`); own choice of what is worse than what:
+ * what is not complete is no pass, and no fail.
+ * @example assembleOverall(record).overall.word // "not complete"
+ */
+export function assembleOverall(record: Measured): { phases: CalibrationRecord["phases"]; overall: OverallRecord } {
+  const { asFound, asLeft } = record.phases;
+  const of = lastState(record);
+  const around = of === null ? [] : missingAround(record, of);
+  const found =
+    asFound && completed(asFound, [...missingReadings(record, asFound), ...(of === "asFound" ? around : [])]);
+  const left = asLeft && completed(asLeft, [...missingLeft(record, asLeft), ...(of === "asLeft" ? around : [])]);
+  const phases = { ...(found && { asFound: found }), ...(left && { asLeft: left }) };
+  return { phases, overall: overallOf(record, of, (of && phases[of])?.missing ?? around) };
+}
+
+function completed(phase: MeasuredPhase, missing: readonly Missing[]): PhaseRecord {
+  const { notDetermined, ...rest } = phase;
+  return { ...rest, complete: missing.length === 0, missing: [...missing], notDetermined };
+}
+
+/** The phase that tells how the loop stands now. */
+function lastState({ phases, switching = [] }: Measured): PhaseName | null {
+  if (phases.asLeft !== undefined) return "asLeft";
+  if (phases.asFound !== undefined) return "asFound";
+  if (switching.some((one) => one.phases.asLeft !== undefined)) return "asLeft";
+  return switching.some((one) => one.phases.asFound !== undefined) ? "asFound" : null;
+}
+
+function askedOf({ instrument }: Measured): Asked {
+  const { rangeLower, rangeUpper, distanceUnit, pointsNeeded, endsWithin } = instrument;
+  return {
+    rangeLower,
+    rangeUpper,
+    unit: distanceUnit,
+    pointsNeeded: pointsNeeded ?? usualPointsNeeded,
+    endsWithin: endsWithin ?? usualEndsWithin,
+  };
+}
+
+function missingReadings(record: Measured, phase: MeasuredPhase): readonly Missing[] {
+  return missingPoints(toComplete(record, phase), askedOf(record), writeOf(record));
+}
+
+function missingLeft(record: Measured, phase: MeasuredPhase): readonly Missing[] {
+  const { asFound } = record.phases;
+  const own = missingReadings(record, phase);
+  if (asFound === undefined) return own;
+  const { adjustment } = record.calibration;
+  const context = {
+    asked: askedOf(record),
+    isAdjustmentNamed: adjustment !== undefined && adjustment !== "none",
+    write: writeOf(record),
+  };
+  return [...own, ...missingBeside(toComplete(record, phase), toComplete(record, asFound), context)];
+}
+
+function writeOf({ instrument }: Measured): (distance: number) => string {
+  return (distance) => numberWords(distance, instrument.distanceUnit, 4);
+}
+
+const depths = ["sensor", "wiring", "input card", "controller"] as const;
+const endNames = {
+  sensor: "",
+  wiring: "the signal at the input card",
+  "input card": "the raw counts",
+  controller: "the controller's value",
+} as const;
+
+function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComplete {
+  const points = phase.endOf === "sensor" ? phase.points : (phase.endPoints ?? decidingPoints(phase));
+  const isInRange = (at: number) => at >= instrument.rangeLower && at <= instrument.rangeUpper;
+  return {
+    points: points.map(({ point, errorDistance, expandedUncertainty, toleranceLow: low, toleranceHigh: high }) => ({
+      point,
+      errorDistance,
+      expandedUncertainty,
+      tolerance: { low, high },
+    })),
+    tried: [
+      ...new Set(
+        phase.readings
+          .filter(({ leftOut, verdict, point }) => (leftOut === undefined || verdict === "fail") && isInRange(point))
+          .map(({ point }) => point),
+      ),
+    ],
+    depth: depths.indexOf(phase.endOf),
+    endName: endNames[phase.endOf],
+  };
+}
+
+/** What is missing of what is around the readings, for the state that the record speaks of. */
+function missingAround(record: Measured, of: PhaseName): readonly Missing[] {
+  return [
+    ...(of === "asLeft" ? outputsNotTriedAgain(record) : []),
+    ...(record.loopChecks?.incomplete ?? []).map((says): Missing => ({ about: "restored", says })),
+    ...(isWorkedOn(record) ? checksNotLookedAtAgain(record) : []),
+  ];
+}
+
+function outputsNotTriedAgain({ switching = [] }: Measured): readonly Missing[] {
+  return switching
+    .filter(({ phases }) => !isInTolerance(phases.asFound?.statement ?? "pass") && phases.asLeft === undefined)
+    .map(({ output, phases }) => ({
+      about: "output",
+      says: `switched output ${output.output}, as found ${phases.asFound?.statement}, was not tried again as left`,
+    }));
+}
+
+/** Something was done between a check that failed and the state that the record speaks of. */
+function isWorkedOn({ phases, calibration }: Measured): boolean {
+  return phases.asLeft !== undefined || (calibration.adjustment !== undefined && calibration.adjustment !== "none");
+}
+
+function checksNotLookedAtAgain(record: Measured): readonly Missing[] {
+  return failedOnce(record).map((item) => ({
+    about: "loop check",
+    says: `the item "${item}" of the loop check failed and was not looked at again`,
+  }));
+}
+
+type Item = NonNullable<CalibrationRecord["loopChecks"]>["items"][number];
+
+/** Rows of each item of the loop check that somebody answered, in their order. */
+function rowsByItem({ loopChecks }: Measured): readonly (readonly Item[])[] {
+  const answered = (loopChecks?.items ?? []).filter(({ result }) => result !== "not looked at");
+  const names = [...new Set(answered.map(({ item }) => item))];
+  return names.map((name) => answered.filter(({ item }) => item === name));
+}
+
+function isFailed({ result, isContradiction }: Item): boolean {
+  return result === "fail" || isContradiction;
+}
+
+function failedOnce(record: Measured): readonly string[] {
+  return rowsByItem(record).flatMap((rows) => {
+    const [first] = rows;
+    return rows.length === 1 && first !== undefined && isFailed(first) ? [first.item] : [];
+  });
+}
+
+/** What failed before something was done, and was not looked at again, is no fail of what was left: it is open. */
+function loopCheckWord(record: Measured): "pass" | "fail" | null {
+  const rows = rowsByItem(record);
+  if (rows.length === 0) return null;
+  const open = new Set(isWorkedOn(record) ? failedOnce(record) : []);
+  const last = rows.flatMap((some) => some.at(-1) ?? []).filter(({ item }) => !open.has(item));
+  return last.some(isFailed) ? "fail" : "pass";
+}
+
+/** As left an output that passed as found, and was not tried again, still stands for itself; wiring that does not fit fails it. */
+function outputsWord({ switching = [] }: Measured, of: PhaseName | null): Statement | null {
+  const words = switching.flatMap(({ phases, wiring }): readonly Statement[] => {
+    const found = phases.asFound?.statement ?? null;
+    const left = phases.asLeft?.statement ?? (isInTolerance(found) ? found : null);
+    const word = of === "asLeft" ? left : found;
+    return [...(word === null ? [] : [word]), ...(wiring.statement === "fail" ? ["fail" as const] : [])];
+  });
+  return worstStatement(words) ?? null;
+}
+
+function overallOf(record: Measured, of: PhaseName | null, missing: readonly Missing[]): OverallRecord {
+  const loop = (of && record.phases[of]?.verdict) ?? null;
+  const outputs = outputsWord(record, of);
+  const loopCheck = loopCheckWord(record);
+  const isNothing = loop === null && outputs === null;
+  const complete = missing.length === 0 && !isNothing;
+  const words: readonly (OverallWord | null)[] = [loop, outputs, loopCheck, complete ? null : "not complete"];
+  return {
+    word: words.reduce<OverallWord>((worst, word) => (word !== null && isWorse(word, worst) ? word : worst), "pass"),
+    of,
+    loop,
+    outputs,
+    loopCheck,
+    complete,
+    missing: [
+      ...missing,
+      ...(isNothing ? [{ about: "points" as const, says: "nothing was read that can be judged" }] : []),
+    ],
+  };
+}
+
+function isWorse(one: OverallWord, other: OverallWord): boolean {
+  return overallWords.indexOf(one) > overallWords.indexOf(other);
+}

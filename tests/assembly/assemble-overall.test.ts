@@ -1,0 +1,95 @@
+import { describe, expect, test } from "vitest";
+import { assembleOverall } from "../../src/assembly/assemble-overall.ts";
+import type { CalibrationRecord } from "../../src/record/record-schema.ts";
+import { demoRecord } from "../report/demo-records.ts";
+
+const record = demoRecord("LT-310");
+const overall = (more: Partial<CalibrationRecord> = {}) => assembleOverall({ ...record, ...more }).overall;
+
+type Items = NonNullable<CalibrationRecord["loopChecks"]>["items"];
+const item = record.loopChecks!.items[0]!;
+const withItems = (...items: Partial<Items[number]>[]) => ({
+  loopChecks: {
+    ...record.loopChecks!,
+    incomplete: [],
+    items: items.map((more) => ({ ...item, outside: [], isContradiction: false, ...more })),
+  },
+});
+
+const output = record.switching![0]!;
+const tripped = (asFound: "pass" | "fail", asLeft?: "pass" | "fail") => ({
+  switching: [
+    {
+      ...output,
+      phases: {
+        asFound: { ...output.phases.asFound!, statement: asFound },
+        ...(asLeft && { asLeft: { ...output.phases.asFound!, statement: asLeft } }),
+      },
+    },
+  ],
+});
+
+test("the demo's LT-310 passes as it was left, and is complete", () => {
+  expect(overall()).toMatchObject({ word: "pass", of: "asLeft", loop: "pass", complete: true, missing: [] });
+});
+
+describe("a switched output", () => {
+  test("that failed as found and was not tried again keeps the record open: no pass, and no fail", () => {
+    const found = overall(tripped("fail"));
+    expect(found).toMatchObject({ word: "not complete", outputs: null, complete: false });
+    expect(found.missing).toEqual([
+      { about: "output", says: `switched output ${output.output.output}, as found fail, was not tried again as left` },
+    ]);
+  });
+
+  test("that was tried again says what it says, and one that passed as found still stands for itself", () => {
+    expect(overall(tripped("fail", "pass"))).toMatchObject({ word: "pass", outputs: "pass" });
+    expect(overall(tripped("fail", "fail"))).toMatchObject({ word: "fail", outputs: "fail", complete: true });
+    expect(overall(tripped("pass"))).toMatchObject({ word: "pass", outputs: "pass" });
+  });
+
+  test("whose wiring does not fit the input is no pass", () => {
+    const switching = [{ ...output, wiring: { ...output.wiring, statement: "fail" as const } }];
+    expect(overall({ switching })).toMatchObject({ word: "fail", outputs: "fail" });
+  });
+});
+
+describe("the loop check", () => {
+  test("with an item that failed and was not looked at again after the work keeps the record open", () => {
+    const found = overall(withItems({ item: "shield", result: "fail" }));
+    expect(found).toMatchObject({ word: "not complete", loopCheck: "pass" });
+    expect(found.missing[0]?.says).toBe('the item "shield" of the loop check failed and was not looked at again');
+  });
+
+  test("is decided by the last row of an item", () => {
+    const shield = { item: "shield" } as const;
+    const again = withItems({ ...shield, result: "fail" }, { ...shield, result: "pass" });
+    expect(overall(again)).toMatchObject({ word: "pass", loopCheck: "pass", complete: true });
+    const still = withItems({ ...shield, result: "fail" }, { ...shield, result: "fail" });
+    expect(overall(still)).toMatchObject({ word: "fail", loopCheck: "fail" });
+  });
+
+  test("fails where nothing was done to the loop", () => {
+    const { asLeft: _, ...found } = record.phases;
+    const calibration = { ...record.calibration, adjustment: "none" as const };
+    const asIs = { phases: found, calibration, ...tripped("pass"), ...withItems({ item: "shield", result: "fail" }) };
+    expect(overall(asIs)).toMatchObject({ of: "asFound", loopCheck: "fail" });
+  });
+
+  test("that does not say whether a bypassed loop was restored keeps the record open", () => {
+    const loopChecks = { ...record.loopChecks!, incomplete: ["nobody has answered that the loop was restored"] };
+    expect(overall({ loopChecks })).toMatchObject({ word: "not complete", complete: false });
+  });
+});
+
+test("a fail is worse than what is not complete, and a record without readings and trips is not complete", () => {
+  const asLeft = { ...record.phases.asLeft!, verdict: "fail" as const };
+  expect(overall({ phases: { ...record.phases, asLeft }, ...tripped("fail") }).word).toBe("fail");
+  expect(overall({ phases: {}, switching: [] })).toMatchObject({ word: "not complete", of: null, complete: false });
+});
+
+test("each phase says of itself whether it is complete", () => {
+  const { phases } = assembleOverall({ ...record, instrument: { ...record.instrument, pointsNeeded: 99 } });
+  expect(phases.asFound).toMatchObject({ complete: false });
+  expect(phases.asLeft?.missing.map(({ about }) => about)).toEqual(["points"]);
+});

@@ -1,0 +1,105 @@
+import { describe, expect, test } from "vitest";
+import {
+  missingBeside,
+  missingPoints,
+  type PhaseToComplete,
+  usualEndsWithin,
+  usualPointsNeeded,
+} from "../../../src/verdict/completeness/missing-points.ts";
+
+// Five points over the range, 0 to 100 % or 10 to 90 %, are common practice of the trade.
+const asked = {
+  rangeLower: 200,
+  rangeUpper: 1200,
+  unit: "mm",
+  pointsNeeded: usualPointsNeeded,
+  endsWithin: usualEndsWithin,
+};
+const write = (distance: number) => `${distance} mm`;
+
+function phase(points: readonly number[], more: Partial<PhaseToComplete> & { error?: number } = {}): PhaseToComplete {
+  const { error = 0, ...rest } = more;
+  return {
+    points: points.map((point) => ({
+      point,
+      errorDistance: error,
+      expandedUncertainty: 1,
+      tolerance: { low: -5, high: 5 },
+    })),
+    tried: points,
+    depth: 0,
+    endName: "",
+    ...rest,
+  };
+}
+
+const about = (missing: readonly { about: string }[]) => missing.map((one) => one.about);
+
+describe("the points of one phase", () => {
+  test("five from end to end, or from 10 to 90 % of span, are enough", () => {
+    expect(missingPoints(phase([200, 450, 700, 950, 1200]), asked, write)).toEqual([]);
+    expect(missingPoints(phase([300, 500, 700, 900, 1100]), asked, write)).toEqual([]);
+  });
+
+  test("four are not, and the reason says how many were read of what", () => {
+    const few = phase([200, 500, 900, 1200], { endName: "the controller's value" });
+    expect(missingPoints(few, asked, write)).toEqual([
+      { about: "points", says: "4 test points were read of the controller's value, 5 are asked for" },
+    ]);
+    expect(missingPoints(few, { ...asked, pointsNeeded: 3 }, write)).toEqual([]);
+  });
+
+  test("an end that nobody came near is told, each for itself", () => {
+    const [lower] = missingPoints(phase([310, 500, 700, 900, 1200]), asked, write);
+    expect(lower?.says).toBe(
+      "the test point nearest the lower end of the range, 310 mm, is 11 % of span from it; at most 10 % is asked for",
+    );
+    expect(about(missingPoints(phase([310, 500, 700, 900, 1080]), asked, write))).toEqual(["ends", "ends"]);
+    expect(missingPoints(phase([310, 500, 700, 900, 1200]), { ...asked, endsWithin: 11 }, write)).toEqual([]);
+  });
+
+  test("one point lacks everything, none lacks points", () => {
+    expect(about(missingPoints(phase([200]), asked, write))).toEqual(["points", "ends"]);
+    expect(about(missingPoints(phase([]), asked, write))).toEqual(["points"]);
+  });
+
+  test("what a decimal number is stored as does not decide: 10 % of a range of 0.3", () => {
+    const thirds = { ...asked, rangeLower: 0, rangeUpper: 0.3 };
+    expect(missingPoints(phase([0.03, 0.1, 0.15, 0.2, 0.27]), thirds, write)).toEqual([]);
+  });
+});
+
+describe("as left beside as found", () => {
+  const points = [200, 450, 700, 950, 1200];
+  const beside = (left: PhaseToComplete, found: PhaseToComplete, isAdjustmentNamed = true) =>
+    missingBeside(left, found, { asked, isAdjustmentNamed, write });
+
+  test("nothing is missing where every point was read again; 2 % of span is the same place", () => {
+    expect(beside(phase(points), phase(points))).toEqual([]);
+    expect(beside(phase([220, 450, 700, 950, 1180]), phase(points))).toEqual([]);
+  });
+
+  test("a point that was tried as found and not read as left is named, one of a fault signal too", () => {
+    expect(beside(phase([200, 450, 950]), phase(points))).toEqual([
+      {
+        about: "as-found points",
+        says: "2 test points that were read as found were not read as left: 700 mm, 1200 mm",
+      },
+    ]);
+    expect(about(beside(phase(points.slice(1)), phase(points.slice(1), { tried: points })))).toEqual([
+      "as-found points",
+    ]);
+  });
+
+  test("a stage of the loop that was read as found and not as left is told", () => {
+    const found = phase(points, { depth: 3, endName: "the controller's value" });
+    expect(beside(phase(points), found)[0]?.says).toBe("the controller's value was read as found and not as left");
+  });
+
+  test("a change beyond both uncertainties asks for the name of what was adjusted", () => {
+    // √(1² + 1²) = 1.414… mm is what both U explain.
+    expect(beside(phase(points, { error: 1.41 }), phase(points), false)).toEqual([]);
+    expect(about(beside(phase(points, { error: 1.42 }), phase(points), false))).toEqual(["adjustment"]);
+    expect(beside(phase(points, { error: 1.42 }), phase(points), true)).toEqual([]);
+  });
+});
