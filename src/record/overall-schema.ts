@@ -44,4 +44,3 @@ export const overallSchema = z.strictObject({
 
 export type OverallRecord = z.infer<typeof overallSchema>;
 export type OverallWord = OverallRecord["word"];
-export type MissingRecord = z.infer<typeof missingSchema>;
