@@ -45,6 +45,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "proof/key-file.test.ts": 60,
   "proof/signing-key.test.ts": 60,
   "properties/analysis.test.ts": 60,
+  "properties/prediction-bands.test.ts": 60,
   "properties/uncertainty.test.ts": 60,
   "published/monte-carlo.test.ts": 60,
   "report/page.test.ts": 60,

@@ -39,7 +39,7 @@ const furtherParts: readonly FurtherPart[] = [
  * @param rows of the calibration
  * @returns the record with every part that its rows allow; a part that they do not allow is absent
  * Source: the parts' own files.
- * @example withFurtherParts(record, rows).phases === record.phases // true
+ * @example withFurtherParts(record, rows).setPointTable?.[0].name // "lower end"
  */
 export function withFurtherParts(record: CalibrationRecord, rows: CalibrationRows): CalibrationRecord {
   const whole: CalibrationRecord = { ...record };

@@ -7,7 +7,7 @@ export type DrawnHistory = { tag: string; distanceUnit: string; overTheYears: Ov
 
 const ofTheLine =
   "The straight line is fitted to the records since the last one; between the dotted lines the next result is expected " +
-  "with 95 %. They show the scatter of the results, not an error that all of them share.";
+  "with 95 %. They show the scatter of the results, pooled over the test points, not an error that all of them share.";
 const ofTheCross = "The cross is where they meet a limit.";
 
 /** Title, caption and description of the picture at one place; count: how many results are drawn. */
@@ -34,8 +34,9 @@ export function historyWords(
   };
 }
 
-function driftWords({ meets, notDetermined }: PlaceOverTheYears, perYear: number, unit: string): string {
-  const speed = `the error drifts by ${writeSigned(perYear, decimalsForSignificant(perYear, 2))} ${unit} a year`;
+function driftWords({ meets, isEarly, notDetermined }: PlaceOverTheYears, perYear: number, unit: string): string {
+  const drift = `the error drifts by ${writeSigned(perYear, decimalsForSignificant(perYear, 2))} ${unit} a year`;
+  const speed = isEarly ? `${drift}, by three records only` : drift;
   if (meets === null) return `${speed}; the forecast meets no limit, ${notDetermined.meets}`;
   if (meets.isAlready) return `${speed}; the forecast reaches beyond the ${meets.limit} limit already`;
   return `${speed}; the forecast meets the ${meets.limit} limit on ${meets.on}`;

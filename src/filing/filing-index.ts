@@ -6,7 +6,7 @@ import type { FiledLine, LedgerLine } from "./ledger-line.ts";
 /** The name of the index inside a folder: derived from the pages and never the truth, so that it may be deleted. */
 export const indexName = "index.jsonl";
 /** The form of the index; an index of another form, or of another ledger, is made anew. */
-const indexFormat = "spanwright-index/1";
+const indexFormat = "spanwright-index/2";
 
 /** The first line of an index that belongs to a ledger. */
 export function indexHeader(first: LedgerLine): string {

@@ -4,9 +4,11 @@ import { recordSummary } from "../record/record-summary.ts";
 import { type PhaseSummary, type RecordSummary, recordInShortSchema } from "../record/record-summary-schema.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
-/** A phase in short, without its test points. */
-export type PhaseInShort = Omit<PhaseSummary, "points">;
-/** A record in short, without its test points. */
+/** A phase in short: of its test points what a drift needs. */
+export type PhaseInShort = Omit<PhaseSummary, "points"> & { places: PlaceInShort[] };
+/** Distance, error, lower and upper limit of a test point: a list, for a folder has a hundred thousand of them. */
+type PlaceInShort = [point: number, errorDistance: number, toleranceLow: number, toleranceHigh: number];
+/** A record in short. */
 export type RecordInShort = Omit<RecordSummary, PhaseName> & {
   asFound: PhaseInShort | null;
   asLeft: PhaseInShort | null;
@@ -57,8 +59,13 @@ export function indexEntry({ number, path, fileSha256 }: FiledLine, record: Seal
 
 function inShort(phase: PhaseSummary | null): PhaseInShort | null {
   if (phase === null) return null;
-  const { points: _, ...rest } = phase;
-  return rest;
+  const { points, ...rest } = phase;
+  return {
+    ...rest,
+    places: points.map(({ point, errorDistance, toleranceLow, toleranceHigh }) => [
+      ...([point, errorDistance, toleranceLow, toleranceHigh] as const),
+    ]),
+  };
 }
 
 type Stated<Fields> = { [Name in keyof Fields]?: NonNullable<Fields[Name]> };

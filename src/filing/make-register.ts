@@ -7,12 +7,12 @@ import type {
   WorstError,
   YearRate,
 } from "../record/register-form.ts";
-import { driftSince } from "./drift-since.ts";
 import { dueState } from "./due-state.ts";
 import { isFinding } from "./finding.ts";
 import type { IndexEntry, PhaseInShort } from "./index-entry.ts";
 import { currentRecordsByTag } from "./latest-records.ts";
 import type { FilingIndex } from "./read-index.ts";
+import { registerDrift } from "./register-drift.ts";
 
 /** What a folder of records says on a day; `soonDays` is how many days before its date a loop is due soon. */
 export function makeRegister(
@@ -65,7 +65,7 @@ function registerRow(ofTag: readonly IndexEntry[], on: string, soonDays: number)
     worstAsFound: worstOf(summary.asFound),
     worstAsLeft: worstOf(summary.asLeft),
     recommendation: last.recommendation ?? null,
-    drift: driftSince(ofTag.at(-2)?.summary, summary),
+    drift: registerDrift(ofTag.map((entry) => entry.summary)),
     due: dueState(last, on, soonDays),
     records: ofTag.length,
   };

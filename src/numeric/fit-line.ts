@@ -50,7 +50,7 @@ export function fitLine(abscissas: readonly number[], ordinates: readonly number
     n: abscissas.length,
     slope,
     intercept: upward.mean - slope * across.mean,
-    ...scatter(residualSumOfSquares, abscissas.length, across.mean, abscissaSumOfSquares),
+    ...scatter(residualSumOfSquares, { n: abscissas.length, abscissaMean: across.mean, abscissaSumOfSquares }),
     rSquared: isConstant(ordinates) ? null : 1 - residualSumOfSquares / ordinateSumOfSquares,
     abscissaMean: across.mean,
     ordinateMean: upward.mean,
@@ -58,14 +58,36 @@ export function fitLine(abscissas: readonly number[], ordinates: readonly number
   };
 }
 
-function scatter(residualSumOfSquares: number, n: number, abscissaMean: number, abscissaSumOfSquares: number) {
-  const degreesOfFreedom = n - 2;
+/**
+ * The same line where its scatter is known better than from its own points, as from several lines together.
+ *
+ * @param fit a line of `fitLine`
+ * @param scatter standard deviation about the line, unit of the ordinates, and its degrees of freedom, fractions allowed
+ * @returns the line with that scatter, and the standard errors that follow from it
+ * Faults: none.
+ * Source: GUM (JCGM 100:2008) H.3.2, equations (H.13c) to (H.13f), with a pooled s in the place of the line's own (4.2.4).
+ * @example lineWithScatter(fitLine([0, 1, 2, 3], [1, 3, 4, 8]), { standardDeviation: 1, degreesOfFreedom: 9 }).slopeStdError
+ *   // 0.4472135954999579
+ */
+export function lineWithScatter(
+  fit: LineFit,
+  { standardDeviation, degreesOfFreedom }: { standardDeviation: number; degreesOfFreedom: number },
+): LineFit {
+  return { ...fit, degreesOfFreedom, ...standardErrors(standardDeviation ** 2, fit) };
+}
+
+type Abscissas = Pick<LineFit, "n" | "abscissaMean" | "abscissaSumOfSquares">;
+
+function scatter(residualSumOfSquares: number, abscissas: Abscissas) {
+  const degreesOfFreedom = abscissas.n - 2;
   if (degreesOfFreedom === 0)
     return { degreesOfFreedom, residualStdDev: null, slopeStdError: null, interceptStdError: null, covariance: null };
-  const residualVariance = residualSumOfSquares / degreesOfFreedom;
+  return { degreesOfFreedom, ...standardErrors(residualSumOfSquares / degreesOfFreedom, abscissas) };
+}
+
+function standardErrors(residualVariance: number, { n, abscissaMean, abscissaSumOfSquares }: Abscissas) {
   const slopeVariance = residualVariance / abscissaSumOfSquares;
   return {
-    degreesOfFreedom,
     residualStdDev: Math.sqrt(residualVariance),
     slopeStdError: Math.sqrt(slopeVariance),
     interceptStdError: Math.sqrt(residualVariance / n + abscissaMean * abscissaMean * slopeVariance),

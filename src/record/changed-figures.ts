@@ -13,6 +13,11 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     since: "0.2.0",
     why: "a history ends at another serial number and another part of the loop",
   },
+  {
+    below: "overTheYears",
+    since: "0.3.0",
+    why: "the scatter is pooled over the test points, a change leaves out the same certificates, a longer interval asks for two results",
+  },
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);
 

@@ -33,7 +33,8 @@ const recordRowSchema = z.strictObject({
   change: z
     .strictObject({
       errorDistance: finite.describe("as found minus as left of the record before"),
-      expandedUncertainty: finite,
+      expandedUncertainty: finite.describe("without what the same certificates contribute to both"),
+      sameStandards: z.array(z.string()).optional().describe("whose certificate was the same at both visits"),
       perYear: finite.nullable().describe("null where both are of one day"),
     })
     .nullable(),
@@ -46,13 +47,23 @@ const placeSchema = z.strictObject({
   toleranceHigh: finite,
   records: z.int().describe("since the last adjustment"),
   drift: z
-    .strictObject({ perYear: finite, ...interval, residualStdDev: finite, degreesOfFreedom: z.int() })
+    .strictObject({
+      perYear: finite,
+      ...interval,
+      residualStdDev: finite.describe("of the errors at this place alone"),
+      degreesOfFreedom: z.int().describe("of the same: records less two"),
+      scatter: z
+        .strictObject({ standardDeviation: finite, degreesOfFreedom: finite })
+        .optional()
+        .describe("of a single result, pooled over the test points: what interval and prediction band rest on"),
+    })
     .nullable()
     .describe("distance a year, with its 95 % confidence interval"),
   meets: z
     .strictObject({ on: z.iso.date(), limit: z.enum(["upper", "lower"]), isAlready: z.boolean() })
     .nullable()
     .describe("first day on which the prediction band meets a limit; null where none within 20 years, or no drift"),
+  isEarly: z.boolean().optional().describe("true where the forecast rests on fewer than four records"),
   notDetermined: z.record(z.string(), z.string()),
 });
 
@@ -63,6 +74,7 @@ const proposalSchema = {
 
 const settingsSchema = z.strictObject({
   extendWithin: finite,
+  extendAfter: finite.optional().describe("results in a row that a longer interval asks for; one where it is absent"),
   extendBy: finite,
   shortenConditionalBy: finite,
   shortenBy: finite,
@@ -89,6 +101,7 @@ export const overTheYearsSchema = z.strictObject({
       ...proposalSchema,
       reason: z.enum([
         "well inside",
+        "well inside, not often enough",
         "inside, but not well",
         "only just accepted",
         "out of tolerance",
@@ -98,6 +111,7 @@ export const overTheYearsSchema = z.strictObject({
       from: z.int().describe("months so far"),
       isStated: z.boolean().describe("that many months are the interval as stated, not the time that passed"),
       factor: finite,
+      wellInside: z.int().optional().describe("results in a row, the last one too, well inside after such an interval"),
       days: z.int().describe("that had passed"),
       asFound: statementSchema,
       partOfTolerance: finite.nullable().describe("of the mean error that takes up the most of it"),

@@ -11,6 +11,14 @@ const summaryPointSchema = z.strictObject({
   point: finite.describe("nominal position of the test point"),
   errorDistance: finite.describe("mean error of the worse direction"),
   expandedUncertainty: finite,
+  combinedUncertainty: finite.optional(),
+  effectiveDegreesOfFreedom: finite.nullable().optional().describe("null where they are unlimited"),
+  certificates: z
+    .array(z.strictObject({ standard: z.string(), certificate: z.string(), standardUncertainty: finite }))
+    .optional()
+    .describe(
+      "what each certificate contributes to the error: it drops out of a change between two visits with the same",
+    ),
   toleranceLow: finite,
   toleranceHigh: finite,
   statement: statementSchema,
@@ -62,9 +70,12 @@ export const recordSummarySchema = z.strictObject({
     .describe("what the record says of the loop as a whole, and why it is not complete; absent in form 1"),
 });
 
-const phaseInShortSchema = phaseSummarySchema.omit({ points: true }).nullable();
+const phaseInShortSchema = phaseSummarySchema
+  .omit({ points: true })
+  .extend({ places: z.array(z.tuple([finite, finite, finite, finite])) })
+  .nullable();
 
-/** The same without the test points, as an index of records keeps it. */
+/** The same as an index of records keeps it: of each test point distance, error and the limits of the error. */
 export const recordInShortSchema = recordSummarySchema.extend({
   asFound: phaseInShortSchema,
   asLeft: phaseInShortSchema,

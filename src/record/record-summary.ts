@@ -1,7 +1,8 @@
+import { certificateSource } from "../model/certificate-source.ts";
 import { worstPointOf } from "./loop-end.ts";
 import type { PhaseName } from "./phase-name.ts";
 import { outputsStatement, phaseStatement } from "./phase-statement.ts";
-import type { CalibrationRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, SealedRecord } from "./record-schema.ts";
 import type { PhaseSummary, RecordSummary } from "./record-summary-schema.ts";
 
 /**
@@ -84,14 +85,21 @@ function phaseSummary(
     worstUncertainty: worstPointOf(phase)?.expandedUncertainty ?? null,
     zeroError: phase.zeroError?.percentSpan ?? null,
     spanError: phase.spanError?.percentSpan ?? null,
-    points: points.map(({ point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, statement }) => ({
-      point,
-      errorDistance,
-      expandedUncertainty,
-      toleranceLow,
-      toleranceHigh,
-      statement,
-    })),
+    points: points.map((point) => pointSummary(record, point)),
+  };
+}
+
+function pointSummary({ standards }: CalibrationRecord, judged: JudgedPointRecord): PhaseSummary["points"][number] {
+  const { point, errorDistance, expandedUncertainty, toleranceLow, toleranceHigh, statement, budget } = judged;
+  return {
+    ...{ point, errorDistance, expandedUncertainty },
+    combinedUncertainty: budget.combinedUncertainty,
+    effectiveDegreesOfFreedom: budget.effectiveDegreesOfFreedom,
+    certificates: standards.flatMap(({ standard, certificate }) => {
+      const line = budget.lines.find(({ source }) => source === certificateSource(standard));
+      return line === undefined ? [] : [{ standard, certificate, standardUncertainty: line.standardUncertainty }];
+    }),
+    ...{ toleranceLow, toleranceHigh, statement },
   };
 }
 

@@ -26,8 +26,8 @@ export type RegisterRow = {
   worstAsFound: WorstError | null;
   worstAsLeft: WorstError | null;
   recommendation: string | null;
-  /** Percent of span a year at the range end that drifted more, since the record before; or why it is not known. */
-  drift: { percentSpanPerYear: number } | { notDetermined: string };
+  /** Of the loop since its last adjustment, as its history tells it; early under four records; or why there is none. */
+  drift: { percentSpanPerYear: number; isEarly?: boolean } | { notDetermined: string };
   due: { state: DueState; on: string | null; days: number | null; why: string | null };
   records: number;
 };

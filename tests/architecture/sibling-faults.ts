@@ -24,6 +24,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/report/woff2.d.ts": "types alone",
   "src/report/client-script.d.ts": "types alone",
   "src/charts/specs/rate-chart-spec.ts": "data, tested by tests/charts/rate-chart.test.ts",
+  "src/record/range.ts": "handed on from the model, tested by tests/model/range.test.ts",
   "src/record/register-form.ts": "types alone",
   "src/record/written-record.ts": "types alone",
   "src/record/over-the-years-schema.ts": "a form, tested by tests/assembly/years/assemble-over-the-years.test.ts",

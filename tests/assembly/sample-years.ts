@@ -1,4 +1,4 @@
-import type { YearRecord } from "../../src/assembly/years/records-of-one-loop.ts";
+import type { YearRecord } from "../../src/assembly/years/over-the-years.ts";
 import type { Statement } from "../../src/record/record-schema.ts";
 import type { PhaseSummary } from "../../src/record/record-summary-schema.ts";
 

@@ -1,6 +1,6 @@
 // Files many small pages into a folder, without waiting for the disk; bundled by large-folder.mjs.
 
-import { monthsLater } from "../../src/assembly/years/next-due.ts";
+import { monthsLater } from "../../src/analysis/years/next-due.ts";
 import { nodeFilingDisk } from "../../src/cli/node-filing-disk.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";

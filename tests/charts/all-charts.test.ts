@@ -1,12 +1,13 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build, type Plugin } from "esbuild";
 import { chromium } from "playwright-core";
 import { expect, test } from "vitest";
 import { bundleSettings } from "../../bundle-settings.mjs";
+import { fontFaces } from "../../src/report/style/font-faces.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { awkwardCharts } from "./all-charts.ts";
 
@@ -66,7 +67,7 @@ describeWithProgram("chromium", "charts as a browser draws them", (executablePat
     try {
       const page = await browser.newPage();
       for (const [name, svg] of charts) {
-        await page.setContent(`<style>${[400, 600].map(fontFace).join("")}</style>${svg}`);
+        await page.setContent(`<style>${fontFaces(svg)}</style>${svg}`);
         const boxes = await page.evaluate(textBoxes);
         expect(boxes.length, name).toBeGreaterThan(5);
         expect(boxes.filter(isCut), `${name}: cut`).toEqual([]);
@@ -132,12 +133,4 @@ function overlapping(boxes: readonly Box[]): string[] {
       )
       .map((other) => `${one.text} | ${other.text}`),
   );
-}
-
-function fontFace(weight: number): string {
-  const file = new URL(
-    `../../node_modules/@fontsource/inter/files/inter-latin-${weight}-normal.woff2`,
-    import.meta.url,
-  );
-  return `@font-face{font-family:Inter;font-weight:${weight};src:url(data:font/woff2;base64,${readFileSync(file).toString("base64")})}`;
 }

@@ -1,5 +1,5 @@
+import type { YearRecord } from "../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../src/assembly/years/records-of-one-loop.ts";
 import { directionChart } from "../../src/charts/direction-chart.ts";
 import { errorChart } from "../../src/charts/error-chart.ts";
 import { historyChart } from "../../src/charts/history-chart.ts";

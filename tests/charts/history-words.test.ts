@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { YearRecord } from "../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../src/assembly/years/records-of-one-loop.ts";
 import { historyWords } from "../../src/charts/history-words.ts";
 import { steadyYears, yearRecord } from "../assembly/sample-years.ts";
 import { frozen } from "./frozen.ts";

@@ -84,3 +84,6 @@ export function toldBy(check: (tell: Tell, problems: ProblemList) => unknown): r
   check(tellOf("C-1", problems), problems);
   return problems.all.map(({ code, place }) => `${code} ${place.line}`);
 }
+
+/** Errors of four years, each a year apart: a line of 2.2 a year. */
+export const fourErrors = [1, 3, 4, 8].map((error, year) => ({ day: 365.25 * year, error }));

@@ -7,16 +7,17 @@ import { samplePage } from "./sample-pages.ts";
 
 const [line] = sampleLines(1) as [FiledLine];
 
-test("an entry is the line's place, the record in short without its test points, and its standards", () => {
+test("an entry is the line's place, the record in short of its test points what a drift needs, and its standards", () => {
   const { record } = samplePage({ isOutOfTolerance: true });
   const entry = indexEntry(line, record);
-  const { points: _, ...asFound } = recordSummary(record).asFound ?? {};
+  const { points = [], ...asFound } = recordSummary(record).asFound ?? {};
+  const places = points.map((point) => [point.point, point.errorDistance, point.toleranceLow, point.toleranceHigh]);
   expect(entry).toEqual({
     number: 1,
     path: line.path,
     fileSha256: line.fileSha256,
     recommendation: "replace",
-    summary: { ...recordSummary(record), asFound },
+    summary: { ...recordSummary(record), asFound: { ...asFound, places } },
     standards: [{ standard: "GB-1", certificate: "K-7", dueOn: "2027-06-01" }],
   });
   expect(entry.summary.asFound?.statement).toBe("fail");
@@ -45,6 +46,7 @@ test("an entry is known as one after it went through a file; what others put in 
     ...[null, [], 5, bare, { ...bare, summary: {} }, { ...entry, description: 5 }, { ...entry, more: "" }],
     ...[
       { ...entry, summary: { ...summary, asFound: { ...summary.asFound, worst: 5 } } },
+      { ...entry, summary: { ...summary, asFound: { ...summary.asFound, places: [[0, 1, 2]] } } },
       { ...entry, standards: [{}] },
     ],
   ]) {

@@ -1,10 +1,16 @@
 import type { IndexEntry, PhaseInShort, RecordInShort } from "../../src/filing/index-entry.ts";
 import type { Statement } from "../../src/record/record-schema.ts";
 
-/** A phase whose error line runs from `zero` to `zero + span`, percent of span. */
+/** A phase whose error line runs from `zero` to `zero + span`, percent of span, with a test point at either end. */
 export function phaseInShort(statement: Statement, zero = 0, span = 0): PhaseInShort {
   const worst = { of: "sensor", reference: 100, errorDistance: zero, errorPercentSpan: zero } as const;
-  return { statement, outputs: null, worst, worstUncertainty: 0.1, zeroError: zero, spanError: span };
+  return {
+    ...{ statement, outputs: null, worst, worstUncertainty: 0.1, zeroError: zero, spanError: span },
+    places: [
+      [0, zero, -2, 2],
+      [100, zero + span, -2, 2],
+    ],
+  };
 }
 
 let count = 0;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { YearRecord } from "../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../src/assembly/years/records-of-one-loop.ts";
 import { renderHistory, type TagHistory } from "../../src/report/history-page.tsx";
 import { steadyYears, yearRecord } from "../assembly/sample-years.ts";
 

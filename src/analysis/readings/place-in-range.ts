@@ -96,7 +96,7 @@ export function hasTolerance({
  * @example worstPoint([{ point: 0, errorDistance: 1, expandedUncertainty: 0.2, toleranceLow: -5, toleranceHigh: 5 },
  *   { point: 9, errorDistance: -4, expandedUncertainty: 0.2, toleranceLow: -5, toleranceHigh: 5 }])?.part // 0.8
  */
-export function worstPoint<Point extends PlacePoint>(
+export function worstPoint<Point extends Omit<PlacePoint, "expandedUncertainty">>(
   points: readonly Point[],
 ): { point: Point; part: number } | undefined {
   const [worst] = points

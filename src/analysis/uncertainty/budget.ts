@@ -126,12 +126,25 @@ function rectangular(edgeParameter: number, coverageBasis: CoverageBasis): Cover
 }
 
 function normalOrStudentT(degreesOfFreedom: number): Coverage {
-  const isNormal = degreesOfFreedom > normalFrom;
-  // The last digit of a sum must not turn 16 degrees of freedom into 15.
-  const truncated = isNormal ? Number.POSITIVE_INFINITY : Math.floor(degreesOfFreedom * (1 + 1e-12));
   return {
-    coverageFactor: studentTQuantile((1 + normalCoverage) / 2, truncated),
+    coverageFactor: studentTFactor(degreesOfFreedom),
     coverageProbability: normalCoverage,
-    coverageBasis: isNormal ? "normal" : "Student t",
+    coverageBasis: degreesOfFreedom > normalFrom ? "normal" : "Student t",
   };
+}
+
+/**
+ * The coverage factor at 95.45 % for effective degrees of freedom.
+ *
+ * @param degreesOfFreedom at least 1, not truncated; Infinity for unlimited ones
+ * @returns k of Student's t at the whole number below, of the normal distribution above 10⁴
+ * Faults: `RangeError` under 1.
+ * Source: JCGM 100:2008, G.4.1, which allows truncation to the next lower whole number.
+ * @example studentTFactor(16.9) // 2.169
+ */
+export function studentTFactor(degreesOfFreedom: number): number {
+  // The last digit of a sum must not turn 16 degrees of freedom into 15.
+  const truncated = Math.floor(degreesOfFreedom * (1 + 1e-12));
+  const counted = degreesOfFreedom > normalFrom ? Number.POSITIVE_INFINITY : truncated;
+  return studentTQuantile((1 + normalCoverage) / 2, counted);
 }

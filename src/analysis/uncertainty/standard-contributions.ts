@@ -1,4 +1,5 @@
 import type { Standard } from "../../model/calibration.ts";
+import { certificateSource } from "../../model/certificate-source.ts";
 import { convertDifference } from "../../units/convert.ts";
 import { type UnitKind, type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import { daysBetween, daysPerYear } from "../years/day-number.ts";
@@ -81,18 +82,21 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
   if (expandedUncertainty === undefined) missing.push(`${name}: no expanded uncertainty is stated`);
   else {
     if (coverageFactor === undefined) missing.push(`${name}: no coverage factor is stated; 2 is taken`);
-    shared.push(line("certificate", expandedUncertainty, { distribution: "normal", divisor: coverageFactor ?? 2 }));
+    const divisor = coverageFactor ?? 2;
+    shared.push(line(certificateSource(name), expandedUncertainty, { distribution: "normal", divisor }));
   }
   const drift = driftOf(standard, use.performedOn);
   if (drift === undefined) missing.push(`${name}: ${whyNoDrift(standard)}`);
-  else if (drift > 0) shared.push(line("drift since the certificate", drift, { distribution: "rectangular" }));
+  else if (drift > 0) shared.push(line(`${name}: drift since the certificate`, drift, { distribution: "rectangular" }));
   const own =
-    resolution === undefined ? typedStepOf(use) : line("resolution", resolution / 2, { distribution: "rectangular" });
+    resolution === undefined
+      ? typedStepOf(use)
+      : line(`${name}: resolution`, resolution / 2, { distribution: "rectangular" });
   return { shared, own: [own], missing };
 
-  function line(what: string, stated: number, form: { distribution: "normal" | "rectangular"; divisor?: number }) {
+  function line(source: string, stated: number, form: { distribution: "normal" | "rectangular"; divisor?: number }) {
     const value = convertDifference(stated, unitOf(standard.uncertaintyUnit ?? "") ?? use.unit, use.unit);
-    return contribution({ source: `${name}: ${what}`, value, unit: use.unit, sensitivity: use.sensitivity, ...form });
+    return contribution({ source, value, unit: use.unit, sensitivity: use.sensitivity, ...form });
   }
 }
 

@@ -1,5 +1,5 @@
 import { daysPerYear } from "./day-number.ts";
-import { type DriftLine, predictedError } from "./drift-line.ts";
+import { type DriftLine, forecastOf } from "./drift-line.ts";
 
 /** The first day on which the prediction band meets a limit. */
 export type LimitCrossing = {
@@ -30,8 +30,9 @@ export const horizonYears = 20;
  *   10 }, 0) // { day: 3653, limit: "upper", isAlready: false }
  */
 export function limitCrossing(line: DriftLine, { low, high }: ErrorLimits, fromDay: number): LimitCrossing | undefined {
+  const forecast = forecastOf(line);
   const limitAt = (day: number): LimitCrossing["limit"] | undefined => {
-    const band = predictedError(line, day);
+    const band = forecast(day);
     if (band.high >= high) return "upper";
     return band.low <= low ? "lower" : undefined;
   };

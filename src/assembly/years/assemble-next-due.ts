@@ -1,6 +1,6 @@
+import { nextDueDate } from "../../analysis/years/next-due.ts";
 import { overallOf } from "../../record/overall-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { nextDueDate } from "./next-due.ts";
 
 /**
  * The day by which a loop is to be calibrated again: only where the record proves that it was left in tolerance, and

@@ -1,12 +1,24 @@
+import { isDetermined } from "../../analysis/figures/figure.ts";
 import { pointAt, worstPoint } from "../../analysis/readings/place-in-range.ts";
-import { isAdjusted, leftState } from "../../analysis/years/dated-states.ts";
-import { daysPerYear } from "../../analysis/years/day-number.ts";
-import type { OverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
-import type { PhaseSummary } from "../../record/record-summary-schema.ts";
+import { changeBetween } from "../../analysis/years/change-between.ts";
+import { isAdjusted } from "../../analysis/years/dated-states.ts";
+import { dateOf } from "../../analysis/years/day-number.ts";
+import { driftBand } from "../../analysis/years/drift-band.ts";
+import type { DriftLine } from "../../analysis/years/drift-line.ts";
+import { lineEndDrifts } from "../../analysis/years/line-end-drift.ts";
+import { loopDrift } from "../../analysis/years/loop-drift.ts";
+import { type PlaceDrift, sinceAdjustment } from "../../analysis/years/place-drift.ts";
+import { type Dated, recordsOfOneLoop } from "../../analysis/years/records-of-one-loop.ts";
+import { spanOf } from "../../model/range.ts";
+import type { OverTheYears, PlaceOverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
+import type { PhaseSummary, RecordSummary } from "../../record/record-summary-schema.ts";
 import { type IntervalSettings, usualIntervalSettings } from "../../verdict/intervals/interval-settings.ts";
-import { bandOf, leadingPlace, type PlaceFigures, placesOf } from "./places-over-the-years.ts";
-import { proposedIntervals } from "./proposed-intervals.ts";
-import { type DatedSummary, recordsOfOneLoop, type YearRecord } from "./records-of-one-loop.ts";
+import { proposedIntervals } from "../../verdict/intervals/proposed-intervals.ts";
+import { orNull, type Reasons } from "../phase/assemble-figures.ts";
+
+/** What is known of one filed record of the tag. */
+export type YearRecord = Omit<RecordSummary, "tag" | "sha256" | "nextDue">;
+type DatedSummary = Dated<YearRecord>;
 
 export type OverTheYearsOptions = {
   /** Whole months between calibrations, as stated for the loop now. */
@@ -22,8 +34,7 @@ export type OverTheYearsOptions = {
  *   the last one
  * @param options stated interval, other settings for the proposals
  * @returns figures at full precision; undefined where no record has a day
- * Source: ILAC-G24:2022 / OIML D 10; that the test point whose forecast meets a limit first speaks for the loop is own
- *   choice.
+ * Source: ILAC-G24:2022 / OIML D 10; `loopDrift`, `changeBetween`, `proposedIntervals`.
  * @example overTheYears([recordSummary(sealed)])?.places[0].notDetermined.drift //
  *   "not enough: one record since the last adjustment"
  */
@@ -34,40 +45,84 @@ export function overTheYears(
   const { records, leftOut } = recordsOfOneLoop(all);
   const last = records.at(-1);
   if (last === undefined) return undefined;
-  const places = placesOf(records);
-  const leading = leadingPlace(places);
-  const place = leading === null ? undefined : places[leading];
+  const { points, leading } = loopDrift(records, last);
+  const place = isDetermined(leading) ? points[leading.index] : undefined;
+  const { reliability, staircase, controlChart } = proposedIntervals(records, place, { intervalMonths, settings });
+  const reasons: Reasons = {};
   return {
-    records: rowsOf(records, place),
+    records: records.map((record, index) => rowOf(records[index - 1], record, place?.distance)),
     leftOut: [...leftOut],
-    leading,
-    places: places.map(({ line: _, crossing: __, partNow: ___, ...figures }) => figures),
-    band: place?.line === undefined ? [] : bandOf(place.line, place.crossing, last.day),
-    ...proposedIntervals(records, place, { intervalMonths, settings }),
+    leading: isDetermined(leading) ? leading.index : null,
+    places: [...points.map((point) => placeOf("test point", point)), ...lineEndsOf(records, last)],
+    band: bandOf(place, last.day),
+    reliability: orNull("reliability", reliability, reasons),
+    staircase: orNull("staircase", staircase, reasons),
+    controlChart: orNull("controlChart", controlChart, reasons),
+    notDetermined: reasons,
     settings,
   };
 }
 
-function rowsOf(records: readonly DatedSummary[], place: PlaceFigures | undefined): RecordOverTheYears[] {
-  return records.map((record, index) => ({
+/** The fitted line is the sensor's, which says nothing of what the controller shows. */
+function lineEndsOf(records: readonly DatedSummary[], last: DatedSummary): PlaceOverTheYears[] {
+  if (last.pointsOf === "controller") return [];
+  const kinds = ["line at the lower end", "line at the upper end"] as const;
+  return lineEndDrifts(sinceAdjustment(records), last).map((end, index) => placeOf(kinds[index] ?? kinds[1], end));
+}
+
+function placeOf(kind: PlaceOverTheYears["kind"], place: PlaceDrift): PlaceOverTheYears {
+  const { distance, limits, errors, line, meets } = place;
+  const reasons: Reasons = {};
+  const drift = orNull("drift", line, reasons);
+  const crossing = drift && orNull("meets", meets, reasons);
+  return {
+    ...{ kind, distance, toleranceLow: limits.low, toleranceHigh: limits.high, records: errors.length },
+    drift: drift && driftRecord(drift),
+    meets: crossing && { on: dateOf(crossing.day), limit: crossing.limit, isAlready: crossing.isAlready },
+    ...(drift?.isEarly && { isEarly: true }),
+    notDetermined: reasons,
+  };
+}
+
+function driftRecord({ perYear, own, scatter }: DriftLine): NonNullable<PlaceOverTheYears["drift"]> {
+  const { value, low, high } = perYear;
+  return {
+    ...{ perYear: value, low, high },
+    ...{ residualStdDev: own.standardDeviation, degreesOfFreedom: own.degreesOfFreedom },
+    scatter: { ...scatter },
+  };
+}
+
+function bandOf(place: PlaceDrift | undefined, lastDay: number): OverTheYears["band"] {
+  if (place === undefined || !isDetermined(place.line)) return [];
+  const crossing = isDetermined(place.meets) ? place.meets : undefined;
+  return driftBand(place.line, crossing, lastDay).map(({ day, ...band }) => ({ on: dateOf(day), ...band }));
+}
+
+function rowOf(
+  before: DatedSummary | undefined,
+  record: DatedSummary,
+  distance: number | undefined,
+): RecordOverTheYears {
+  return {
     calibration: record.calibration,
     revision: record.revision,
     performedOn: record.performedOn,
     adjustment: record.adjustment,
     isAdjusted: isAdjusted(record),
-    asFound: stateOf(record, record.asFound, place),
-    asLeft: stateOf(record, record.asLeft, place),
-    change: changeOf(records[index - 1], record, place),
-  }));
+    asFound: stateOf(record, record.asFound, distance),
+    asLeft: stateOf(record, record.asLeft, distance),
+    change: before === undefined || distance === undefined ? null : changeOf(before, record, distance),
+  };
 }
 
 function stateOf(
   record: DatedSummary,
   phase: PhaseSummary | null,
-  place: PlaceFigures | undefined,
+  distance: number | undefined,
 ): RecordOverTheYears["asFound"] {
   if (phase === null) return null;
-  const point = pointOf(record, phase, place);
+  const point = distance === undefined ? undefined : pointAt(phase.points, distance, spanOf(record));
   return {
     statement: phase.statement,
     point: point === undefined ? null : figuresOf(point),
@@ -90,26 +145,9 @@ function worstOf({ points }: PhaseSummary): State["worst"] {
   return { point: point.point, ...figuresOf(point), partOfTolerance: Number.isFinite(part) ? part : null };
 }
 
-function pointOf({ rangeLower, rangeUpper }: DatedSummary, phase: PhaseSummary | null, place?: PlaceFigures) {
-  return phase === null || place === undefined
-    ? undefined
-    : pointAt(phase.points, place.distance, rangeUpper - rangeLower);
-}
-
-/** As found now minus as left before; U of a difference of two results, each with its own. */
-function changeOf(
-  before: DatedSummary | undefined,
-  now: DatedSummary,
-  place: PlaceFigures | undefined,
-): RecordOverTheYears["change"] {
-  const left = before && pointOf(before, leftState(before), place);
-  const found = pointOf(now, now.asFound, place);
-  if (before === undefined || left === undefined || found === undefined) return null;
-  const errorDistance = found.errorDistance - left.errorDistance;
-  const years = (now.day - before.day) / daysPerYear;
-  return {
-    errorDistance,
-    expandedUncertainty: Math.hypot(left.expandedUncertainty, found.expandedUncertainty),
-    perYear: years > 0 ? errorDistance / years : null,
-  };
+function changeOf(before: DatedSummary, record: DatedSummary, distance: number): RecordOverTheYears["change"] {
+  const change = changeBetween(before, record, distance, spanOf(record));
+  if (change === undefined) return null;
+  const { errorDistance, expandedUncertainty, sameStandards, perYear } = change;
+  return { errorDistance, expandedUncertainty, sameStandards: [...sameStandards], perYear };
 }

@@ -10,6 +10,7 @@ export type HistoryOptions = {
   tag: string;
   out?: string;
   extendWithin?: string;
+  extendAfter?: string;
   extendBy?: string;
   shortenConditionalBy?: string;
   shortenBy?: string;
@@ -52,6 +53,7 @@ export const addHistoryCommand: AddCommand = (program, console, settle) => {
       "--extend-within <percent>",
       "of the tolerance: a longer interval only where every mean error lies within (80)",
     )
+    .option("--extend-after <count>", "of such results in a row (2)")
     .option("--extend-by <factor>", "on the interval, where it is extended (1.25)")
     .option("--shorten-conditional-by <factor>", "after a conditional pass (0.8)")
     .option("--shorten-by <factor>", "after a result out of tolerance (0.5)")

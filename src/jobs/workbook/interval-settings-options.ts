@@ -17,6 +17,11 @@ const readings: { readonly [Name in keyof IntervalSettings]: Reading } = {
     isRight: isFactor,
     isPercent: true,
   },
+  extendAfter: {
+    option: "--extend-after",
+    accepted: "a whole number of results from 1 to 10",
+    isRight: (value) => Number.isInteger(value) && value >= 1 && value <= 10,
+  },
   extendBy: { option: "--extend-by", accepted: "a factor from 1 to 3", isRight: (value) => value >= 1 && value <= 3 },
   shortenConditionalBy: {
     option: "--shorten-conditional-by",

@@ -8,9 +8,13 @@ export const historyFigures = Object.freeze([
     key: "changeSinceRecord",
     name: "Change since the record before",
     unit: "distance",
-    meaning: "What was found less what the record before had left, at the same test point, with U of the difference.",
-    formula: "e(found, n) − e(left, n − 1), U = √(U_found² + U_left²); a year: divided by the time between",
-    source: `${method("6.3")}; U of a difference JCGM 100:2008 (GUM), 5.1.2`,
+    meaning:
+      "What was found less what the record before had left, at the same test point, with U of the difference: what the " +
+      "same certificate contributes to both is left out.",
+    formula:
+      "e(found, n) − e(left, n − 1), u² = u_found² + u_left² − 2 · Σ c_found · c_left over the certificates that are the " +
+      "same, U = k · u; a year: divided by the time between",
+    source: `${method("6.3")}; JCGM 100:2008 (GUM), 5.2.2 and F.1.2.3`,
     fields: ["records[].change.errorDistance", "records[].change.expandedUncertainty", "records[].change.perYear"],
   },
   {
@@ -18,8 +22,12 @@ export const historyFigures = Object.freeze([
     name: "Drift per year",
     unit: "distance a year",
     meaning:
-      "How fast the error moves since the last adjustment, with its 95 % confidence interval; three records at least.",
-    formula: "slope of the least-squares line of error on time, ± t(n − 2) · s_slope; years of 365.25 days",
+      "How fast the error moves since the last adjustment, from what that left and as found each time, with its 95 % " +
+      "confidence interval; three records at least. That of the test point whose forecast meets a limit first is the " +
+      "drift of the loop, in register, history and recommendation.",
+    formula:
+      "slope of the least-squares line of error on time, ± t(ν) · s/√Σ(x − x̄)², s and ν of the scatter about the line; " +
+      "years of 365.25 days",
     source: `${method("6.3")}; JCGM 100:2008 (GUM), H.3; the fewest three are own choice`,
     fields: [
       "places[].drift.perYear",
@@ -34,8 +42,10 @@ export const historyFigures = Object.freeze([
     key: "predictionBand",
     name: "Prediction band",
     unit: "distance",
-    meaning: "Where one further result is expected with 95 %, from the line of drift and the scatter about it.",
-    formula: "ŷ ± t(n − 2) · s · √(1 + 1/n + (x − x̄)²/Σ(x − x̄)²)",
+    meaning:
+      "Where one further result is expected with 95 %, from the line of drift and the scatter about it; under four " +
+      "records that is early.",
+    formula: "ŷ ± t(ν) · s · √(1 + 1/n + (x − x̄)²/Σ(x − x̄)²)",
     source: "NIST/SEMATECH e-Handbook of Statistical Methods, 4.5.1.2",
     fields: [
       "overTheYears.band[].value",
@@ -45,6 +55,19 @@ export const historyFigures = Object.freeze([
       "predicted.low",
       "predicted.high",
     ],
+  },
+  {
+    key: "driftScatter",
+    name: "Scatter about the drift",
+    unit: "distance",
+    meaning:
+      "How far a single result lies from the line of drift, pooled over the test points that were read in the same " +
+      "records; a visit shifts and tilts them alike, so that they are not independent of each other.",
+    formula:
+      "residuals of J lines taken apart into shift, tilt and rest with mean squares A, B, C of m = n − 2, m and " +
+      "m·(J − 2): s² = A/J + h·B + (1 − 1/J − h)·C, h = (d − d̄)²/Σ(d − d̄)²; ν = s⁴/Σ(part²/its degrees)",
+    source: "JCGM 100:2008 (GUM), H.5 and G.4.1 (Satterthwaite); shift and tilt are own choice",
+    fields: ["drift.scatter.standardDeviation", "drift.scatter.degreesOfFreedom"],
   },
   {
     key: "limitCrossing",
@@ -59,16 +82,20 @@ export const historyFigures = Object.freeze([
     key: "staircaseInterval",
     name: "Interval by the staircase",
     unit: "months",
-    meaning: "A proposal: longer after a result well inside the tolerance, shorter after one outside it.",
+    meaning:
+      "A proposal: longer after several results in a row well inside the tolerance, each at the end of such an interval; " +
+      "shorter after one outside it.",
     formula: "interval so far × factor, rounded down to whole months and held between the shortest and the longest",
-    source: `${method("6.2")} (method 1, automatic adjustment); factors and caps are own choice`,
+    source: `${method("6.2")} (method 1, automatic adjustment); how many results, factors and caps are own choice`,
     fields: [
       "staircase.months",
       "staircase.from",
       "staircase.factor",
+      "staircase.wellInside",
       "staircase.days",
       "staircase.partOfTolerance",
       "overTheYears.settings.extendWithin",
+      "overTheYears.settings.extendAfter",
       "overTheYears.settings.extendBy",
       "overTheYears.settings.shortenConditionalBy",
       "overTheYears.settings.shortenBy",

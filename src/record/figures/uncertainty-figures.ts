@@ -32,7 +32,7 @@ export const uncertaintyFigures = Object.freeze([
     meaning: "An uncertainty expressed as a standard deviation; of a line of the budget, of a mean, of a fit.",
     formula: "u = |c_i| · value/divisor",
     source: "JCGM 100:2008 (GUM), 2.3.1 and 4.2 to 4.3",
-    fields: ["lines[].standardUncertainty"],
+    fields: ["lines[].standardUncertainty", "certificates[].standardUncertainty"],
   },
   {
     key: "degreesOfFreedom",
@@ -62,7 +62,7 @@ export const uncertaintyFigures = Object.freeze([
     meaning: "The standard uncertainty of the error from all lines of the budget together.",
     formula: "u_c = √Σu²",
     source: law,
-    fields: ["budget.combinedUncertainty"],
+    fields: ["budget.combinedUncertainty", "points[].combinedUncertainty"],
   },
   {
     key: "effectiveDegreesOfFreedom",
@@ -72,7 +72,7 @@ export const uncertaintyFigures = Object.freeze([
     meaning: "The degrees of freedom of the combined standard uncertainty (Welch–Satterthwaite).",
     formula: "ν_eff = u_c⁴/Σ(u⁴/ν)",
     source: "JCGM 100:2008 (GUM), G.4.1, equation (G.2b)",
-    fields: ["budget.effectiveDegreesOfFreedom"],
+    fields: ["budget.effectiveDegreesOfFreedom", "points[].effectiveDegreesOfFreedom"],
   },
   {
     key: "coverageFactor",

@@ -11,6 +11,7 @@ export function RecordsTable({ years, unit, links }: TableProps & { links?: Reco
   const place = leadingPlaceOf(years);
   const where = place === undefined ? "" : ` at ${writePlain(place.distance)} ${unit}`;
   const title = `Records, with the error${where}`;
+  const sameStandards = [...new Set(years.records.flatMap(({ change }) => change?.sameStandards ?? []))].sort();
   return (
     <DataTable
       label={title}
@@ -20,6 +21,12 @@ export function RecordsTable({ years, unit, links }: TableProps & { links?: Reco
       rows={years.records}
       classOf={({ isAdjusted }) => (isAdjusted ? "is-break" : undefined)}
     >
+      {sameStandards.length > 0 && (
+        <p class="small">
+          The U of a change leaves out the certificate of {sameStandards.join(", ")} wherever it was the same at both
+          visits: what it is off by cancels.
+        </p>
+      )}
       {years.leftOut.length > 0 && <p class="small">Not taken: {years.leftOut.join("; ")}.</p>}
     </DataTable>
   );
@@ -33,8 +40,9 @@ export function DriftTable({ years, unit }: TableProps) {
     <DataTable label={title} caption={title} kind="plain history drifts" columns={columns} rows={years.places}>
       <p class="small">
         Least squares of the error on time, since the last adjustment and from what it left. The band tells where one
-        further result is expected, from the scatter of these; an error that all of them share, such as that of one
-        standard, is not in it. Limits are the tolerance of the last record. The fitted line is that of the sensor.
+        further result is expected, from the scatter of these, pooled over the test points with what a visit does to all
+        of them alike taken apart; an error that all of them share, such as that of one standard, is not in it. Limits
+        are the tolerance of the last record. The fitted line is that of the sensor.
       </p>
     </DataTable>
   );

@@ -49,6 +49,7 @@ export function OverTheYearsParts({ years, unit, drawings, links }: PartsProps) 
 
 const historyKeys = [
   "driftPerYear",
+  "driftScatter",
   "predictionBand",
   "limitCrossing",
   "changeSinceRecord",

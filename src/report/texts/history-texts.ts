@@ -24,12 +24,13 @@ export function driftWords(drift: NonNullable<PlaceOverTheYears["drift"]>): stri
 }
 
 /** When the forecast meets a limit, or why no day can be given. */
-export function forecastWords({ meets, drift, notDetermined }: PlaceOverTheYears): string {
+export function forecastWords({ meets, drift, isEarly, notDetermined }: PlaceOverTheYears): string {
+  const early = isEarly ? "; early, by three records" : "";
   if (drift === null) return notDetermined.drift ?? "not determined";
-  if (meets === null) return notDetermined.meets ?? "not determined";
+  if (meets === null) return `${notDetermined.meets ?? "not determined"}${early}`;
   return meets.isAlready
-    ? `reaches beyond the ${meets.limit} limit already`
-    : `meets the ${meets.limit} limit on ${meets.on}`;
+    ? `reaches beyond the ${meets.limit} limit already${early}`
+    : `meets the ${meets.limit} limit on ${meets.on}${early}`;
 }
 
 /** For the first page, where a day can be given: "meets the upper limit on 2026-07-06, before the next due date". */
@@ -90,9 +91,19 @@ export function staircaseWorking({ staircase, settings }: OverTheYears): readonl
     isStated
       ? `The interval as stated is ${monthsWords(from)}; ${days} days had passed.`
       : `No interval is stated; the ${days} days that had passed count as ${monthsWords(from)}.`,
-    `As found: ${asFound}${part}.`,
+    `As found: ${asFound}${part}.${rowWords(staircase, settings)}`,
     `${reasonWords(staircase.reason, settings)} ${factor === 1 ? `It stays ${monthsWords(months)}.` : `${from} × ${writePlain(factor)} = ${writePlain(from * factor)}: ${monthsWords(months)}, rounded down and ${caps}.`}`,
   ];
+}
+
+/** How many results in a row speak for a longer interval, where any does. */
+function rowWords(
+  { wellInside = 0 }: NonNullable<OverTheYears["staircase"]>,
+  { extendAfter = 1 }: OverTheYears["settings"],
+): string {
+  if (wellInside === 0 || extendAfter === 1) return "";
+  const lay = wellInside === 1 ? "1 result in a row lies" : `${wellInside} results in a row lie`;
+  return ` ${lay} well inside after a whole interval; a longer one asks for ${extendAfter}.`;
 }
 
 function reasonWords(
@@ -103,6 +114,8 @@ function reasonWords(
   switch (reason) {
     case "well inside":
       return `Every mean error lay within ${within}: the interval may be longer.`;
+    case "well inside, not often enough":
+      return `Every mean error lay within ${within}, but not often enough in a row.`;
     case "inside, but not well":
       return `In tolerance, but not every mean error lay within ${within}.`;
     case "only just accepted":
@@ -121,12 +134,18 @@ export function controlChartWorking(years: OverTheYears, unit: string): readonly
   const { controlChart, settings } = years;
   const place = leadingPlaceOf(years);
   if (controlChart === null || place === undefined || place.drift === null) return [];
-  const { residualStdDev, degreesOfFreedom } = place.drift;
+  const { residualStdDev, degreesOfFreedom: ofPlace, scatter: pooled } = place.drift;
+  const { standardDeviation, degreesOfFreedom } = pooled ?? {
+    standardDeviation: residualStdDev,
+    degreesOfFreedom: ofPlace,
+  };
   const digits = decimalsForSignificant((place.toleranceHigh - place.toleranceLow) / 2, 3);
-  const scatter = `${writePlain(Number(residualStdDev.toPrecision(2)))} ${unit}`;
+  const scatter = `${writePlain(Number(standardDeviation.toPrecision(2)))} ${unit}`;
+  const freedom = writePlain(Number(degreesOfFreedom.toPrecision(2)));
   return [
     `${sentenceCase(placeWords(place, unit))}: drift ${driftWords(place.drift)} ${unit} a year, scatter about the line ${scatter} ` +
-      `(${degreesOfFreedom} ${degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom).`,
+      `(${pooled === undefined ? "" : "pooled over the test points, "}${freedom} ${freedom === "1" ? "degree" : "degrees"} of freedom).`,
+    ...(place.isEarly ? ["Three records are early for a forecast: they tell little of the scatter."] : []),
     predictedWords(years, unit, digits),
     ...(controlChart.cap === "longest" ? [`${settings.mostMonths} months is the longest that is proposed.`] : []),
   ];

@@ -19,10 +19,11 @@ export function worstErrorWords(worst: WorstError | null, unit: string): string 
   return `${percent} % (${writeSigned(errorDistance, decimalsForSignificant(errorDistance, 3))} ${unit})`;
 }
 
-/** "+0.12" percent of span a year; why it is not known otherwise. */
+/** "+0.12" percent of span a year; early under four records; why it is not known otherwise. */
 export function driftWords(drift: RegisterRow["drift"]): string {
   if ("notDetermined" in drift) return drift.notDetermined;
-  return writeSigned(drift.percentSpanPerYear, decimalsForSignificant(drift.percentSpanPerYear, 2));
+  const perYear = writeSigned(drift.percentSpanPerYear, decimalsForSignificant(drift.percentSpanPerYear, 2));
+  return drift.isEarly ? `${perYear}, early` : perYear;
 }
 
 /** "2026-12-01, in 6 days"; "2026-11-01, 24 days ago"; or why there is no date. */

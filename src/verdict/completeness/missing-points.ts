@@ -87,7 +87,9 @@ export function missingPoints(
  * @param context range, whether an adjustment is named, a distance in words
  * @returns reasons; empty where as left proves as much as as found
  * Source: own choice; ISO/IEC 17025:2017, 7.8.4.1 d, asks for results before and after an adjustment.
- * @example missingBeside(left, found, context).map(({ about }) => about) // ["as-found points"]
+ * @example missingBeside({ points: [], tried: [], depth: 0, endName: "" }, { points: [], tried: [50], depth: 0, endName:
+ *   "" }, { asked: { rangeLower: 0, rangeUpper: 100, unit: "mm", pointsNeeded: 5, endsWithin: 10 }, isAdjustmentNamed:
+ *   true, write: String }).map(({ about }) => about) // ["as-found points"]
  */
 export function missingBeside(
   left: PhaseToComplete,

@@ -1,56 +1,66 @@
 import { daysPerMonth } from "../../analysis/years/day-number.ts";
-import { isInTolerance, type Statement } from "../../model/statement.ts";
+import { isInTolerance } from "../../model/statement.ts";
 import { isInside } from "../../units/is-inside.ts";
+import type { EndedInterval } from "./ended-intervals.ts";
 import type { IntervalSettings } from "./interval-settings.ts";
 
-/** The interval that has just ended, and how the loop was found. */
-export type EndedInterval = {
-  asFound: Statement;
-  /** The mean error that takes up the most of its tolerance, as a part of it; null where no test point was judged. */
-  partOfTolerance: number | null;
-  /** Whole months between calibrations so far. */
-  months: number;
-  days: number;
-};
+/** The intervals that ended one after the other, the last one last; a gap where one did not end. */
+export type EndedInARow = readonly [...(EndedInterval | undefined)[], EndedInterval];
 
 /** Why the step goes up, down or nowhere. */
 export type StaircaseReason =
   | "well inside"
+  | "well inside, not often enough"
   | "inside, but not well"
   | "only just accepted"
   | "out of tolerance"
   | "calibrated early"
   | "no test point judged";
 
-/** A step of the staircase: from so many months to so many. */
-export type StaircaseStep = { reason: StaircaseReason; from: number; factor: number; months: number };
+/** A step of the staircase: from so many months to so many; how many results in a row lay well inside. */
+export type StaircaseStep = {
+  reason: StaircaseReason;
+  from: number;
+  factor: number;
+  months: number;
+  wellInside: number;
+};
 
 /**
  * The next interval by method 1, automatic adjustment or "staircase": longer where the loop was found well inside its
- * tolerance, shorter where it was found outside.
+ * tolerance several times running, each time at the end of such an interval; shorter where it was found outside once.
  *
- * @param ended how the loop was found, after how long
+ * One result well inside says little: a loop that is outside at one interval's end in five is well inside at most of the
+ * others. So a longer interval asks for two in a row (`extendAfter`), a shorter one for none.
+ *
+ * @param ended how the loop was found, interval after interval
+ * @param months between calibrations so far, whole
  * @param settings limits, factors and caps
  * @returns whole months, rounded down, and the reason; a proposal and no more
- * Source: ILAC-G24:2022 / OIML D 10, 6.2 (method 1); factors, caps and the shorter interval after a conditional pass are
- *   own choice.
- * @example staircaseInterval({ asFound: "pass", partOfTolerance: 0.4, months: 12, days: 365 }, usualIntervalSettings)
- *   // { reason: "well inside", from: 12, factor: 1.25, months: 15 }
+ * Source: ILAC-G24:2022 / OIML D 10, 6.2 (method 1); that more than the last result counts before an interval is made
+ *   longer, factors, caps and the shorter interval after a conditional pass are own choice.
+ * @example staircaseInterval([{ asFound: "pass", partOfTolerance: 0.5, days: 366 }, { asFound: "pass",
+ *   partOfTolerance: 0.4, days: 365 }], 12, usualIntervalSettings)
+ *   // { reason: "well inside", from: 12, factor: 1.25, months: 15, wellInside: 2 }
  */
-export function staircaseInterval(ended: EndedInterval, settings: IntervalSettings): StaircaseStep {
-  const { months: from } = ended;
-  const reason = reasonOf(ended, settings);
+export function staircaseInterval(ended: EndedInARow, months: number, settings: IntervalSettings): StaircaseStep {
+  const reasons = ended.map((one) => one && reasonOf(one, months, settings));
+  const wellInside = reasons.length - 1 - reasons.findLastIndex((reason) => reason !== "well inside");
+  const last = reasons.at(-1) as StaircaseReason;
+  const reason = last === "well inside" && wellInside < settings.extendAfter ? "well inside, not often enough" : last;
   const factor = factorOf(reason, settings);
   // A product such as 100 · 0.29 is stored a little under the whole number that it is.
-  const stepped = Math.floor(from * factor + 1e-9);
+  const stepped = Math.floor(months * factor + 1e-9);
   const capped = Math.min(Math.max(stepped, settings.leastMonths), settings.mostMonths);
-  if (factor === 1) return { reason, from, factor, months: from };
+  const step = { reason, from: months, factor, wellInside };
+  if (factor === 1) return { ...step, months };
   // A cap never turns a step round.
-  return { reason, from, factor, months: factor > 1 ? Math.max(from, capped) : Math.min(from, capped) };
+  return { ...step, months: factor > 1 ? Math.max(months, capped) : Math.min(months, capped) };
 }
 
 function reasonOf(
-  { asFound, partOfTolerance, months, days }: EndedInterval,
+  { asFound, partOfTolerance, days }: EndedInterval,
+  months: number,
   settings: IntervalSettings,
 ): StaircaseReason {
   if (!isInTolerance(asFound)) return "out of tolerance";

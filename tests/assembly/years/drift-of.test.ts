@@ -13,11 +13,11 @@ test("a record without a history says so, one with an empty history too", () => 
 });
 
 test("the drift is what was found now less what the record before left, point by point", () => {
-  const [interval] = driftOf({ ...record, history: [before] }).intervals;
+  const [interval] = driftOf({ ...record, history: [before] }).changes;
   const found = record.phases.asFound!.points.find(({ point }) => point === interval?.point)!;
   // Within 2 % of span of it: the references were not set to the same millimetre.
   const left = before.asLeft!.points.find(({ point }) => Math.abs(point - found.point) <= 54)!;
-  expect(interval?.drift).toBe(found.errorDistance - left.errorDistance);
+  expect(interval?.errorDistance).toBe(found.errorDistance - left.errorDistance);
   expect(interval).toMatchObject({ from: "C-2025-015", to: "C-2026-015", adjustment: "re-teach" });
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { dayNumber } from "../../../src/analysis/years/day-number.ts";
 import { driftLine } from "../../../src/analysis/years/drift-line.ts";
+import type { YearRecord } from "../../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../../src/assembly/years/records-of-one-loop.ts";
 import { overTheYearsSchema } from "../../../src/record/over-the-years-schema.ts";
 import { steadyYears, yearPhase, yearRecord } from "../sample-years.ts";
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { YearRecord } from "../../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../../src/assembly/years/records-of-one-loop.ts";
 import { historyLines, historyRows } from "../../../src/jobs/filing/history-rows.ts";
 import { steadyYears, yearRecord } from "../../assembly/sample-years.ts";
 
@@ -34,8 +34,8 @@ test("a row a record, the first naming the columns", () => {
 test("a line for the place, the drift, the forecast, the reliability, each proposal, and who decides", () => {
   expect(historyLines(historyFrom(steadyYears))).toEqual([
     "errors at the test point 500 mm",
-    "drift, mm a year, with its 95 % confidence interval: +0.48, from +0.37 to +0.59",
-    "95 % prediction: meets the upper limit on 2028-06-12",
+    "drift, mm a year, with its 95 % confidence interval: +0.48, from +0.41 to +0.55",
+    "95 % prediction: meets the upper limit on 2029-01-08",
     "found in tolerance at the end of an interval: 4 of 4 (100 %); the rate behind it lies between 39.8 % and 100 % with 95 % confidence (Clopper and Pearson, two-sided).",
     "interval by ILAC-G24 method 1, staircase: 15 months, until 2025-06-04",
     "interval by ILAC-G24 method 2, control chart: 36 months, until 2027-03-04",

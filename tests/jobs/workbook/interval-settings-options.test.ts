@@ -15,13 +15,14 @@ test("what is not typed stays as usual", () => {
 
 test("each setting is read in its own unit", () => {
   const typed = {
-    ...{ extendWithin: "70", extendBy: "1.5", shortenConditionalBy: "0.9", shortenBy: "0.7" },
+    ...{ extendWithin: "70", extendAfter: "3", extendBy: "1.5", shortenConditionalBy: "0.9", shortenBy: "0.7" },
     ...{ fullInterval: "95", leastMonths: "3", mostMonths: "24" },
   };
   const { settings } = read(typed);
   expect(settings?.extendWithin).toBeCloseTo(0.7, 12);
   expect(settings?.fullInterval).toBeCloseTo(0.95, 12);
   expect(settings).toMatchObject({
+    extendAfter: 3,
     extendBy: 1.5,
     shortenConditionalBy: 0.9,
     shortenBy: 0.7,
@@ -33,6 +34,8 @@ test("each setting is read in its own unit", () => {
 test.each([
   ["extendWithin", "0", "--extend-within", "a percentage of the tolerance above 0, at most 100"],
   ["extendWithin", "101", "--extend-within", "a percentage of the tolerance above 0, at most 100"],
+  ["extendAfter", "1.5", "--extend-after", "a whole number of results from 1 to 10"],
+  ["extendAfter", "0", "--extend-after", "a whole number of results from 1 to 10"],
   ["extendBy", "0.9", "--extend-by", "a factor from 1 to 3"],
   ["shortenBy", "1.1", "--shorten-by", "a factor above 0, at most 1"],
   ["shortenConditionalBy", "0", "--shorten-conditional-by", "a factor above 0, at most 1"],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { YearRecord } from "../../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../../src/assembly/years/records-of-one-loop.ts";
 import {
   controlChartWorking,
   driftWords,
@@ -92,7 +92,7 @@ describe("each proposal shows its working", () => {
   test("the control chart: drift, scatter, what is expected on the day, the limits", () => {
     const working = controlChartWorking(steady, "mm").join(" ");
     expect(working).toMatch(/^[Tt]est point 500 mm: drift \+0\.\d+/u);
-    expect(working).toContain("3 degrees of freedom");
+    expect(working).toContain("pooled over the test points, 5.5 degrees of freedom");
     expect(working).toContain("−5.00 to +5.00 mm");
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { dayNumber } from "../../../src/analysis/years/day-number.ts";
 import type { LimitCrossing } from "../../../src/analysis/years/limit-crossing.ts";
-import { monthsLater } from "../../../src/assembly/years/next-due.ts";
+import { monthsLater } from "../../../src/analysis/years/next-due.ts";
 import { controlChartInterval } from "../../../src/verdict/intervals/control-chart-interval.ts";
 import { usualIntervalSettings } from "../../../src/verdict/intervals/interval-settings.ts";
 

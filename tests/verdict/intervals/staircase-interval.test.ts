@@ -1,13 +1,19 @@
 import { describe, expect, test } from "vitest";
+import type { EndedInterval } from "../../../src/verdict/intervals/ended-intervals.ts";
 import { usualIntervalSettings } from "../../../src/verdict/intervals/interval-settings.ts";
-import { type EndedInterval, staircaseInterval } from "../../../src/verdict/intervals/staircase-interval.ts";
+import { staircaseInterval } from "../../../src/verdict/intervals/staircase-interval.ts";
 
-const year: EndedInterval = Object.freeze({ asFound: "pass", partOfTolerance: 0.4, months: 12, days: 365 });
-const step = (changes: Partial<EndedInterval>, settings = usualIntervalSettings) =>
-  staircaseInterval({ ...year, ...changes }, settings);
+type Ended = EndedInterval & { months: number };
+const year: Ended = Object.freeze({ asFound: "pass", partOfTolerance: 0.4, months: 12, days: 365 });
+/** The step after an interval like this, and one before it that was well inside. */
+const step = (changes: Partial<Ended>, settings = usualIntervalSettings) => {
+  const { months, ...last } = { ...year, ...changes };
+  const before = { asFound: "pass", partOfTolerance: 0.5, days: 40 * months } as const;
+  return staircaseInterval([before, last], months, settings);
+};
 
-test("found with 40 % of the tolerance used after twelve months: fifteen", () => {
-  expect(step({})).toEqual({ reason: "well inside", from: 12, factor: 1.25, months: 15 });
+test("found twice with half of the tolerance used or less after twelve months: fifteen", () => {
+  expect(step({})).toEqual({ reason: "well inside", from: 12, factor: 1.25, months: 15, wellInside: 2 });
 });
 
 describe("the step follows from how the loop was found", () => {
@@ -18,6 +24,7 @@ describe("the step follows from how the loop was found", () => {
       from: 12,
       factor: 1,
       months: 12,
+      wellInside: 0,
     });
   });
 
@@ -33,6 +40,7 @@ describe("the step follows from how the loop was found", () => {
       from: 12,
       factor: 0.8,
       months: 9,
+      wellInside: 0,
     });
   });
 
@@ -66,4 +74,36 @@ describe("caps hold the step and never turn it round", () => {
 test("whole months are rounded down, and a product that is a whole number stays one", () => {
   expect(step({ months: 7 }).months).toBe(8); // 8.75
   expect(step({ months: 100, asFound: "fail" }, { ...usualIntervalSettings, shortenBy: 0.29 }).months).toBe(29);
+});
+
+describe("one good result is not enough for a longer interval", () => {
+  const good = { asFound: "pass", partOfTolerance: 0.4, days: 365 } as const;
+  const last = (...ended: readonly (EndedInterval | undefined)[]) =>
+    staircaseInterval([...ended, good], 12, usualIntervalSettings);
+
+  test.each<[string, readonly (EndedInterval | undefined)[]]>([
+    ["nothing", []],
+    ["one that did not end", [undefined]],
+    ["one not well inside", [{ ...good, partOfTolerance: 0.81 }]],
+    ["one outside", [good, { ...good, asFound: "fail" }]],
+    ["one only just accepted", [{ ...good, asFound: "conditional pass" }]],
+    ["one after half of the interval", [{ ...good, days: 180 }]],
+  ])("after %s it stays, and says so", (_, before) => {
+    expect(last(...before)).toEqual({
+      reason: "well inside, not often enough",
+      from: 12,
+      factor: 1,
+      months: 12,
+      wellInside: 1,
+    });
+  });
+
+  test("how many in a row is a setting; a bad result shortens at once", () => {
+    const monthsWith = (extendAfter: number, ...ended: readonly EndedInterval[]) =>
+      staircaseInterval([...ended, good], 12, { ...usualIntervalSettings, extendAfter }).months;
+    expect(monthsWith(1)).toBe(15);
+    expect(monthsWith(3, good)).toBe(12);
+    expect(monthsWith(3, good, good)).toBe(15);
+    expect(staircaseInterval([good, good, { ...good, asFound: "fail" }], 12, usualIntervalSettings).months).toBe(6);
+  });
 });

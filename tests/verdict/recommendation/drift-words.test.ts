@@ -1,16 +1,21 @@
 import { expect, test } from "vitest";
+import { notDetermined } from "../../../src/analysis/figures/figure.ts";
+import { driftHistory } from "../../../src/verdict/recommendation/drift-history.ts";
 import { driftReasons } from "../../../src/verdict/recommendation/drift-words.ts";
 
-const none = { earlier: null, intervals: [], isTaughtTwice: false, growth: null, isOfWholeLoop: false };
-const interval = {
+const none = driftHistory(undefined, { rangeLower: 0, rangeUpper: 1000 }, false);
+const change = {
   from: "C-1",
   to: "C-2",
   adjustment: "re-teach",
   point: 700,
-  drift: 12.34,
-  uncertainty: 0.82,
+  errorDistance: 12.34,
+  expandedUncertainty: 0.82,
+  sameStandards: [],
   years: 0.5,
+  perYear: 24.68,
 };
+const drift = { point: 500, perYear: { value: 0.478, low: 0.37, high: 0.586 }, records: 5, isEarly: false };
 
 test("no history, an empty one, and one without common points are told apart", () => {
   expect(driftReasons(none, "mm")).toEqual(["No filed history was given."]);
@@ -18,18 +23,31 @@ test("no history, an empty one, and one without common points are told apart", (
   expect(driftReasons({ ...none, earlier: 2 }, "mm")[0]).toContain("no test point in common");
 });
 
-test("an interval is told with its work, its drift, its place, its time and its U", () => {
-  expect(driftReasons({ ...none, earlier: 1, intervals: [interval] }, "mm")).toEqual([
+test("the drift since the last adjustment stands first, with its interval and where it was found", () => {
+  expect(driftReasons({ ...none, earlier: 4, drift, changes: [change] }, "mm")[0]).toBe(
+    "Since the last adjustment the error at 500 mm drifts by +0.48 mm a year (95 %: +0.37 to +0.59), by 5 records.",
+  );
+  const early = { ...drift, records: 3, isEarly: true };
+  expect(driftReasons({ ...none, earlier: 2, drift: early, changes: [change] }, "mm")[0]).toContain(
+    "by 3 records, which is early.",
+  );
+  expect(
+    driftReasons({ ...none, earlier: 1, drift: notDetermined("not enough"), changes: [change] }, "mm"),
+  ).toHaveLength(2);
+});
+
+test("a change is told with its work, its place, its time and its U", () => {
+  expect(driftReasons({ ...none, earlier: 1, changes: [change] }, "mm")).toEqual([
     "From C-1 to C-2, after re-teach: +12 mm at 700 mm in 0.5 years (U 0.82 mm).",
     "One interval does not show how the drift goes on.",
   ]);
 });
 
-test("two intervals with a growth say how many times as fast", () => {
+test("two changes with a growth say how many times as fast", () => {
   const two = {
     ...none,
     earlier: 2,
-    intervals: [interval, { ...interval, adjustment: null, years: null }],
+    changes: [change, { ...change, adjustment: null, years: 0, perYear: null }],
     growth: 2.5,
   };
   expect(driftReasons(two, "mm").slice(1)).toEqual([

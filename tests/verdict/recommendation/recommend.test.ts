@@ -107,7 +107,7 @@ test("nothing judged and nothing found asks for readings", () => {
 });
 
 test("a history of the whole loop does not condemn the sensor where the controller is off too", () => {
-  const drift = { earlier: 2, intervals: [], isTaughtTwice: true, growth: null, isOfWholeLoop: true };
+  const drift = { ...stateOf().drift, earlier: 2, isTaughtTwice: true, isOfWholeLoop: true };
   expect(stepsOf({ drift })).toEqual(["replace: sensor"]);
   expect(stepsOf({ drift, ...scalingOff })[0]).toBe("re-teach: sensor");
 });

@@ -1,3 +1,4 @@
+import { driftHistory } from "../../../src/verdict/recommendation/drift-history.ts";
 import type { Forecast, PartState, PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
 import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
 import type { RecommendedStep } from "../../../src/verdict/recommendation/step.ts";
@@ -64,7 +65,7 @@ export function stateOf(changes: Partial<PhaseState> = {}): PhaseState {
     failedChecks: [],
     leftWithoutAir: null,
     isJustTaught: false,
-    drift: { earlier: null, intervals: [], isTaughtTwice: false, growth: null, isOfWholeLoop: false },
+    drift: driftHistory(undefined, { rangeLower: 0, rangeUpper: 1000 }, false),
     thresholds: usualThresholds,
     ...changes,
   });

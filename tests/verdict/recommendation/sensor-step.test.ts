@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { sensorStep } from "../../../src/verdict/recommendation/sensor-step.ts";
 import { curable, notCurable, part, reasonsOf, stateOf } from "./sample-state.ts";
 
-const drift = { earlier: 2, intervals: [], isTaughtTwice: false, growth: null, isOfWholeLoop: false };
+const drift = { ...stateOf().drift, earlier: 2 };
 
 test("a zero and span error that the best two constants cure is taught", () => {
   expect(sensorStep(stateOf())).toMatchObject({ action: "re-teach", of: "sensor" });

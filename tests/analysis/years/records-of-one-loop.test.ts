@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { recordsOfOneLoop } from "../../../src/assembly/years/records-of-one-loop.ts";
-import { yearRecord } from "../sample-years.ts";
+import { recordsOfOneLoop } from "../../../src/analysis/years/records-of-one-loop.ts";
+import { yearRecord } from "../../assembly/sample-years.ts";
 
 const names = (records: readonly { calibration: string }[]) => records.map(({ calibration }) => calibration);
 const early = yearRecord("2018-01-01", [0, 0, 0]);
@@ -58,4 +58,26 @@ test("one without a day is told first", () => {
   const { records, leftOut } = recordsOfOneLoop([early, yearRecord(null, [0, 0, 0], { calibration: "C-0" })]);
   expect(names(records)).toEqual(["C-2018-01"]);
   expect(leftOut).toEqual(["C-0: its day is not stated"]);
+});
+
+test.each([{ rangeLower: 1 }, { rangeUpper: 999 }, { distanceUnit: "cm" as const }])(
+  "%j is another range",
+  (change) => {
+    expect(recordsOfOneLoop([{ ...early, ...change }, late]).leftOut).toEqual(["C-2018-01: of another range or unit"]);
+  },
+);
+
+test.each<[string | null, string | null, "none" | "replace" | null, "none" | "replace" | null, number]>([
+  ["A-1", "A-1", "none", "none", 2],
+  ["A-1", "A-2", null, null, 1],
+  ["A-1", "A-2", "none", "replace", 2],
+  ["A-1", "A-2", "replace", "none", 2],
+  [null, "A-2", "none", "none", 2],
+  ["A-1", null, "none", "none", 2],
+])("serial numbers %s and %s with %s and %s", (before, now, first, second, kept) => {
+  const records = [
+    { ...early, serial: before, adjustment: first },
+    { ...late, serial: now, adjustment: second },
+  ];
+  expect(recordsOfOneLoop(records).records).toHaveLength(kept);
 });

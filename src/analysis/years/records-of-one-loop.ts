@@ -1,14 +1,20 @@
-import type { DatedRecord } from "../../analysis/years/dated-states.ts";
-import { dayNumber } from "../../analysis/years/day-number.ts";
-import { isSameSensor } from "../../record/is-same-sensor.ts";
-import { isSameRange } from "../../record/range.ts";
-import type { PhaseSummary, RecordSummary } from "../../record/record-summary-schema.ts";
+import type { Range } from "../../model/range.ts";
+import { dayNumber } from "./day-number.ts";
 
-/** What is known of one filed record of the tag. */
-export type YearRecord = Omit<RecordSummary, "tag" | "sha256" | "nextDue">;
+/** What a record of a tag says of which loop it is of, and when. */
+export type LoopRecord = Range & {
+  calibration: string;
+  performedOn: string | null;
+  distanceUnit: string;
+  /** Serial number of the sensor. */
+  serial: string | null;
+  adjustment: string | null;
+  /** The part of the loop whose errors it holds; null where it does not say. */
+  pointsOf: "sensor" | "controller" | null;
+};
 
 /** The same with its day, for whoever counts days. */
-export type DatedSummary = YearRecord & DatedRecord<PhaseSummary> & { performedOn: string };
+export type Dated<Record> = Record & { performedOn: string; day: number };
 
 /**
  * Those records of a tag that are of one loop, in the order of time, and which are not.
@@ -19,13 +25,13 @@ export type DatedSummary = YearRecord & DatedRecord<PhaseSummary> & { performedO
  *
  * @param all records of one tag, any order; those of one day in the order in which they were made
  * @returns records by day, all of the range and unit of the last one; the others in words
- * Source: own choice, `isSameRange`.
+ * Source: own choice: an error in percent of another span, or at another end, says nothing of this one; a serial number
+ *   that is not stated tells nothing.
  * @example recordsOfOneLoop([]) // { records: [], leftOut: [] }
  */
-export function recordsOfOneLoop(all: readonly YearRecord[]): {
-  records: readonly DatedSummary[];
-  leftOut: readonly string[];
-} {
+export function recordsOfOneLoop<Record extends LoopRecord>(
+  all: readonly Record[],
+): { records: readonly Dated<Record>[]; leftOut: readonly string[] } {
   const dated = all
     .flatMap((record) => {
       const { performedOn } = record;
@@ -33,7 +39,7 @@ export function recordsOfOneLoop(all: readonly YearRecord[]): {
     })
     .sort((one, other) => one.day - other.day);
   const last = dated.at(-1);
-  const whyOther = (record: DatedSummary) => (last === undefined ? undefined : differenceOf(record, last));
+  const whyOther = (record: LoopRecord) => (last === undefined ? undefined : differenceOf(record, last));
   const changed = dated.findLastIndex((record, index) => {
     const before = dated[index - 1];
     return before !== undefined && !isSameSensor(before, record);
@@ -53,9 +59,23 @@ export function recordsOfOneLoop(all: readonly YearRecord[]): {
   };
 }
 
-function differenceOf(record: YearRecord, last: YearRecord): string | undefined {
+function differenceOf(record: LoopRecord, last: LoopRecord): string | undefined {
   if (!isSameRange(record, last)) return "of another range or unit";
   if (record.pointsOf === last.pointsOf) return undefined;
   if (record.pointsOf === null) return "it does not say which part of the loop its errors are of";
   return record.pointsOf === "sensor" ? "read at the sensor alone" : "read at the controller, the last one was not";
+}
+
+function isSameRange(one: LoopRecord, other: LoopRecord): boolean {
+  return (
+    one.distanceUnit === other.distanceUnit &&
+    one.rangeLower === other.rangeLower &&
+    one.rangeUpper === other.rangeUpper
+  );
+}
+
+/** A replacement that was written down breaks the line of drift by itself. */
+function isSameSensor(before: LoopRecord, now: LoopRecord): boolean {
+  if (before.serial === null || now.serial === null || before.serial === now.serial) return true;
+  return before.adjustment === "replace" || now.adjustment === "replace";
 }

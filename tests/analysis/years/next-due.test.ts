@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { monthsLater, nextDueDate } from "../../../src/assembly/years/next-due.ts";
+import { monthsLater, nextDueDate } from "../../../src/analysis/years/next-due.ts";
 
 test("a date runs to the last day of its month where that was agreed", () => {
   expect(nextDueDate("2026-03-17", 6, "month end")).toBe("2026-09-30");

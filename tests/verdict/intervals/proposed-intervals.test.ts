@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { monthsLater } from "../../../src/assembly/years/next-due.ts";
+import { monthsLater } from "../../../src/analysis/years/next-due.ts";
+import type { YearRecord } from "../../../src/assembly/years/over-the-years.ts";
 import { type OverTheYearsOptions, overTheYears } from "../../../src/assembly/years/over-the-years.ts";
-import type { YearRecord } from "../../../src/assembly/years/records-of-one-loop.ts";
 import { usualIntervalSettings } from "../../../src/verdict/intervals/interval-settings.ts";
-import { steadyYears, yearPhase, yearRecord } from "../sample-years.ts";
+import { steadyYears, yearPhase, yearRecord } from "../../assembly/sample-years.ts";
 
 const proposed = (records: readonly YearRecord[], options: OverTheYearsOptions = {}) => overTheYears(records, options)!;
 
 describe("method 1, staircase", () => {
-  test("goes up from the stated interval where the last record was found well inside", () => {
+  test("goes up from the stated interval where the last two records were found well inside", () => {
     expect(proposed(steadyYears, { intervalMonths: 12 }).staircase).toEqual({
       reason: "well inside",
       from: 12,
@@ -19,7 +19,25 @@ describe("method 1, staircase", () => {
       days: 364,
       asFound: "pass",
       partOfTolerance: 2.1 / 5,
+      wellInside: 4,
     });
+  });
+
+  test("stays where only the last one was, or where the one before came too soon or another sensor ended", () => {
+    const reasonOf = (records: readonly YearRecord[]) => proposed(records, { intervalMonths: 12 }).staircase?.reason;
+    const [, , , before, last] = steadyYears as [YearRecord, YearRecord, YearRecord, YearRecord, YearRecord];
+    const narrow = { ...before, asFound: yearPhase([0.3, 4.2, 0.2]) };
+    expect(reasonOf([...steadyYears.slice(0, 3), narrow, last])).toBe("well inside, not often enough");
+    expect(reasonOf([...steadyYears.slice(0, 2), before, last])).toBe("well inside");
+    expect(reasonOf([before, last])).toBe("well inside, not often enough");
+    const soon = yearRecord("2023-08-01", [0.4, 1.9, 0.1]);
+    expect(reasonOf([...steadyYears.slice(0, 4), soon, yearRecord("2024-08-01", [0.4, 2, 0.1])])).toBe(
+      "well inside, not often enough",
+    );
+    const replaced = yearRecord("2022-09-05", [0.4, 1.2, 0.1], { adjustment: "replace", asLeft: yearPhase([0, 0, 0]) });
+    expect(reasonOf([...steadyYears.slice(0, 3), replaced, yearRecord("2023-09-04", [0, 0.2, 0])])).toBe(
+      "well inside, not often enough",
+    );
   });
 
   test("where no interval is stated it rests on the months that passed, and says so", () => {
