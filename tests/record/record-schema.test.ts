@@ -67,4 +67,4 @@ test("every record that the demo writes is one", () => {
     const record = JSON.parse(readFileSync(join(madeDemo(), name), "utf8"));
     expect(sealedRecordSchema.safeParse(record).error?.issues ?? [], name).toEqual([]);
   }
-});
+}, 180_000);
