@@ -15,6 +15,7 @@ export function nodeFilingDisk(tell: (text: string) => void): FilingDisk {
   return {
     read: (path) => readRegularFile(path).catch(noFileThere),
     readFrom,
+    changedAt,
     namesIn: (folder) => readdir(folder).catch(nothingThere),
     filesBelow: (folder) => namesBelow(folder, (entry) => !entry.isDirectory()),
     notFilesBelow: async (folder) =>
@@ -53,6 +54,12 @@ async function readFrom(path: string, start: number): Promise<Uint8Array | undef
   } finally {
     await file.close();
   }
+}
+
+/** By the disk's clock; the second of the two nobody can set back. */
+async function changedAt(path: string): Promise<number | undefined> {
+  const found = await stat(path).catch(nothingThere);
+  return found && Math.max(found.mtimeMs, found.ctimeMs);
 }
 
 async function namesBelow(

@@ -4,6 +4,8 @@ export type FilingDisk = {
   read: (path: string) => Promise<Uint8Array | undefined>;
   /** The bytes of a file from one of them on; a file that is not there has none. Nothing where it is shorter than that. */
   readFrom: (path: string, start: number) => Promise<Uint8Array | undefined>;
+  /** When a file was last changed, put there or given other rights, in milliseconds; nothing where there is none. */
+  changedAt: (path: string) => Promise<number | undefined>;
   /** Names of what lies in a folder; nothing where there is none. */
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
   /** Paths of everything below a folder that is no folder, from there on, in order; nothing where there is no folder. */

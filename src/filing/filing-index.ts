@@ -1,4 +1,5 @@
 import type { SealedRecord } from "../record/record-schema.ts";
+import { presentForm } from "../record/versions/in-present-form.ts";
 import type { FilingFolder } from "./filing-folder.ts";
 import { type IndexEntry, indexEntry, isIndexEntry } from "./index-entry.ts";
 import type { FiledLine, LedgerLine } from "./ledger-line.ts";
@@ -8,9 +9,12 @@ export const indexName = "index.jsonl";
 /** The form of the index; an index of another form, or of another ledger, is made anew. */
 const indexFormat = "spanwright-index/2";
 
-/** The first line of an index that belongs to a ledger. */
+/**
+ * The first line of an index that belongs to a ledger. It names the form of records too: a program that cannot read the
+ * records that an index was made from does not believe it either.
+ */
 export function indexHeader(first: LedgerLine): string {
-  return JSON.stringify({ format: indexFormat, begins: first.at, page: first.fileSha256 });
+  return JSON.stringify({ format: indexFormat, records: presentForm, begins: first.at, page: first.fileSha256 });
 }
 
 /** Adds the entry of a page that was just filed; if that is lost, whoever reads the index makes it from the page. */

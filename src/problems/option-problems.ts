@@ -1,4 +1,4 @@
-import { type Entry, stop, warn } from "./entry.ts";
+import { type Entry, stop } from "./entry.ts";
 
 /** What can be wrong with the command line, or with the disk that it names. */
 export const optionProblems = {
@@ -27,7 +27,10 @@ export const optionProblems = {
   "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
   "options/not-a-filing-folder": stop("there is no {ledger} in it", "a folder into which spanwright file put records"),
-  "options/filed-page": warn("{says}", "what spanwright verify tells of the folder"),
+  "options/filed-page": stop(
+    "{says}",
+    "a folder whose every filed page can be read, because what one of them says may be what matters; spanwright verify tells more",
+  ),
   "options/one-ledger": stop("{option} is about one ledger", "one folder into which records were filed"),
   "options/not-a-record": stop("this is no record", "a page or a .json file that spanwright report wrote"),
   "options/no-records": stop(

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, readFileSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { decideFinding } from "../../src/filing/decide-finding.ts";
@@ -7,7 +7,7 @@ import type { FilingDisk } from "../../src/filing/filing-disk.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import type { IndexEntry } from "../../src/filing/index-entry.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
-import { amended, diskWith, samplePage, temporaryFolder } from "./sample-pages.ts";
+import { amended, diskWith, samplePage, settled, temporaryFolder } from "./sample-pages.ts";
 
 /** A disk that counts the pages that are read. */
 function countingDisk(changes: Partial<FilingDisk> = {}) {
@@ -36,6 +36,7 @@ async function filedFolder(): Promise<string> {
     await filePage(folder, page, {});
   }
   await decideFinding(folder, { tag: "LT-2", calibration: "C-2", decision: "no impact", by: "A. Example" });
+  await settled(path);
   return path;
 }
 
@@ -82,13 +83,49 @@ test.each(damaged)("an index that %s is made whole from the pages, once", async 
   const expected = await readIndex(diskWith(), folder);
   const text = change(whole);
   if (text === undefined) rmSync(file);
-  else writeFileSync(file, text);
+  else {
+    writeFileSync(file, text);
+    await settled(folder);
+  }
   const { disk, pages } = countingDisk();
   expect(await readIndex(disk, folder)).toEqual(expected);
   expect(pages).toHaveLength(read);
   expect(readFileSync(file, "utf8")).toBe(whole);
+  await settled(folder);
   expect((await readIndex(disk, folder)).entries).toHaveLength(3);
   expect(pages).toHaveLength(read);
+});
+
+test("a page that was touched since the index was written is read again, and the index is believed of it afterwards", async () => {
+  const folder = await filedFolder();
+  const whole = readFileSync(join(folder, "index.jsonl"), "utf8");
+  const page = join(folder, "LT-2/2026-03-04_C-2_r1.html");
+  const { disk, pages } = countingDisk();
+  chmodSync(page, 0o640);
+  expect((await readIndex(disk, folder)).doubts).toEqual([]);
+  expect(pages).toEqual([page]);
+  await settled(folder);
+  expect((await readIndex(disk, folder)).entries).toHaveLength(3);
+  expect(pages).toEqual([page]);
+  expect(readFileSync(join(folder, "index.jsonl"), "utf8")).toBe(whole);
+  writeFileSync(page, readFileSync(page, "utf8").replace("LT-2", "LT-3"));
+  utimesSync(page, new Date(0), new Date(0));
+  expect((await readIndex(disk, folder)).doubts).toMatchObject([
+    { place: "LT-2/2026-03-04_C-2_r1.html", says: "the page is not the one that was filed" },
+  ]);
+});
+
+test("a ledger or an index that cannot be read ends nothing: the one is told, the other made from the pages", async () => {
+  const folder = await filedFolder();
+  const { read } = diskWith();
+  const without = (name: string) =>
+    diskWith({ read: (path) => (path.endsWith(name) ? Promise.reject(new Error("EACCES")) : read(path)) });
+  expect(await readIndex(without("ledger.jsonl"), folder)).toEqual({
+    ...{ entries: [], decisions: [] },
+    doubts: [{ about: "ledger", place: "ledger.jsonl", says: "it cannot be read: EACCES" }],
+  });
+  const { entries, doubts } = await readIndex(without("index.jsonl"), folder);
+  expect([entries.length, doubts]).toEqual([3, []]);
 });
 
 test("a page that was filed after the index was lost is added to one that is made anew", async () => {
@@ -109,6 +146,7 @@ test("a page that is missing or was changed gives no entry, and is told", async 
     "LT-1/2026-03-04_C-1_r1.html: the page is not the one that was filed",
     "LT-2/2026-03-04_C-2_r1.html: the page is missing",
   ]);
+  expect(existsSync(join(folder, "index.jsonl"))).toBe(false);
 });
 
 test("a folder that cannot be written to is read all the same", async () => {

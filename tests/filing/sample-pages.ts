@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
@@ -76,4 +76,11 @@ export function temporaryFolder(): string {
 /** The real disk, with what a test wants otherwise. */
 export function diskWith(changes: Partial<FilingDisk> = {}): FilingDisk {
   return { ...nodeFilingDisk(() => undefined), ...changes };
+}
+
+/** Clocks of disks are coarse: what was written in one tick with the index is read rather than believed. */
+export async function settled(folder: string): Promise<void> {
+  await new Promise((settle) => setTimeout(settle, 20));
+  const index = join(folder, "index.jsonl");
+  writeFileSync(index, readFileSync(index));
 }

@@ -14,7 +14,10 @@ export async function dueCommand(folder: string, { within, calendar }: DueOption
   const options = { today: console.today(), now: console.now(), within, calendar };
   const { rows, withinDays, problems } = await listDue(disks, folder, options);
   complainOf(problems, console);
-  if (problems.hasStop) return 2;
+  if (problems.hasStop) {
+    console.complain("nothing was listed or written; mend what is wrong and run again");
+    return 2;
+  }
   console.print(rows.length === 0 ? `nothing is due within ${withinDays} days` : alignedTable(rows));
   if (calendar !== undefined) console.print(calendar);
   return 0;

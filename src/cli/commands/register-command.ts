@@ -19,6 +19,7 @@ export async function registerCommand(folder: string, console: Console): Promise
       `${counted(rows.length, "loop")}, ${counted(records, "record")}; ${overdue} overdue, ${openFindings.length} to be decided\n${written.page}\n${written.table}`,
     );
   }
+  if (written === undefined) console.complain("nothing was written; mend what is wrong and run again");
   return problems.hasStop ? 2 : 0;
 }
 

@@ -13,11 +13,14 @@ export type FiledFolder = { disk: FilingDisk; path: string };
 /** What a folder tells a record that is about to be made. */
 export type FiledBefore = { history: readonly RecordSummary[]; filedRate: FiledRate };
 
-/** What was filed before a calibration; each page is read once. Nothing, and a problem, where there is no such folder. */
+/**
+ * What was filed before a calibration; each page is read once. Nothing, and a problem, where there is no such folder, and
+ * where a page that was filed before cannot be read.
+ */
 export async function filedBefore(
   { disk, path }: FiledFolder,
   problems: ProblemList,
-): Promise<((atHand: CalibrationAtHand) => Promise<FiledBefore>) | undefined> {
+): Promise<((atHand: CalibrationAtHand) => Promise<FiledBefore | undefined>) | undefined> {
   const index = await openFolder(disk, path, problems);
   if (index === undefined) return undefined;
   const byTag = currentRecordsByTag(index.entries);
@@ -30,6 +33,7 @@ export async function filedBefore(
       summaryByPath.set(entry.path, "record" in found ? recordSummary(found.record) : undefined);
       if ("says" in found) problems.add("options/filed-page", { file: `${path}/${entry.path}` }, { values: found });
     }
-    return { history: ofTag.flatMap((entry) => summaryByPath.get(entry.path) ?? []), filedRate: rate };
+    const history = ofTag.flatMap((entry) => summaryByPath.get(entry.path) ?? []);
+    return history.length === ofTag.length ? { history, filedRate: rate } : undefined;
   };
 }

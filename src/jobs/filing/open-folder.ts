@@ -4,7 +4,10 @@ import { ledgerName } from "../../filing/ledger.ts";
 import { type FilingIndex, readIndex } from "../../filing/read-index.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 
-/** What lies in a filing folder, in short; nothing, and a problem, where there is no such folder. */
+/**
+ * What lies in a filing folder, in short; nothing, and problems, where there is no such folder, and where one page in it
+ * cannot be read: what is not known would be left out without a word.
+ */
 export async function openFolder(
   disk: FilingDisk,
   folder: string,
@@ -17,5 +20,5 @@ export async function openFolder(
   const index = await readIndex(disk, folder);
   for (const { place, says } of index.doubts)
     problems.add("options/filed-page", { file: `${folder}/${place}` }, { values: { says } });
-  return index;
+  return index.doubts.length === 0 ? index : undefined;
 }

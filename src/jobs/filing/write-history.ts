@@ -41,6 +41,7 @@ export async function writeHistory(
     return { history: undefined, problems };
   }
   const records = await readPages(disks.filing, folder, entries, problems);
+  if (records === undefined) return { history: undefined, problems };
   const history = historyOf(records, settings);
   if (history === undefined) problems.add("options/no-history", { file: folder }, { read: tag });
   else if (out !== undefined)
@@ -58,20 +59,20 @@ function someOf(tags: readonly string[]): string {
   return tags.length > mostChoices ? `${tags.slice(0, mostChoices).join(", ")}, …` : tags.join(", ");
 }
 
-/** A page that cannot be read is told, and the others go on. */
+/** Every page that cannot be read is told; then there is no history, for it would lack a record without a word. */
 async function readPages(
   disk: Pick<FilingDisk, "read">,
   folder: string,
   entries: readonly IndexEntry[],
   problems: ProblemList,
-): Promise<readonly SealedRecord[]> {
+): Promise<readonly SealedRecord[] | undefined> {
   const records: SealedRecord[] = [];
   for (const entry of entries) {
     const found = await readFiledRecord(disk, folder, entry);
     if ("record" in found) records.push(found.record);
     else problems.add("options/filed-page", { file: `${folder}/${entry.path}` }, { values: found });
   }
-  return records;
+  return records.length === entries.length ? records : undefined;
 }
 
 async function writePage(disk: Disks["plain"], out: string, history: TagHistory, problems: ProblemList): Promise<void> {

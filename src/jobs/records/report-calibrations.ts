@@ -41,15 +41,10 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const written: WrittenRecord[] = [];
   let done = 0;
   for (const calibrationCase of chosen) {
-    const record = sealRecord(
-      assembleRecord(calibrationCase, {
-        softwareVersion: options.softwareVersion,
-        digests: reading.digests,
-        warnings: calibrationCase.warnings,
-        ...decision,
-        ...(await before?.(calibrationCase.calibration.row)),
-      }),
-    );
+    const filed = await before?.(calibrationCase.calibration.row);
+    if (before !== undefined && filed === undefined) continue;
+    const context = { softwareVersion: options.softwareVersion, digests: reading.digests, ...decision, ...filed };
+    const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
     const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
     if (page !== undefined) written.push({ record, page });
     done += 1;

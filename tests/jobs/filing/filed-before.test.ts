@@ -9,7 +9,7 @@ import { verifyRecord } from "../../../src/jobs/signing/verify-record.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
-import { diskWith, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
+import { diskWith, samplePage, settled, temporaryFolder } from "../../filing/sample-pages.ts";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
 
@@ -26,6 +26,7 @@ async function filledFolder(): Promise<string> {
   ]) {
     await filePage(folder, page, {});
   }
+  await settled(path);
   return path;
 }
 
@@ -56,17 +57,20 @@ test("what was filed before gives the history of the tag, and each page is read 
   ]);
 });
 
-test("a page that is no longer the one that was filed is told and left out", async () => {
+test("a page that is no longer the one that was filed is told, and there is no history without it", async () => {
   const path = await filledFolder();
-  writeFileSync(join(path, "LT-1/2024-03-04_C-A_r1.html"), "changed");
+  const page = join(path, "LT-1/2024-03-04_C-A_r1.html");
   const problems = new ProblemList();
   const before = await filedBefore({ disk: diskWith(), path }, problems);
-  const found = await before?.({ tag: "LT-1", calibration: "C-1", performedOn: "2026-03-04" });
-  expect(found?.history.map(({ calibration }) => calibration)).toEqual(["C-B"]);
+  writeFileSync(page, "changed");
+  expect(await before?.({ tag: "LT-1", calibration: "C-1", performedOn: "2026-03-04" })).toBeUndefined();
+  expect(await before?.({ tag: "LT-1", calibration: "C-2", performedOn: "2026-03-04" })).toBeUndefined();
+  expect((await before?.({ tag: "LT-2", calibration: "C-3", performedOn: "2026-03-04" }))?.history).toEqual([]);
   expect(problems.all.map(sentence)).toEqual([
     expect.stringContaining("C-A_r1.html: the page is not the one that was filed"),
   ]);
-  expect(problems.hasStop).toBe(false);
+  expect(problems.hasStop).toBe(true);
+  expect(await filedBefore({ disk: diskWith(), path }, problems)).toBeUndefined();
 });
 
 const options = { out: "out", today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };

@@ -42,11 +42,11 @@ test("without a name for it no page is written", async () => {
   expect(history?.overTheYears.records).toHaveLength(1);
 });
 
-test("a page that is not the one that was filed is told, and left out", async () => {
+test("a page that is not the one that was filed is told, and there is no history without it", async () => {
   const folder = await folderOf("2024-03-04", "2025-03-04");
   writeFileSync(join(folder, "LT-1/2024-03-04_C-1_r1.html"), "another");
   const { history, problems } = await writeHistory(disks, folder, { tag: "LT-1" });
-  expect(history?.overTheYears.records.map(({ calibration }) => calibration)).toEqual(["C-2"]);
+  expect([history, problems.hasStop]).toEqual([undefined, true]);
   expect(problems.all.map(sentence)[0]).toContain("the page is not the one that was filed");
 });
 
