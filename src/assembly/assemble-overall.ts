@@ -29,11 +29,7 @@ type Measured = Pick<CalibrationRecord, "instrument" | "calibration" | "switchin
  * @returns the phases with `complete` and `missing`, and `overall`: the worst of loop, outputs, loop check, completeness
  * Source: common practice of the trade for what is asked for (`missingPoints`); own choice of what is worse than what:
  * what is not complete is no pass, and no fail.
-<<<<<<< HEAD
  * @example assembleOverall(record).overall.word // "pass"
-=======
- * @example assembleOverall({ ...record, phases: {}, switching: [] }).overall.word // "not complete"
->>>>>>> 237dfbc (Examples that run; the demo's verdicts have a word for each stage)
  */
 export function assembleOverall(record: Measured): { phases: CalibrationRecord["phases"]; overall: OverallRecord } {
   const { asFound, asLeft } = record.phases;

@@ -39,11 +39,7 @@ const furtherParts: readonly FurtherPart[] = [
  * @param rows of the calibration
  * @returns the record with every part that its rows allow; a part that they do not allow is absent
  * Source: the parts' own files.
-<<<<<<< HEAD
  * @example withFurtherParts(record, rows).setPointTable?.[0].name // "lower end"
-=======
- * @example withFurtherParts(record, rows).instrument === record.instrument // true
->>>>>>> 237dfbc (Examples that run; the demo's verdicts have a word for each stage)
  */
 export function withFurtherParts(record: CalibrationRecord, rows: CalibrationRows): CalibrationRecord {
   const whole: CalibrationRecord = { ...record };
