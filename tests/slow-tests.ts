@@ -48,6 +48,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "proof/signing-key.test.ts": 60,
   "properties/analysis.test.ts": 60,
   "properties/prediction-bands.test.ts": 60,
+  "properties/spoiled-workbooks.test.ts": 240,
   "properties/uncertainty.test.ts": 60,
   "published/monte-carlo.test.ts": 60,
   "report/page.test.ts": 60,

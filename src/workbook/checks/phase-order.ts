@@ -18,7 +18,9 @@ export const phaseOrder: Check = ({ readingsByCalibration, report }) => {
     for (const [place, run] of runs.entries()) {
       const [before, after] = [runs[place - 1], runs[place + 1]];
       const around = [before, after].filter((one) => one !== undefined);
-      if (run.length > mostOfSlip || around.some(({ length }) => length <= run.length)) continue;
+      const isShortest = around.every(({ length }) => length >= run.length);
+      const isAlone = around.some(({ length }) => length > run.length);
+      if (run.length > mostOfSlip || !isShortest || !isAlone) continue;
       for (const draft of run) {
         const phase = draft.row.phase === "as_found" ? "as found" : "as left";
         const values = { phase, others: phase === "as found" ? "as left" : "as found" };

@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import { judgeSpoiled, type Outcome } from "./spoiled/judge-spoiled.ts";
+import { ways } from "./spoiled/spoil.ts";
+
+/** Another first seed: SPOILED_FROM=50000 npx vitest run tests/properties/spoiled-workbooks.test.ts. */
+const first = Number(process.env.SPOILED_FROM ?? 1);
+const seeds = Array.from({ length: 3200 }, (_, index) => first + index);
+
+test("of more than three thousand spoiled workbooks none is silent: it is told, or read as its cells say", async () => {
+  const outcomes: Outcome[] = [];
+  let good = 0;
+  for (const seed of seeds) {
+    const outcome = await judgeSpoiled(seed);
+    if (outcome !== "not good") good += 1;
+    if (typeof outcome === "object") outcomes.push(outcome);
+  }
+  const count = (wanted: Outcome["outcome"]) => outcomes.filter(({ outcome }) => outcome === wanted).length;
+  const silent = outcomes.filter(({ outcome }) => outcome === "silent");
+  process.stdout.write(
+    `spoiled workbooks, seeds ${first} to ${seeds.at(-1)}: ${outcomes.length} spoiled, ${count("told")} told, ${count("harmless")} harmless, ${silent.length} silent\n`,
+  );
+  expect(silent).toEqual([]);
+  expect(outcomes.length).toBeGreaterThan(3000);
+  // A good workbook is one of which nothing is told; a word on one in two hundred would be too many.
+  expect(good / seeds.length).toBeGreaterThan(0.995);
+  expect(new Set(outcomes.map(({ way }) => way))).toEqual(new Set(Object.keys(ways)));
+});
