@@ -33,7 +33,8 @@ export type CellReading =
   | { reads: "numberOrWords" }
   | { reads: "text" | "list" | "date" | "time" | "yesNo" | "wholeNumber" | "unit" }
   | { reads: "choice" | "choices"; choices: readonly string[] }
-  | ({ reads: "number"; unit: UnitSource } & NumberBounds);
+  /** `saysMore`: words in the cell may fill in other columns too, as those of a tolerance do. */
+  | ({ reads: "number"; unit: UnitSource; saysMore?: "tolerance" } & NumberBounds);
 
 /** One column of a table: how its cells are read, whether they must be filled in, and what they mean. */
 export type ColumnMeaning = CellReading & {
@@ -41,6 +42,8 @@ export type ColumnMeaning = CellReading & {
   about: string;
   /** A first look at a lone readings file may do without it, though it is required. */
   missingAtFirstLook?: true;
+  /** Its column need not be there where another cell of each row says it. */
+  mayBeSaid?: true;
 };
 
 export type Column = ColumnMeaning & { key: string; name: string };
@@ -62,6 +65,12 @@ export const list = (about: string) =>
   column(z.array(z.string().min(1)).optional(), { reads: "list", required: false, about });
 export const requiredNumber = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
   column(numberOf(bounds), { reads: "number", unit, required: true, about, ...bounds });
+/** A tolerance: a number, or words that say all of it. */
+export const tolerance = (about: string, bounds: NumberBounds) =>
+  column(numberOf(bounds), {
+    ...{ reads: "number", unit: "tolerance", required: true, about, saysMore: "tolerance" },
+    ...bounds,
+  });
 export const number = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>
   column(numberOf(bounds).optional(), { reads: "number", unit, required: false, about, ...bounds });
 export const numberOrWords = (about: string) =>
@@ -80,6 +89,11 @@ export const time = (about: string) => column(z.string().optional(), { reads: "t
 export const yesNo = (about: string) => column(z.boolean().optional(), { reads: "yesNo", required: false, about });
 export const requiredChoice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
   column(z.enum(choices), { reads: "choice", choices, required: true, about });
+/** A choice that every row has, but that another cell of the row may say. */
+export const choiceUnlessSaid = <const Choices extends readonly [string, ...string[]]>(
+  choices: Choices,
+  about: string,
+) => column(z.enum(choices), { reads: "choice", choices, required: true, mayBeSaid: true, about });
 export const choice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
   column(z.enum(choices).optional(), { reads: "choice", choices, required: false, about });
 

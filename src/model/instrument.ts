@@ -2,6 +2,7 @@ import * as z from "zod";
 import {
   choice,
   choices,
+  choiceUnlessSaid,
   date,
   list,
   number,
@@ -9,6 +10,7 @@ import {
   requiredNumber,
   requiredText,
   text,
+  tolerance,
   wholeNumber,
   yesNo,
 } from "./column.ts";
@@ -30,6 +32,8 @@ export const dueRules = ["day", "month end"] as const;
 export const distanceUnits = ["mm", "cm", "m", "in", "ft"] as const;
 export const signalUnits = ["mA", "V"] as const;
 export const toleranceBases = ["percent of span", "percent of reading", "distance", "signal"] as const;
+/** How a second term of a tolerance belongs to the first: added, or whichever of the two is the greater, or the less. */
+export const toleranceCombinations = ["sum", "greater", "less"] as const;
 
 /** Simple acceptance; a guard band of guard_factor · U; the four words of a non-binary statement; a managed guard band. */
 export const decisionRules = ["simple acceptance", "guard band", "four words", "managed guard band"] as const;
@@ -47,14 +51,22 @@ export const instrumentSchema = z.strictObject({
   signalLower: requiredNumber("signal", "signal meant at range_lower; above signal_upper for a reverse-acting loop"),
   signalUpper: requiredNumber("signal", "signal meant at range_upper"),
   signalUnit: requiredChoice(signalUnits, "unit of the signal"),
-  tolerance: requiredNumber("tolerance", "greatest error allowed; the upper side where tolerance_minus is given", {
-    above: 0,
-  }),
-  toleranceBasis: requiredChoice(toleranceBases, "what the tolerance is a part of, or its unit"),
+  tolerance: tolerance(
+    "greatest error allowed; the upper side where tolerance_minus is given; or the whole of it in words, such as ±0.5 % of reading or 5 mm, whichever is greater",
+    { above: 0 },
+  ),
+  toleranceBasis: choiceUnlessSaid(
+    toleranceBases,
+    "what the tolerance is a part of, or its unit; empty where the tolerance says it",
+  ),
   toleranceMinus: number("tolerance", "greatest error allowed downwards, where it differs", { above: 0 }),
-  secondTolerance: number("second tolerance", "a second tolerance, added to the first", { above: 0 }),
+  secondTolerance: number("second tolerance", "a second tolerance beside the first", { above: 0 }),
   secondToleranceBasis: choice(toleranceBases, "basis of the second tolerance"),
   secondToleranceMinus: number("second tolerance", "the second tolerance downwards, where it differs", { above: 0 }),
+  toleranceCombined: choice(
+    toleranceCombinations,
+    "how the second tolerance belongs to the first: sum, or whichever is the greater or the less; sum where empty",
+  ),
   toleranceIsWide: yesNo("yes where a tolerance of more than 25 % of span is meant; without it such a one is refused"),
   adjustAt: number("%", "percent of tolerance from which adjusting is asked for though it passes", {
     above: 0,
@@ -155,6 +167,7 @@ export const instrumentSchema = z.strictObject({
 
 export type Instrument = z.infer<typeof instrumentSchema>;
 export type ToleranceBasis = (typeof toleranceBases)[number];
+export type ToleranceCombination = (typeof toleranceCombinations)[number];
 export type DecisionRuleName = (typeof decisionRules)[number];
 export type Conductor = (typeof conductors)[number];
 export type DistanceUnit = (typeof distanceUnits)[number];

@@ -73,6 +73,11 @@ export const tableProblems = {
   "tables/cell-date-form": stop("this is the day {day}, written in another way", "{day}"),
   "tables/cell-not-time": stop("this is not a time of day", "ISO 8601, such as 2026-03-04T14:05 or 14:05:30"),
   "tables/cell-not-choice": stop("this word is not one of those that the column takes", "{choices}"),
+  "tables/tolerance-words": stop("{what}", "{forms}"),
+  "tables/tolerance-contradicted": stop(
+    "the tolerance in words says {says} for this column",
+    "the same, or nothing here",
+  ),
   "tables/cell-out-of-bounds": stop("the number is outside what the column takes", "{bounds}"),
   "tables/cell-long": warn("the text is {length} characters long", "what can be read on a page; all of it is kept"),
 } satisfies Record<string, Entry>;

@@ -44,9 +44,11 @@ function reportMissing(
   }
 }
 
-/** The columns that every row must fill in. */
+/** The columns that every row must fill in, whatever else it says. */
 export function neededColumns(columns: readonly Column[], firstLook: boolean): readonly Column[] {
-  return columns.filter(({ required, missingAtFirstLook }) => required && !(firstLook && missingAtFirstLook));
+  return columns.filter(
+    ({ required, missingAtFirstLook, mayBeSaid }) => required && !mayBeSaid && !(firstLook && missingAtFirstLook),
+  );
 }
 
 /**

@@ -11,6 +11,7 @@ import { acceptedWords, readCell } from "./cells/read-cell.ts";
 import { neededColumns } from "./check-header.ts";
 import type { RawRow, RawTable } from "./files/raw-table.ts";
 import { columnNamed, headerColumns, unitInHeader } from "./header-columns.ts";
+import { fillInTolerance, missingBasis, saidTolerance } from "./said-tolerance.ts";
 import { strayCells } from "./stray-cells.ts";
 import type { DraftRow, Finding } from "./table-row.ts";
 
@@ -78,6 +79,7 @@ function readCells(
   const cells: Record<string, string> = {};
   const findings: Finding[] = [];
   let unitRow: UnitRow | undefined;
+  let more: RowValues = {};
   for (const { index, column, unit } of placed) {
     const text = withUnitOfHeader((texts[index] ?? "").trim(), unit);
     if (text === "") continue;
@@ -86,11 +88,22 @@ function readCells(
     if (hasHiddenCharacter(text)) findings.push({ code: "tables/control-character", column: column.name, read });
     if (text.length > longText) findings.push(longCell(column.name, read));
     if (takesUnit(column)) unitRow ??= findUnitRow(row);
+    const said = saysMore(column) ? saidTolerance(read, mark, row) : undefined;
+    if (said !== undefined) {
+      findings.push(...said.findings);
+      more = said.row;
+      continue;
+    }
     const result = readCell(read, column, mark, unitRow);
     if ("value" in result) row[column.key] = result.value;
     else findings.push({ ...result, column: column.name, read });
   }
+  findings.push(...fillInTolerance(more, row, cells), ...missingBasis(row, cells));
   return { row, cells, findings };
+}
+
+function saysMore(column: Column): boolean {
+  return column.reads === "number" && column.saysMore !== undefined;
 }
 
 function longCell(column: string, read: string): Finding {

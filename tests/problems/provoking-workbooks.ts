@@ -151,6 +151,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: withText("instruments.csv", "mm", "km"),
     told: 'instruments.csv:2:distance_unit: this word is not one of those that the column takes; read "km"; accepted: mm, cm, m, in, ft',
   },
+  "tables/tolerance-words": {
+    texts: withText("instruments.csv", "0.5,percent of span", "0.5 % of reading or 5 mm,"),
+    told: 'instruments.csv:2:tolerance: the tolerance cannot be understood, or in two ways; read "0.5 % of reading or 5 mm"; accepted: ±0.5 % of span, 0.1 % of reading, ±2 mm, 0.05 mA, +3/−5 mm, 0.5 % of reading + 5 mm, or 0.5 % of reading or 5 mm, whichever is greater',
+  },
+  "tables/tolerance-contradicted": {
+    texts: withText("instruments.csv", "0.5,percent of span", "±0.5 % of reading,percent of span"),
+    told: 'instruments.csv:2:tolerance_basis: the tolerance in words says percent of reading for this column; read "percent of span"; accepted: the same, or nothing here',
+  },
   "tables/cell-out-of-bounds": {
     texts: withText("instruments.csv", "mA,0.5", "mA,0"),
     told: 'instruments.csv:2:tolerance: the number is outside what the column takes; read "0"; accepted: above 0',

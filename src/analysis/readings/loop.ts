@@ -61,7 +61,8 @@ function characteristic(
 function toleranceTermsOf(instrument: Instrument): readonly ToleranceTerm[] {
   const first = term(instrument.toleranceBasis, instrument.tolerance, instrument.toleranceMinus);
   if (instrument.secondTolerance === undefined || instrument.secondToleranceBasis === undefined) return [first];
-  return [first, term(instrument.secondToleranceBasis, instrument.secondTolerance, instrument.secondToleranceMinus)];
+  const second = term(instrument.secondToleranceBasis, instrument.secondTolerance, instrument.secondToleranceMinus);
+  return [first, { ...second, ...(instrument.toleranceCombined && { combined: instrument.toleranceCombined }) }];
 }
 
 function term(basis: ToleranceBasis, plus: number, minus: number | undefined): ToleranceTerm {

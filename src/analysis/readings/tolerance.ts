@@ -1,15 +1,24 @@
-import type { ToleranceBasis } from "../../model/instrument.ts";
+import type { ToleranceBasis, ToleranceCombination } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
 import { type Characteristic, outputSpanOf } from "./ideal-characteristic.ts";
 
-/** One term of a tolerance: how far up and how far down, both above zero, in the unit of its basis. */
-export type ToleranceTerm = { basis: ToleranceBasis; plus: number; minus: number };
+/**
+ * One term of a tolerance: how far up and how far down, both above zero, in the unit of its basis; and how it belongs to
+ * the terms before it, to whose sum it is added where that is not said.
+ */
+export type ToleranceTerm = {
+  basis: ToleranceBasis;
+  plus: number;
+  minus: number;
+  combined?: ToleranceCombination | undefined;
+};
 
 /** Limits of the error at one reading, in distance: low is below zero, high above. */
 export type ToleranceLimits = { low: number; high: number };
 
 /**
- * The tolerance at one reference distance: the sum of its terms, each turned into distance.
+ * The tolerance at one reference distance: its terms, each turned into distance, added, or on each side the greater or the
+ * less of them.
  *
  * Percent of span: S · p/100. Percent of reading: |x| · p/100, x the reference distance there. Distance: as it is.
  * Signal: S/|s1 − s0| for each unit of signal.
@@ -19,6 +28,9 @@ export type ToleranceLimits = { low: number; high: number };
  * @param reference x, distance
  * @returns lower and upper limit of the error, distance
  * Source: common practice of the trade.
+ * @example toleranceAt([{ basis: "percent of reading", plus: 0.5, minus: 0.5 }, { basis: "distance", plus: 5, minus: 5,
+ *   combined: "greater" }], { rangeLower: 200, rangeUpper: 2000, outputAtLower: 4, outputAtUpper: 20 }, 1600)
+ *   // { low: -8, high: 8 }
  * @example toleranceAt([{ basis: "percent of span", plus: 0.5, minus: 0.5 }], { rangeLower: 200, rangeUpper: 2000,
  *   outputAtLower: 4, outputAtUpper: 20 }, 300) // { low: -9, high: 9 }
  */
@@ -29,13 +41,20 @@ export function toleranceAt(
 ): ToleranceLimits {
   let low = 0;
   let high = 0;
-  for (const { basis, plus, minus } of terms) {
+  for (const [place, { basis, plus, minus, combined }] of terms.entries()) {
     const distance = distancePerUnit(basis, characteristic, reference);
-    low -= minus * distance;
-    high += plus * distance;
+    const join = joins[place === 0 ? "sum" : (combined ?? "sum")];
+    low = -join(-low, minus * distance);
+    high = join(high, plus * distance);
   }
-  return { low, high };
+  return { low: low === 0 ? 0 : low, high };
 }
+
+const joins: Readonly<Record<ToleranceCombination, (before: number, term: number) => number>> = {
+  sum: (before, term) => before + term,
+  greater: Math.max,
+  less: Math.min,
+};
 
 function distancePerUnit(basis: ToleranceBasis, characteristic: Characteristic, reference: number): number {
   switch (basis) {

@@ -11,12 +11,13 @@ export type CheckOptions = { range?: string; signal?: string; tolerance?: string
 export async function checkCommand(workbook: string, firstLook: CheckOptions, console: Console): Promise<0 | 2> {
   const { readWorkbook } = await import("../../jobs/workbook/read-workbook.ts");
   const reading = await readWorkbook(nodeDisk, workbook, { today: console.today(), firstLook });
-  const { problems, counts, isUnfilled } = reading;
+  const { problems, counts, isUnfilled, meanings } = reading;
   if (isUnfilled) {
     console.print("every table has its header and no row: nothing wrong, nothing filled in");
     return 0;
   }
   complainOf(problems, console);
+  for (const said of meanings) console.print(said);
   const stops = problems.all.filter(({ severity }) => severity === "stop").length;
   const notes = problems.all.length - stops;
   const read = [

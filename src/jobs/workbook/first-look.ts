@@ -1,6 +1,7 @@
 import { signalUnits } from "../../model/instrument.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
+import { readTolerance, toleranceForms } from "../../workbook/cells/read-tolerance.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
 
 /** What a lone table of readings needs to be looked at: the same as an instrument's row, as options. */
@@ -57,8 +58,7 @@ export function optionsText(options: FirstLook): string {
 const optionForms = {
   range: "--range with two distances and a unit, such as 200:2000mm",
   signal: "--signal with two signals and a unit, such as 4:20mA, 20:4mA or 0:10V",
-  tolerance:
-    "--tolerance with a number and what it is a part of, such as 0.5%span, 0.1%reading, 2mm or 0.1%span+0.1%reading",
+  tolerance: `--tolerance with a number and what it is a part of, such as 0.5%span or 0.1%span+2mm; also ${toleranceForms}`,
 } as const;
 
 function instrumentCells(options: FirstLook, problems: ProblemList): Cells {
@@ -89,33 +89,13 @@ function isUnitFor(option: "range" | "signal", unit: UnitSymbol | undefined): un
     : signalUnits.some((signalUnit) => signalUnit === unit);
 }
 
-const term = /^([\d.]+)\s*(\S+)$/u;
-const shares: Readonly<Record<string, string>> = { "%span": "percent of span", "%reading": "percent of reading" };
-
+/** In words, as a cell of the table takes it; with a decimal point, whichever mark was typed. */
 function toleranceCells(written: string | undefined, problems: ProblemList): Cells {
   if (written === undefined) return missing("tolerance", problems) ?? {};
-  const terms = written.split("+").map((part) => termOf(part.trim()));
-  const [first, second] = terms;
-  if (terms.length > 2 || first === undefined || terms.includes(undefined)) {
-    return notUnderstood("tolerance", written, problems) ?? {};
-  }
-  return {
-    tolerance: first.amount,
-    tolerance_basis: first.basis,
-    ...(second && { second_tolerance: second.amount, second_tolerance_basis: second.basis }),
-  };
-}
-
-function termOf(part: string): { amount: string; basis: string } | undefined {
-  const [, digits, word = ""] = term.exec(part) ?? [];
-  if (digits === undefined) return undefined;
-  const share = shares[word.toLowerCase()];
-  if (share !== undefined) return { amount: digits, basis: share };
-  const unit = unitOf(word);
-  if (unit === undefined) return undefined;
-  const { kind } = unitTable[unit];
-  if (kind === "distance") return { amount: `${digits} ${unit}`, basis: "distance" };
-  return kind === "current" || kind === "voltage" ? { amount: `${digits} ${unit}`, basis: "signal" } : undefined;
+  const tolerance = written.replace(/(\d),(\d)/gu, "$1.$2");
+  return readTolerance(tolerance, "point") === undefined
+    ? (notUnderstood("tolerance", written, problems) ?? {})
+    : { tolerance };
 }
 
 function missing(option: keyof typeof optionForms, problems: ProblemList): undefined {

@@ -11,6 +11,7 @@ import type { Disk } from "../disk.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
 import { noteContradictions } from "./note-contradictions.ts";
 import { noteDoubts } from "./note-doubts.ts";
+import { toleranceMeanings } from "./tolerance-meanings.ts";
 
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */
 export type WorkbookReading = {
@@ -22,6 +23,8 @@ export type WorkbookReading = {
   /** Every table has its header and no row, as a new workbook does; nothing else is wrong. */
   isUnfilled: boolean;
   problems: ProblemList;
+  /** What the tolerances mean that were written in words. */
+  meanings: readonly string[];
   digests: ReadonlyMap<string, FileDigest>;
 };
 
@@ -54,6 +57,7 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     },
     isUnfilled: isUnfilled(tables, problems),
     problems,
+    meanings: toleranceMeanings(workbook.instruments),
     digests: digestsOf(files, options.firstLook),
   };
 }
@@ -100,6 +104,7 @@ function nothingRead(problems: ProblemList): WorkbookReading {
     counts: { instruments: 0, calibrations: 0, readings: 0 },
     isUnfilled: false,
     problems,
+    meanings: [],
     digests: new Map(),
   };
 }

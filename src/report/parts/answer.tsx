@@ -8,7 +8,7 @@ import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { pointWords, riskWords, ruleInShort } from "../texts/decision-texts.ts";
 import { forecastAnswer } from "../texts/history-texts.ts";
-import { meaningOf, outsideWords, toleranceWords, verdictWords, worstWords } from "../texts/page-texts.ts";
+import { meaningOf, outsideWords, toleranceFact, verdictWords, worstWords } from "../texts/page-texts.ts";
 import { failedOutputs } from "../texts/switching-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
 import { CauseAnswer } from "./causes.tsx";
@@ -47,7 +47,10 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
         )}
         <ImpactAnswer record={record} />
         <LoopCheckAnswer record={record} />
-        <AnswerFact name="Tolerance">{toleranceWords(record)}</AnswerFact>
+        <AnswerFact name="Tolerance">
+          {toleranceFact(record)}
+          {toleranceNote(record)}
+        </AnswerFact>
         <AnswerFact name="Decision rule">{ruleInShort(record)}</AnswerFact>
       </dl>
     </section>
@@ -109,6 +112,12 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
       <CauseAnswer record={record} phase={name} />
     </div>
   );
+}
+
+/** A wide tolerance stands beside the verdict that it makes easy. */
+function toleranceNote({ warnings }: CalibrationRecord) {
+  const wide = warnings.find(({ code }) => code === "plausible/tolerance-wide" || code === "plausible/tolerance-fine");
+  return wide === undefined ? null : <strong>; {wide.says}</strong>;
 }
 
 /** The worst reading, and the worst mean with its uncertainty and the risk that is left. */

@@ -1,7 +1,7 @@
 import { signingState } from "../../proof/signing-state.ts";
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { toleranceWords } from "../texts/page-texts.ts";
+import { toleranceFact } from "../texts/page-texts.ts";
 import { dayOf } from "../texts/signing-texts.ts";
 
 /** Names and what the workbook states of them; what it leaves empty is undefined and printed as 'not stated'. */
@@ -73,7 +73,7 @@ export function conditionFacts({ calibration, instrument }: CalibrationRecord): 
 export function decisionFacts(record: CalibrationRecord): Facts {
   const { instrument } = record;
   return [
-    ["Tolerance", toleranceWords(record)],
+    ["Tolerance", toleranceFact(record)],
     ["Where it comes from", instrument.toleranceSource],
     ["Who set it", instrument.toleranceSetBy],
     ["Decision rule", `${record.decisionRule.name} (ILAC-G8:09/2019)`],

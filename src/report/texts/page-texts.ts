@@ -1,6 +1,7 @@
 import { sentenceCase } from "../../charts/chart-words.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
-import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
+import { toleranceWords } from "../../record/tolerance-words.ts";
+import { writeFixed, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 
 /** What a verdict means for the loop, in the words of the first page. */
@@ -21,23 +22,11 @@ export function meaningOf(record: CalibrationRecord, statement: Statement): stri
   return isPlainFail ? "out of tolerance" : verdictWords[statement].meaning;
 }
 
-/** "±0.5 % of span" or "−0.3 / +0.5 % of span + 0.1 % of reading". */
-export function toleranceWords({ instrument }: CalibrationRecord): string {
-  const first = termWords(instrument.tolerance, instrument.toleranceMinus, basisUnit(instrument.toleranceBasis));
-  if (instrument.secondTolerance === undefined || instrument.secondToleranceBasis === undefined) return first;
-  const { secondTolerance, secondToleranceMinus, secondToleranceBasis } = instrument;
-  return `${first} and ${termWords(secondTolerance, secondToleranceMinus, basisUnit(secondToleranceBasis))}, added`;
-
-  function basisUnit(basis: CalibrationRecord["instrument"]["toleranceBasis"]): string {
-    if (basis === "percent of span") return "% of span";
-    if (basis === "percent of reading") return "% of reading";
-    return basis === "distance" ? instrument.distanceUnit : instrument.signalUnit;
-  }
-}
-
-function termWords(plus: number, minus: number | undefined, unit: string): string {
-  if (minus === undefined || minus === plus) return `±${writePlain(plus)} ${unit}`;
-  return `−${writePlain(minus)} / +${writePlain(plus)} ${unit}`;
+/** The tolerance as it is understood and, where it was written in words, as it was written. */
+export function toleranceFact({ instrument, inputs }: CalibrationRecord): string {
+  const written = inputs.rows.instruments[0]?.cells.tolerance ?? "";
+  const understood = toleranceWords(instrument);
+  return /[^\d\s.,±]/u.test(written) && written !== understood ? `${understood} (written: ${written})` : understood;
 }
 
 /** Where the worst reading of a phase lies: "+14.2 mm (+0.79 % of span) at 1650 mm, 158 % of the tolerance there". */

@@ -8,7 +8,7 @@ const choiceByFoldOfChoices = new WeakMap<readonly string[], ReadonlyMap<string,
  * "percent_of_span"), "%" is percent, and a unit may be spelled as the unit table knows it ("inches").
  */
 export function readChoice(text: string, choices: readonly string[]): CellResult<string> {
-  const value = byFold(choices).get(folded(text)) ?? unitAmong(text, choices);
+  const value = byFold(choices).get(folded(text)) ?? unitAmong(text, choices) ?? otherName(text, choices);
   return value === undefined ? { code: "tables/cell-not-choice", values: { choices: choices.join(", ") } } : { value };
 }
 
@@ -25,6 +25,18 @@ function folded(text: string): string {
     .replace(/%/gu, "percent")
     .replace(/[\s_-]+/gu, "")
     .toLowerCase();
+}
+
+/** What the trade calls some of the words too. */
+const otherNames: Readonly<Record<string, string>> = {
+  ...{ percentspan: "percent of span", percentfs: "percent of span", percentoffs: "percent of span" },
+  ...{ percentfullscale: "percent of span", percentoffullscale: "percent of span", percentofrange: "percent of span" },
+  ...{ percentreading: "percent of reading", percentrdg: "percent of reading", percentofrdg: "percent of reading" },
+};
+
+function otherName(text: string, choices: readonly string[]): string | undefined {
+  const name = otherNames[folded(text)];
+  return name !== undefined && choices.includes(name) ? name : undefined;
 }
 
 function unitAmong(text: string, choices: readonly string[]): string | undefined {

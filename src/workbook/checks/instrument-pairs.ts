@@ -8,6 +8,7 @@ type Dependence = readonly [present: string, absent: string];
 const instrumentDependences: readonly Dependence[] = [
   ["second_tolerance_basis", "second_tolerance"],
   ["second_tolerance_minus", "second_tolerance"],
+  ["tolerance_combined", "second_tolerance"],
   ["counts_lower", "counts_upper"],
   ["counts_upper", "counts_lower"],
   ["value_lower", "value_upper"],

@@ -34,8 +34,7 @@ test("the options become an instrument, a calibration, and the columns that the 
       signal_lower: "4",
       signal_upper: "20",
       signal_unit: "mA",
-      tolerance: "0.5",
-      tolerance_basis: "percent of span",
+      tolerance: "0.5%span",
     },
   ]);
   expect(rowsOf(tables.calibrations)).toEqual([{ calibration: "rail", tag: "rail" }]);
@@ -63,23 +62,23 @@ test("columns that the readings have are kept, and each calibration that they na
 });
 
 test.each([
-  ["0.5%span", { tolerance: "0.5", tolerance_basis: "percent of span" }],
-  ["0.1 %reading", { tolerance: "0.1", tolerance_basis: "percent of reading" }],
-  ["2mm", { tolerance: "2 mm", tolerance_basis: "distance" }],
-  ["0.05mA", { tolerance: "0.05 mA", tolerance_basis: "signal" }],
-  [
-    "0.1%span+0.2%reading",
-    {
-      tolerance: "0.1",
-      tolerance_basis: "percent of span",
-      second_tolerance: "0.2",
-      second_tolerance_basis: "percent of reading",
-    },
-  ],
-])("a tolerance of %s is understood", (tolerance, cells) => {
+  "0.5%span",
+  "0.1 %reading",
+  "2mm",
+  "0.05mA",
+  "0.1%span+0.2%reading",
+  "±0.5 % of reading or 5 mm, whichever is greater",
+  "+3/-5 mm",
+])("a tolerance of %s is understood, and stands in its cell as it was typed", (tolerance) => {
   const { tables, told } = looked(readings, { ...options, tolerance });
   expect(told).toEqual([]);
-  expect(rowsOf(tables.instruments)[0]).toMatchObject(cells);
+  expect(rowsOf(tables.instruments)[0]).toMatchObject({ tolerance });
+});
+
+test("a decimal comma in an option is a decimal mark", () => {
+  expect(rowsOf(looked(readings, { ...options, tolerance: "0,5 % span" }).tables.instruments)[0]).toMatchObject({
+    tolerance: "0.5 % span",
+  });
 });
 
 test("a reverse-acting signal and a range in another unit are understood", () => {
@@ -99,7 +98,7 @@ test("every option that is missing is told", () => {
   expect(looked(readings, {}).told).toEqual([
     "command line: a lone table of readings needs --range; accepted: --range with two distances and a unit, such as 200:2000mm",
     "command line: a lone table of readings needs --signal; accepted: --signal with two signals and a unit, such as 4:20mA, 20:4mA or 0:10V",
-    "command line: a lone table of readings needs --tolerance; accepted: --tolerance with a number and what it is a part of, such as 0.5%span, 0.1%reading, 2mm or 0.1%span+0.1%reading",
+    "command line: a lone table of readings needs --tolerance; accepted: --tolerance with a number and what it is a part of, such as 0.5%span or 0.1%span+2mm; also ±0.5 % of span, 0.1 % of reading, ±2 mm, 0.05 mA, +3/−5 mm, 0.5 % of reading + 5 mm, or 0.5 % of reading or 5 mm, whichever is greater",
   ]);
 });
 

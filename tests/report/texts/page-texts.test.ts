@@ -1,15 +1,8 @@
 import { expect, test } from "vitest";
 import { phasesOf } from "../../../src/record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
-import { outsideWords, toleranceWords, verdictWords, worstWords } from "../../../src/report/texts/page-texts.ts";
+import { outsideWords, toleranceFact, verdictWords, worstWords } from "../../../src/report/texts/page-texts.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
-
-type Instrument = CalibrationRecord["instrument"];
-
-function withInstrument(change: Partial<Instrument>): CalibrationRecord {
-  const record = sampleRecord();
-  return { ...record, instrument: { ...record.instrument, ...change } };
-}
 
 function phase(
   verdicts: readonly ("pass" | "fail" | "left out" | "fault")[],
@@ -31,22 +24,15 @@ test("the phases come in the order of the work, and only those that there are", 
   expect(phasesOf(sampleRecord({ phases: ["asLeft"] })).map(({ name }) => name)).toEqual(["asLeft"]);
 });
 
-test.each<[Partial<Instrument>, string]>([
-  [{ tolerance: 0.5 }, "±0.5 % of span"],
-  [{ tolerance: 0.5, toleranceMinus: 0.5 }, "±0.5 % of span"],
-  [{ tolerance: 0.5, toleranceMinus: 0.3 }, "−0.3 / +0.5 % of span"],
-  [{ tolerance: 2, toleranceBasis: "distance" }, "±2 mm"],
-  [{ tolerance: 0.05, toleranceBasis: "signal" }, "±0.05 mA"],
-  [
-    { tolerance: 0.1, secondTolerance: 0.2, secondToleranceBasis: "percent of reading" },
-    "±0.1 % of span and ±0.2 % of reading, added",
-  ],
-  [
-    { tolerance: 0.1, secondTolerance: 2, secondToleranceMinus: 1, secondToleranceBasis: "distance" },
-    "±0.1 % of span and −1 / +2 mm, added",
-  ],
-])("the tolerance of %j in words", (change, words) => {
-  expect(toleranceWords(withInstrument(change))).toBe(words);
+test("a tolerance that was written in words stands beside its meaning; one in numbers does not", () => {
+  const record = sampleRecord();
+  const written = (tolerance: string): CalibrationRecord => {
+    const [row] = record.inputs.rows.instruments;
+    const rows = { ...record.inputs.rows, instruments: row ? [{ ...row, cells: { ...row.cells, tolerance } }] : [] };
+    return { ...record, inputs: { ...record.inputs, rows } };
+  };
+  expect(toleranceFact(written("0.5"))).toBe("±0.5 % of span");
+  expect(toleranceFact(written("0.5 %FS"))).toBe("±0.5 % of span (written: 0.5 %FS)");
 });
 
 test("how many readings lie outside is counted over those that were judged", () => {

@@ -1,0 +1,31 @@
+import { loopOf } from "../../analysis/readings/loop.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
+import type { TableRow } from "../../model/calibration-case.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import { toleranceWords } from "../../record/tolerance-words.ts";
+import { writePlain } from "../../units/write-number.ts";
+
+/** As many are said back; of a plant with a thousand tags the first show how its words are understood. */
+const mostSaid = 10;
+
+/** What each tolerance that was written in words means, with what it allows at both ends of the range. */
+export function toleranceMeanings(instruments: readonly TableRow<Instrument>[]): readonly string[] {
+  const inWords = instruments.filter(({ cells }) => /[^\d\s.,±]/u.test(cells.tolerance ?? ""));
+  const said = inWords.slice(0, mostSaid).map(meaning);
+  const more = inWords.length - said.length;
+  return more > 0 ? [...said, `${more} more tolerances in words`] : said;
+}
+
+function meaning({ row, cells }: TableRow<Instrument>): string {
+  const { toleranceTerms, characteristics } = loopOf(row);
+  const ends = [row.rangeLower, row.rangeUpper].map((reference) => {
+    const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, reference);
+    const limits = -low === high ? `±${shown(high)}` : `−${shown(-low)} / +${shown(high)}`;
+    return `${limits} ${row.distanceUnit} at ${writePlain(reference)} ${row.distanceUnit}`;
+  });
+  return `${row.tag}: the tolerance "${cells.tolerance}" is ${toleranceWords(row)}: ${ends.join(", ")}`;
+}
+
+function shown(value: number): string {
+  return writePlain(Number(value.toPrecision(4)));
+}
