@@ -24,7 +24,9 @@ export function assembleRecommendation(record: CalibrationRecord): Pick<Calibrat
     recommendation: {
       ...(asFound && { asFound }),
       ...(asLeft && { asLeft }),
-      ...(asFound && { workDone: workDone([asFound, ...asFound.also], record.calibration.adjustment) }),
+      ...(asFound && {
+        workDone: workDone([asFound, ...asFound.also], record.calibration.adjustment, record.calibration.alsoAdjusted),
+      }),
       thresholds: thresholdsOf(record.instrument),
       history: driftReasons(driftOf(record), record.instrument.distanceUnit),
     },

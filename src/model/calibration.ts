@@ -1,6 +1,8 @@
 import * as z from "zod";
 import {
   choice,
+  choiceOfSeveral,
+  choices,
   date,
   expectedDate,
   expectedText,
@@ -52,7 +54,7 @@ export const calibrationSchema = z.strictObject({
   reason: choice(["new", "due", "doubted", "after repair", "after replacement"], "why it was done"),
   procedure: text("procedure and its edition"),
   workOrder: text("number of the work order"),
-  standards: list("names of the standards used, with ; or + between them"),
+  standards: list("names of the standards used, with a comma, ; or + between them"),
   airTemperature: number("°C", "air temperature at the sensor"),
   relativeHumidity: number("%", "relative humidity of the air", { atLeast: 0, atMost: 100 }),
   pressure: number("hPa", "air pressure", { above: 0 }),
@@ -65,7 +67,12 @@ export const calibrationSchema = z.strictObject({
     atMost: 45,
   }),
   targetSurface: text("surface of the target"),
-  adjustment: choice(adjustments, "what was adjusted"),
+  adjustment: choiceOfSeveral(
+    adjustments,
+    { restIn: "alsoAdjusted", order: ["replace", "re-teach", "repair", "re-scale"] },
+    "what was adjusted; of several with a comma, ; or + between them, what weighs most, the others in also_adjusted",
+  ),
+  alsoAdjusted: choices(adjustments, "what was adjusted besides"),
   adjustmentNote: text("how it was adjusted"),
   reviewedBy: text("who reviewed the results"),
   reviewedOn: date("day of the review"),

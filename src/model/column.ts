@@ -32,7 +32,8 @@ export type CellReading =
   /** A number where the text is one, in the unit that the row's column unit names; words as they stand elsewhere. */
   | { reads: "numberOrWords" }
   | { reads: "text" | "list" | "date" | "time" | "yesNo" | "wholeNumber" | "unit" }
-  | { reads: "choice" | "choices"; choices: readonly string[] }
+  /** `several`: of several words in the cell the first of `order` is the value, and the others go to the key `restIn`. */
+  | { reads: "choice" | "choices"; choices: readonly string[]; several?: { restIn: string; order: readonly string[] } }
   /** `saysMore`: words in the cell may fill in other columns too, as those of a tolerance do. */
   | ({ reads: "number"; unit: UnitSource; saysMore?: "tolerance" } & NumberBounds);
 
@@ -96,6 +97,13 @@ export const choiceUnlessSaid = <const Choices extends readonly [string, ...stri
 ) => column(z.enum(choices), { reads: "choice", choices, required: true, mayBeSaid: true, about });
 export const choice = <const Choices extends readonly [string, ...string[]]>(choices: Choices, about: string) =>
   column(z.enum(choices).optional(), { reads: "choice", choices, required: false, about });
+
+/** One of the words, of which a cell may name several. */
+export const choiceOfSeveral = <const Choices extends readonly [string, ...string[]]>(
+  words: Choices,
+  several: { restIn: string; order: readonly Choices[number][] },
+  about: string,
+) => column(z.enum(words).optional(), { reads: "choice", choices: words, several, required: false, about });
 
 /** Several of the words, in the order in which they are written. */
 export const choices = <const Choices extends readonly [string, ...string[]]>(words: Choices, about: string) =>

@@ -35,8 +35,13 @@ export const toleranceBases = ["percent of span", "percent of reading", "distanc
 /** How a second term of a tolerance belongs to the first: added, or whichever of the two is the greater, or the less. */
 export const toleranceCombinations = ["sum", "greater", "less"] as const;
 
-/** Simple acceptance; a guard band of guard_factor · U; the four words of a non-binary statement; a managed guard band. */
-export const decisionRules = ["simple acceptance", "guard band", "four words", "managed guard band"] as const;
+/** Simple acceptance; a guard band of guard_factor · U; the same with a non-binary statement in four words; a managed guard band. */
+export const decisionRules = [
+  "simple acceptance",
+  "guard band",
+  "non-binary guard band",
+  "managed guard band",
+] as const;
 
 /** One tag: the loop that is calibrated, what it should do, and how far it may be off. */
 export const instrumentSchema = z.strictObject({

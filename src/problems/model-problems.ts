@@ -8,7 +8,10 @@ export const modelProblems = {
     "names that a person can tell apart",
   ),
   "model/tag-unknown": stop("no instrument has this tag", "a tag of the table instruments"),
-  "model/standard-unknown": stop("no standard is called so", "a name of the table standards"),
+  "model/standard-unknown": stop(
+    "no standard is called so",
+    "a name of the table standards; several have a comma, a semicolon or + between them",
+  ),
   "model/calibration-unknown": stop(
     "no calibration is called so",
     "a name of the column calibration of the table calibrations",

@@ -78,6 +78,7 @@ export const tableProblems = {
     "the tolerance in words says {says} for this column",
     "the same, or nothing here",
   ),
+  "tables/word-old": warn("an earlier version called it so; it was read as {renamed}", "{renamed}"),
   "tables/cell-out-of-bounds": stop("the number is outside what the column takes", "{bounds}"),
   "tables/cell-long": warn("the text is {length} characters long", "what can be read on a page; all of it is kept"),
 } satisfies Record<string, Entry>;

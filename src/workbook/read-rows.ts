@@ -8,6 +8,8 @@ import { belongingOf } from "./belonging.ts";
 import type { CellValue } from "./cells/cell-result.ts";
 import type { UnitRow } from "./cells/expected-unit.ts";
 import { acceptedWords, readCell } from "./cells/read-cell.ts";
+import { wordOfToday } from "./cells/read-choice.ts";
+import { readSeveral } from "./cells/read-several.ts";
 import { neededColumns } from "./check-header.ts";
 import type { RawRow, RawTable } from "./files/raw-table.ts";
 import { columnNamed, headerColumns, unitInHeader } from "./header-columns.ts";
@@ -80,6 +82,7 @@ function readCells(
   const findings: Finding[] = [];
   let unitRow: UnitRow | undefined;
   let more: RowValues = {};
+  let rest: { key: string; words: readonly string[] } | undefined;
   for (const { index, column, unit } of placed) {
     const text = withUnitOfHeader((texts[index] ?? "").trim(), unit);
     if (text === "") continue;
@@ -94,12 +97,30 @@ function readCells(
       more = said.row;
       continue;
     }
+    const several = severalIn(read, column);
+    if (several !== undefined) {
+      row[column.key] = several.value;
+      rest = several.rest;
+      continue;
+    }
     const result = readCell(read, column, mark, unitRow);
+    const renamed = column.reads === "choice" ? wordOfToday(read, column.choices) : undefined;
+    if (renamed !== undefined)
+      findings.push({ code: "tables/word-old", column: column.name, read, values: { renamed } });
     if ("value" in result) row[column.key] = result.value;
     else findings.push({ ...result, column: column.name, read });
   }
+  if (rest !== undefined)
+    row[rest.key] = [...new Set([...rest.words, ...((row[rest.key] as readonly string[]) ?? [])])];
   findings.push(...fillInTolerance(more, row, cells), ...missingBasis(row, cells));
   return { row, cells, findings };
+}
+
+function severalIn(text: string, column: Column) {
+  if (column.reads !== "choice" || column.several === undefined) return undefined;
+  const { restIn, order } = column.several;
+  const several = readSeveral(text, column.choices, order);
+  return several && { value: several.value, rest: { key: restIn, words: several.others } };
 }
 
 function saysMore(column: Column): boolean {

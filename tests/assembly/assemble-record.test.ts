@@ -168,14 +168,14 @@ describe("the decision rule", () => {
     const instrument = { ...prescribed, ruleAgreedOn: "2026-01-20" };
     const { decisionRule } = assembleRecord(rowsOf({ instrument }), {
       ...context,
-      ruleOverride: { name: "four words" },
+      ruleOverride: { name: "non-binary guard band" },
     });
     expect(decisionRule).toEqual({
-      name: "four words",
+      name: "non-binary guard band",
       guardFactor: 0.83,
       minimumTestUncertaintyRatio: 4,
       prescribedBy: "an option of the command, for this run",
-      givenForThisRun: { name: "four words" },
+      givenForThisRun: { name: "non-binary guard band" },
     });
   });
 
@@ -188,12 +188,12 @@ describe("the decision rule", () => {
 
   test("decides: 12.16 mA at 50 mm is on the limit of ±1 mm", () => {
     const onLimit = rowsOf({ readings: [reading(50, { signal: 12.16 })] });
-    const verdictBy = (name: "simple acceptance" | "guard band" | "four words") =>
+    const verdictBy = (name: "simple acceptance" | "guard band" | "non-binary guard band") =>
       assembleRecord(onLimit, { ...context, ruleOverride: { name } }).phases.asFound?.verdict;
     expect(verdictBy("simple acceptance")).toBe("pass");
     // Half a step of 1 mm and of 1 mA: no zone is left.
     expect(verdictBy("guard band")).toBe("cannot be decided");
-    expect(verdictBy("four words")).toBe("cannot be decided");
+    expect(verdictBy("non-binary guard band")).toBe("cannot be decided");
   });
 });
 

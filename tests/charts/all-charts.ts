@@ -54,7 +54,13 @@ export const awkwardSamples: Readonly<Record<string, SampleOptions>> = {
   },
   "no zone": { decisionRule: "guard band", standardPercent: 0.6, tolerancePercent: 0.4 },
   "U above T": { standardPercent: 3, points: 5, phases: ["asFound"] },
-  "four words": { decisionRule: "four words", distanceUnit: "in", rangeLower: 4, rangeUpper: 24, seed: 4 },
+  "non-binary guard band": {
+    decisionRule: "non-binary guard band",
+    distanceUnit: "in",
+    rangeLower: 4,
+    rangeUpper: 24,
+    seed: 4,
+  },
   "managed guard band": { decisionRule: "managed guard band", standardPercent: 0.3, points: 21, cycles: 1 },
   "huge error": { scale: 90_000, seed: 17, phases: ["asLeft"], hasController: true },
 };

@@ -74,6 +74,6 @@ test("nothing is drawn where the acceptance limits are those of the tolerance, o
 test("a phase says whether it has limits of its own, and whether U leaves none somewhere", () => {
   const words = (options: SampleOptions) => [hasAcceptanceLimits, hasNoZone].map((has) => has(samplePhase(options)));
   expect(words({})).toEqual([false, false]);
-  expect(words({ decisionRule: "four words" })).toEqual([true, false]);
+  expect(words({ decisionRule: "non-binary guard band" })).toEqual([true, false]);
   expect(words({ decisionRule: "guard band", standardPercent: 0.6 })).toEqual([false, true]);
 });

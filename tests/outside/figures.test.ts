@@ -130,7 +130,7 @@ const everyGap = [
   "gap: no expanded uncertainty is stated",
   "gap: not stated in a unit of distance",
   "as left",
-  "by four words",
+  "by a non-binary guard band",
   "by guard band",
   "by managed guard band",
   "by simple acceptance",

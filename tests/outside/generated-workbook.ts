@@ -34,7 +34,7 @@ const tolerances: readonly Row[] = [
   },
 ];
 const typedStages = [["signal"], ["signal", "value"], ["signal", "counts", "value"], ["value"], ["counts"]] as const;
-const decisionRules = ["simple acceptance", "guard band", "four words", "managed guard band"] as const;
+const decisionRules = ["simple acceptance", "guard band", "non-binary guard band", "managed guard band"] as const;
 const directionsOf = [["rising", "falling"], ["rising"], ["rising", "falling"], ["falling"]] as const;
 
 /** Number of loops in the workbook; one phase each, every other one as left too. */

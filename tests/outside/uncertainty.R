@@ -130,7 +130,7 @@ statement_of <- function(e, low, high, w, rule, slack) {
   within <- function(w) e >= low + w - slack && e <= high - w + slack
   if (w > 0 && (high - low) / 2 <= w + slack) return(if (within(-w)) "cannot be decided" else "fail")
   if (within(w)) return("pass")
-  if (rule != "four words") return("fail")
+  if (rule != "non-binary guard band") return("fail")
   if (within(0)) "conditional pass" else if (within(-w)) "conditional fail" else "fail"
 }
 

@@ -159,6 +159,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: withText("instruments.csv", "0.5,percent of span", "±0.5 % of reading,percent of span"),
     told: 'instruments.csv:2:tolerance_basis: the tolerance in words says percent of reading for this column; read "percent of span"; accepted: the same, or nothing here',
   },
+  "tables/word-old": {
+    texts: withColumn("instruments.csv", "decision_rule", "four words"),
+    told: 'instruments.csv:2:decision_rule: an earlier version called it so; it was read as non-binary guard band; read "four words"; accepted: non-binary guard band',
+  },
   "tables/cell-out-of-bounds": {
     texts: withText("instruments.csv", "mA,0.5", "mA,0"),
     told: 'instruments.csv:2:tolerance: the number is outside what the column takes; read "0"; accepted: above 0',
@@ -184,7 +188,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "model/standard-unknown": {
     texts: withText("calibrations.csv", "GB-1", "GB-1; DMM-3"),
-    told: 'calibrations.csv:2:standards: no standard is called so; read "DMM-3"; accepted: a name of the table standards',
+    told: 'calibrations.csv:2:standards: no standard is called so; read "DMM-3"; accepted: a name of the table standards; several have a comma, a semicolon or + between them',
   },
   "model/calibration-unknown": {
     texts: withText("readings.csv", "C-1,as_found,rising,25", "C-l,as_found,rising,25"),

@@ -29,6 +29,27 @@ const accepted: readonly [string, DecimalMark, number, string | null, number][] 
   ["12.5\u00a0°C", "point", 12.5, "°C", 1],
 ];
 
+// Rules are divided into halves down to sixty-fourths of an inch.
+test.each([
+  ["4 1/2 in", 4.5, "in", 1, 0.5],
+  ['1/2"', 0.5, '"', 1, 0.5],
+  ["4-1/2 inches", 4.5, "inches", 1, 0.5],
+  ["12 3/16 in.", 12.1875, "in", 4, 0.0625],
+  ["-1/8 in", -0.125, "in", 3, 0.125],
+  ['4½"', 4.5, '"', 1, 0.5],
+  ["¾ ft", 0.75, "ft", 2, 0.25],
+])("%j is %d %s, with %i decimals and a step of %d", (text, value, unit, decimals, step) => {
+  for (const mark of ["point", "comma"] as const)
+    expect(readNumber(text, mark)).toEqual({ value, unit, decimals, step });
+});
+
+test.each(["1/2", "4 1/2", "4 1/2 mm", "3/2 in", "1/3 in", "4/0 in"])(
+  "%j is no fraction of an inch or a foot",
+  (text) => {
+    expect(readNumber(text, "point")).toBeUndefined();
+  },
+);
+
 test.each(accepted)("%j with a decimal %s is %d %s with %d decimals", (text, mark, value, unit, decimals) => {
   expect(readNumber(text, mark)).toEqual({ value, unit, decimals });
 });

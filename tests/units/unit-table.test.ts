@@ -19,11 +19,15 @@ test.each([
   ["\u03bcA", "µA"],
   ["mbar", "hPa"],
   ["% RH", "%"],
+  ["ma", "mA"],
+  ["VDC", "V"],
+  ["V dc", "V"],
+  ["in.", "in"],
 ])("%s is %s", (written, symbol) => {
   expect(unitOf(written)).toBe(symbol);
 });
 
-test.each(["Mm", "MA", "ma", "furlong", "", "constructor", "__proto__"])("%j is no unit", (written) => {
+test.each(["Mm", "MA", "furlong", "", "constructor", "__proto__"])("%j is no unit", (written) => {
   expect(unitOf(written)).toBeUndefined();
 });
 

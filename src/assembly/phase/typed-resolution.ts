@@ -84,9 +84,10 @@ export function stepsOf({ reference, signal, value }: ReadingResolutions) {
   return { reference: reference.step, signal: signal.step, counts: 1, value: value.step };
 }
 
-function resolutionOf({ value, unit, decimals }: WrittenNumber, columnUnit: string | undefined): TypedResolution {
+function resolutionOf(written: WrittenNumber, columnUnit: string | undefined): TypedResolution {
+  const { value, unit, decimals, step: stepOfFraction } = written;
   const [from, to] = [unitOf(unit ?? ""), unitOf(columnUnit ?? "")];
-  const typed = { decimals, step: 10 ** -decimals };
+  const typed = { decimals, step: stepOfFraction ?? 10 ** -decimals };
   if (from === undefined || to === undefined || from === to || !isOfOneKind(from, to)) return typed;
   const step = convertDifference(typed.step, from, to);
   return { decimals: decimalsThatShow(convert(value, from, to), step), step };

@@ -65,7 +65,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
     .option(
       "--rule <name>",
-      "decision rule for this run: simple acceptance, guard band, four words, managed guard band",
+      "decision rule for this run: simple acceptance, guard band, non-binary guard band, managed guard band",
     )
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")

@@ -19,7 +19,7 @@ const draws = { least: 250_000, most: mostDraws } as const;
 /** Understands the options; what cannot be read is a problem, and nothing comes back. */
 export function readDecision(options: DecisionOptions, problems: ProblemList): DecisionSettings | undefined {
   const { rule, guardFactor, monteCarlo } = options;
-  const name = decisionRules.find((known) => folded(known) === folded(rule ?? ""));
+  const name = decisionRules.find((known) => folded(known) === folded(newName(rule ?? "")));
   const factor = numberWithin(guardFactor, 0, 1);
   const count = numberWithin(monteCarlo, draws.least, draws.most);
   const wrong = [
@@ -46,6 +46,11 @@ export function readDecision(options: DecisionOptions, problems: ProblemList): D
 function numberWithin(text: string | undefined, least: number, most: number): number | undefined {
   const value = Number(text?.trim() || Number.NaN);
   return value >= least && value <= most ? value : undefined;
+}
+
+/** What version 0.2.0 called the rule. */
+function newName(rule: string): string {
+  return folded(rule) === "fourwords" ? "non-binary guard band" : rule;
 }
 
 function folded(text: string): string {

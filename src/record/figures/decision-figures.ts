@@ -74,7 +74,7 @@ export const decisionFigures = Object.freeze([
     name: "Statement",
     unit: "a word",
     meaning:
-      "Pass: on the acceptance limit or inside. With four words: conditional pass up to the tolerance limit, " +
+      "Pass: on the acceptance limit or inside. With a non-binary guard band: conditional pass up to the tolerance limit, " +
       "conditional fail up to the guard band beyond it, fail from there. A phase has the statement of its worst point.",
     formula: "|e| ≤ T − w; ≤ T; ≤ T + w; beyond. 'Cannot be decided' where 2w leaves no room in the tolerance",
     source: "ILAC-G8:09/2019, 4.2; ISO/IEC 17025:2017, 7.8.6",

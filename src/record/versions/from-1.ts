@@ -19,9 +19,17 @@ export function from1(written: JsonObject): JsonObject {
     ["recommendation.*", stepWithReasons],
     ["recommendation.*.also[]", stepWithReasons],
     ["phases.*", endOfLoop],
+    ["instrument", ruleOfForm2("decisionRule")],
+    ["decisionRule", ruleOfForm2("name")],
+    ["decisionRule.givenForThisRun", ruleOfForm2("name")],
   ];
   const asForm2: JsonObject = { ...written, schema: "spanwright-record/2" };
   return changes.reduce((record, [path, change]) => changedAt(record, path, change) as JsonObject, asForm2);
+}
+
+/** Form 1 called the rule with a non-binary statement after its four words. */
+function ruleOfForm2(field: string): (found: JsonObject) => JsonObject {
+  return (found) => (found[field] === "four words" ? { ...found, [field]: "non-binary guard band" } : found);
 }
 
 /** Form 1 knew the sensor and the controller only, and did not ask whether enough was read. */

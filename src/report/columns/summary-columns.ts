@@ -30,7 +30,7 @@ const shortActions = {
   "re-scale": "re-scale",
   "repair wiring or set-up": "repair",
   replace: "replace",
-  "cannot be decided": "look again",
+  "cannot be decided": "cannot be decided",
 } as const;
 
 /** What the last phase asks for, in its order, each kind once. */

@@ -18,7 +18,7 @@ import { RecommendationAnswer } from "./recommendation.tsx";
 
 /** The answer: as found, as left, what to do; below it what was done, what is open, and by which rule. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
-  const { adjustment, adjustmentNote } = record.calibration;
+  const { adjustment, alsoAdjusted = [], adjustmentNote } = record.calibration;
   const forecast = forecastAnswer(record);
   return (
     <section class="answer" aria-labelledby="answer-title">
@@ -33,7 +33,7 @@ export function Answer({ record, style }: { record: CalibrationRecord; style: Nu
       <FailedOutputs record={record} />
       <dl class="answer-facts">
         <AnswerFact name="Adjustment">
-          <strong>{adjustment ?? "not stated"}</strong>
+          <strong>{[adjustment ?? "not stated", ...alsoAdjusted].join(", ")}</strong>
           {adjustmentNote && `: ${adjustmentNote}`}
         </AnswerFact>
         <AnswerFact name="Next due">

@@ -16,9 +16,9 @@ export function ruleWords({ decisionRule }: CalibrationRecord): string {
         `guard band of ${band}: the mean error of each direction at each test point passes where it lies inside the ` +
         "tolerance by the guard band or more"
       );
-    case "four words":
+    case "non-binary guard band":
       return (
-        `four words with a guard band of ${band}: pass inside the tolerance by the guard band or more, conditional pass ` +
+        `non-binary guard band of ${band}: pass inside the tolerance by the guard band or more, conditional pass ` +
         "inside the tolerance, conditional fail outside by no more than the guard band, fail beyond that; judged is the " +
         "mean error of each direction at each test point"
       );
@@ -36,7 +36,7 @@ export function ruleInShort({ decisionRule }: CalibrationRecord): string {
   return {
     "simple acceptance": "simple acceptance: inside the tolerance passes, whatever the uncertainty",
     "guard band": `${band} inside the tolerance`,
-    "four words": `four words, ${band}`,
+    "non-binary guard band": `non-binary ${band}`,
     "managed guard band": "managed guard band: false acceptance under 2 %",
   }[decisionRule.name];
 }

@@ -8,9 +8,9 @@ import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 // pass under one rule and fail under another, so the rule belongs to the result and is printed with it
 // (ISO/IEC 17025:2017, 7.8.6).
 
-/** A rule, and for "guard band" and "four words" the guard band as a multiple of the expanded uncertainty, w = r·U. */
+/** A rule, and for "guard band" and "non-binary guard band" the guard band as a multiple of the expanded uncertainty, w = r·U. */
 export type DecisionRule = {
-  name: "simple acceptance" | "guard band" | "four words" | "managed guard band";
+  name: "simple acceptance" | "guard band" | "non-binary guard band" | "managed guard band";
   /** r, >= 0: 1 for a guard band equal to U; not used by the other two rules. */
   guardFactor: number;
 };
@@ -34,7 +34,7 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  * Decides one measured error by a decision rule.
  *
  * Acceptance limits are the tolerance limits moved inwards by the guard band w: T1 + w and T2 − w. On an acceptance limit
- * is a pass; for four words, on a tolerance limit is a conditional pass and w beyond it a conditional fail. The limits
+ * is a pass; for a non-binary one, on a tolerance limit is a conditional pass and w beyond it a conditional fail. The limits
  * need not be symmetric. Errors are compared as they are, never rounded.
  *
  * Where w is half of the tolerance or more, no error can pass, whatever the instrument does. "Fail" would then speak of
@@ -50,7 +50,7 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  * Source: ILAC-G8:09/2019, 4.2 (binary statements, w = 0 or r·U; non-binary statements); JCGM 106:2012, 8.2 and 8.3.
  * Boundaries and the case without an acceptance zone: own choice, as above.
  * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, magnitude: 100, rule: {
- *   name: "four words", guardFactor: 1 } }) // { statement: "pass", acceptance: { low: -1.5, high: 1.5 }, guardBand:
+ *   name: "non-binary guard band", guardFactor: 1 } }) // { statement: "pass", acceptance: { low: -1.5, high: 1.5 }, guardBand:
  *   0.5 }
  */
 export function decidePoint(point: PointToDecide): PointDecision {
@@ -63,7 +63,11 @@ export function decidePoint(point: PointToDecide): PointDecision {
   }
   const acceptance = movedOutwards(limits, -guardBand);
   if (isInside(error, acceptance, magnitude)) return { statement: "pass", acceptance, guardBand };
-  return { statement: rule.name === "four words" ? otherWord(point, guardBand) : "fail", acceptance, guardBand };
+  return {
+    statement: rule.name === "non-binary guard band" ? otherWord(point, guardBand) : "fail",
+    acceptance,
+    guardBand,
+  };
 }
 
 function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide): number {
@@ -71,7 +75,7 @@ function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide): numb
     case "simple acceptance":
       return 0;
     case "guard band":
-    case "four words":
+    case "non-binary guard band":
       return rule.guardFactor * expandedUncertainty;
     case "managed guard band":
       return managedGuardBand(expandedUncertainty, testUncertaintyRatio(limits, expandedUncertainty));

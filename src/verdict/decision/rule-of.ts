@@ -32,5 +32,5 @@ export function ruleOf(instrument: Instrument, override: RuleOverride): Decision
  * @example hasGuardFactor("simple acceptance") // false
  */
 export function hasGuardFactor(name: DecisionRuleName): boolean {
-  return name === "guard band" || name === "four words";
+  return name === "guard band" || name === "non-binary guard band";
 }

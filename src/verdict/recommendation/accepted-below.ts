@@ -15,6 +15,6 @@ export function acceptedBelow(
   { name, guardFactor }: DecisionRule,
 ): number | undefined {
   const room = tolerance - Math.abs(errorDistance);
-  const isByFactor = (name === "guard band" || name === "four words") && guardFactor > 0;
+  const isByFactor = (name === "guard band" || name === "non-binary guard band") && guardFactor > 0;
   return isByFactor && room > 0 ? room / guardFactor : undefined;
 }

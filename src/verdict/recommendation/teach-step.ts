@@ -71,7 +71,8 @@ function doubtsOf(best: ForecastLeft, { thresholds, scatter }: PhaseState): stri
 
 function teachWords({ ends, best }: KnownForecast, { unit, rangeLower, rangeUpper, rule }: PhaseState): string {
   const [from, to] = [numberWords(rangeLower, unit), numberWords(rangeUpper, unit)];
-  const isEndsEnough = ends?.statement === "pass" || (rule.name === "four words" && ends?.statement === best.statement);
+  const isEndsEnough =
+    ends?.statement === "pass" || (rule.name === "non-binary guard band" && ends?.statement === best.statement);
   if (isEndsEnough) return `Teach both ends of the range anew, at ${from} and ${to}.`;
   return `Teach zero and span anew, for the best line over the range: a teach at its ends, ${from} and ${to}, would not do.`;
 }

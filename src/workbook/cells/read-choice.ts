@@ -8,7 +8,11 @@ const choiceByFoldOfChoices = new WeakMap<readonly string[], ReadonlyMap<string,
  * "percent_of_span"), "%" is percent, and a unit may be spelled as the unit table knows it ("inches").
  */
 export function readChoice(text: string, choices: readonly string[]): CellResult<string> {
-  const value = byFold(choices).get(folded(text)) ?? unitAmong(text, choices) ?? otherName(text, choices);
+  const value =
+    byFold(choices).get(folded(text)) ??
+    unitAmong(text, choices) ??
+    otherName(text, choices) ??
+    wordOfToday(text, choices);
   return value === undefined ? { code: "tables/cell-not-choice", values: { choices: choices.join(", ") } } : { value };
 }
 
@@ -36,6 +40,15 @@ const otherNames: Readonly<Record<string, string>> = {
 
 function otherName(text: string, choices: readonly string[]): string | undefined {
   const name = otherNames[folded(text)];
+  return name !== undefined && choices.includes(name) ? name : undefined;
+}
+
+/** What an earlier version called a word, by the word of today. */
+const oldNames: Readonly<Record<string, string>> = { fourwords: "non-binary guard band" };
+
+/** The word of today for one that an earlier version used. */
+export function wordOfToday(text: string, choices: readonly string[]): string | undefined {
+  const name = oldNames[folded(text)];
   return name !== undefined && choices.includes(name) ? name : undefined;
 }
 

@@ -207,13 +207,13 @@ describe("the uncertainty of a phase", () => {
     [1.1, "fail", "fail", "conditional fail"],
     [1.9, "fail", "fail", "fail"],
   ] as const)(
-    "an error of %d mm: %s by simple acceptance, %s by guard band, %s by four words",
+    "an error of %d mm: %s by simple acceptance, %s by guard band, %s by a non-binary guard band",
     (off, simple, guard, words) => {
       const verdictBy = (name: DecisionRule["name"]) =>
         assembled(readings(off), loop, { standards, rule: rule(name) }).verdict;
       expect(verdictBy("simple acceptance")).toBe(simple);
       expect(verdictBy("guard band")).toBe(guard);
-      expect(verdictBy("four words")).toBe(words);
+      expect(verdictBy("non-binary guard band")).toBe(words);
     },
   );
 
@@ -246,7 +246,7 @@ describe("the uncertainty of a phase", () => {
   });
 
   test("the controller has points of its own, and the worst of all points is named", () => {
-    const phase = assembled(readings(0.2, 0.95), loop, { standards, rule: rule("four words") });
+    const phase = assembled(readings(0.2, 0.95), loop, { standards, rule: rule("non-binary guard band") });
     expect(phase.verdicts).toEqual({ sensor: "pass", controller: "conditional pass" });
     expect(phase.verdict).toBe("conditional pass");
     expect(phase.endPoints).toHaveLength(5);

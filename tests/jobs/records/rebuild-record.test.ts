@@ -30,7 +30,7 @@ describe("a record is made again from itself, to the last digit and in the same 
 
   test.each([
     { rule: "guard band" },
-    { rule: "four words", guardFactor: "0.5" },
+    { rule: "non-binary guard band", guardFactor: "0.5" },
     { rule: "guard band", guardFactor: "0.3" },
     { rule: "managed guard band" },
   ])("under the options %j", async (decision) => {

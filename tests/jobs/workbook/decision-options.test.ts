@@ -19,7 +19,7 @@ test.each([
   ["guard band", "guard band"],
   ["guard-band", "guard band"],
   ["Managed Guard Band", "managed guard band"],
-  ["four_words", "four words"],
+  ["four_words", "non-binary guard band"],
   ["simpleacceptance", "simple acceptance"],
 ])("a rule may be typed %j", (rule, name) => {
   expect(read({ rule })).toMatchObject({ settings: { ruleOverride: { name } }, told: [] });
@@ -43,8 +43,8 @@ test.each([
 
 describe("what cannot be understood is told, with what is accepted, and nothing comes back", () => {
   test.each<[DecisionOptions, string, string]>([
-    [{ rule: "coin" }, "--rule", "simple acceptance, guard band, four words, managed guard band"],
-    [{ rule: "" }, "--rule", "simple acceptance, guard band, four words, managed guard band"],
+    [{ rule: "coin" }, "--rule", "simple acceptance, guard band, non-binary guard band, managed guard band"],
+    [{ rule: "" }, "--rule", "simple acceptance, guard band, non-binary guard band, managed guard band"],
     [{ guardFactor: "1.01" }, "--guard-factor", "a number from 0 to 1"],
     [{ guardFactor: "-0.1" }, "--guard-factor", "a number from 0 to 1"],
     [{ guardFactor: "0,5" }, "--guard-factor", "a number from 0 to 1"],

@@ -22,6 +22,18 @@ test("the controller's points are those of the end of the loop", () => {
   });
 });
 
+test("the rule with a non-binary statement has its name of today wherever it stands", () => {
+  const rule = { name: "four words", guardFactor: 1, givenForThisRun: { name: "four words" } };
+  const instrument = { tag: "LT-1", decisionRule: "four words" };
+  expect(from1({ schema: "spanwright-record/1", decisionRule: rule, instrument })).toMatchObject({
+    decisionRule: { name: "non-binary guard band", guardFactor: 1, givenForThisRun: { name: "non-binary guard band" } },
+    instrument: { decisionRule: "non-binary guard band" },
+  });
+  expect(from1({ schema: "spanwright-record/1", decisionRule: { name: "guard band" } }).decisionRule).toEqual({
+    name: "guard band",
+  });
+});
+
 test("isAgreed is called isStated", () => {
   const of = (staircase: unknown) => from1({ schema: "spanwright-record/1", overTheYears: { staircase } }).overTheYears;
   expect(of({ isAgreed: true, months: 12 })).toEqual({ staircase: { isStated: true, months: 12 } });

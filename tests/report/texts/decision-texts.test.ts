@@ -24,12 +24,12 @@ describe("the rule in words", () => {
     expect(new Set(all).size).toBe(decisionRules.length);
     for (const words of all) expect(words.length).toBeLessThan(75);
     expect(ruleInShort(withRule("guard band", 0.83))).toBe("guard band of 0.83 · U inside the tolerance");
-    expect(ruleInShort(withRule("four words", 1))).toBe("four words, guard band of 1 · U");
+    expect(ruleInShort(withRule("non-binary guard band", 1))).toBe("non-binary guard band of 1 · U");
   });
 
   test("carries the factor of the guard band where it has one", () => {
     expect(ruleWords(withRule("guard band", 0.83))).toContain("0.83 · U");
-    expect(ruleWords(withRule("four words", 1))).toContain("1 · U");
+    expect(ruleWords(withRule("non-binary guard band", 1))).toContain("1 · U");
     for (const name of ["simple acceptance", "managed guard band"] as const)
       expect(ruleWords(withRule(name, 0))).not.toContain("· U");
   });

@@ -74,7 +74,7 @@ describe("the failed outputs", () => {
   });
 
   test("keep the word of the rule where it is not fail", () => {
-    const [output] = failed({ instrument: { decisionRule: "four words" } });
+    const [output] = failed({ instrument: { decisionRule: "non-binary guard band" } });
     expect(output?.statement).toBe("conditional pass");
     expect(output?.why).toBe("set-point error +0.15 ± 0.41 mm, tolerance ±0.5 mm");
   });

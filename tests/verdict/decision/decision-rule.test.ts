@@ -7,7 +7,7 @@ import { managedGuardBand } from "../../../src/verdict/decision/managed-guard-ba
 const rules = {
   simple: { name: "simple acceptance", guardFactor: 0 },
   guard: { name: "guard band", guardFactor: 1 },
-  words: { name: "four words", guardFactor: 1 },
+  words: { name: "non-binary guard band", guardFactor: 1 },
   managed: { name: "managed guard band", guardFactor: 1 },
 } as const satisfies Record<string, DecisionRule>;
 
@@ -23,7 +23,7 @@ const point = (error: number, rule: DecisionRule, more: Partial<PointToDecide> =
 const statementOf = (error: number, rule: DecisionRule, more: Partial<PointToDecide> = {}) =>
   decidePoint(point(error, rule, more)).statement;
 
-test("1.2 inside ±2 with U = 0.5 passes by four words, whose acceptance limits are ±1.5", () => {
+test("1.2 inside ±2 with U = 0.5 passes by a non-binary guard band, whose acceptance limits are ±1.5", () => {
   expect(decidePoint(point(1.2, rules.words))).toEqual({
     statement: "pass",
     acceptance: { low: -1.5, high: 1.5 },
@@ -110,8 +110,8 @@ test("a guard factor scales the guard band; one of 0 is simple acceptance", () =
   const factor = (guardFactor: number): DecisionRule => ({ name: "guard band", guardFactor });
   expect(Math.abs(decidePoint(point(0, factor(0.83))).guardBand - 0.415)).toBeLessThan(1e-15);
   expect(statementOf(2, factor(0))).toBe("pass");
-  expect(statementOf(2, { name: "four words", guardFactor: 0 })).toBe("pass");
-  expect(statementOf(2.1, { name: "four words", guardFactor: 0 })).toBe("fail");
+  expect(statementOf(2, { name: "non-binary guard band", guardFactor: 0 })).toBe("pass");
+  expect(statementOf(2.1, { name: "non-binary guard band", guardFactor: 0 })).toBe("fail");
 });
 
 test("no tolerance at all: only simple acceptance of an error of nothing passes", () => {

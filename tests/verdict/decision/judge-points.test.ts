@@ -115,7 +115,7 @@ describe("the rule decides what is said of the same error (±1 mm, U = 0.165 mm)
   test.each([
     ["simple acceptance", ["pass", "pass", "fail", "fail"]],
     ["guard band", ["pass", "fail", "fail", "fail"]],
-    ["four words", ["pass", "conditional pass", "conditional fail", "fail"]],
+    ["non-binary guard band", ["pass", "conditional pass", "conditional fail", "fail"]],
     ["managed guard band", ["pass", "pass", "fail", "fail"]],
   ] as const)("%s", (name, statements) => {
     for (const sign of [1, -1]) {
@@ -140,7 +140,7 @@ describe("the rule decides what is said of the same error (±1 mm, U = 0.165 mm)
 
   test("a tolerance that the uncertainty fills cannot be decided, and never fails for the standard's sake", () => {
     const small = { basis: "distance", plus: 0.1, minus: 0.1 } as const;
-    for (const name of ["guard band", "four words"] as const) {
+    for (const name of ["guard band", "non-binary guard band"] as const) {
       const [point] = judged([curveReading(50, 0.12)], { rule: ruleNamed(name), tolerance: small });
       expect(point?.decision).toMatchObject({ statement: "cannot be decided", acceptance: null });
     }

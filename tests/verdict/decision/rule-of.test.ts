@@ -36,7 +36,12 @@ test("an instrument that asks for a guard band has one equal to U", () => {
 
 test.each<[string, Partial<Instrument>, RuleOverride, object]>([
   ["nothing is stated", {}, {}, { name: "simple acceptance", guardFactor: 0 }],
-  ["its own factor", { decisionRule: "four words", guardFactor: 0.83 }, {}, { name: "four words", guardFactor: 0.83 }],
+  [
+    "its own factor",
+    { decisionRule: "non-binary guard band", guardFactor: 0.83 },
+    {},
+    { name: "non-binary guard band", guardFactor: 0.83 },
+  ],
   ["a factor of 0", { decisionRule: "guard band", guardFactor: 0 }, {}, { name: "guard band", guardFactor: 0 }],
   [
     "a factor for this run",
@@ -70,6 +75,6 @@ test("four to one is what is usually asked for", () => {
   expect(usualMinimumRatio).toBe(4);
 });
 
-test("a guard band and the four words have a factor, the other rules none", () => {
-  expect(decisionRules.filter(hasGuardFactor)).toEqual(["guard band", "four words"]);
+test("a guard band has a factor, with two words or with four, the other rules none", () => {
+  expect(decisionRules.filter(hasGuardFactor)).toEqual(["guard band", "non-binary guard band"]);
 });

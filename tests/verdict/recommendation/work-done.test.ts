@@ -22,3 +22,10 @@ test.each<[RecommendedAction[], string | undefined, string]>([
 test("each kind of work is asked for once", () => {
   expect(workDone(steps("re-teach", "re-teach"), "re-teach").asked).toEqual(["re-teach"]);
 });
+
+test("two kinds of work that were asked for are done where the table names both", () => {
+  const asked = [{ action: "re-teach" }, { action: "re-scale" }] as const;
+  expect(workDone(asked, "re-teach").agreement).toBe("a part of it");
+  expect(workDone(asked, "re-teach", ["re-scale"]).agreement).toBe("as asked");
+  expect(workDone(asked, "repair", ["replace"]).agreement).toBe("something else");
+});

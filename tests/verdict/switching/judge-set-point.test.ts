@@ -40,7 +40,7 @@ describe("the other rules judge the mean with its U of 0.5", () => {
     [1.2, "conditional fail"],
     [1.6, "fail"],
   ])("four words make of %f mm a %s", (error, statement) => {
-    expect(judgeSetPoint({ ...by("four words"), error }).statement).toBe(statement);
+    expect(judgeSetPoint({ ...by("non-binary guard band"), error }).statement).toBe(statement);
   });
 
   test("where U leaves no zone nothing is decided", () => {
