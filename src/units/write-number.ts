@@ -1,9 +1,6 @@
 const minus = "\u2212";
 
-/** From here on `toFixed` writes exponents, and every double is a whole number. */
-const exponentFrom = 1e21;
-
-/** As many decimals as `toFixed` can write. */
+/** No number is written with more. */
 const mostDecimals = 100;
 
 /**
@@ -13,14 +10,11 @@ const mostDecimals = 100;
  * @param decimals digits behind the point, 0 or more
  * @returns text with a true minus sign (U+2212), never in exponent form; a value that rounds to zero has no sign
  * @throws RangeError for a value that is not finite
- * Source: rounding half away from zero of the decimal value that the double holds (ECMAScript `toFixed`).
+ * Source: rounding half away from zero, as `writeToPlace`.
  * @example writeFixed(-0.4996, 2) // "−0.50"
  */
 export function writeFixed(value: number, decimals: number): string {
-  if (!Number.isFinite(value)) throw new RangeError(`writeFixed: requires a finite value, got ${value}`);
-  const size = Math.abs(value);
-  const digits = size < exponentFrom ? size.toFixed(decimals) : wholeDigits(size, decimals);
-  return value < 0 && Number(digits) !== 0 ? minus + digits : digits;
+  return writeToPlace(value, -decimals);
 }
 
 /**
@@ -49,8 +43,7 @@ export function writeSigned(value: number, decimals: number): string {
  * @example writeSignificant(0.00123449, 4) // "0.001234"
  */
 export function writeSignificant(value: number, digits: number): string {
-  if (value === 0) return (0).toFixed(Math.max(0, digits - 1));
-  return writeFixed(Number(value.toPrecision(digits)), decimalsForSignificant(value, digits));
+  return writeToPlace(value, placeOfSignificant(value, digits));
 }
 
 /**
@@ -64,14 +57,46 @@ export function writeSignificant(value: number, digits: number): string {
  * @example decimalsForSignificant(0.0996, 2) // 2
  */
 export function decimalsForSignificant(value: number, digits: number): number {
-  if (!Number.isFinite(value)) throw new RangeError(`decimalsForSignificant: requires a finite value, got ${value}`);
-  const exponent = Number(value.toExponential(digits - 1).split("e")[1]);
-  return Math.min(mostDecimals, Math.max(0, digits - 1 - exponent));
+  return Math.max(0, -placeOfSignificant(value, digits));
 }
 
-function wholeDigits(size: number, decimals: number): string {
-  const fraction = decimals > 0 ? `.${"0".repeat(decimals)}` : "";
-  return `${BigInt(size)}${fraction}`;
+/**
+ * A number rounded to a decimal place: 0 is ones, 2 is hundreds, -3 is thousandths.
+ *
+ * What is rounded is the shortest decimal number that stands for the double, which is the one that was typed: 1.005 is
+ * half of a hundredth and goes up, though the double itself lies a little below.
+ *
+ * @param value any finite number
+ * @param place power of ten of the last digit, at least -100
+ * @returns text with a true minus sign, never in exponent form; a value that rounds to zero has no sign
+ * @throws RangeError for a value that is not finite
+ * Source: common practice: a half goes away from zero, whatever the sign.
+ * @example writeToPlace(-12350, 2) // "−12400"
+ */
+export function writeToPlace(value: number, place: number): string {
+  const { digits, lastPlace } = decimalOf(value);
+  const kept = shortened(digits, place - lastPlace);
+  const decimals = Math.max(0, -place);
+  const text = String(kept * tenTo(Math.max(0, place))).padStart(decimals + 1, "0");
+  const written = decimals === 0 ? text : `${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
+  return value < 0 && kept !== 0n ? minus + written : written;
+}
+
+/**
+ * The place of the last digit where a number is written with so many significant ones.
+ *
+ * @param value any finite number
+ * @param digits significant digits, 1 to 17
+ * @returns power of ten, at least -100; that of the rounded value, so that 0.0996 to two digits counts as 0.10
+ * @throws RangeError for a value that is not finite
+ * Source: own choice.
+ * @example placeOfSignificant(1234, 2) // 2
+ */
+export function placeOfSignificant(value: number, digits: number): number {
+  const { digits: all, lastPlace } = decimalOf(value);
+  const surplus = String(all).length - digits;
+  const isLonger = String(shortened(all, surplus)).length > digits;
+  return Math.max(-mostDecimals, lastPlace + surplus + (isLonger ? 1 : 0));
 }
 
 /**
@@ -87,4 +112,21 @@ export function writePlain(value: number): string {
   const shortest = String(Number(value.toPrecision(12)));
   const decimals = shortest.includes("e") ? decimalsForSignificant(value, 6) : (shortest.split(".")[1]?.length ?? 0);
   return writeFixed(value, decimals);
+}
+
+/** The shortest decimal number that stands for a double: its digits, without sign and point, and the place of the last. */
+function decimalOf(value: number): { digits: bigint; lastPlace: number } {
+  if (!Number.isFinite(value)) throw new RangeError(`only a finite number is written, not ${value}`);
+  const [mantissa = "", exponent] = Math.abs(value).toExponential().split("e");
+  const decimals = mantissa.split(".")[1]?.length ?? 0;
+  return { digits: BigInt(mantissa.replace(".", "")), lastPlace: Number(exponent) - decimals };
+}
+
+/** Without so many of its last digits, a half rounded up; with zeros behind it where the count is negative. */
+function shortened(digits: bigint, count: number): bigint {
+  return count <= 0 ? digits * tenTo(-count) : (digits + 5n * tenTo(count - 1)) / tenTo(count);
+}
+
+function tenTo(exponent: number): bigint {
+  return 10n ** BigInt(exponent);
 }

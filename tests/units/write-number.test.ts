@@ -1,10 +1,12 @@
 import { expect, test } from "vitest";
 import {
   decimalsForSignificant,
+  placeOfSignificant,
   writeFixed,
   writePlain,
   writeSigned,
   writeSignificant,
+  writeToPlace,
 } from "../../src/units/write-number.ts";
 
 test.each([
@@ -12,11 +14,14 @@ test.each([
   [-0.004, 2, "0.00"],
   [0, 1, "0.0"],
   [-0, 1, "0.0"],
-  // Exact halves go away from zero; 1.005 is held as 1.00499999999999989… and goes down.
+  // Halves go away from zero; so does 1.005, which is held as 1.00499999999999989….
   [0.125, 2, "0.13"],
   [-0.125, 2, "−0.13"],
   [2.5, 0, "3"],
-  [1.005, 2, "1.00"],
+  [1.005, 2, "1.01"],
+  [-1.005, 2, "−1.01"],
+  [1.00499999999999, 2, "1.00"],
+  [5e-7, 6, "0.000001"],
   [1e21, 1, "1000000000000000000000.0"],
   [-1e22, 0, "−10000000000000000000000"],
 ])("%d to %d decimals is %s", (value, decimals, text) => {
@@ -42,6 +47,26 @@ test.each([
   [1e-200, 2, `0.${"0".repeat(100)}`],
 ])("%d to %d significant digits is %s", (value, digits, text) => {
   expect(writeSignificant(value, digits)).toBe(text);
+});
+
+test.each([
+  [-12350, 2, "−12400"],
+  [12349, 2, "12300"],
+  [49, 2, "0"],
+  [50, 2, "100"],
+  [0.5, 0, "1"],
+])("%d to place %d is %s", (value, place, text) => {
+  expect(writeToPlace(value, place)).toBe(text);
+});
+
+test.each([
+  [1234, 2, 2],
+  [0.0996, 2, -2],
+  [9.95, 2, 0],
+  [9.94, 2, -1],
+  [0, 2, -1],
+])("%d to %d significant digits ends at place %d", (value, digits, place) => {
+  expect(placeOfSignificant(value, digits)).toBe(place);
 });
 
 test.each([

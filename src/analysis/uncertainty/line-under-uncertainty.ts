@@ -2,6 +2,7 @@ import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
 import { fitLineErrorsInBoth, type UncertainPoints } from "../../numeric/fit-line-errors-in-both.ts";
 import { fitLineWeighted, type WeightedLineFit } from "../../numeric/fit-line-weighted.ts";
 import { lineInverse } from "../../numeric/line-inverse.ts";
+import { mean } from "../../numeric/mean.ts";
 import { requirePoints } from "../../numeric/require-finite.ts";
 import { type Figure, notDetermined } from "../figures/figure.ts";
 
@@ -41,6 +42,8 @@ const leastSlope = 2;
  * have none. A slope that its own uncertainty does not tell from zero is no line: its inverse to first order would mean
  * nothing. The inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
  *
+ * The abscissas are shifted to their mean before the fit, so that distances far from zero cost no digits.
+ *
  * @param readings n >= 3 readings at two or more distances, with their uncertainties
  * @param outputs where the inverse is asked for, in the unit of the output
  * @returns the line, chi-squared with its 95 % limit, and the calibrated values; or the reason why there is none
@@ -59,15 +62,18 @@ export function lineUnderUncertainty(
   if (new Set(references).size < 2 || references.length < 3)
     return notDetermined("fewer than three readings at two distances");
   if (!(readings.outputUncertainty > 0)) return notDetermined("the readings of one test point do not scatter");
-  const fitted = fittedLine(readings);
+  const middle = mean(references);
+  // Far from zero the terms of the inverse cancel, and with them its digits: the line is fitted about the middle.
+  const fitted = fittedLine({ ...readings, references: references.map((reference) => reference - middle) });
   if (fitted === undefined) return notDetermined("the output does not follow the distance");
   const chiSquaredLimit = chiSquaredQuantile(significance, fitted.degreesOfFreedom);
   return {
     ...fitted,
+    ...interceptAtZero(fitted, middle),
     method: readings.referenceUncertainty > 0 ? "errors in both" : "weighted",
     chiSquaredLimit,
     isStraight: fitted.chiSquared <= chiSquaredLimit,
-    inverse: outputs.map((output) => calibratedValue(fitted, output, readings)),
+    inverse: outputs.map((output) => calibratedValue(fitted, middle, output, readings)),
   };
 }
 
@@ -93,12 +99,29 @@ function lineOrNone(points: UncertainPoints): WeightedLineFit | undefined {
   }
 }
 
-function calibratedValue(fitted: WeightedLineFit, output: number, readings: UncertainReadings): CalibratedValue {
+/** The intercept of a line that was fitted with its abscissas less the middle, and its covariance with the slope. */
+function interceptAtZero(fitted: WeightedLineFit, middle: number) {
+  const { slope, intercept, slopeStandardUncertainty, interceptStandardUncertainty, covariance } = fitted;
+  const ofSlope = middle * slopeStandardUncertainty;
+  const variance = interceptStandardUncertainty ** 2 + ofSlope ** 2 - 2 * middle * covariance;
+  return {
+    intercept: intercept - slope * middle,
+    interceptStandardUncertainty: Math.sqrt(Math.max(0, variance)),
+    covariance: covariance - middle * slopeStandardUncertainty ** 2,
+  };
+}
+
+function calibratedValue(
+  fitted: WeightedLineFit,
+  middle: number,
+  output: number,
+  readings: UncertainReadings,
+): CalibratedValue {
   const inverse = lineInverse(fitted, output, readings.outputUncertainty);
   const standardUncertainty = Math.hypot(
     inverse.standardUncertainty,
     readings.commonReferenceUncertainty,
     readings.commonOutputUncertainty / fitted.slope,
   );
-  return { output, reference: inverse.abscissa, standardUncertainty };
+  return { output, reference: middle + inverse.abscissa, standardUncertainty };
 }

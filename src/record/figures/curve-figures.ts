@@ -6,7 +6,8 @@ export const curveFigures = Object.freeze([
     key: "inaccuracy",
     name: "Inaccuracy",
     unit: "% of span",
-    meaning: "Greatest positive and greatest negative error of any single reading.",
+    meaning:
+      "Greatest positive and greatest negative error of any single reading; where none lies on a side, 0 in the data and “none” on the page.",
     formula: "max(0, e) and min(0, e) over all readings used",
     source: performanceTerms,
     fields: ["inaccuracy.positive", "inaccuracy.negative"],

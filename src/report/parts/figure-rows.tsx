@@ -54,13 +54,15 @@ function lineCells({ instrument }: CalibrationRecord): Partial<Record<FigureKey,
 function errorCells({ instrument }: CalibrationRecord, style: NumberStyle): Partial<Record<FigureKey, Cell>> {
   const percent = (value: number) => (value === 0 ? writeFixed(0, style.percent) : writeSigned(value, style.percent));
   const at = (point: number) => placeOf(point, instrument.distanceUnit);
+  /** 0 is no error: no reading lies on that side. */
+  const percentOrNone = (value: number) => (value === 0 ? "none" : percent(value));
   return {
     inaccuracy: (phase) =>
       withReason(
         phase,
         "inaccuracy",
         phase.inaccuracy,
-        (found) => `${percent(found.positive)} / ${percent(found.negative)}`,
+        (found) => `${percentOrNone(found.positive)} / ${percentOrNone(found.negative)}`,
       ),
     maximumMeasuredError: (phase) =>
       withReason(phase, "maximumMeasuredError", phase.maximumMeasuredError, (found) => (

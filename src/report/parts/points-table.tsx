@@ -96,7 +96,7 @@ function closeCall(point: JudgedPointRecord) {
   const limit = error < 0 ? point.acceptanceLow : point.acceptanceHigh;
   if (limit === null) return null;
   const decimals = decimalsForSignificant(expandedUncertainty, 2);
-  if (Math.abs(error).toFixed(decimals) !== Math.abs(limit).toFixed(decimals)) return null;
+  if (writeFixed(Math.abs(error), decimals) !== writeFixed(Math.abs(limit), decimals)) return null;
   const relation = Math.abs(error) > Math.abs(limit) ? "beyond" : "within";
   return (
     <span class="where">

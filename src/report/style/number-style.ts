@@ -2,7 +2,7 @@ import { isOutside } from "../../record/is-outside.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, ReadingRecord } from "../../record/record-schema.ts";
-import { decimalsForSignificant } from "../../units/write-number.ts";
+import { decimalsForSignificant, writeFixed } from "../../units/write-number.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
 export type NumberStyle = { distance: number; percent: number; value: number };
@@ -61,8 +61,8 @@ function extraDecimals(record: CalibrationRecord, least: number): number {
 /** A limit that is stated is printed as it was typed, another one with the decimals of the error. */
 function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly number[]): boolean {
   return printed.every(({ error, limit, isStated }, place) => {
-    const printedError = Number(error.toFixed(decimals[place]));
-    const printedLimit = isStated ? limit : Number(limit.toFixed(decimals[place]));
+    const printedError = Number(writeFixed(error, decimals[place] ?? 0));
+    const printedLimit = isStated ? limit : Number(writeFixed(limit, decimals[place] ?? 0));
     return printedError > printedLimit === isOutside;
   });
 }
@@ -70,11 +70,13 @@ function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly num
 function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
   const { toleranceBasis, secondTolerance } = record.instrument;
   const isStatedInPercent = toleranceBasis === "percent of span" && secondTolerance === undefined;
-  const percent = 100 / spanOf(record.instrument);
+  const span = spanOf(record.instrument);
+  /** As `pointError` reckons it, to the last digit. */
+  const inPercentOfSpan = (distance: number) => (100 * distance) / span;
   const pair = (signed: number, reading: ReadingRecord): ErrorAtLimit => {
     const error = Math.abs(signed);
     const limit = Math.abs(signed < 0 ? reading.toleranceLow : reading.toleranceHigh);
-    const inPercent = { error: error * percent, limit: asTyped(limit * percent), isStated: true };
+    const inPercent = { error: inPercentOfSpan(error), limit: asTyped(inPercentOfSpan(limit)), isStated: true };
     return {
       isOutside: isOutside(signed, reading, record.instrument),
       printed: [{ error, limit, isStated: false }, ...(isStatedInPercent ? [inPercent] : [])],

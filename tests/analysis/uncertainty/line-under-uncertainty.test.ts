@@ -66,6 +66,74 @@ test("a reverse-acting output has the mirrored line and the same uncertainties o
   }
 });
 
+/** A fraction of whole numbers: what a double holds, exactly, and what is reckoned from it without any rounding. */
+type Fraction = readonly [numerator: bigint, denominator: bigint];
+
+/** Halved until it is whole: a double is a whole number over a power of two. */
+function exactly(value: number): Fraction {
+  let [scaled, denominator] = [value, 1n];
+  while (!Number.isInteger(scaled)) [scaled, denominator] = [scaled * 2, denominator * 2n];
+  return [BigInt(scaled), denominator];
+}
+const plus = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d + c * b, b * d];
+const minus = (one: Fraction, [c, d]: Fraction): Fraction => plus(one, [-c, d]);
+const times = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * c, b * d];
+const over = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d, b * c];
+const sumOf = (fractions: readonly Fraction[]) => fractions.reduce(plus, [0n, 1n]);
+
+/** Thirty digits behind the point before the one rounding to a double. */
+function rounded([numerator, denominator]: Fraction): number {
+  const shift = 10n ** 30n;
+  return Number((numerator * shift) / denominator) / 1e30;
+}
+
+/** The inverse of the weighted line by its formulas (ISO/TS 28037:2010, clause 6), in whole numbers. */
+function exactInverse({ references, outputs, outputUncertainty }: UncertainReadings, output: number, offset: number) {
+  const [xs, ys] = [references.map(exactly), outputs.map(exactly)];
+  const count: Fraction = [BigInt(xs.length), 1n];
+  const variance = times(exactly(outputUncertainty), exactly(outputUncertainty));
+  const [x, y] = [over(sumOf(xs), count), over(sumOf(ys), count)];
+  const squares = sumOf(xs.map((each) => times(minus(each, x), minus(each, x))));
+  const products = sumOf(xs.map((each, index) => times(minus(each, x), minus(ys[index]!, y))));
+  const slope = over(products, squares);
+  const run = over(minus(exactly(output), y), slope);
+  const ofLine = plus(over([1n, 1n], count), over(times(run, run), squares));
+  const square = over(times(variance, plus(ofLine, [1n, 1n])), times(slope, slope));
+  return {
+    beyondOffset: rounded(minus(plus(x, run), exactly(offset))),
+    standardUncertainty: Math.sqrt(rounded(square)),
+    intercept: rounded(minus(y, times(slope, x))),
+  };
+}
+
+test.each([0, 1e3, 1e6, -1e6, 1e9])("%d away from zero the inverse is that of exact arithmetic", (offset) => {
+  const far = { ...readings, references: readings.references.map((reference) => offset + reference) };
+  for (const output of [3, 7.1, 10.5]) {
+    const exact = exactInverse(far, output, offset);
+    const line = determined(lineUnderUncertainty(far, [output]));
+    const { reference = 0, standardUncertainty = 0 } = line.inverse[0] ?? {};
+    // The distance is held to half a unit of its last place, 6e-11 at 1e6; nothing else is lost.
+    expectNear(reference - offset, exact.beyondOffset, 4e-15 + 1e-16 * Math.abs(offset));
+    expectNear(standardUncertainty, exact.standardUncertainty, 1e-15);
+    expectNear(line.intercept / exact.intercept, 1, 1e-14);
+  }
+});
+
+test.each([0, 0.2])("1e6 away from zero everything but the intercept is as it was (u of a reference %d)", (own) => {
+  const near = { ...readings, referenceUncertainty: own };
+  const far = { ...near, references: readings.references.map((reference) => 1e6 + reference) };
+  const [here, there] = [near, far].map((each) => determined(lineUnderUncertainty(each, [3, 10.5])));
+  for (const [index, { reference, standardUncertainty }] of here!.inverse.entries()) {
+    expectNear(there!.inverse[index]?.reference, 1e6 + reference, 1.2e-10);
+    expectNear(there!.inverse[index]?.standardUncertainty, standardUncertainty, 1e-9);
+  }
+  expectNear(there!.slope, here!.slope, 1e-14);
+  expectNear(there!.chiSquared, here!.chiSquared, 1e-12);
+  // u(a) at zero is u(b) · 1e6 there, and a goes with b all but wholly.
+  expectNear(there!.interceptStandardUncertainty / (1e6 * there!.slopeStandardUncertainty), 1, 1e-5);
+  expectNear(there!.covariance / (-1e6 * there!.slopeStandardUncertainty ** 2), 1, 1e-5);
+});
+
 test("uncertain reference positions make it a line with errors in both, whose chi-squared is less", () => {
   const weighted = determined(lineUnderUncertainty(readings, []));
   const both = determined(lineUnderUncertainty({ ...readings, referenceUncertainty: 0.2 }, []));

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { CalibrationRecord, ReadingRecord } from "../../../src/record/record-schema.ts";
 import { numberStyleOf, percentDecimals } from "../../../src/report/style/number-style.ts";
+import { writeFixed } from "../../../src/units/write-number.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { demoRecords } from "../demo-records.ts";
 
@@ -111,9 +112,9 @@ test("no printed error looks inside a limit that it is outside of, or the other 
       expect(10 ** -style.percent).toBeGreaterThanOrEqual(((100 * 10 ** -style.distance) / span) * (1 - 1e-8));
       for (const [index, error] of errors.entries()) {
         const isOutside = beyond[index]!.digit > 0;
-        const printed = Number(Math.abs(error).toFixed(style.distance));
-        expect(printed > Number(limit.toFixed(style.distance)), `${error} of ${limit}`).toBe(isOutside);
-        const printedPercent = Number(Math.abs((100 * error) / span).toFixed(style.percent));
+        const printed = Number(writeFixed(Math.abs(error), style.distance));
+        expect(printed > Number(writeFixed(limit, style.distance)), `${error} of ${limit}`).toBe(isOutside);
+        const printedPercent = Number(writeFixed(Math.abs((100 * error) / span), style.percent));
         expect(printedPercent > percent, `${error} of ${limit}`).toBe(isOutside);
         close += beyond[index]!.places > 4 ? 1 : 0;
       }
@@ -132,7 +133,7 @@ test("in the demo no printed error stands on another side of its printed limit t
         if (errorDistance === undefined) continue;
         judged += 1;
         const isOutsideInPrint =
-          Number(Math.abs(errorDistance).toFixed(distance)) > Number(toleranceHigh.toFixed(distance));
+          Number(writeFixed(Math.abs(errorDistance), distance)) > Number(writeFixed(toleranceHigh, distance));
         expect(isOutsideInPrint).toBe(Math.abs(errorDistance) > toleranceHigh * (1 + 1e-12));
       }
     }
