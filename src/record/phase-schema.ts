@@ -80,6 +80,7 @@ export const phaseSchema = z.strictObject({
   zeroError: lineError.nullable(),
   spanError: lineError.nullable(),
   inaccuracy: z.strictObject({ positive: finite, negative: finite }).nullable(),
+  meanAbsoluteError: z.strictObject({ percentSpan: finite, distance: finite }).nullable().optional(),
   maximumMeasuredError: z.strictObject({ percentSpan: finite, point: finite, direction }).nullable(),
   linearity: z.strictObject({
     independent: finite.nullable(),

@@ -17,6 +17,8 @@ import { withCell } from "../workbook/full-workbook.ts";
 
 // Names that an example may use besides what the folders export: inputs too large for a docblock, all of invented loops.
 
+export { emptyAnalysis } from "../analysis/sample-analysis.ts";
+export { basis } from "../analysis/sample-basis.ts";
 export { loop } from "../analysis/sample-loop.ts";
 export { outAndBack, sheetOf } from "../analysis/sample-staged.ts";
 export { curable, notCurable } from "../verdict/recommendation/sample-state.ts";

@@ -242,6 +242,9 @@ phase_figures <- function(phase) {
   fitted_lines(first, used, judged, range)
   say(first, "inaccuracy.positive", max(0, used$error))
   say(first, "inaccuracy.negative", min(0, used$error))
+  sizes <- sqrt(used$error^2)
+  say(first, "meanAbsoluteError.percentSpan", if (length(sizes) == 0) NA else mean(sizes))
+  say(first, "meanAbsoluteError.distance", if (length(sizes) == 0) NA else mean(sizes) * diff(range) / 100)
   each <- rbind(data.frame(error = curve$up, point = curve$point, direction = "rising"),
                 data.frame(error = curve$down, point = curve$point, direction = "falling"))
   say(first, "maximumMeasuredError.percentSpan", each$error[which.max(abs(each$error))])

@@ -67,6 +67,8 @@ describe("the comparison itself", () => {
   it("finds a figure that the other program does not have", () => {
     const { large: _, ...rest } = same;
     expect(differences(own, new Map(Object.entries(rest)))).toHaveLength(1);
+    const { none, ...all } = same;
+    expect([none, differences(own, new Map(Object.entries(all)))]).toEqual(["NA", []]);
   });
 });
 
@@ -109,7 +111,8 @@ function differences(own: ReadonlyMap<string, RecordFigure>, other: ReadonlyMap<
 }
 
 function agrees(own: RecordFigure | undefined, other: string | undefined): boolean {
-  if (own === undefined || other === undefined) return false;
+  // What one of them has not, the other may have as none.
+  if (own === undefined || other === undefined) return (own?.value ?? null) === null && (other ?? "NA") === "NA";
   return other.split("|").some((one) => agreesWith(own, one));
 }
 
@@ -128,7 +131,6 @@ const everyGap = [
   "gap: no coverage factor is stated; 2 is taken",
   "gap: no drift is stated",
   "gap: no expanded uncertainty is stated",
-  "gap: not stated in a unit of distance",
   "as left",
   "by a non-binary guard band",
   "by guard band",

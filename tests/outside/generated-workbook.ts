@@ -142,7 +142,7 @@ function standardsOf(index: number): readonly Row[] {
       scaled({ ...meter, uncertainty_unit: `m${signal.unit}`.replace("mmA", "µA") }, 1000),
     ],
     3: [{ ...rail, drift_per_year: "" }],
-    4: [{ ...rail, uncertainty_unit: "%" }, meter],
+    4: [{ ...rail, quantity: "", uncertainty_unit: "%" }, meter],
     5: [rail, { ...rail, standard: `RAIL-${index}-2`, coverage_factor: 2.87 }, { ...meter, resolution: "" }],
     6: [
       { ...rail, expanded_uncertainty: "" },

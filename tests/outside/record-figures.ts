@@ -1,6 +1,6 @@
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, Shares } from "../../src/record/record-schema.ts";
 
-/** One figure of a record; `scale` is the span in the figure's unit, or 1 where it has none. */
+/** One figure of a record, where it has it; `scale` is the span in the figure's unit, or 1 where it has none. */
 export type RecordFigure = { value: number | string | null; scale: number };
 
 type Figures = Map<string, RecordFigure>;
@@ -16,6 +16,21 @@ const shareNames = [
   "inputCardAndScaling",
   "sensorToController",
 ] as const;
+
+/** Parts of a phase that are compared on their own, that are no figures, or that only this program has. */
+const notFigures: ReadonlySet<keyof PhaseRecord> = new Set([
+  ...(["readings", "judged", "counted", "decimals", "fit", "points", "controllerPoints"] as const),
+  ...(["worst", "worstPoint", "uncertainLine", "verdicts", "verdict", "notDetermined"] as const),
+]);
+
+const isDistance: ReadonlySet<string> = new Set(["distance", "point"]);
+
+/** Numbers and words below a figure, by their path; `row` says where in the table, and the other program has no table. */
+function leavesOf(value: unknown, path: string): readonly (readonly [string, Value])[] {
+  if (value === null || value === undefined || path.endsWith(".row")) return [];
+  if (typeof value !== "object") return [[path, value as Value]];
+  return Object.entries(value).flatMap(([name, part]) => leavesOf(part, `${path}.${name}`));
+}
 
 /** Every figure of one phase of a record by the name under which the other program prints it. */
 export function recordFigures(
@@ -46,40 +61,20 @@ export function recordFigures(
     addShares(`${prefix}.shares`, reading.shares);
   }
 
-  const { fit, hysteresis, loopError } = phase;
+  const { fit } = phase;
   add("fit.n", fit?.n, 1);
   add("fit.slope", fit?.slope, output / span);
   add("fit.slopeStdError", fit?.slopeStdError, output / span);
   for (const name of ["intercept", "interceptStdError", "residualStdDev"] as const)
     add(`fit.${name}`, fit?.[name], output);
   add("fit.rSquared", fit?.rSquared, 1);
-  for (const name of ["zeroError", "spanError"] as const) {
-    add(`${name}.percentSpan`, phase[name]?.percentSpan, 100);
-    add(`${name}.standardUncertainty`, phase[name]?.standardUncertainty, 100);
-    add(`${name}.combinedStandardUncertainty`, phase[name]?.combinedStandardUncertainty, 100);
+  for (const [name, value] of Object.entries(phase)) {
+    if (notFigures.has(name as keyof PhaseRecord)) continue;
+    for (const [path, leaf] of leavesOf(value, name)) {
+      const last = path.slice(path.lastIndexOf(".") + 1);
+      add(path, leaf, path.includes(".shares.") || isDistance.has(last) ? span : last === "value" ? controller : 100);
+    }
   }
-  add("inaccuracy.positive", phase.inaccuracy?.positive, 100);
-  add("inaccuracy.negative", phase.inaccuracy?.negative, 100);
-  add("maximumMeasuredError.percentSpan", phase.maximumMeasuredError?.percentSpan, 100);
-  add("maximumMeasuredError.point", phase.maximumMeasuredError?.point, span);
-  add("maximumMeasuredError.direction", phase.maximumMeasuredError?.direction, 1);
-  for (const name of ["independent", "terminal", "zeroBased", "leastSquares"] as const) {
-    add(`linearity.${name}`, phase.linearity[name], 100);
-  }
-  add("hysteresis.percentSpan", hysteresis?.percentSpan, 100);
-  add("hysteresis.point", hysteresis?.point, span);
-  add("hysteresis.withinOneCycle.percentSpan", hysteresis?.withinOneCycle?.percentSpan, 100);
-  add("hysteresis.withinOneCycle.point", hysteresis?.withinOneCycle?.point, span);
-  add("hysteresis.withinOneCycle.cycle", hysteresis?.withinOneCycle?.cycle, 1);
-  add("repeatability.percentSpan", phase.repeatability?.percentSpan, 100);
-  add("repeatability.point", phase.repeatability?.point, span);
-  add("repeatability.direction", phase.repeatability?.direction, 1);
-  add("repeatability.pooledStdDev", phase.repeatability?.pooledStdDev, 100);
-  add("repeatability.degreesOfFreedom", phase.repeatability?.degreesOfFreedom, 1);
-  add("loopError.distance", loopError?.distance, span);
-  add("loopError.percentSpan", loopError?.percentSpan, 100);
-  add("loopError.value", loopError?.value, controller);
-  if (loopError) addShares("loopError.shares", loopError.shares);
   for (const [name, value] of pointFigures("points", phase.points, span)) figures.set(name, value);
   for (const [name, value] of pointFigures("endPoints", phase.endPoints ?? [], span)) figures.set(name, value);
   for (const name of ["sensor", "controller"] as const) add(`verdicts.${name}`, phase.verdicts[name], 1);

@@ -107,18 +107,22 @@ export function percentFigures(analysis: PhaseAnalysis): Readonly<Record<string,
     span: spanError.percentSpan,
     spanUncertainty: spanError.standardUncertainty,
   }));
-  take("inaccuracy", analysis.inaccuracy, (found) => found);
-  take("maximumMeasuredError", analysis.maximumMeasuredError, ({ percentSpan }) => ({ size: Math.abs(percentSpan) }));
+  for (const [name, figure] of Object.entries(analysis.figures)) take(name, figure, sizesOf);
   take("linearity", analysis.linearity, (found) => found);
   take("hysteresis", analysis.hysteresis, ({ percentSpan }) => ({ percentSpan }));
   take("withinOneCycle", analysis.hysteresisWithinOneCycle, ({ percentSpan }) => ({ percentSpan }));
-  take("repeatability", analysis.repeatability, ({ percentSpan, pooledStdDev, degreesOfFreedom }) => ({
-    percentSpan,
-    pooledStdDev,
-    degreesOfFreedom,
-  }));
   take("loopError", analysis.greatestLoopError, ({ loopError }) => ({ size: Math.abs(loopError!.percentSpan) }));
   for (const [index, { up, down, mean }] of analysis.curve.entries())
     take(`curve ${index}`, { up, down, mean }, (at) => at);
   return named;
+}
+
+/** Numbers without a unit of distance. */
+function sizesOf(figure: object): Record<string, number> {
+  const sizes = Object.entries(figure).filter(([part]) => part !== "point" && part !== "distance");
+  return Object.fromEntries(
+    sizes.flatMap(([part, value]) =>
+      typeof value === "number" ? [[part, part === "percentSpan" ? Math.abs(value) : value]] : [],
+    ),
+  );
 }

@@ -67,7 +67,7 @@ describe("level sensor of Bentley, Principles of Measurement Systems (tests/publ
 
   test("it is that of the one cycle there is; a second cycle would be needed for repeatability", () => {
     expect(determined(analysis.hysteresisWithinOneCycle)).toEqual({ ...determined(analysis.hysteresis), cycle: 1 });
-    expect(analysis.repeatability).toEqual({ notDetermined: "one cycle only" });
+    expect(analysis.figures.repeatability).toEqual({ notDetermined: "one cycle only" });
   });
 
   test("the difference of each point is the one that the table gives", () => {

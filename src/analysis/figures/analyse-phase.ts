@@ -8,8 +8,17 @@ import { type GreatestDifference, hysteresis, hysteresisWithinOneCycle } from ".
 import { inaccuracy } from "./inaccuracy.ts";
 import { type Linearity, linearity } from "./linearity.ts";
 import { type MaximumMeasuredError, maximumMeasuredError } from "./maximum-measured-error.ts";
+import { type MeanAbsoluteError, meanAbsoluteError } from "./mean-absolute-error.ts";
 import { type Repeatability, repeatability } from "./repeatability.ts";
 import { type LineError, zeroAndSpanError } from "./zero-and-span-error.ts";
+
+/** Figures that a record carries just as they are found, under these names. */
+export type PlainFigures = {
+  inaccuracy: Figure<{ positive: number; negative: number }>;
+  meanAbsoluteError: Figure<MeanAbsoluteError>;
+  maximumMeasuredError: Figure<MaximumMeasuredError>;
+  repeatability: Figure<Repeatability>;
+};
 
 /** All figures of one phase; those in percent of span say so in the file that computes them. */
 export type PhaseAnalysis = {
@@ -19,12 +28,10 @@ export type PhaseAnalysis = {
   cycles: number;
   fit: Figure<LineFit>;
   zeroAndSpan: Figure<{ zeroError: LineError; spanError: LineError }>;
-  inaccuracy: Figure<{ positive: number; negative: number }>;
-  maximumMeasuredError: Figure<MaximumMeasuredError>;
+  figures: PlainFigures;
   linearity: Figure<Linearity>;
   hysteresis: Figure<GreatestDifference>;
   hysteresisWithinOneCycle: Figure<GreatestDifference & { cycle: number }>;
-  repeatability: Figure<Repeatability>;
   /** The reading with the greatest loop error. */
   greatestLoopError: Figure<AnalysedReading>;
 };
@@ -38,7 +45,7 @@ export type PhaseAnalysis = {
  * Source: each figure's own file.
  * @example analysePhase([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
  *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
- *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }).maximumMeasuredError
+ *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }).figures.maximumMeasuredError
  *   // { percentSpan: 3.125, point: 50, direction: "rising" }
  */
 export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<PhaseAnalysis> {
@@ -57,12 +64,15 @@ export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<P
     cycles: new Set(used.map(({ cycle }) => cycle)).size,
     fit: outputLine(analysed, judged),
     zeroAndSpan: zeroAndSpanError(used, rangeLower, rangeUpper),
-    inaccuracy: inaccuracy(used),
-    maximumMeasuredError: maximumMeasuredError(curve),
+    figures: {
+      inaccuracy: inaccuracy(used),
+      meanAbsoluteError: meanAbsoluteError(used, rangeUpper - rangeLower),
+      maximumMeasuredError: maximumMeasuredError(curve),
+      repeatability: repeatabilityOf(used, analysed),
+    },
     linearity: linearity(curve),
     hysteresis: hysteresis(curve),
     hysteresisWithinOneCycle: hysteresisWithinOneCycle(used),
-    repeatability: repeatabilityOf(used, analysed),
     greatestLoopError: greatestLoopError(analysed),
   };
 }

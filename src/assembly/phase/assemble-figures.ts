@@ -1,5 +1,5 @@
-import type { PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
-import { type Figure, isDetermined } from "../../analysis/figures/figure.ts";
+import type { PhaseAnalysis, PlainFigures } from "../../analysis/figures/analyse-phase.ts";
+import { type Figure, isDetermined, type NotDetermined } from "../../analysis/figures/figure.ts";
 import type { LineError } from "../../analysis/figures/zero-and-span-error.ts";
 import { combinedLineUncertainty, type ReadingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
 import type { PhaseRecord } from "../../record/record-schema.ts";
@@ -26,15 +26,7 @@ export function orNull<Value>(name: string, figure: Figure<Value>, reasons: Reas
 /** What the figures of a phase need beside its analysis. */
 export type FigureContext = { uncertainties: Figure<ReadingUncertainties>; span: number; reasons: Reasons };
 
-type FigureFields =
-  | "fit"
-  | "zeroError"
-  | "spanError"
-  | "inaccuracy"
-  | "maximumMeasuredError"
-  | "linearity"
-  | "hysteresis"
-  | "repeatability";
+type FigureFields = "fit" | "zeroError" | "spanError" | keyof PlainFigures | "linearity" | "hysteresis";
 
 /**
  * The figures of a phase as the record carries them.
@@ -43,14 +35,9 @@ type FigureFields =
  * @param context what the readings share, span in distance, where reasons are noted
  * @returns figures in percent of span, the fitted line in the unit of the output
  * Source: each figure's own file in `analysis`.
- * @example assembleFigures({ judged: "signal", readings: [], curve: [], cycles: 0,
- *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
- *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
- *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
- *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
- *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
- *   { uncertainties: { notDetermined: "no standard of distance states its uncertainty" }, span: 100, reasons: {} })
- *   .inaccuracy.positive // 1
+ * @example assembleFigures(analysePhase(sheetOf(1, (reference) => ({ signal: 4.5 + 0.16 * reference })), loop),
+ *   { uncertainties: notDetermined("no standard of distance states its uncertainty"), span: 100, reasons: {} })
+ *   .inaccuracy // { positive: 3.125, negative: 0 }
  */
 export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext): Pick<PhaseRecord, FigureFields> {
   const { reasons } = context;
@@ -69,8 +56,7 @@ export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext)
     },
     zeroError: lineErrorOf(analysis, "zero", context),
     spanError: lineErrorOf(analysis, "span", context),
-    inaccuracy: orNull("inaccuracy", analysis.inaccuracy, reasons),
-    maximumMeasuredError: orNull("maximumMeasuredError", analysis.maximumMeasuredError, reasons),
+    ...plainFigures(analysis.figures, reasons),
     linearity: orNull("linearity", analysis.linearity, reasons) ?? {
       independent: null,
       terminal: null,
@@ -78,7 +64,13 @@ export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext)
       leastSquares: null,
     },
     hysteresis: hysteresis && { ...hysteresis, withinOneCycle },
-    repeatability: orNull("repeatability", analysis.repeatability, reasons),
+  };
+}
+
+function plainFigures(figures: PlainFigures, reasons: Reasons) {
+  const entries = Object.entries(figures).map(([name, figure]) => [name, orNull<unknown>(name, figure, reasons)]);
+  return Object.fromEntries(entries) as {
+    [Name in keyof PlainFigures]: Exclude<PlainFigures[Name], NotDetermined> | null;
   };
 }
 

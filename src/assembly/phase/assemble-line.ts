@@ -21,21 +21,8 @@ const quarters = [0, 0.25, 0.5, 0.75, 1];
  * @param loop for the ends of the output
  * @returns the line in the unit of the output; or the reason why the workbook does not allow it
  * Source: ISO/TS 28037:2010.
- * @example assembleLine({ judged: "signal", readings: [], curve: [], cycles: 0,
- *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
- *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
- *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
- *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
- *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
- *   { standards: [],
- *   performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA", principle: "laser",
- *   isTemperatureCompensated: false, airTemperatureCelsius: 20, alignmentAngleDegrees: 0, judged: "signal",
- *   distancePerOutput: 6.25, steps: { reference: 0.1, output: 0.001 },
- *   repeatability: { notDetermined: "one cycle only" }, hysteresis: { width: 0 } },
- *   { sharedReference: 0.1, sharedOutput: 0, ownReference: 0 },
- *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
- *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" })
- *   // { notDetermined: "one cycle only" }
+ * @example assembleLine(emptyAnalysis, basis, { sharedReference: 0.1, sharedOutput: 0, ownReference: 0 }, loop) // {
+ *   notDetermined: "fewer than three readings at two distances" }
  */
 export function assembleLine(
   analysis: PhaseAnalysis,

@@ -13,6 +13,15 @@ export const curveFigures = Object.freeze([
     fields: ["inaccuracy.positive", "inaccuracy.negative"],
   },
   {
+    key: "meanAbsoluteError",
+    name: "Mean absolute error",
+    unit: "% of span",
+    meaning: "How far the readings are off on average, whatever the sign; in percent of span and in distance.",
+    formula: "mean of |e| over all readings used",
+    source: "common practice, no source",
+    fields: ["meanAbsoluteError.percentSpan", "meanAbsoluteError.distance"],
+  },
+  {
     key: "maximumMeasuredError",
     name: "Maximum measured error",
     unit: "% of span",

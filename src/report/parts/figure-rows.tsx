@@ -64,6 +64,12 @@ function errorCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
         phase.inaccuracy,
         (found) => `${percentOrNone(found.positive)} / ${percentOrNone(found.negative)}`,
       ),
+    meanAbsoluteError: (phase) =>
+      withReason(phase, "meanAbsoluteError", phase.meanAbsoluteError ?? null, (found) => (
+        <Where at={`${writeFixed(found.distance, style.distance)} ${instrument.distanceUnit}`}>
+          {writeFixed(found.percentSpan, style.percent)}
+        </Where>
+      )),
     maximumMeasuredError: (phase) =>
       withReason(phase, "maximumMeasuredError", phase.maximumMeasuredError, (found) => (
         <Where at={`${at(found.point)}, ${found.direction}`}>{percent(found.percentSpan)}</Where>

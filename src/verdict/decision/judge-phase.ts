@@ -26,19 +26,9 @@ export type JudgedPhase = {
  * @param rule decision rule
  * @returns the judged points of each stage by rising distance, and the basis of the first stage's budgets
  * Source: as `judgePoints`.
- * @example judgePhase({ judged: "signal", readings: [], curve: [], cycles: 0,
- *   fit: { notDetermined: "no usable reading" }, zeroAndSpan: { notDetermined: "no usable reading" },
- *   inaccuracy: { positive: 1, negative: 0 }, maximumMeasuredError: { notDetermined: "no usable reading" },
- *   linearity: { notDetermined: "no usable reading" }, hysteresis: { notDetermined: "no usable reading" },
- *   hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
- *   repeatability: { notDetermined: "no usable reading" }, greatestLoopError: { notDetermined: "no usable reading" } },
- *   { instrument: { tag: "LT-1", rangeLower: 0, rangeUpper: 100, distanceUnit: "mm", signalLower: 4,
- *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" },
- *   calibration: { calibration: "C-1", tag: "LT-1" }, standards: [],
- *   steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 } },
- *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
- *   toleranceTerms: [{ basis: "distance", plus: 1, minus: 1 }], faultLevels: {}, signalUnit: "mA" },
- *   { name: "guard band", guardFactor: 1 }).stages.size // 0
+ * @example judgePhase(emptyAnalysis, { instrument: needs.instrument, calibration: needs.calibration, standards: [],
+ *   steps: { reference: 0.1, signal: 0.001, counts: 1, value: 0.1 } }, loop, { name: "guard band", guardFactor: 1
+ *   }).stages.size // 0
  */
 export function judgePhase(analysis: PhaseAnalysis, rows: BudgetRows, loop: Loop, rule: DecisionRule): JudgedPhase {
   const basisOf = (stage: ReadStage, curve = stageCurve(analysis.readings, stage) ?? { curve: [], readings: [] }) => ({

@@ -24,7 +24,7 @@ test("12.5 mA at 50 mm of 0 to 100 mm on 4 to 20 mA: 3.125 % of span at 50, risi
       signalUnit: "mA",
     }),
   );
-  expect(analysis.maximumMeasuredError).toEqual({ percentSpan: 3.125, point: 50, direction: "rising" });
+  expect(analysis.figures.maximumMeasuredError).toEqual({ percentSpan: 3.125, point: 50, direction: "rising" });
 });
 
 test("nothing can be judged where what was read has no ideal line", () => {
@@ -35,7 +35,7 @@ test("nothing can be judged where what was read has no ideal line", () => {
 describe("the data decide which figures there are", () => {
   const reasons = (readings: readonly Reading[]) =>
     Object.fromEntries(
-      Object.entries(analysed(readings)).flatMap(([name, figure]) =>
+      Object.entries({ ...analysed(readings), ...analysed(readings).figures }).flatMap(([name, figure]) =>
         typeof figure === "object" && "notDetermined" in figure ? [[name, figure.notDetermined]] : [],
       ),
     );

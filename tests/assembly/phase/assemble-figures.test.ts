@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { analysePhase } from "../../../src/analysis/figures/analyse-phase.ts";
-import { isDetermined, notDetermined } from "../../../src/analysis/figures/figure.ts";
+import { notDetermined } from "../../../src/analysis/figures/figure.ts";
 import { assembleFigures, orNull, type Reasons } from "../../../src/assembly/phase/assemble-figures.ts";
-import { expectNear, reading, signalLoop } from "../../analysis/sample-loop.ts";
+import { analysisOf, emptyAnalysis } from "../../analysis/sample-analysis.ts";
+import { expectNear, reading } from "../../analysis/sample-loop.ts";
 
 test("a figure that is not there is null, and its reason is noted; one that is stands as it is", () => {
   expect(orNull("hysteresis", notDetermined("one direction only"), {})).toBeNull();
@@ -12,37 +12,18 @@ test("a figure that is not there is null, and its reason is noted; one that is s
   expect(reasons).toEqual({ hysteresis: "one direction only" });
 });
 
-test("an analysis without a line has no zero and span error, and the inaccuracy that it has", () => {
-  const figures = assembleFigures(
-    {
-      judged: "signal",
-      readings: [],
-      curve: [],
-      cycles: 0,
-      fit: { notDetermined: "no usable reading" },
-      zeroAndSpan: { notDetermined: "no usable reading" },
-      inaccuracy: { positive: 1, negative: 0 },
-      maximumMeasuredError: { notDetermined: "no usable reading" },
-      linearity: { notDetermined: "no usable reading" },
-      hysteresis: { notDetermined: "no usable reading" },
-      hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
-      repeatability: { notDetermined: "no usable reading" },
-      greatestLoopError: { notDetermined: "no usable reading" },
-    },
-    { uncertainties: { notDetermined: "no standard of distance states its uncertainty" }, span: 100, reasons: {} },
-  );
-  expect(figures.inaccuracy?.positive).toBe(1);
+test("a phase without a reading has no figure, and says of each why", () => {
+  const reasons: Reasons = {};
+  const figures = assembleFigures(emptyAnalysis, { uncertainties: notDetermined("no standard"), span: 100, reasons });
   expect([figures.zeroError, figures.spanError, figures.fit]).toEqual([null, null, null]);
+  for (const name of Object.keys(emptyAnalysis.figures)) {
+    expect(figures).toHaveProperty(name, null);
+    expect(reasons[name], name).toMatch(/./u);
+  }
 });
 
-const analysed = (signals: readonly (readonly [number, number])[]) => {
-  const analysis = analysePhase(
-    signals.map(([reference, signal]) => reading(reference, { signal })),
-    signalLoop,
-  );
-  if (!isDetermined(analysis)) throw new Error(analysis.notDetermined);
-  return analysis;
-};
+const analysed = (signals: readonly (readonly [number, number])[]) =>
+  analysisOf(signals.map(([reference, signal]) => reading(reference, { signal })));
 const shared = Object.freeze({ sharedReference: 0.3, sharedOutput: 0.4, ownReference: 0 });
 
 test("zero and span error carry the uncertainty of the fit and, beside it, that of fit and standards together", () => {

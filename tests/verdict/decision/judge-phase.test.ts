@@ -6,6 +6,7 @@ import type { Reading, Standard } from "../../../src/model/calibration.ts";
 import { decisionRules } from "../../../src/model/instrument.ts";
 import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
 import { decidingPoints, type JudgedPhase, judgePhase, worstOf } from "../../../src/verdict/decision/judge-phase.ts";
+import { emptyAnalysis } from "../../analysis/sample-analysis.ts";
 import { meter, rail } from "../../analysis/sample-basis.ts";
 import { expectNear, loop, reading } from "../../analysis/sample-loop.ts";
 import { frozen } from "../../charts/frozen.ts";
@@ -47,21 +48,7 @@ const sources = (points: ReturnType<typeof judged>["points"] | undefined) =>
 test("a phase without a curve has no points, and none of the controller", () => {
   const { points, endPoints } = withPoints(
     judgePhase(
-      {
-        judged: "signal",
-        readings: [],
-        curve: [],
-        cycles: 0,
-        fit: { notDetermined: "no usable reading" },
-        zeroAndSpan: { notDetermined: "no usable reading" },
-        inaccuracy: { positive: 1, negative: 0 },
-        maximumMeasuredError: { notDetermined: "no usable reading" },
-        linearity: { notDetermined: "no usable reading" },
-        hysteresis: { notDetermined: "no usable reading" },
-        hysteresisWithinOneCycle: { notDetermined: "no usable reading" },
-        repeatability: { notDetermined: "no usable reading" },
-        greatestLoopError: { notDetermined: "no usable reading" },
-      },
+      emptyAnalysis,
       {
         instrument: {
           tag: "LT-1",

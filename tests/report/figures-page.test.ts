@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
+import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
+import { renderPage } from "../../src/report/page.tsx";
+import { sampleRecord } from "../charts/sample-record.ts";
+
+const sample = sampleRecord({ phases: ["asFound"], rangeLower: 0, rangeUpper: 1000 });
+
+/** How a figure reads on the page of the sample with another value of it. */
+async function cellOf(name: string, change: Partial<PhaseRecord>): Promise<string> {
+  const record: CalibrationRecord = structuredClone(sample);
+  Object.assign(record.phases.asFound ?? {}, change);
+  const page = renderPage(sealRecord(record), await drawPictures(record));
+  const row = page.split("<tr").find((one) => one.includes(`>${name} <`)) ?? "";
+  return (row.split("<td")[1] ?? "").replace(/^[^>]*>|<[^>]+>/gu, "").trim();
+}
+
+test("both sides of the inaccuracy are printed, and none where no reading lies on one", async () => {
+  const inaccuracy = (positive: number, negative: number) =>
+    cellOf("Inaccuracy", { inaccuracy: { positive, negative } });
+  expect(await inaccuracy(0.25, -0.5)).toMatch(/^\+0\.250* \/ −0\.50*$/u);
+  expect(await inaccuracy(0, -0.5)).toMatch(/^none \/ −0\.50*$/u);
+  expect(await inaccuracy(0.25, 0)).toMatch(/^\+0\.250* \/ none$/u);
+});
+
+test("the mean absolute error is printed without a sign, with its distance; a record from before it says that it is not there", async () => {
+  const found = await cellOf("Mean absolute error", { meanAbsoluteError: { percentSpan: 0.25, distance: 2.5 } });
+  expect(found).toMatch(/^0\.250* 2\.50* mm$/u);
+  expect(await cellOf("Mean absolute error", { meanAbsoluteError: undefined })).toBe(
+    "not determined: not in these data",
+  );
+});
