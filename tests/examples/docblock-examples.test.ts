@@ -1,6 +1,6 @@
-import { fileURLToPath } from "node:url";
+/// <reference types="vite/types/importMeta.d.ts" />
 import { expect, test } from "vitest";
-import { filesBelow, isCode } from "../architecture/source-files.ts";
+import { filesBelow } from "../architecture/source-files.ts";
 import { docblockExamples, type Example, shownFolders } from "./docblock-examples.ts";
 import * as inputs from "./example-inputs.ts";
 import { isShown, shownValue } from "./shown-value.ts";
@@ -10,14 +10,11 @@ type Names = Readonly<Record<string, unknown>>;
 const examples = docblockExamples(shownFolders.flatMap((folder) => filesBelow(`src/${folder}`)));
 const run = examples.filter(({ isInWords }) => !isInWords);
 
-const paths = shownFolders.flatMap((folder) => filesBelow(`src/${folder}`).filter(isCode)).map(({ path }) => path);
-const exportsByPath = new Map(
-  await Promise.all(
-    paths.map(async (path): Promise<[string, Names]> => {
-      return [path, await import(fileURLToPath(new URL(`../../${path}`, import.meta.url)))];
-    }),
-  ),
-);
+/** Named as a pattern, so that a change of any of them is seen to be one of what this test rests on. */
+const modules = import.meta.glob<Names>("../../src/{numeric,units,analysis,verdict,record,assembly,proof}/**/*.ts", {
+  eager: true,
+});
+const exportsByPath = new Map(Object.entries(modules).map(([path, names]) => [path.replace("../../", ""), names]));
 const everywhere: Names = Object.assign({}, ...exportsByPath.values(), inputs);
 
 /** A file's own names go before those of others. */

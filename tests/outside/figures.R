@@ -232,7 +232,18 @@ phase_figures <- function(phase) {
     (!is.na(phase$signal) & !is.na(faults[2]) & phase$signal >= faults[2])
   used <- phase[kept & !is_fault & !is.na(phase[[judged]]), ]
   of_loop <- phase[kept & !is_fault & !is.na(phase$loop_distance), ]
-  left_out <- !kept | is_fault | (is.na(phase[[judged]]) & is.na(phase$loop_distance))
+  read_stages <- c("signal", "signal_at_card", "counts", "value")
+  read_stages <- read_stages[match(judged, read_stages):4]
+  by_stage <- lapply(setNames(nm = read_stages), function(stage) {
+    ends <- line_ends(first, if (stage == "signal_at_card") "signal" else stage)
+    distance <- if (is.null(phase[[stage]])) NA else distance_of(phase[[stage]], ends, range)
+    read <- phase
+    read$error <- 100 * (distance - phase$reference) / diff(range)
+    read$number <- seq_len(nrow(phase))
+    read[kept & !is_fault & !is.na(read$error), ]
+  })
+  is_read <- seq_len(nrow(phase)) %in% unlist(lapply(by_stage, function(read) read$number))
+  left_out <- !kept | is_fault | !is_read
   curve <- error_curve(used)
   say(first, "counted.readings", nrow(phase))
   say(first, "counted.used", sum(!left_out))
@@ -254,7 +265,7 @@ phase_figures <- function(phase) {
   hystereses(first, used, curve)
   repeatabilities(first, used)
   loop_errors(first, of_loop, range)
-  uncertainties(phase, used, of_loop, judged, any(kept & is_fault & is_inside(phase$reference, range)))
+  uncertainties(phase, used, by_stage, judged, any(kept & is_fault & is_inside(phase$reference, range)))
 }
 
 is_inside <- function(reference, range) reference >= range[1] & reference <= range[2]

@@ -1,3 +1,4 @@
+import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, Shares } from "../../src/record/record-schema.ts";
 
 /** One figure of a record, where it has it; `scale` is the span in the figure's unit, or 1 where it has none. */
@@ -17,11 +18,10 @@ const shareNames = [
   "sensorToController",
 ] as const;
 
-/** Parts of a phase that are compared on their own, that are no figures, or that only this program has. */
-const notFigures: ReadonlySet<keyof PhaseRecord> = new Set([
-  ...(["readings", "judged", "counted", "decimals", "fit", "points", "controllerPoints"] as const),
-  ...(["worst", "worstPoint", "uncertainLine", "verdicts", "verdict", "notDetermined"] as const),
-]);
+/** What a phase holds under a name that the definitions of figures know; the line and the points have scales of their own. */
+const ofOwnScale: ReadonlySet<string> = new Set(["fit", "uncertainLine", "worst"]);
+const isFigure = (name: string) =>
+  !ofOwnScale.has(name) && figureDefinitions.some(({ fields }) => fields.some((field) => field.startsWith(`${name}.`)));
 
 const isDistance: ReadonlySet<string> = new Set(["distance", "point"]);
 
@@ -69,7 +69,7 @@ export function recordFigures(
     add(`fit.${name}`, fit?.[name], output);
   add("fit.rSquared", fit?.rSquared, 1);
   for (const [name, value] of Object.entries(phase)) {
-    if (notFigures.has(name as keyof PhaseRecord)) continue;
+    if (!isFigure(name)) continue;
     for (const [path, leaf] of leavesOf(value, name)) {
       const last = path.slice(path.lastIndexOf(".") + 1);
       add(path, leaf, path.includes(".shares.") || isDistance.has(last) ? span : last === "value" ? controller : 100);
@@ -77,7 +77,8 @@ export function recordFigures(
   }
   for (const [name, value] of pointFigures("points", phase.points, span)) figures.set(name, value);
   for (const [name, value] of pointFigures("endPoints", phase.endPoints ?? [], span)) figures.set(name, value);
-  for (const name of ["sensor", "controller"] as const) add(`verdicts.${name}`, phase.verdicts[name], 1);
+  for (const name of ["sensor", "wiring", "inputCard", "controller"] as const)
+    add(`verdicts.${name}`, phase.verdicts[name], 1);
   add("verdict", phase.verdict, 1);
   return figures;
 }

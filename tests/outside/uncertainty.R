@@ -175,14 +175,28 @@ judged_point <- function(basis, row) {
   each[[order(-rank, -risk, -beyond)[1]]]
 }
 
-judged_curve <- function(phase, used, stage, name) {
-  if (nrow(used) == 0) return(character())
-  basis <- curve_basis(phase, used, stage)
-  vapply(seq_len(nrow(basis$curve)), function(row) {
-    found <- judged_point(basis, row)
-    for (figure in names(found)) say(basis$first, paste0(name, ".", row, ".", figure), found[[figure]])
-    found$statement
-  }, "")
+# The judged points of one stage, by rising distance; the signal at the card has the line and the meter of the signal.
+judged_curve <- function(phase, used, stage) {
+  if (nrow(used) == 0) return(list())
+  basis <- curve_basis(phase, used, if (stage == "signal_at_card") "signal" else stage)
+  lapply(seq_len(nrow(basis$curve)), function(row) judged_point(basis, row))
+}
+
+say_points <- function(first, points, name) {
+  for (row in seq_along(points)) for (figure in names(points[[row]])) {
+    say(first, paste0(name, ".", row, ".", figure), points[[row]][[figure]])
+  }
+}
+
+statements_of <- function(points) vapply(points, function(one) one$statement, "")
+
+# At each test point the last stage that was read there; points of the first stage are marked by its name.
+deciding_points <- function(by_stage) {
+  last <- list()
+  for (stage in names(by_stage)) for (one in by_stage[[stage]]) {
+    last[[sprintf("%.17g", one$point)]] <- c(one, list(stage = stage))
+  }
+  last[order(vapply(last, function(one) one$point, 0))]
 }
 
 worst_of <- function(statements) severity[suppressWarnings(max(match(statements, severity)))]
@@ -213,20 +227,30 @@ shared_line_uncertainty <- function(phase, used, judged) {
   say(first, "spanError.combinedStandardUncertainty", sqrt(variances[[2]] + 2 * shared^2))
 }
 
-uncertainties <- function(phase, used, of_loop, judged, has_fault) {
+# Each stage that was read is judged; the word of the loop is that of the last one, at each reading or test point.
+uncertainties <- function(phase, used, by_stage, judged, has_fault) {
   first <- phase[1, ]
   condition <- conditions[conditions$calibration == first$calibration, ]
   span <- first$range_upper - first$range_lower
   shared_line_uncertainty(phase, used, judged)
-  sensor <- judged_curve(phase, used, judged, "points")
-  of_loop$error <- 100 * of_loop$loop_distance / span
-  controller <- if (judged == "value") sensor else judged_curve(phase, of_loop, "value", "controllerPoints")
+  points <- lapply(setNames(nm = names(by_stage)), function(stage) judged_curve(phase, by_stage[[stage]], stage))
+  deciding <- deciding_points(points)
+  end <- Filter(function(one) one$stage != judged, deciding)
+  say_points(first, points[[judged]], "points")
+  say_points(first, lapply(end, function(one) one[names(one) != "stage"]), "endPoints")
+  said <- lapply(points, statements_of)
+  loop <- statements_of(deciding)
   if (or_else(condition$decision_rule, "simple acceptance") == "simple acceptance") {
-    sensor <- reading_statements(first, used$error * span / 100, used$reference)
-    controller <- reading_statements(first, of_loop$loop_distance, of_loop$reference)
+    said <- lapply(by_stage, function(read) reading_statements(first, read$error * span / 100, read$reference))
+    last <- character()
+    for (stage in names(by_stage)) last[as.character(by_stage[[stage]]$number)] <- said[[stage]]
+    loop <- last
   }
-  sensor <- c(sensor, if (has_fault) "fail")
-  say(first, "verdicts.sensor", worst_of(sensor))
-  say(first, "verdicts.controller", worst_of(controller))
-  say(first, "verdict", worst_of(c(sensor, controller)))
+  said[[judged]] <- c(said[[judged]], if (has_fault) "fail")
+  part <- function(stage) if (stage == judged) NA else worst_of(said[[stage]])
+  say(first, "verdicts.sensor", worst_of(said[[judged]]))
+  say(first, "verdicts.wiring", part("signal_at_card"))
+  say(first, "verdicts.inputCard", part("counts"))
+  say(first, "verdicts.controller", worst_of(said[["value"]]))
+  say(first, "verdict", worst_of(c(loop, if (has_fault) "fail")))
 }
