@@ -1,9 +1,15 @@
-/// <reference types="vite/types/importMeta.d.ts" />
 import { expect, test } from "vitest";
 import { filesBelow } from "../architecture/source-files.ts";
 import { docblockExamples, type Example, shownFolders } from "./docblock-examples.ts";
 import * as inputs from "./example-inputs.ts";
 import { isShown, shownValue } from "./shown-value.ts";
+
+declare global {
+  interface ImportMeta {
+    /** The bundler's: every module of a pattern, by its path. */
+    glob<Exports>(pattern: string, options: { eager: true }): Record<string, Exports>;
+  }
+}
 
 type Names = Readonly<Record<string, unknown>>;
 
