@@ -51,9 +51,18 @@ export type Column = ColumnMeaning & { key: string; name: string };
 
 const meanings = z.registry<ColumnMeaning>();
 
+/** Units that another column names, and a number without any. */
+const unitsElsewhere: ReadonlySet<UnitSource> = new Set([
+  ...(["distance", "signal", "controller value", "stated by row"] as const),
+  ...(["tolerance", "second tolerance", "accuracy", "none"] as const),
+]);
+
+/** What a column means is what its field of a record means too, so that the published form of records says it. */
 function column<Schema extends z.ZodType>(schema: Schema, meaning: ColumnMeaning): Schema {
-  meanings.add(schema, meaning);
-  return schema;
+  const inUnit = "unit" in meaning && !unitsElsewhere.has(meaning.unit) ? `; in ${meaning.unit}` : "";
+  const described = schema.describe(`${meaning.about}${inUnit}`);
+  meanings.add(described, meaning);
+  return described;
 }
 
 function numberOf({ isWhole }: NumberBounds): z.ZodNumber {

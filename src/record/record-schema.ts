@@ -92,7 +92,7 @@ export const recordSchema = z.strictObject({
   monteCarloDraws: z.int().min(1).max(mostDraws).optional().describe("how many draws checked each budget"),
   monteCarloSeed: z.string().optional().describe("SHA-256 that the draws start from"),
   instrument: instrumentSchema,
-  calibration: calibrationSchema,
+  calibration: calibrationSchema.describe("the row of the calibration, read"),
   standards: z.array(standardSchema),
   outputs: z.array(outputSchema),
   phases: z.strictObject({ asFound: phaseSchema.optional(), asLeft: phaseSchema.optional() }),
