@@ -46,6 +46,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "outside/trips.test.ts": 60,
   "proof/key-file.test.ts": 60,
   "proof/signing-key.test.ts": 60,
+  "properties/one-word.test.ts": 60,
   "properties/analysis.test.ts": 60,
   "properties/prediction-bands.test.ts": 60,
   "properties/spoiled-workbooks.test.ts": 240,

@@ -149,9 +149,11 @@ function checksNotLookedAtAgain(record: Measured): readonly Missing[] {
 
 type Item = NonNullable<CalibrationRecord["loopChecks"]>["items"][number];
 
-/** Rows of each item of the loop check that somebody answered, in their order. */
+/** Rows of each item of the loop check that somebody answered, in their order; whether it was restored is asked apart. */
 function rowsByItem({ loopChecks }: Measured): readonly (readonly Item[])[] {
-  const answered = (loopChecks?.items ?? []).filter(({ result }) => result !== "not looked at");
+  const answered = (loopChecks?.items ?? []).filter(
+    ({ item, result }) => result !== "not looked at" && item !== "restored",
+  );
   const names = [...new Set(answered.map(({ item }) => item))];
   return names.map((name) => answered.filter(({ item }) => item === name));
 }
