@@ -4,6 +4,7 @@ import { docblockFaults } from "./architecture/docblock-faults.ts";
 import { folderFaults, nameFaults } from "./architecture/folder-faults.ts";
 import { importFaults, importsOf } from "./architecture/import-faults.ts";
 import { mayImport } from "./architecture/import-table.ts";
+import { saidAgain } from "./architecture/said-once.ts";
 import { siblingFaults } from "./architecture/sibling-faults.ts";
 import { sizeFaults } from "./architecture/size-faults.ts";
 import { filesBelow, isCode, isThere } from "./architecture/source-files.ts";
@@ -38,6 +39,10 @@ describe("the house stands", () => {
 
   test("no files import each other in a circle, not for a type either", () => {
     expect(circleFaults(code)).toEqual([]);
+  });
+
+  test("what has a home is said there alone", () => {
+    expect(saidAgain(code)).toEqual([]);
   });
 
   test("no file has over 250 lines, no function over 60", () => {
@@ -147,6 +152,17 @@ describe("a planted violation is told", () => {
       "src/units/b.ts → src/units/c.ts → src/units/b.ts",
     ]);
     expect(circleFaults([file("a", "a")])).toEqual(["src/units/a.ts → src/units/a.ts"]);
+  });
+
+  test.each([
+    "const span = instrument.rangeUpper - instrument.rangeLower;",
+    'for (const name of ["asFound", "asLeft"] as const) use(name);',
+    "if (error <= toleranceHigh * (1 + 1e-12)) pass();",
+    "const storedDigits = 1e-12;",
+    'const stage = names["signal counts"];',
+    "const isNear = Math.abs(one - other) <= 0.02 * span;",
+  ])("what is said elsewhere: %s", (text) => {
+    expect(saidAgain([{ path: "src/verdict/x.ts", text }])).toHaveLength(1);
   });
 
   const lines = (count: number) => "  step();\n".repeat(count);

@@ -1,5 +1,6 @@
 import { loopOf } from "../analysis/readings/loop.ts";
 import { inUnitOf } from "../analysis/stages/staged-readings.ts";
+import { sharedPartOf } from "../analysis/uncertainty/shared-uncertainty.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { CausesRecord, PhaseCauses } from "../record/causes-schema.ts";
 import { type PhaseName, tablePhase } from "../record/phase-name.ts";
@@ -42,16 +43,9 @@ function phaseCauses(
     switching: switchedStates({ switching }, name),
     loopChecks: rows.loopChecks.map(({ row }) => row),
     decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },
-    sharedUncertainty: sharedUncertaintyOf(measured),
+    sharedUncertainty: measured.zeroError === null ? 0 : sharedPartOf(measured.zeroError),
   });
   return { stageLines: evidence.stages.flatMap((stage) => stageLineRecord(evidence, stage)), ...findCauses(evidence) };
-}
-
-/** What the standards add to the zero error, over what the fit has: all readings share it. */
-function sharedUncertaintyOf({ zeroError }: PhaseRecord): number {
-  const combined = zeroError?.combinedStandardUncertainty ?? 0;
-  const ofFit = zeroError?.standardUncertainty ?? 0;
-  return Math.sqrt(Math.max(0, combined ** 2 - ofFit ** 2));
 }
 
 function stageLineRecord(evidence: CauseEvidence, { line }: StageEvidence): PhaseCauses["stageLines"] {

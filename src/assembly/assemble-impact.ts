@@ -1,8 +1,8 @@
-import { isDetermined } from "../analysis/figures/figure.ts";
-import { joined, outsideStretches } from "../analysis/figures/outside-stretches.ts";
+import { outsideEitherWay } from "../analysis/figures/outside-stretches.ts";
+import { outputErrorOf } from "../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
-import { analogErrorAt } from "../analysis/switching/analog-error-at.ts";
+import { worseAnalogErrorAt } from "../analysis/switching/analog-error-at.ts";
 import { spanOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { ImpactRecord } from "../record/impact-schema.ts";
@@ -35,7 +35,7 @@ export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecor
       until: calibration.performedOn ?? null,
       of: asFound.endOf,
       rows: rowsOf(record, decidingPoints(asFound)),
-      outside: outsideOf(record, decidingPoints(asFound)),
+      outside: [...outsideEitherWay(decidingPoints(asFound), record.instrument)],
       faults: asFound.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length,
       decision: calibration.impactDecision ?? null,
       decidedBy: calibration.impactDecidedBy ?? null,
@@ -63,7 +63,7 @@ function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[])
   return (record.setPointTable ?? []).flatMap(({ name, distance }) => {
     if (distance === null) return [];
     const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, distance);
-    const error = worseErrorAt(record, points, distance);
+    const error = worseAnalogErrorAt(points, distance, spanOf(record.instrument));
     return {
       name,
       distance,
@@ -80,29 +80,7 @@ function rowsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[])
   });
 }
 
-function worseErrorAt({ instrument }: CalibrationRecord, points: readonly JudgedPointRecord[], distance: number) {
-  const span = spanOf(instrument);
-  const errors = (["approach", "recede"] as const)
-    .map((direction) => analogErrorAt(points, distance, direction, span))
-    .filter(isDetermined);
-  return errors.toSorted((one, other) => Math.abs(other.errorDistance) - Math.abs(one.errorDistance))[0];
-}
-
 function inControllerUnit({ instrument }: CalibrationRecord, errorDistance: number): number | null {
-  const { valueLower, valueUpper } = instrument;
-  if (valueLower === undefined || valueUpper === undefined) return null;
-  return (errorDistance * (valueUpper - valueLower)) / spanOf(instrument);
-}
-
-/** Outside in either direction is outside. */
-function outsideOf(record: CalibrationRecord, points: readonly JudgedPointRecord[]): ImpactRecord["outside"] {
-  const distancePerPercent = spanOf(record.instrument) / 100;
-  const curve = (side: "up" | "down") =>
-    points.map((point) => {
-      const { reference, toleranceLow: low, toleranceHigh: high } = point;
-      const found = (point[side] ?? point.mean) * distancePerPercent;
-      const error = isOutside(found, point, record.instrument) ? found : Math.min(Math.max(found, low), high);
-      return { reference, error, low, high };
-    });
-  return [...joined([...outsideStretches(curve("up")), ...outsideStretches(curve("down"))])];
+  const { value } = loopOf(instrument).characteristics;
+  return value === undefined ? null : outputErrorOf(value, errorDistance);
 }

@@ -1,13 +1,6 @@
+import { airEffects, airOf, speedsOfSound, withoutAir } from "../analysis/air/air-effects.ts";
 import { airError } from "../analysis/air/air-error.ts";
-import {
-  type Air,
-  isInStatedRange,
-  shortSpeedOfSound,
-  speedOfSound,
-  usualCarbonDioxideFraction,
-  usualHumidityPercent,
-  usualPressureHectopascals,
-} from "../analysis/air/speed-of-sound.ts";
+import { type Air, isInStatedRange, speedOfSound } from "../analysis/air/speed-of-sound.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
 import { spanOf } from "../model/range.ts";
@@ -15,12 +8,6 @@ import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import type { SoundRecord } from "../record/sound-schema.ts";
 import { effectWeight } from "../verdict/teaching/effect-weight.ts";
-
-/**
- * Greatest part by which the two forms may differ: own choice. Over all air that the long form is vouched for they
- * differ by 0.04 to 0.93 %, for the short form takes the air as dry and at one pressure.
- */
-export const greatestDifferenceOfForms = 0.01;
 
 /**
  * What the air does to an ultrasonic sensor: the error that the day's air alone explains, what is left without it, and
@@ -38,8 +25,8 @@ export function assembleSound(record: CalibrationRecord): Pick<CalibrationRecord
   const { instrument } = record;
   if (instrument.principle !== "ultrasonic") return {};
   const isCompensated = instrument.temperatureCompensated === true;
-  const today = airOf(record);
-  const taught = instrument.taughtAt === undefined ? undefined : usualAirAt(instrument.taughtAt);
+  const today = airOfDay(record);
+  const taught = instrument.taughtAt === undefined ? undefined : airOf({ temperatureCelsius: instrument.taughtAt });
   return {
     sound: {
       isCompensated,
@@ -58,28 +45,17 @@ export function assembleSound(record: CalibrationRecord): Pick<CalibrationRecord
   };
 }
 
-function airOf({ calibration }: CalibrationRecord): Air | undefined {
+function airOfDay({ calibration }: CalibrationRecord): Air | undefined {
   const { airTemperature, relativeHumidity, pressure } = calibration;
   if (airTemperature === undefined) return undefined;
-  return {
+  return airOf({
     temperatureCelsius: airTemperature,
-    relativeHumidityPercent: relativeHumidity ?? usualHumidityPercent,
-    pressureHectopascals: pressure ?? usualPressureHectopascals,
-    carbonDioxideFraction: usualCarbonDioxideFraction,
-  };
-}
-
-function usualAirAt(temperatureCelsius: number): Air {
-  return {
-    temperatureCelsius,
-    relativeHumidityPercent: usualHumidityPercent,
-    pressureHectopascals: usualPressureHectopascals,
-    carbonDioxideFraction: usualCarbonDioxideFraction,
-  };
+    relativeHumidityPercent: relativeHumidity,
+    pressureHectopascals: pressure,
+  });
 }
 
 function soundAirOf({ calibration }: CalibrationRecord, air: Air): SoundRecord["air"] {
-  const [speed, shortSpeed] = [speedOfSound(air), shortSpeedOfSound(air.temperatureCelsius)];
   return {
     temperature: air.temperatureCelsius,
     relativeHumidity: air.relativeHumidityPercent,
@@ -88,9 +64,7 @@ function soundAirOf({ calibration }: CalibrationRecord, air: Air): SoundRecord["
       ...(calibration.relativeHumidity === undefined ? (["relative humidity"] as const) : []),
       ...(calibration.pressure === undefined ? (["pressure"] as const) : []),
     ],
-    speed,
-    shortSpeed,
-    agrees: Math.abs(speed / shortSpeed - 1) <= greatestDifferenceOfForms,
+    ...speedsOfSound(air),
     isInStatedRange: isInStatedRange(air),
   };
 }
@@ -102,20 +76,12 @@ function toleranceOf({ instrument }: CalibrationRecord, reference: number): numb
   return Math.min(-low, high);
 }
 
-/** One kelvin more than today, and saturated against dry air, for a sensor that reckons with today's air. */
 function effectsOf(record: CalibrationRecord, today: Air): SoundRecord["effects"] {
   const reference = record.instrument.rangeUpper;
   const tolerance = toleranceOf(record, reference);
-  const between = (assumed: Partial<Air>, actual: Partial<Air>) => {
-    const distance = airError(reference, speedOfSound({ ...today, ...assumed }), speedOfSound({ ...today, ...actual }));
-    return { distance, weight: effectWeight(distance, tolerance) };
-  };
-  return {
-    reference,
-    tolerance,
-    perKelvin: between({}, { temperatureCelsius: today.temperatureCelsius + 1 }),
-    humidity: between({ relativeHumidityPercent: 0 }, { relativeHumidityPercent: 100 }),
-  };
+  const { perKelvin, humidity } = airEffects(reference, today);
+  const weighed = (distance: number) => ({ distance, weight: effectWeight(distance, tolerance) });
+  return { reference, tolerance, perKelvin: weighed(perKelvin), humidity: weighed(humidity) };
 }
 
 /** As left only where the sensor still reckons with the air in which it was taught. */
@@ -123,10 +89,10 @@ function explainedBy(record: CalibrationRecord, taught: Air, today: Air): SoundR
   const { asFound, asLeft } = record.phases;
   const { adjustment = "none" } = record.calibration;
   const isTaughtAnew = adjustment !== "none" && !(adjustment === "re-scale" && asLeft?.judged !== "value");
-  const errorAt = (reference: number) => airError(reference, speedOfSound(taught), speedOfSound(today));
+  const speeds = { taught: speedOfSound(taught), today: speedOfSound(today) };
   return [
-    ...(asFound ? explainedIn("asFound", asFound, record, errorAt) : []),
-    ...(asLeft && !isTaughtAnew ? explainedIn("asLeft", asLeft, record, errorAt) : []),
+    ...(asFound ? explainedIn("asFound", asFound, record, speeds) : []),
+    ...(asLeft && !isTaughtAnew ? explainedIn("asLeft", asLeft, record, speeds) : []),
   ];
 }
 
@@ -134,28 +100,15 @@ function explainedIn(
   phase: PhaseName,
   { points, readings }: PhaseRecord,
   { instrument }: CalibrationRecord,
-  errorAt: (reference: number) => number,
+  speeds: { taught: number; today: number },
 ): SoundRecord["explained"] {
   const used = readings.flatMap(({ leftOut, reference, errorDistance }) =>
     leftOut === undefined && errorDistance !== undefined ? [{ reference, error: errorDistance }] : [],
   );
   if (used.length === 0) return [];
-  const distancePerPercent = spanOf(instrument) / 100;
-  return [
-    {
-      phase,
-      points: points.map(({ reference, mean }) => {
-        const [error, fromAir] = [mean * distancePerPercent, errorAt(reference)];
-        return { reference, error, airError: fromAir, left: error - fromAir };
-      }),
-      worstNow: farthest(used.map(({ error }) => error)),
-      worstLeft: farthest(used.map(({ reference, error }) => error - errorAt(reference))),
-    },
-  ];
-}
-
-function farthest(errors: readonly number[]): number {
-  return errors.reduce((worst, error) => (Math.abs(error) > Math.abs(worst) ? error : worst));
+  const { worstNow, worstLeft } = withoutAir(used, speeds);
+  const means = points.map(({ reference, mean }) => ({ reference, error: mean * (spanOf(instrument) / 100) }));
+  return [{ phase, points: means.flatMap((one) => withoutAir([one], speeds).parts), worstNow, worstLeft }];
 }
 
 function extremesOf(record: CalibrationRecord, taught: Air): SoundRecord["expected"] {
@@ -166,7 +119,7 @@ function extremesOf(record: CalibrationRecord, taught: Air): SoundRecord["expect
   ] as const;
   return extremes.flatMap(({ extreme, temperature }) => {
     if (temperature === undefined) return [];
-    const air = usualAirAt(temperature);
+    const air = airOf({ temperatureCelsius: temperature });
     const [assumed, speed] = [speedOfSound(taught), speedOfSound(air)];
     return {
       extreme,

@@ -16,7 +16,7 @@ import type { SwitchedPhaseRecord } from "../record/switching-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
 import { type JudgedSetPoint, judgeSetPoint } from "../verdict/switching/judge-set-point.ts";
 import { judgeTravel } from "../verdict/switching/judge-travel.ts";
-import { setPointShares } from "../verdict/switching/set-point-shares.ts";
+import { isToExplain, setPointShares } from "../verdict/switching/set-point-shares.ts";
 import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 import { budgetRecord } from "./phase/assemble-points.ts";
 import type { TypedResolution } from "./phase/typed-resolution.ts";
@@ -134,11 +134,11 @@ function decisionRecord({ acceptance, ...judged }: JudgedSetPoint): SetPoint["de
 
 /** Only where there is something to explain, and the sensor's own analog value to explain it with. */
 function sharesOf(
-  { error, expandedUncertainty, direction, decision }: SetPoint,
+  found: SetPoint,
   { output, phase, span }: SwitchContext,
 ): Figure<NonNullable<SwitchedPhaseRecord["shares"]>> {
-  const isOff = decision === null ? Math.abs(error) > expandedUncertainty : decision.statement !== "pass";
-  if (!isOff) return notDetermined("the set point is where it should be");
+  const { error, expandedUncertainty, direction } = found;
+  if (!isToExplain(found)) return notDetermined("the set point is where it should be");
   if (phase === undefined) return notDetermined("no readings were taken in this phase");
   if (phase.judged === "value") return notDetermined("only what the controller showed was read of the analog value");
   const analog = analogErrorAt(phase.points, output.setPoint, direction, span);

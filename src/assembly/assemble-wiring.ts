@@ -1,5 +1,6 @@
 import { notDetermined } from "../analysis/figures/figure.ts";
 import type { Output } from "../model/instrument.ts";
+import { worstStatement } from "../model/statement.ts";
 import type { WiringRecord } from "../record/switching-schema.ts";
 import { inputMatch } from "../verdict/switching/input-match.ts";
 import { inputVoltage } from "../verdict/switching/input-voltage.ts";
@@ -20,12 +21,11 @@ export function assembleWiring(output: Output): WiringRecord {
   const onVoltage = orNull("onVoltage", voltageOf(output, "on"), reasons);
   const offVoltage = orNull("offVoltage", voltageOf(output, "off"), reasons);
   const statements = [match, onVoltage, offVoltage].flatMap((judged) => judged?.statement ?? []);
-  const worst = statements.includes("fail") ? "fail" : "pass";
   return {
     inputMatch: match,
     onVoltage,
     offVoltage,
-    statement: statements.length === 0 ? null : worst,
+    statement: worstStatement(statements) ?? null,
     notDetermined: reasons,
   };
 }

@@ -1,6 +1,5 @@
 import { loopOf } from "../analysis/readings/loop.ts";
-import { hasTolerance, partOfTolerance } from "../analysis/readings/place-in-range.ts";
-import { toleranceAt } from "../analysis/readings/tolerance.ts";
+import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
 import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
 import { endError, worstPointOf } from "../record/loop-end.ts";
@@ -27,7 +26,8 @@ import { driftOf } from "./years/drift-of.ts";
 export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): PhaseState {
   const { instrument, decisionRule, reteach, causes } = record;
   const forecast = reteach?.[name];
-  const partOf = partOfToleranceIn(record);
+  const loop = loopOf(instrument);
+  const partOf: PartOf = (percentSpan, reference) => partAt(loop, percentSpan, reference);
   const isLast = name === lastPhaseName(record);
   const isWhole = phase.judged === "value";
   const explained = record.sound?.explained.find((one) => one.phase === name);
@@ -78,20 +78,8 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
   };
 }
 
-/** An error in percent of span over the tolerance at a distance, without sign; over that of the middle where it is none. */
+/** An error in percent of span over the tolerance at a distance. */
 type PartOf = (percentSpan: number, reference: number) => number;
-
-function partOfToleranceIn({ instrument }: CalibrationRecord): PartOf {
-  const { toleranceTerms, characteristics } = loopOf(instrument);
-  const { signal } = characteristics;
-  const limitsAt = (reference: number) => toleranceAt(toleranceTerms, signal, reference);
-  const middle = (signal.rangeLower + signal.rangeUpper) / 2;
-  return (percentSpan, reference) => {
-    const there = limitsAt(reference);
-    const { low, high } = there.high > there.low ? there : limitsAt(middle);
-    return partOfTolerance((percentSpan * spanOf(signal)) / 100, low, high);
-  };
-}
 
 type ErrorOf = (reading: ReadingRecord) => number | undefined;
 
@@ -103,16 +91,11 @@ function partState(
   partOf: PartOf,
 ): PartState | null {
   if (statement === null) return null;
-  const parts = readings.map((reading) => readingPart(reading, errorOf));
-  return { statement, worst: Math.max(0, ...parts), forecast: curve ? forecastOf(curve, partOf) : null };
-}
-
-/** Where nothing is allowed, at a distance of 0 by percent of reading, there is no part to speak of. */
-function readingPart(reading: ReadingRecord, errorOf: ErrorOf): number {
-  const { toleranceLow, toleranceHigh, leftOut } = reading;
-  const error = errorOf(reading);
-  const isCounted = error !== undefined && leftOut === undefined && hasTolerance(reading);
-  return isCounted ? partOfTolerance(error, toleranceLow, toleranceHigh) : 0;
+  const errors = readings.flatMap((reading) => {
+    const error = errorOf(reading);
+    return error === undefined || reading.leftOut !== undefined ? [] : [{ ...reading, error }];
+  });
+  return { statement, worst: greatestPart(errors), forecast: curve ? forecastOf(curve, partOf) : null };
 }
 
 function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, partOf: PartOf): Forecast {

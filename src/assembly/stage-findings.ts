@@ -1,10 +1,10 @@
-import { greatestDistanceOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
+import { phaseWords } from "../record/phase-name.ts";
+import { lastPhaseOf } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
-import { isInside } from "../units/is-inside.ts";
-import { numberWords } from "../verdict/loop-check/limit-words.ts";
 import type { AppliedKey } from "../verdict/loop-check/loop-items.ts";
 import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
+import { type ScalingShare, scalingFinding } from "../verdict/loop-check/scaling-finding.ts";
 
 /**
  * What the readings of the last phase say of two items of a loop check: whether the value shown is that computed from
@@ -15,12 +15,14 @@ import type { LoopLimit } from "../verdict/loop-check/loop-limits.ts";
  * Source: `stage-shares.ts`; the greatest share of the tolerance at its reading decides.
  * @example [...stageFindings(record).keys()] // []
  */
-export function stageFindings({ phases, instrument }: CalibrationRecord): ReadonlyMap<AppliedKey, LoopLimit> {
-  const phase = phases.asLeft ?? phases.asFound;
-  if (phase === undefined) return new Map();
-  const title = phases.asLeft === undefined ? "as found" : "as left";
+export function stageFindings(record: CalibrationRecord): ReadonlyMap<AppliedKey, LoopLimit> {
+  const last = lastPhaseOf(record);
+  if (last === undefined) return new Map();
+  const { phase } = last;
+  const title = phaseWords[last.name];
   const findings: [AppliedKey, LoopLimit][] = [];
-  const scaling = scalingOf(phase, title, instrument);
+  const { distanceUnit: unit } = record.instrument;
+  const scaling = scalingFinding(scalingOf(phase), { title, unit, range: record.instrument });
   if (scaling !== undefined) findings.push(["scaling", scaling]);
   const { controller } = phase.verdicts;
   if (controller !== null) {
@@ -30,24 +32,8 @@ export function stageFindings({ phases, instrument }: CalibrationRecord): Readon
   return new Map(findings);
 }
 
-function scalingOf(
-  { readings }: PhaseRecord,
-  title: string,
-  instrument: CalibrationRecord["instrument"],
-): LoopLimit | undefined {
-  const unit = instrument.distanceUnit;
-  const shares = readings.flatMap(({ shares: { scaling } = {}, leftOut, toleranceLow, toleranceHigh, reference }) => {
-    if (scaling === undefined || leftOut !== undefined) return [];
-    const limit = scaling < 0 ? toleranceLow : toleranceHigh;
-    return [{ scaling, limit, reference, part: scaling === 0 ? 0 : Math.abs(scaling / limit) }];
-  });
-  const [worst] = shares.toSorted((one, other) => other.part - one.part);
-  if (worst === undefined) return undefined;
-  const says =
-    `${title}, computing the value from raw counts differs from the value shown by ` +
-    `${numberWords(worst.scaling, unit, 3)} at ${numberWords(worst.reference, unit)}, tolerance there ` +
-    numberWords(worst.limit, unit, 3);
-  const limits = { low: -Math.abs(worst.limit), high: Math.abs(worst.limit) };
-  const isPass = isInside(worst.scaling, limits, greatestDistanceOf(instrument));
-  return { finding: { isPass, says }, basis: "the readings" };
+function scalingOf({ readings }: PhaseRecord): readonly ScalingShare[] {
+  return readings.flatMap(({ shares: { scaling } = {}, leftOut, reference, toleranceLow, toleranceHigh }) =>
+    scaling === undefined || leftOut !== undefined ? [] : [{ share: scaling, reference, toleranceLow, toleranceHigh }],
+  );
 }

@@ -1,5 +1,6 @@
 import { endError } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
+import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { Row } from "./drawing/draw.ts";
 
@@ -15,7 +16,7 @@ export function drawnReadings(phase: PhaseRecord): readonly DrawnReading[] {
 
 /** The same with the errors where the loop ends: at the last stage that was read of each reading. */
 export function endReadings({ instrument }: CalibrationRecord, phase: PhaseRecord): readonly DrawnReading[] {
-  const span = instrument.rangeUpper - instrument.rangeLower;
+  const span = spanOf(instrument);
   return phase.readings.flatMap((reading) => {
     const end = reading.leftOut === undefined ? endError(reading) : undefined;
     if (end === undefined) return [];

@@ -97,6 +97,9 @@ export const calibrationSchema = z.strictObject({
 export type Calibration = z.infer<typeof calibrationSchema>;
 
 export const phases = ["as_found", "as_left"] as const;
+
+/** A phase in words, inside a sentence. */
+export const phaseInWords = Object.freeze({ as_found: "as found", as_left: "as left" } as const);
 export const directions = ["rising", "falling"] as const;
 export const tripDirections = ["approach", "recede"] as const;
 

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Missing } from "../verdict/completeness/missing-points.ts";
+import { phaseNames } from "./phase-name.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 
 /** Why a phase, or a record, is no whole proof. */
@@ -31,10 +32,7 @@ export const overallSchema = z.strictObject({
   word: z
     .enum(overallWords)
     .describe("the worst of loop, outputs, loop check and completeness, from best to worst in this order"),
-  of: z
-    .enum(["asFound", "asLeft"])
-    .nullable()
-    .describe("the state that it speaks of; null where nothing was read or tried"),
+  of: z.enum(phaseNames).nullable().describe("the state that it speaks of; null where nothing was read or tried"),
   loop: statementSchema.nullable().describe("at the end of the loop"),
   outputs: statementSchema.nullable().describe("the worst of the switched outputs and of their wiring"),
   loopCheck: z.enum(["pass", "fail"]).nullable().describe("null where nothing was looked at"),

@@ -1,4 +1,4 @@
-import type { Phase } from "../model/calibration.ts";
+import { type Phase, phaseInWords } from "../model/calibration.ts";
 
 /** The phases of a record, in the order of the work. */
 export const phaseNames = ["asFound", "asLeft"] as const;
@@ -14,8 +14,8 @@ export const tablePhase: Readonly<Record<PhaseName, Phase>> = Object.freeze({
 
 /** The same phase in words, inside a sentence and as a title. */
 export const phaseWords: Readonly<Record<PhaseName, string>> = Object.freeze({
-  asFound: "as found",
-  asLeft: "as left",
+  asFound: phaseInWords.as_found,
+  asLeft: phaseInWords.as_left,
 });
 export const phaseTitles: Readonly<Record<PhaseName, string>> = Object.freeze({
   asFound: "As found",

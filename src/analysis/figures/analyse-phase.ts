@@ -1,4 +1,5 @@
 import type { Reading } from "../../model/calibration.ts";
+import { spanOf } from "../../model/range.ts";
 import { fitLine, type LineFit } from "../../numeric/fit-line.ts";
 import { type AnalysedReading, analyseReadings, copyWords, judgedStage } from "../readings/analyse-readings.ts";
 import type { Loop, Stage } from "../readings/loop.ts";
@@ -66,7 +67,7 @@ export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<P
     zeroAndSpan: zeroAndSpanError(used, rangeLower, rangeUpper),
     figures: {
       inaccuracy: inaccuracy(used),
-      meanAbsoluteError: meanAbsoluteError(used, rangeUpper - rangeLower),
+      meanAbsoluteError: meanAbsoluteError(used, spanOf({ rangeLower, rangeUpper })),
       maximumMeasuredError: maximumMeasuredError(curve),
       repeatability: repeatabilityOf(used, analysed),
     },

@@ -1,5 +1,17 @@
+import { greatestDistanceOf, type Range, spanOf } from "../../model/range.ts";
+import { isInside } from "../../units/is-inside.ts";
 /** The error at one test point with the limits there; all in distance. */
 export type LimitedError = { reference: number; error: number; low: number; high: number };
+
+/** A test point of an error curve in percent of span, with the limits of the error in distance. */
+export type LimitedPoint = {
+  reference: number;
+  up: number | null;
+  down: number | null;
+  mean: number;
+  toleranceLow: number;
+  toleranceHigh: number;
+};
 
 /** A part of the range, both ends included. */
 export type Stretch = { from: number; to: number };
@@ -24,6 +36,28 @@ export function outsideStretches(points: readonly LimitedError[]): readonly Stre
     ];
   });
   return joined(segments.filter((stretch) => stretch !== undefined));
+}
+
+/**
+ * The parts of the range where a loop is outside its tolerance on the way up or on the way down.
+ *
+ * @param points of one phase, by rising distance; a direction that was not read has the mean
+ * @param range of the instrument; on a limit is inside, `isInside`
+ * @returns as `outsideStretches`
+ * Source: as `outsideStretches`; outside in either direction is outside (own choice).
+ * @example outsideEitherWay([{ reference: 0, up: 0, down: null, mean: 0, toleranceLow: -1, toleranceHigh: 1 },
+ *   { reference: 100, up: 4, down: null, mean: 4, toleranceLow: -1, toleranceHigh: 1 }],
+ *   { rangeLower: 0, rangeUpper: 100 }) // [{ from: 25, to: 100 }]
+ */
+export function outsideEitherWay(points: readonly LimitedPoint[], range: Range): readonly Stretch[] {
+  const distancePerPercent = spanOf(range) / 100;
+  const curve = (side: "up" | "down") =>
+    points.map(({ reference, toleranceLow: low, toleranceHigh: high, mean, ...sides }) => {
+      const found = (sides[side] ?? mean) * distancePerPercent;
+      const isIn = isInside(found, { low, high }, greatestDistanceOf(range));
+      return { reference, error: isIn ? Math.min(Math.max(found, low), high) : found, low, high };
+    });
+  return joined([...outsideStretches(curve("up")), ...outsideStretches(curve("down"))]);
 }
 
 /**

@@ -49,3 +49,16 @@ export function indicatedDistance(characteristic: Characteristic, output: number
 export function outputSpanOf({ outputAtLower, outputAtUpper }: Characteristic): number {
   return outputAtUpper - outputAtLower;
 }
+
+/**
+ * What an error in distance is in the output of the stage: the same part of the output's span.
+ *
+ * @param characteristic range and output ends
+ * @param errorDistance indicated minus reference, distance
+ * @returns error in the unit of the output
+ * Source: as `idealOutput`.
+ * @example outputErrorOf({ rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 }, 50) // 8
+ */
+export function outputErrorOf(characteristic: Characteristic, errorDistance: number): number {
+  return (errorDistance * outputSpanOf(characteristic)) / spanOf(characteristic);
+}

@@ -1,3 +1,4 @@
+import { gapShare } from "../../model/test-points.ts";
 /** A judged test point, as much of it as a history needs; distance. */
 export type PlacePoint = {
   point: number;
@@ -6,9 +7,6 @@ export type PlacePoint = {
   toleranceLow: number;
   toleranceHigh: number;
 };
-
-/** Readings so near to one another are one test point, percent of span: as within one phase. */
-const samePointWithin = 2;
 
 /**
  * The test point at a place of the range, in one phase of one record.
@@ -27,7 +25,7 @@ export function pointAt<Point extends { point: number }>(
 ): Point | undefined {
   const off = ({ point }: Point) => Math.abs(point - place);
   const [nearest] = points.toSorted((one, other) => off(one) - off(other));
-  return nearest !== undefined && off(nearest) <= (samePointWithin / 100) * span ? nearest : undefined;
+  return nearest !== undefined && off(nearest) <= gapShare * span ? nearest : undefined;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { TripDirection } from "../../model/calibration.ts";
 import { gapShare } from "../../model/test-points.ts";
-import { type Figure, notDetermined } from "../figures/figure.ts";
+import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
 
 /** A test point of the analog output: mean errors in percent of span, U of the worse direction in distance. */
 export type AnalogPoint = {
@@ -48,6 +48,28 @@ export function analogErrorAt(
     errorDistance: (percentSpan * span) / 100,
     expandedUncertainty: Math.max(below.expandedUncertainty, above.expandedUncertainty),
   };
+}
+
+/**
+ * The error of the analog value at a distance, whichever way the target came: the one farther from zero.
+ *
+ * @param points of one phase, by rising distance
+ * @param distance in the unit of the references
+ * @param span of the range, distance
+ * @returns error and its U; undefined where the place lies outside the test points
+ * Source: as `analogErrorAt`.
+ * @example worseAnalogErrorAt([{ reference: 0, up: 1, down: -2, mean: -0.5, expandedUncertainty: 0.3 }], 0, 200)
+ *   // { errorDistance: -4, expandedUncertainty: 0.3 }
+ */
+export function worseAnalogErrorAt(
+  points: readonly AnalogPoint[],
+  distance: number,
+  span: number,
+): AnalogError | undefined {
+  const errors = (["approach", "recede"] as const)
+    .map((direction) => analogErrorAt(points, distance, direction, span))
+    .filter(isDetermined);
+  return errors.toSorted((one, other) => Math.abs(other.errorDistance) - Math.abs(one.errorDistance))[0];
 }
 
 /** An outermost test point stands for a place beside it as closely as readings of one point lie together. */

@@ -70,6 +70,22 @@ export function combinedLineUncertainty(
   return Math.hypot(error.standardUncertainty, which === "zero" ? shared : Math.SQRT2 * shared);
 }
 
+/**
+ * What the standards add to a zero or span error over what its fit has: all readings share it.
+ *
+ * @param error with the standard uncertainty of the fit and the combined one; null where they are not known
+ * @returns standard uncertainty, percent of span; 0 where it is not known
+ * Source: the square root of the difference of the two squares, the inverse of `combinedLineUncertainty`.
+ * @example sharedPartOf({ standardUncertainty: 0.3, combinedStandardUncertainty: 0.5 }) // 0.4
+ */
+export function sharedPartOf(error: {
+  standardUncertainty: number | null;
+  combinedStandardUncertainty: number | null;
+}): number {
+  const [ofFit, combined] = [error.standardUncertainty ?? 0, error.combinedStandardUncertainty ?? 0];
+  return Math.sqrt(Math.max(0, combined ** 2 - ofFit ** 2));
+}
+
 function whyNotKnown({ standards }: BudgetBasis, kind: UnitKind, of: string): string | undefined {
   const fitting = standardsOf(standards, kind);
   if (fitting.length === 0) return `no standard of ${of} states its uncertainty`;

@@ -158,15 +158,3 @@ export function writtenIn(
   const written = readNumber(cells[columnName(axis)] ?? "", markOf(file));
   return written === undefined || written.unit !== null ? undefined : written;
 }
-
-/**
- * The words of a phase.
- *
- * @param phase as a table names it
- * @returns "as found" or "as left"
- * Source: own choice.
- * @example phaseWords("as_left") // "as left"
- */
-export function phaseWords(phase: Phase): string {
-  return phase === "as_found" ? "as found" : "as left";
-}

@@ -1,6 +1,7 @@
 import { type Copy, copiedReadings } from "../../analysis/plausibility/copied-readings.ts";
+import { phaseInWords } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
-import { type MeasuredPhase, phaseWords } from "./measured-phase.ts";
+import type { MeasuredPhase } from "./measured-phase.ts";
 
 /**
  * Tells the readings that are copies of others: a row at its line, a cycle or a run once.
@@ -27,7 +28,7 @@ export function tellCopies({ phase, rows, tell }: MeasuredPhase): void {
     const part = first.of === "run" ? `, ${row.row.direction},` : "";
     const values = {
       cycle: row.row.cycle ?? "",
-      phase: phaseWords(phase),
+      phase: phaseInWords[phase],
       part,
       line: rows[first.original]?.line ?? 0,
     };

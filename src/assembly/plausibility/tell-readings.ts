@@ -3,12 +3,13 @@ import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts
 import { indicatedDistance } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { axisCharacteristic, inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { phaseInWords } from "../../model/calibration.ts";
 import { columnName } from "../../model/column.ts";
 import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type MeasuredPhase, ownUnit, phaseWords, shown, writtenIn } from "./measured-phase.ts";
+import { type MeasuredPhase, ownUnit, shown, writtenIn } from "./measured-phase.ts";
 import { scalesOf } from "./tell-units.ts";
 
 type MarkOf = (file: string) => DecimalMark;
@@ -131,8 +132,8 @@ function tellOtherPhase(phase: MeasuredPhase, other: MeasuredPhase, { index, dev
   if (row === undefined) return;
   const values = {
     percent: percentWords(deviation),
-    phase: phaseWords(phase.phase),
-    other: phaseWords(other.phase),
+    phase: phaseInWords[phase.phase],
+    other: phaseInWords[other.phase],
   };
   phase.tell(row, "plausible/reading-of-other-phase", { column: "phase", values });
 }

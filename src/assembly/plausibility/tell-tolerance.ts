@@ -1,13 +1,16 @@
+import { outputSpanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import { type Loop, loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
+import { phaseInWords } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { distanceUnits, type Instrument } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { convertDifference } from "../../units/convert.ts";
+import { isInside } from "../../units/is-inside.ts";
 import { unitOf } from "../../units/unit-table.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type MeasuredPhase, type MeasuredRows, phaseWords } from "./measured-phase.ts";
+import type { MeasuredPhase, MeasuredRows } from "./measured-phase.ts";
 
 /** Percent of span: common practice for what is asked about, own choice for what is refused. */
 const asked = 10;
@@ -25,15 +28,16 @@ export function tellTolerance(instrument: TableRow<Instrument>, problems: Proble
   const { row, file, line, cells } = instrument;
   const loop = loopOf(row);
   const { rangeLower, rangeUpper } = row;
-  const span = rangeUpper - rangeLower;
+  const span = spanOf(row);
   const [widest] = [rangeLower, rangeUpper]
     .map((reference) => ({ reference, ...limitsAt(loop, reference) }))
     .toSorted((one, other) => sideOf(other) - sideOf(one));
   if (widest === undefined || !(span > 0)) return;
   const percent = (100 * sideOf(widest)) / span;
-  if (percent <= asked * (1 + 1e-9)) return;
+  if (isInside(percent, { low: null, high: asked })) return;
   const isMeant = row.toleranceIsWide === true;
-  const code = percent > refused * (1 + 1e-9) && !isMeant ? "plausible/tolerance-refused" : "plausible/tolerance-wide";
+  const isRefused = !isInside(percent, { low: null, high: refused }) && !isMeant;
+  const code = isRefused ? "plausible/tolerance-refused" : "plausible/tolerance-wide";
   const values = {
     percent: rounded(percent, 3),
     limits: limitWords(widest),
@@ -68,9 +72,9 @@ export function tellResolution(phase: MeasuredPhase, { standards }: Pick<Measure
     return step === undefined ? [] : [{ what: row.standard, step }];
   });
   const [coarsest] = [...columns, ...ofStandards].toSorted((one, other) => other.step - one.step);
-  if (coarsest === undefined || coarsest.step <= least.tolerance * (1 + 1e-9)) return;
+  if (coarsest === undefined || isInside(coarsest.step, { low: null, high: least.tolerance })) return;
   const values = {
-    phase: phaseWords(phase.phase),
+    phase: phaseInWords[phase.phase],
     tolerance: rounded(least.tolerance, 4),
     reference: writePlain(least.reference),
     unit: instrument.distanceUnit,
@@ -92,15 +96,17 @@ function leastTolerance({ rows, loop }: MeasuredPhase): { reference: number; tol
 function stepOfStandard(
   resolution: number | undefined,
   unitWord: string | undefined,
-  { distanceUnit, signalUnit, rangeLower, rangeUpper, signalLower, signalUpper }: Instrument,
+  instrument: Instrument,
 ): number | undefined {
+  const { distanceUnit, signalUnit } = instrument;
   const unit = unitOf(unitWord ?? "");
   if (resolution === undefined || unit === undefined) return undefined;
   if (distanceUnits.some((one) => one === unit)) return convertDifference(resolution, unit, distanceUnit);
   const isCurrent = signalUnit === "mA" && ["mA", "A", "µA"].includes(unit);
   const isVoltage = signalUnit === "V" && ["V", "mV"].includes(unit);
   if (!isCurrent && !isVoltage) return undefined;
-  const distancePerSignal = (rangeUpper - rangeLower) / Math.abs(signalUpper - signalLower);
+  const { signal } = loopOf(instrument).characteristics;
+  const distancePerSignal = spanOf(signal) / Math.abs(outputSpanOf(signal));
   return convertDifference(resolution, unit, signalUnit) * distancePerSignal;
 }
 

@@ -4,6 +4,7 @@ import type { Trip } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { type DistanceUnit, distanceUnits, type Output } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
 import { median } from "../../numeric/median.ts";
 import { convert } from "../../units/convert.ts";
 import { writePlain } from "../../units/write-number.ts";
@@ -33,8 +34,8 @@ export function tellTrips(rows: MeasuredRows, tell: Tell): void {
 type OutputTrips = { trips: readonly TableRow<Trip>[]; output: Output };
 
 function tellOutput(rows: MeasuredRows, { trips, output }: OutputTrips, tell: Tell): void {
-  const { distanceUnit: own, rangeLower, rangeUpper } = rows.instrument.row;
-  const span = rangeUpper - rangeLower;
+  const { distanceUnit: own } = rows.instrument.row;
+  const span = spanOf(rows.instrument.row);
   const middle = median(trips.map(({ row }) => row.reference));
   const [first] = trips;
   const unit = unitNear(middle, output.setPoint, { own, span });

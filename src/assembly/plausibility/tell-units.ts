@@ -1,9 +1,10 @@
 import { outputScales, referenceScales, type Scale } from "../../analysis/plausibility/scales.ts";
 import { isUnknownScale, type UnitOfAll, unitOfAll } from "../../analysis/plausibility/unit-of-all.ts";
+import { phaseInWords } from "../../model/calibration.ts";
 import { columnName } from "../../model/column.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { type MeasuredPhase, ownUnit, phaseWords } from "./measured-phase.ts";
+import { type MeasuredPhase, ownUnit } from "./measured-phase.ts";
 
 /**
  * Tells the column whose numbers as a whole fit another unit, if there is one.
@@ -50,7 +51,7 @@ function tellFit({ phase, staged, rows, instrument, tell }: MeasuredPhase, axis:
   if (row === undefined) return;
   const { scale, before, after } = fit;
   const values = {
-    phase: phaseWords(phase),
+    phase: phaseInWords[phase],
     unit: scale.unit,
     own: ownUnit(instrument, axis) || "the unit of the controller",
     before: writePlain(Number(before.toPrecision(3))),
@@ -67,7 +68,7 @@ function tellUnknown({ phase, staged, rows, instrument, tell }: MeasuredPhase, a
   const row = rows[numbers[0]?.index ?? -1];
   if (row === undefined) return;
   const values = {
-    phase: phaseWords(phase),
+    phase: phaseInWords[phase],
     lower: instrument.signalLower,
     upper: instrument.signalUpper,
     own: instrument.signalUnit,

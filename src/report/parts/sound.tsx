@@ -1,4 +1,5 @@
 import type { Drawing } from "../../charts/drawing/draw.ts";
+import { phaseTitles } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
@@ -55,7 +56,7 @@ const airKeys = ["speedOfSound", "speedOfSound.short", "airError"] as const;
 type TableProps = { record: CalibrationRecord; explained: SoundRecord["explained"][number]; style: NumberStyle };
 
 function ExplainedTable({ record, explained, style }: TableProps) {
-  const title = `${explained.phase === "asFound" ? "As found" : "As left"}, what the air explains`;
+  const title = `${phaseTitles[explained.phase]}, what the air explains`;
   const columns = explainedColumns(record.instrument.distanceUnit, style.distance);
   return <DataTable label={title} caption={title} columns={columns} rows={explained.points} />;
 }

@@ -1,3 +1,4 @@
+import { phaseTitles } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
@@ -51,7 +52,7 @@ export function explainedWords(
   const greatest = points.reduce((left, right) => (Math.abs(right.airError) > Math.abs(left.airError) ? right : left));
   const text = (distance: number) => `${writeSigned(distance, style.distance)} ${unit}`;
   return (
-    `${phase === "asFound" ? "As found" : "As left"}, the day's air alone makes an error of ${text(greatest.airError)} at ` +
+    `${phaseTitles[phase]}, the day's air alone makes an error of ${text(greatest.airError)} at ` +
     `${writeFixed(greatest.reference, 0)} ${unit}. The worst reading is off by ${text(worstNow)}; without what the air ` +
     `makes, by ${text(worstLeft)}.`
   );

@@ -1,4 +1,7 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
+import { spanOf } from "../../model/range.ts";
+import { gapShare } from "../../model/test-points.ts";
+import { isInside } from "../../units/is-inside.ts";
 
 /** Why a phase is no whole proof: what it is about, and a sentence for whoever asks. */
 export type Missing = { about: MissingSubject; says: string };
@@ -65,13 +68,13 @@ export function missingPoints(
   }
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return missing;
-  const span = rangeUpper - rangeLower;
+  const span = spanOf(asked);
   const gaps = [
     { end: "lower", at: first.point, gap: (100 * (first.point - rangeLower)) / span },
     { end: "upper", at: last.point, gap: (100 * (rangeUpper - last.point)) / span },
   ];
   for (const { end, at, gap } of gaps) {
-    if (gap <= endsWithin * (1 + 1e-12)) continue;
+    if (isInside(gap, { low: null, high: endsWithin })) continue;
     const says = `the test point nearest the ${end} end of the range, ${write(at)}, is ${Math.round(gap)} % of span from it; at most ${endsWithin} % is asked for`;
     missing.push({ about: "ends", says });
   }
@@ -101,7 +104,7 @@ export function missingBeside(
   if (left.depth < found.depth) {
     missing.push({ about: "stage", says: `${found.endName} was read as found and not as left` });
   }
-  const slack = (2 * (asked.rangeUpper - asked.rangeLower)) / 100;
+  const slack = gapShare * spanOf(asked);
   const near = (at: number) => (other: number) => Math.abs(other - at) <= slack;
   const lost = found.tried.filter((at) => !left.points.map(({ point }) => point).some(near(at)));
   if (lost.length > 0) {

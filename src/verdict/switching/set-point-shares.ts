@@ -1,4 +1,5 @@
 import type { AnalogError } from "../../analysis/switching/analog-error-at.ts";
+import type { Statement } from "../../model/statement.ts";
 
 /** What a set-point error is consistent with. */
 export type ConsistentWith = "teach" | "shift" | "teach and shift" | "neither for certain";
@@ -51,6 +52,23 @@ export function setPointShares(
     teachUncertainty,
     consistentWith: causeOf(isCause(teach, teachUncertainty), isCause(shift, expandedUncertainty)),
   };
+}
+
+/**
+ * Whether there is a set-point error to explain: one that does not pass or, without a tolerance, is beyond its U.
+ *
+ * @param found error and its U, distance; what was decided, or null without a tolerance
+ * @returns true where its parts are asked for
+ * Source: own choice.
+ * @example isToExplain({ error: 2, expandedUncertainty: 1, decision: null }) // true
+ */
+export function isToExplain(found: {
+  error: number;
+  expandedUncertainty: number;
+  decision: { statement: Statement } | null;
+}): boolean {
+  const { error, expandedUncertainty, decision } = found;
+  return decision === null ? Math.abs(error) > expandedUncertainty : decision.statement !== "pass";
 }
 
 function causeOf(isTeach: boolean, isShift: boolean): ConsistentWith {

@@ -1,3 +1,4 @@
+import { phaseInWords } from "../../model/calibration.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check } from "./check-context.ts";
 
@@ -22,7 +23,7 @@ export const phaseOrder: Check = ({ readingsByCalibration, report }) => {
       const isAlone = around.some(({ length }) => length > run.length);
       if (run.length > mostOfSlip || !isShortest || !isAlone) continue;
       for (const draft of run) {
-        const phase = draft.row.phase === "as_found" ? "as found" : "as left";
+        const phase = phaseInWords[draft.row.phase ?? "as_left"];
         const values = { phase, others: phase === "as found" ? "as left" : "as found" };
         report("readings", draft, "model/phase-contradicted", { column: "phase", values });
       }

@@ -1,5 +1,6 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
+import { spanOf } from "../../model/range.ts";
 import { gapShare } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
@@ -11,7 +12,7 @@ type ReadingDraft = DraftRow<"readings">;
 export const readingOrder: Check = (context) => {
   for (const [name, drafts] of context.readingsByCalibration) {
     const used = drafts.filter(({ row }) => row.rejected === undefined && row.direction !== undefined);
-    const nearness = gapShare * spanOf(name, context);
+    const nearness = gapShare * spanOfCalibration(name, context);
     const contradicted = new Set<ReadingDraft>();
     for (const cycle of groupedBy(used, ({ row }) => `${row.phase} ${row.cycle}`).values()) {
       const wrong = new Set(contradictedIn(cycle, nearness));
@@ -27,10 +28,10 @@ export const readingOrder: Check = (context) => {
   }
 };
 
-function spanOf(name: string | undefined, { calibrationByName, instrumentByTag }: CheckContext): number {
+function spanOfCalibration(name: string | undefined, { calibrationByName, instrumentByTag }: CheckContext): number {
   const tag = name === undefined ? undefined : calibrationByName.get(name)?.row.tag;
   const { rangeLower = 0, rangeUpper = 0 } = (tag === undefined ? undefined : instrumentByTag.get(tag)?.row) ?? {};
-  return Math.max(0, rangeUpper - rangeLower);
+  return Math.max(0, spanOf({ rangeLower, rangeUpper }));
 }
 
 const sides = { rising: 1, falling: -1 } as const;

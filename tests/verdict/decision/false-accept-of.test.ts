@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { falseAcceptOf } from "../../src/assembly/assemble-false-accept.ts";
-import { decisionRules, type Instrument } from "../../src/model/instrument.ts";
-import { globalFalseAccept } from "../../src/verdict/decision/global-false-accept.ts";
-import { meter, rail } from "../analysis/sample-basis.ts";
-import { loop, reading } from "../analysis/sample-loop.ts";
-import { phaseOf } from "../record/phase-of.ts";
+import { decisionRules, type Instrument } from "../../../src/model/instrument.ts";
+import { falseAcceptOf } from "../../../src/verdict/decision/false-accept-of.ts";
+import { globalFalseAccept } from "../../../src/verdict/decision/global-false-accept.ts";
+import { meter, rail } from "../../analysis/sample-basis.ts";
+import { loop, reading } from "../../analysis/sample-loop.ts";
+import { phaseOf } from "../../record/phase-of.ts";
 
 const instrument: Instrument = Object.freeze({
   tag: "LT-1",

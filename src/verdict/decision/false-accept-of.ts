@@ -1,13 +1,24 @@
-import { hasTolerance } from "../analysis/readings/place-in-range.ts";
-import type { Instrument } from "../model/instrument.ts";
-import type { CalibrationRecord, JudgedPointRecord } from "../record/record-schema.ts";
-import { globalFalseAccept } from "../verdict/decision/global-false-accept.ts";
+import { hasTolerance } from "../../analysis/readings/place-in-range.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import { globalFalseAccept } from "./global-false-accept.ts";
 
-/** What of a test point these risks rest on. */
-type PointAtRisk = Pick<JudgedPointRecord, "testUncertaintyRatio" | "guardBand" | "toleranceLow" | "toleranceHigh">;
+/** What of a test point these risks rest on; distance. */
+type PointAtRisk = { testUncertaintyRatio: number; guardBand: number; toleranceLow: number; toleranceHigh: number };
+
+/** As-found results of a filing folder: how many were in tolerance. */
+type FiledRate = { inTolerance: number; of: number };
+
+/** The risks over all loops as parts of them, and what they rest on; the rate in percent. */
+export type RisksOfAllLoops = {
+  inToleranceRate: number;
+  testUncertaintyRatio: number;
+  guardMultiplier: number;
+  falseAccept: number;
+  falseReject: number;
+};
 
 /** Fewer results say too little of a rate: own choice. */
-export const leastFiledResults = 10;
+const leastFiledResults = 10;
 
 /**
  * The risks over all loops of this kind, where the owner states how many of them are in tolerance, or where enough
@@ -30,8 +41,8 @@ export const leastFiledResults = 10;
 export function falseAcceptOf(
   instrument: Instrument,
   phase: { points: readonly PointAtRisk[] } | undefined,
-  filedRate?: CalibrationRecord["filedRate"],
-): CalibrationRecord["falseAccept"] {
+  filedRate?: FiledRate,
+): RisksOfAllLoops | undefined {
   const [point] = (phase?.points ?? [])
     .filter(hasTolerance)
     .toSorted((one, other) => one.testUncertaintyRatio - other.testUncertaintyRatio);
@@ -44,7 +55,7 @@ export function falseAcceptOf(
 }
 
 /** Percent. */
-function rateOf(filedRate: CalibrationRecord["filedRate"]): number | undefined {
+function rateOf(filedRate: FiledRate | undefined): number | undefined {
   if (filedRate === undefined || filedRate.of < leastFiledResults) return undefined;
   return (100 * (filedRate.inTolerance + 1)) / (filedRate.of + 2);
 }
