@@ -1,6 +1,7 @@
 import { phasesOf } from "../record/phases-of.ts";
 import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
+import { counted } from "../units/counted.ts";
 import { readNumber } from "../units/read-number.ts";
 import { writeWithUncertainty } from "../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../units/write-number.ts";
@@ -82,8 +83,8 @@ export function leftOutText(phases: readonly PhaseRecord[], drawn: number): stri
   const missing = readings.length - drawn;
   if (missing === 0) return "";
   const failed = readings.filter(({ leftOut, verdict }) => leftOut !== undefined && verdict === "fail").length;
-  const subject = missing === 1 ? "1 reading that is" : `${missing} readings that are`;
-  const ending = failed === 0 ? "" : `; ${failed} of them ${failed === 1 ? "counts" : "count"} as failed`;
+  const subject = counted(missing, "reading that is", "readings that are");
+  const ending = failed === 0 ? "" : `; ${counted(failed, "of them counts", "of them count")} as failed`;
   return ` ${subject} left out of the figures ${missing === 1 ? "is" : "are"} not drawn${ending}.`;
 }
 

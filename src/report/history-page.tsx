@@ -7,7 +7,7 @@ import { htmlDocument } from "./html-document.ts";
 import { Fact } from "./parts/heading.tsx";
 import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
 import { pageStyle } from "./style/page-style.ts";
-import { forecastWords, leadingPlaceOf, placeWords, proposalWords } from "./texts/history-texts.ts";
+import { forecastWords, leadingPlaceOf, monthsWords, placeWords, proposalWords } from "./texts/history-texts.ts";
 
 /** A tag over its filed records, with what its last record says of the loop. */
 export type TagHistory = {
@@ -78,7 +78,7 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
 
 function intervalWords({ intervalMonths, intervalAgreedBy }: TagHistory): string | undefined {
   if (intervalMonths === undefined) return undefined;
-  return `${intervalMonths} months, ${intervalAgreedBy === undefined ? "nobody is named who agreed" : `agreed by ${intervalAgreedBy}`}`;
+  return `${monthsWords(intervalMonths)}, ${intervalAgreedBy === undefined ? "nobody is named who agreed" : `agreed by ${intervalAgreedBy}`}`;
 }
 
 /** What a reader wants first: the forecast, the reliability, the proposals. */

@@ -32,7 +32,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
     "units",
   ],
   sheet: ["assembly", "workbook", "record", "verdict", "analysis", "numeric", "model", "units", "problems"],
-  cli: ["jobs", "problems"],
+  cli: ["jobs", "problems", "units"],
 };
 
 /** Where a library may be imported, so that it can be exchanged in one place and loads only where it is needed. */

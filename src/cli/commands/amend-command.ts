@@ -1,4 +1,5 @@
 import { version } from "../../../package.json";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
@@ -22,7 +23,9 @@ export async function amendCommand(page: string, options: AmendOptions, console:
   if (written === undefined) return 2;
   const { revision, amendment } = written.record;
   console.print(alignedTable(summaryRows([written])));
-  console.print(`revision ${revision}: ${amendment?.changes.length} fields differ; a draft until it is signed`);
+  console.print(
+    `revision ${revision}: ${counted(amendment?.changes.length ?? 0, "field differs", "fields differ")}; a draft until it is signed`,
+  );
   return 0;
 }
 

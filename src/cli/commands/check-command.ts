@@ -1,6 +1,6 @@
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
-import { counted } from "../counted.ts";
 import { withFirstLook, workbookForms } from "../first-look-options.ts";
 import { nodeDisk } from "../node-disk.ts";
 

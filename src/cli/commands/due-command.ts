@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
@@ -18,7 +19,7 @@ export async function dueCommand(folder: string, { within, calendar }: DueOption
     console.complain("nothing was listed or written; mend what is wrong and run again");
     return 2;
   }
-  console.print(rows.length === 0 ? `nothing is due within ${withinDays} days` : alignedTable(rows));
+  console.print(rows.length === 0 ? `nothing is due within ${counted(withinDays, "day")}` : alignedTable(rows));
   if (calendar !== undefined) console.print(calendar);
   return 0;
 }

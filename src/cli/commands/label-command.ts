@@ -1,4 +1,5 @@
 import { ProblemList } from "../../problems/problem-list.ts";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
@@ -25,7 +26,7 @@ export async function labelCommand(
   const form = { isSheet: single !== true, skipped: Number(skip), out };
   const count = problems.hasStop ? 0 : await makeLabels(nodeDisk, files, form, problems);
   complainOf(problems, console);
-  if (count > 0) console.print(`${count === 1 ? "1 label" : `${count} labels`}: ${out}`);
+  if (count > 0) console.print(`${counted(count, "label")}: ${out}`);
   return problems.hasStop ? 2 : 0;
 }
 

@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
@@ -9,7 +10,7 @@ export async function newCommand(folder: string, console: Console): Promise<0 | 
   complainOf(problems, console);
   if (problems.hasStop) return 2;
   console.print(
-    `wrote ${files.length} files into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}`,
+    `wrote ${counted(files.length, "file")} into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}`,
   );
   return 0;
 }

@@ -1,6 +1,6 @@
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
-import { counted } from "../counted.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 

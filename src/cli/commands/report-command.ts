@@ -1,9 +1,9 @@
 import { version } from "../../../package.json";
 import type { Reports } from "../../jobs/records/report-calibrations.ts";
 import { summaryRows } from "../../jobs/records/summary-rows.ts";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
-import { counted } from "../counted.ts";
 import { withFirstLook, workbookForms } from "../first-look-options.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
@@ -50,7 +50,7 @@ function sayWhatIsMissing({ written, reading }: Reports, console: Console): void
   console.complain(
     written.length === 0
       ? "nothing was written; mend what is wrong and run again"
-      : `${counted(written.length, "record")} ${written.length === 1 ? "was" : "were"} written; those that a problem touches were not`,
+      : `${counted(written.length, "record was", "records were")} written; those that a problem touches were not`,
   );
 }
 

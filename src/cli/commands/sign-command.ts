@@ -1,7 +1,7 @@
 import { version } from "../../../package.json";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
-import { counted } from "../counted.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { alignedTable } from "../print-table.ts";
 
@@ -24,7 +24,7 @@ export async function signCommand(records: readonly string[], options: SignOptio
     console.complain(
       signed.length === 0
         ? "nothing was signed"
-        : `${counted(signed.length, "record")} ${signed.length === 1 ? "was" : "were"} signed; the others not`,
+        : `${counted(signed.length, "record was", "records were")} signed; the others not`,
     );
   }
   return problems.hasStop ? 2 : 0;

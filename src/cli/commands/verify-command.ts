@@ -1,8 +1,8 @@
 import { version } from "../../../package.json";
 import type { Verified } from "../../jobs/signing/verify-files.ts";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand, ExitCode } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
-import { counted } from "../counted.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { progressOn } from "../progress.ts";

@@ -8,6 +8,7 @@ import type { Doubt } from "../../record/doubt.ts";
 import { fileDigest } from "../../record/file-digest.ts";
 import { looksLikeRecord } from "../../record/looks-like-record.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import { counted } from "../../units/counted.ts";
 import type { Disk } from "../disk.ts";
 import { findTargets, type Target } from "../records/find-targets.ts";
 import type { SignersTable } from "./find-signers.ts";
@@ -146,7 +147,7 @@ async function verifyLedger(folder: string, { disks, notedHead }: Work): Promise
   const doubts = [...(await checkFolder(disks.filing, folder))];
   if (notedHead !== undefined) doubts.push(...(await checkLedgerHead(disks.filing, folder, notedHead)));
   const { lines, fingerprint } = await ledgerHead(disks.filing, folder);
-  const what = `ledger of ${lines === 1 ? "1 line" : `${lines} lines`}, head ${fingerprint}`;
+  const what = `ledger of ${counted(lines, "line")}, head ${fingerprint}`;
   return { path: `${folder}/${ledgerName}`, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts };
 }
 

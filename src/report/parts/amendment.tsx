@@ -1,5 +1,6 @@
 import { fingerprintOf } from "../../proof/fingerprint-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import { counted } from "../../units/counted.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { type ChangeRow, otherRows, resultRows, typedRows } from "../texts/amendment-texts.ts";
@@ -31,8 +32,7 @@ export function AmendmentPart({ record }: { record: SealedRecord }) {
       {others.length > 0 && (
         <details>
           <summary>
-            {others.length} further{" "}
-            {others.length === 1 ? "field of the record differs" : "fields of the record differ"}
+            {counted(others.length, "further field of the record differs", "further fields of the record differ")}
           </summary>
           <p class="small">
             By their paths in the record’s data, which holds every digit; [] stands for a list, the places in it count

@@ -7,7 +7,7 @@ import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/rec
 import { keptTogether } from "../kept-together.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { pointWords, riskWords, ruleInShort } from "../texts/decision-texts.ts";
-import { forecastAnswer } from "../texts/history-texts.ts";
+import { forecastAnswer, monthsWords } from "../texts/history-texts.ts";
 import { meaningOf, outsideWords, toleranceFact, verdictWords, worstWords } from "../texts/page-texts.ts";
 import { failedOutputs } from "../texts/switching-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
@@ -167,7 +167,7 @@ const answerClass: Record<Statement, string> = {
 function dueNote({ nextDue, instrument }: CalibrationRecord): string {
   if (nextDue !== undefined) {
     const counts = instrument.dueRule === "month end" ? "it runs to the end of that month" : "the day itself counts";
-    return `interval of ${instrument.intervalMonths} months, agreed by ${instrument.intervalAgreedBy}; ${counts}`;
+    return `interval of ${monthsWords(instrument.intervalMonths ?? 0)}, agreed by ${instrument.intervalAgreedBy}; ${counts}`;
   }
   if (instrument.intervalMonths === undefined) return "no interval is stated";
   if (instrument.intervalAgreedBy === undefined) return "nobody is named who agreed to the interval";

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { type FigureKey, figureDefinitions } from "../../record/figure-definitions.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { counted } from "../../units/counted.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writeSigned, writeSignificant } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
@@ -110,7 +111,9 @@ function curveCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
       )),
     "repeatability.pooledStdDev": (phase) =>
       withReason(phase, "repeatability", phase.repeatability, (found) => (
-        <Where at={`${found.degreesOfFreedom} degrees of freedom`}>{writeSignificant(found.pooledStdDev, 2)}</Where>
+        <Where at={`${counted(found.degreesOfFreedom, "degree")} of freedom`}>
+          {writeSignificant(found.pooledStdDev, 2)}
+        </Where>
       )),
   };
 }

@@ -1,5 +1,6 @@
 import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { counted } from "../../units/counted.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
@@ -43,8 +44,7 @@ function columnsFor(phases: readonly NamedPhase<PhaseRecord>[]): readonly Column
   ];
 }
 
-function countedWords(title: string, { counted }: PhaseRecord): string {
-  const leftOut = counted.leftOut === 0 ? "none left out" : `${counted.leftOut} left out`;
-  const cycles = counted.cycles === 1 ? "1 cycle" : `${counted.cycles} cycles`;
-  return `${title}: ${counted.used} readings used, ${leftOut}, ${counted.points} test points, ${cycles}.`;
+function countedWords(title: string, { counted: count }: PhaseRecord): string {
+  const leftOut = count.leftOut === 0 ? "none left out" : `${count.leftOut} left out`;
+  return `${title}: ${counted(count.used, "reading")} used, ${leftOut}, ${counted(count.points, "test point")}, ${counted(count.cycles, "cycle")}.`;
 }

@@ -1,4 +1,5 @@
 import type { OpenFinding, Register, RegisterStandard } from "../../record/register-form.ts";
+import { counted } from "../../units/counted.ts";
 import { openFindingColumns, registerStandardColumns } from "../columns/register-columns.tsx";
 import { DataTable } from "../table/data-table.tsx";
 
@@ -16,7 +17,7 @@ export function RegisterAnswer({ register }: { register: Register }) {
     { count: inState("due soon"), what: `due within ${soonDays} days`, isGrave: false },
     {
       count: rows.length,
-      what: `${rows.length === 1 ? "loop" : "loops"}, ${records} ${records === 1 ? "record" : "records"}`,
+      what: `${rows.length === 1 ? "loop" : "loops"}, ${counted(records, "record")}`,
       isGrave: false,
     },
   ];

@@ -1,6 +1,7 @@
 import { sentenceCase } from "../../charts/chart-words.ts";
 import type { OverTheYears, PlaceOverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { counted } from "../../units/counted.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
 
@@ -89,8 +90,8 @@ export function staircaseWorking({ staircase, settings }: OverTheYears): readonl
   const caps = `held between ${settings.leastMonths} and ${settings.mostMonths} months`;
   return [
     isStated
-      ? `The interval as stated is ${monthsWords(from)}; ${days} days had passed.`
-      : `No interval is stated; the ${days} days that had passed count as ${monthsWords(from)}.`,
+      ? `The interval as stated is ${monthsWords(from)}; ${counted(days, "day")} had passed.`
+      : `No interval is stated; the ${counted(days, "day")} that had passed ${days === 1 ? "counts" : "count"} as ${monthsWords(from)}.`,
     `As found: ${asFound}${part}.${rowWords(staircase, settings)}`,
     `${reasonWords(staircase.reason, settings)} ${factor === 1 ? `It stays ${monthsWords(months)}.` : `${from} × ${writePlain(factor)} = ${writePlain(from * factor)}: ${monthsWords(months)}, rounded down and ${caps}.`}`,
   ];

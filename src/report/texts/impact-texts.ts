@@ -1,6 +1,7 @@
 import type { ImpactRecord } from "../../record/impact-schema.ts";
 import { isInTolerance } from "../../record/phase-statement.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { counted } from "../../units/counted.ts";
 import { decimalsForSignificant, writeFixed, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { endWords } from "./page-texts.ts";
@@ -36,7 +37,7 @@ function outputWords(record: CalibrationRecord): readonly string[] {
 }
 
 function readings(count: number): string {
-  return count === 1 ? "1 reading reported" : `${count} readings reported`;
+  return `${counted(count, "reading")} reported`;
 }
 
 function reasonWords(

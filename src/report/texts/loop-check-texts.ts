@@ -28,7 +28,8 @@ export function countWords({ items }: LoopChecksRecord): string {
   if (answered.length === 0) return "No item was looked at.";
   const failed = answered.filter(({ result }) => result === "fail").map(({ item }) => item);
   const passed = answered.length - failed.length;
-  if (failed.length > 0) return `${passed} of ${answered.length} items pass; fail: ${failed.join(", ")}.`;
+  if (failed.length > 0)
+    return `${passed} of ${answered.length} items ${passed === 1 ? "passes" : "pass"}; fail: ${failed.join(", ")}.`;
   return passed === 1 ? "The one item that was looked at passes." : `All ${passed} items that were looked at pass.`;
 }
 

@@ -53,22 +53,30 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
   const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
   const count =
     outside === 0
-      ? `All ${judged} readings lie inside`
-      : `${outside === judged && judged > 1 ? `All ${judged}` : `${outside} of ${judged}`} readings lie outside`;
+      ? `${allOf(judged, "reading lies", "readings lie")} inside`
+      : outside === judged
+        ? `${allOf(judged, "reading lies", "readings lie")} outside`
+        : `${outside} of ${judged} readings ${outside === 1 ? "lies" : "lie"} outside`;
   const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
   return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}.`;
 }
 
 function pointsWords({ decisionRule }: CalibrationRecord, { points, endOf, endPoints = [] }: PhaseRecord): string {
   if (decisionRule.name === "simple acceptance") return "";
-  const sensor = `${passedOf(points)} test points pass`;
+  const sensor = passedOf(points);
   if (endPoints.length === 0) return `${sentenceCase(sensor)}. `;
   return `Sensor: ${sensor}; ${endOf}: ${passedOf(endPoints)}. `;
 }
 
 function passedOf(points: readonly { statement: Statement }[]): string {
   const passed = points.filter(({ statement }) => statement === "pass").length;
-  return passed === points.length ? `all ${passed}` : `${passed} of ${points.length}`;
+  if (passed === points.length) return allOf(passed, "test point passes", "test points pass").toLowerCase();
+  return `${passed} of ${points.length} test points ${passed === 1 ? "passes" : "pass"}`;
+}
+
+/** "All 12 readings lie", "The only reading lies". */
+function allOf(count: number, one: string, many: string): string {
+  return count === 1 ? `The only ${one}` : `All ${count} ${many}`;
 }
 
 /** A word for each stage that was read, where they differ: "The sensor alone: pass; with the input card: fail. " */

@@ -1,5 +1,6 @@
 import type { DueState, RegisterRow, WorstError } from "../../record/register-form.ts";
-import { decimalsForSignificant, writeFixed, writeSigned } from "../../units/write-number.ts";
+import { counted } from "../../units/counted.ts";
+import { decimalsForSignificant, writeSigned } from "../../units/write-number.ts";
 
 /** The states of a loop in the order of their urgency, as a reader sees and chooses them. */
 export const dueStates: readonly DueState[] = [
@@ -30,6 +31,6 @@ export function driftWords(drift: RegisterRow["drift"]): string {
 export function dueWords({ on, days, why }: RegisterRow["due"]): string {
   if (on === null || days === null) return why ?? "no date";
   if (days === 0) return `${on}, today`;
-  const count = Math.abs(days) === 1 ? "1 day" : `${writeFixed(Math.abs(days), 0)} days`;
+  const count = counted(Math.abs(days), "day");
   return `${on}, ${days < 0 ? `${count} ago` : `in ${count}`}`;
 }

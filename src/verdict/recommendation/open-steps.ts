@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted.ts";
 import { mostWords, numberWords } from "../loop-check/limit-words.ts";
 import { acceptedBelow } from "./accepted-below.ts";
 import { isOfReadings } from "./asked.ts";
@@ -100,7 +101,7 @@ export function openStep({ statement, judged, faultReadings }: PhaseState): Reco
       isJudged
         ? "No stage of the loop and no cause stands out in these readings."
         : "No reading could be compared with the tolerance.",
-      ...(faultReadings > 0 ? [`${faultReadings} readings reported a fault instead of a distance.`] : []),
+      ...(faultReadings > 0 ? [`${counted(faultReadings, "reading")} reported a fault instead of a distance.`] : []),
     ],
   });
 }

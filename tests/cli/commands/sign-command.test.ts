@@ -101,3 +101,11 @@ test("one byte changed in the page, and nobody signs it", () => {
   expect(exitCode).toBe(2);
   expect(complaints).toContain("is not what this record gives");
 });
+
+test("one record is signed and another cannot be: the count agrees with its word", () => {
+  const { root, page } = reported();
+  const words = ["sign", page, join(root, "out/none.html"), "--as", "performed", "--key", join(root, "ines.pem")];
+  const { exitCode, complaints } = spanwrightGiven(`${passphrase}\n`, ...words);
+  expect(exitCode).toBe(2);
+  expect(complaints).toMatch(/^1 record was signed; the others not$/mu);
+});

@@ -40,6 +40,8 @@ test("the count names what failed; what was not looked at is no item of it", () 
   expect(countWords(loopChecks)).toBe("5 of 6 items pass; fail: supply at full output.");
   const open = withItems([item({ result: "pass" }), item({ result: "not looked at" })]).loopChecks!;
   expect(countWords(open)).toBe("The one item that was looked at passes.");
+  const failed = withItems([item({ result: "pass" }), item({ item: "duct", result: "fail" })]).loopChecks!;
+  expect(countWords(failed)).toBe("1 of 2 items passes; fail: duct.");
   expect(countWords({ ...loopChecks, items: [] })).toBe("No item was looked at.");
 });
 

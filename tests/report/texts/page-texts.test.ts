@@ -40,16 +40,18 @@ test("how many readings lie outside is counted over those that were judged", () 
     /All 2 readings lie inside the tolerance\.$/u,
   );
   expect(outsideWords(sampleRecord(), phase(["pass", "fail", "left out"]))).toMatch(
-    /1 of 2 readings lie outside the tolerance\.$/u,
+    /1 of 2 readings lies outside the tolerance\.$/u,
   );
   expect(outsideWords(sampleRecord(), phase(["pass", "fail", "fault"]))).toMatch(
     /2 of 3 readings lie outside the tolerance; 1 of them reported a fault instead of a distance\.$/u,
   );
+  expect(outsideWords(sampleRecord(), phase(["pass", "left out"]))).toMatch(/The only reading lies inside/u);
+  expect(outsideWords(sampleRecord(), phase(["fail", "fail"]))).toMatch(/All 2 readings lie outside/u);
 });
 
 test("where the stages of the loop differ, each is told", () => {
   expect(outsideWords(sampleRecord(), phase(["fail"], { verdicts: { sensor: "pass", controller: "fail" } }))).toMatch(
-    /^The sensor alone: pass; what the controller shows: fail\. 1 of 1 readings lie outside the tolerance\.$/u,
+    /^The sensor alone: pass; what the controller shows: fail\. The only reading lies outside the tolerance\.$/u,
   );
 });
 
