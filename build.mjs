@@ -1,9 +1,13 @@
-import { readdirSync, rmSync } from "node:fs";
+import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 import { bundleSettings } from "./bundle-settings.mjs";
+import { recordTypes } from "./record-types.mjs";
+import { thirdPartyText } from "./third-party.mjs";
+
+const schema = "src/record/record.schema.json";
 
 // Split, so that each part loads only when a command needs it.
-const { metafile } = await build({
+const command = await build({
   ...bundleSettings,
   entryPoints: { cli: "src/cli/cli.ts" },
   outdir: "dist",
@@ -11,7 +15,25 @@ const { metafile } = await build({
   metafile: true,
 });
 
+// The form of a record, for programs that read records: nothing of the command, and nothing of Node.
+const form = await build({
+  bundle: true,
+  format: "esm",
+  platform: "neutral",
+  target: "es2022",
+  entryPoints: { record: "src/record/published.ts" },
+  outdir: "dist",
+  metafile: true,
+  logLevel: "warning",
+});
+writeFileSync("dist/record.d.ts", recordTypes(JSON.parse(readFileSync(schema, "utf8"))));
+copyFileSync(schema, "dist/record.schema.json");
+
+const outputs = { ...command.metafile.outputs, ...form.metafile.outputs };
+writeFileSync("THIRD-PARTY.md", thirdPartyText({ outputs }));
+
 // Parts of an earlier build go last: a build that fails leaves a whole command behind.
+const written = [...Object.keys(outputs), "dist/record.d.ts", "dist/record.schema.json"];
 for (const name of readdirSync("dist")) {
-  if (!(`dist/${name}` in metafile.outputs)) rmSync(`dist/${name}`, { recursive: true });
+  if (!written.includes(`dist/${name}`)) rmSync(`dist/${name}`, { recursive: true });
 }

@@ -39,9 +39,8 @@ const commands: readonly AddCommand[] = [
   addPdfCommand,
 ];
 
-/** Runs one command and returns its exit code. */
-export async function runCommandLine(words: readonly string[], console: Console): Promise<ExitCode> {
-  let exitCode: ExitCode = 0;
+/** The program with all of its commands; what a command ends with is handed to `settle`. */
+export function programOf(console: Console, settle: (exitCode: ExitCode) => void): Command {
   const program = new Command("spanwright")
     .description("Calibration records for distance-sensing loops: tables in, one self-contained record out.")
     .version(version)
@@ -50,11 +49,16 @@ export async function runCommandLine(words: readonly string[], console: Console)
       writeOut: (text) => console.print(text.trimEnd()),
       writeErr: (text) => console.complain(text.trimEnd()),
     });
-  for (const add of commands) {
-    add(program, console, (found) => {
-      exitCode = found;
-    });
-  }
+  for (const add of commands) add(program, console, settle);
+  return program;
+}
+
+/** Runs one command and returns its exit code. */
+export async function runCommandLine(words: readonly string[], console: Console): Promise<ExitCode> {
+  let exitCode: ExitCode = 0;
+  const program = programOf(console, (found) => {
+    exitCode = found;
+  });
   try {
     await program.parseAsync(words, { from: "user" });
     return exitCode;
