@@ -37,6 +37,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "docs/pages.test.ts": 180,
   "filing/ended-at-random.test.ts": 240,
   "filing/several-processes.test.ts": 120,
+  "frozen/frozen.test.ts": 120,
   "jobs/hostile-cells.test.ts": 60,
   "jobs/hostile-records.test.ts": 60,
   "jobs/records/rebuild-record.test.ts": 60,

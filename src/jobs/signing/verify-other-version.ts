@@ -71,7 +71,7 @@ function figureWords(shared: SharedFigures): string {
 function pageWords(filedBy: number | undefined): string {
   return filedBy === undefined
     ? "the page was not drawn again: whether it shows what the record inside it says was not checked"
-    : `the page was not drawn again: it is the one that line ${filedBy} of the ledger filed, by its SHA-256`;
+    : `the page was not drawn again: its SHA-256 is that in line ${filedBy} of the ledger`;
 }
 
 /** What a page holds as its record has to be the one record in it, written as every version writes it. */

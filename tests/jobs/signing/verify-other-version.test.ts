@@ -30,7 +30,7 @@ const agrees = /the \d+ figures that both versions define agree with its rows wi
 test("a page and a JSON as another version wrote them give no doubt, and one sentence says how far that goes", () => {
   expect(said(page).doubts).toEqual([]);
   expect(said(page).note).toMatch(new RegExp(`^${begins}${agrees.source}; the page was not drawn again: whether`, "u"));
-  expect(said(page, 4).note).toMatch(/it is the one that line 4 of the ledger filed, by its SHA-256$/u);
+  expect(said(page, 4).note).toMatch(/its SHA-256 is that in line 4 of the ledger$/u);
   expect(said(json)).toEqual({
     doubts: [],
     says: [],
