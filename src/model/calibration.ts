@@ -33,9 +33,14 @@ export const standardSchema = z.strictObject({
   dueOn: requiredDate("day until which it may be used"),
   traceableTo: text("who or what the certificate is traceable to"),
   expandedUncertainty: number("stated by row", "expanded uncertainty of the certificate", { above: 0 }),
+  relativeUncertainty: number(
+    "%",
+    "where the certificate states U = a + b·L: b in percent of what is measured, a being the expanded uncertainty",
+    { atLeast: 0, atMost: 100 },
+  ),
   uncertaintyUnit: unit("unit of the uncertainty, the resolution and the drift"),
   coverageFactor: number("none", "coverage factor of that uncertainty", { above: 0 }),
-  resolution: number("stated by row", "smallest step that it shows", { above: 0 }),
+  resolution: number("stated by row", "smallest step that it shows; 0 says that it has none", { atLeast: 0 }),
   driftPerYear: number("stated by row", "greatest drift expected in a year", { atLeast: 0 }),
 });
 

@@ -3,6 +3,24 @@ import { type FigureKey, figureDefinitions } from "./figure-definitions.ts";
 /** Figures whose meaning or method is another from a version of the program on: one figure, or a whole part of a record. */
 export type ChangedFigure = { since: string; why: string } & ({ key: FigureKey } | { below: string });
 
+const budgeted = "one cycle's scatter, differences between cycles and the scatter of a point count in a budget";
+const keysOfBudgets: readonly FigureKey[] = [
+  ...(["divisor", "sensitivity", "standardUncertainty", "degreesOfFreedom", "shareOfVariance"] as const),
+  ...([
+    "combinedUncertainty",
+    "effectiveDegreesOfFreedom",
+    "coverageFactor",
+    "expandedUncertainty",
+    "monteCarlo",
+  ] as const),
+  ...(["guardBand", "acceptanceLimit", "testUncertaintyRatio", "specificRisk"] as const),
+];
+const placesOfLines: readonly string[] = ["asFound", "asLeft"].flatMap((phase) =>
+  ["uncertainLine", "zeroError.combinedStandardUncertainty", "spanError.combinedStandardUncertainty"].map(
+    (place) => `phases.${phase}.${place}`,
+  ),
+);
+
 /**
  * Every figure that a later version computes otherwise, with the version from which on: records written before it are
  * not held against what today's program computes of their rows.
@@ -18,6 +36,12 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     since: "0.3.0",
     why: "the scatter is pooled over the test points, a change leaves out the same certificates, a longer interval asks for two results",
   },
+  ...keysOfBudgets.map((key) => ({ key, since: "0.3.0", why: budgeted })),
+  ...placesOfLines.map((below) => ({
+    below,
+    since: "0.3.0",
+    why: "steps, cycles and the form of a certificate count",
+  })),
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);
 

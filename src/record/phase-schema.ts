@@ -65,7 +65,10 @@ const fit = z.strictObject({
 const lineError = z.strictObject({
   percentSpan: finite,
   standardUncertainty: finite.nullable().describe("of the fit alone"),
-  combinedStandardUncertainty: finite.nullable().describe("of the fit and of what the readings share"),
+  combinedStandardUncertainty: finite
+    .nullable()
+    .describe("of scatter, steps, cycles and standards; widened for few degrees of freedom, so that ±2u covers 95 %"),
+  effectiveDegreesOfFreedom: finite.nullable().optional().describe("of it before it was widened; null: unlimited"),
 });
 
 /** One phase: its readings, its figures, and what was decided. */

@@ -73,6 +73,10 @@ export const uncertainLineSchema = z.strictObject({
   chiSquared: finite,
   degreesOfFreedom: z.int(),
   chiSquaredLimit: finite.describe("95 % limit"),
+  test: z.enum(["F", "chi-squared"]).optional().describe("F where the scatter is an estimate"),
+  scatterDegreesOfFreedom: finite.optional().describe("of the scatter that an F test rests on"),
   isStraight: z.boolean(),
-  inverse: z.array(z.strictObject({ output: finite, reference: finite, standardUncertainty: finite })),
+  inverse: z
+    .array(z.strictObject({ output: finite, reference: finite, standardUncertainty: finite }))
+    .describe("empty where the readings do not lie on one straight line"),
 });

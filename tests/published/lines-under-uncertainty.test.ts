@@ -2,8 +2,10 @@ import { expect, test } from "vitest";
 import { type Figure, isDetermined } from "../../src/analysis/figures/figure.ts";
 import { zeroAndSpanError } from "../../src/analysis/figures/zero-and-span-error.ts";
 import { lineUnderUncertainty } from "../../src/analysis/uncertainty/line-under-uncertainty.ts";
-import { combinedLineUncertainty } from "../../src/analysis/uncertainty/shared-uncertainty.ts";
+import { zeroAndSpanUncertainty } from "../../src/analysis/uncertainty/zero-and-span-uncertainty.ts";
+import type { Standard } from "../../src/model/calibration.ts";
 import { fitLine } from "../../src/numeric/fit-line.ts";
+import { basis } from "../analysis/sample-basis.ts";
 import { correctDigits, readColumns, readExpected } from "./read-data.ts";
 
 const nothingShared = { commonReferenceUncertainty: 0, commonOutputUncertainty: 0 };
@@ -86,13 +88,20 @@ test("GUM H.3.6: a common 0.005 °C makes 0.00577 °C of the 0.00288 °C of the 
   }));
   // A range that begins at y1's 20 °C; with a span of 100, percent of span are degrees.
   const { zeroError, spanError } = determined(zeroAndSpanError(readings, 20, 120));
-  const common = { sharedReference: published.commonStandardUncertainty!, sharedOutput: 0, ownReference: 0 };
   expect(correctDigits(zeroError.standardUncertainty!, published.interceptStandardUncertainty!)).toBeGreaterThan(11);
-  const combined = determined(combinedLineUncertainty(zeroError, "zero", common, 100));
-  expect(correctDigits(combined, published.combinedUncertainty!)).toBeGreaterThan(12);
-  // The document leaves u(y2) as it is, for an effect that is the same everywhere; here it may differ at the two ends.
-  const ofSpan = determined(combinedLineUncertainty(spanError, "span", common, 100));
-  expect(ofSpan).toBeGreaterThan(spanError.standardUncertainty!);
+  // A thermometer of u = 0.005, the same at every temperature (b = 0), whose display has no steps.
+  const thermometer: Standard = {
+    ...{ standard: "T-1", certificate: "EX-1", calibratedOn: "2026-01-14", dueOn: "2027-01-14" },
+    ...{ expandedUncertainty: 2 * published.commonStandardUncertainty!, coverageFactor: 2, uncertaintyUnit: "mm" },
+    ...{ relativeUncertainty: 0, resolution: 0, driftPerYear: 0 },
+  };
+  const common = { ...basis, standards: [thermometer], judged: "counts", steps: { reference: 0, output: 0 } } as const;
+  const { zero, span } = determined(zeroAndSpanUncertainty(readings, common, { rangeLower: 20, rangeUpper: 120 }));
+  expect(correctDigits(zero.combined, published.combinedUncertainty!)).toBeGreaterThan(11);
+  expect(Math.abs(zero.effectiveDegreesOfFreedom / 145.37964721007157 - 1)).toBeLessThan(1e-9);
+  // The document leaves u(y2) as it is, for an effect that is the same everywhere.
+  expect(correctDigits(span.combined, spanError.standardUncertainty!)).toBeGreaterThan(11);
+  expect(zero.widened).toBeGreaterThan(zero.combined);
 });
 
 test("linewidths (NIST e-Handbook 2.3.6.7): calibrated values and their uncertainties along the line", () => {

@@ -4,10 +4,10 @@ import { spanOf } from "../../model/range.ts";
 import type { CurvePoint, CurveReading } from "../figures/error-curve.ts";
 import { isDetermined } from "../figures/figure.ts";
 import { hysteresis } from "../figures/hysteresis.ts";
-import { repeatability } from "../figures/repeatability.ts";
-import { outputSpanOf } from "../readings/ideal-characteristic.ts";
+import { type Characteristic, outputSpanOf } from "../readings/ideal-characteristic.ts";
 import type { Loop, Stage } from "../readings/loop.ts";
-import type { BudgetBasis } from "./point-budget.ts";
+import { type BudgetBasis, outputContributions, referenceContributions } from "./point-budget.ts";
+import { type ReadingScatter, readingScatter } from "./reading-scatter.ts";
 
 /** The workbook's rows that budgets rest on, and the smallest steps that were typed. */
 export type BudgetRows = {
@@ -45,9 +45,8 @@ export type JudgedCurve = {
 export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): BudgetBasis {
   const { instrument, calibration, standards, steps } = rows;
   const distancePerPercent = spanOf(loop.characteristics.signal) / 100;
-  const spread = repeatability(judged.readings);
   const difference = hysteresis(judged.curve);
-  return {
+  const stated = {
     standards,
     performedOn: calibration.performedOn,
     distanceUnit: instrument.distanceUnit,
@@ -58,15 +57,41 @@ export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): 
     alignmentAngleDegrees: calibration.alignmentAngle,
     judged: judged.stage,
     distancePerOutput: distancePerOutput(judged, loop),
+    ends: characteristicOf(judged, loop),
     steps: { reference: steps.reference, output: steps[judged.stage] },
-    repeatability: isDetermined(spread)
-      ? { pooledStdDev: spread.pooledStdDev * distancePerPercent, degreesOfFreedom: spread.degreesOfFreedom }
-      : spread,
+  };
+  const rounding = Math.hypot(
+    ...[referenceContributions(stated), outputContributions(stated)]
+      .flatMap(({ own }) => own)
+      .map(({ standardUncertainty }) => standardUncertainty),
+  );
+  const scatter = readingScatter(judged.readings, rounding / distancePerPercent);
+  return {
+    ...stated,
+    repeatability: isDetermined(scatter) ? inDistance(scatter, distancePerPercent) : scatter,
     hysteresis: isDetermined(difference) ? { width: difference.percentSpan * distancePerPercent } : difference,
   };
 }
 
-function distancePerOutput({ stage }: JudgedCurve, { characteristics }: Loop): number {
-  const characteristic = characteristics[stage] ?? characteristics.signal;
+function inDistance(scatter: ReadingScatter, factor: number): ReadingScatter {
+  const { ofPoints, betweenCycles } = scatter;
+  const scaled = <Known extends { standardDeviation: number }>(known: Known): Known => ({
+    ...known,
+    standardDeviation: known.standardDeviation * factor,
+  });
+  return {
+    ...scatter,
+    pooledStdDev: scatter.pooledStdDev * factor,
+    ...(ofPoints && { ofPoints: new Map([...ofPoints].map(([point, known]) => [point, scaled(known)])) }),
+    ...(betweenCycles && { betweenCycles: scaled(betweenCycles) }),
+  };
+}
+
+function characteristicOf({ stage }: JudgedCurve, { characteristics }: Loop): Characteristic {
+  return characteristics[stage] ?? characteristics.signal;
+}
+
+function distancePerOutput(judged: JudgedCurve, loop: Loop): number {
+  const characteristic = characteristicOf(judged, loop);
   return Math.abs(spanOf(characteristic) / outputSpanOf(characteristic));
 }

@@ -1,4 +1,4 @@
-import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
+import { fQuantile } from "../../numeric/f-quantile.ts";
 import { fitLineErrorsInBoth, type UncertainPoints } from "../../numeric/fit-line-errors-in-both.ts";
 import { fitLineWeighted, type WeightedLineFit } from "../../numeric/fit-line-weighted.ts";
 import { lineInverse } from "../../numeric/line-inverse.ts";
@@ -14,6 +14,10 @@ export type UncertainReadings = {
   referenceUncertainty: number;
   /** Standard uncertainty of one output that the others do not share, in its unit. */
   outputUncertainty: number;
+  /** The same of each output given, where they are means; that of one output where it is left out. */
+  meanUncertainties?: readonly number[];
+  /** How well these are known: left out where they are stated, and not estimated from a scatter. */
+  outputDegreesOfFreedom?: number;
   /** Standard uncertainties that all readings share: of the reference in distance, of the output in its unit. */
   commonReferenceUncertainty: number;
   commonOutputUncertainty: number;
@@ -25,9 +29,14 @@ export type CalibratedValue = { output: number; reference: number; standardUncer
 /** A line whose uncertainties come from what was known before the fit, and whether the readings lie on a line. */
 export type LineUnderUncertainty = WeightedLineFit & {
   method: "errors in both" | "weighted";
-  /** 95 % limit of chi-squared; above it a straight line and the stated uncertainties do not agree. */
+  /** F where the scatter is an estimate, chi-squared where all uncertainties are stated. */
+  test: "F" | "chi-squared";
+  /** Degrees of freedom of the uncertainties, where they are estimated. */
+  scatterDegreesOfFreedom?: number;
+  /** 95 % limit of chi-squared; above it a straight line and the uncertainties do not agree. */
   chiSquaredLimit: number;
   isStraight: boolean;
+  /** Empty where the readings do not lie on a straight line: the line says nothing of a distance then. */
   inverse: readonly CalibratedValue[];
 };
 
@@ -36,11 +45,12 @@ const significance = 0.95;
 const leastSlope = 2;
 
 /**
- * The straight line through readings of known uncertainty, the chi-squared test of that model, and the inverse.
+ * The straight line through readings of known uncertainty, the test of that model, and the inverse.
  *
  * Errors in both where the reference positions have an uncertainty of their own, weighted least squares where they
  * have none. A slope that its own uncertainty does not tell from zero is no line: its inverse to first order would mean
- * nothing. The inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
+ * nothing. Chi-squared is held against its own 95 % limit where the uncertainties are stated; where they are estimated
+ * with ν degrees of freedom, against (n − 2)·F(95 %, n − 2, ν). The inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
  *
  * The abscissas are shifted to their mean before the fit, so that distances far from zero cost no digits.
  *
@@ -48,7 +58,8 @@ const leastSlope = 2;
  * @param outputs where the inverse is asked for, in the unit of the output
  * @returns the line, chi-squared with its 95 % limit, and the calibrated values; or the reason why there is none
  * Faults: `RangeError` for lists that differ in length or a value that is not finite.
- * Source: ISO/TS 28037:2010, clauses 6 and 7 and their inverse evaluation; JCGM 100:2008, H.3.6, for what is shared.
+ * Source: ISO/TS 28037:2010, clauses 6 and 7 and their inverse evaluation; JCGM 100:2008, H.3.6, for what is shared; F
+ *   for estimated variances: N. Draper, H. Smith, Applied Regression Analysis, 2.1 (lack of fit and pure error).
  * @example lineUnderUncertainty({ references: [1, 2, 3, 4, 5, 6], outputs: [3.3, 5.6, 7.1, 9.3, 10.7, 12.1],
  *   referenceUncertainty: 0, outputUncertainty: 0.5, commonReferenceUncertainty: 0, commonOutputUncertainty: 0 }, [10.5])
  *   // slope 1.757, chiSquared 1.665 of 9.488, inverse 4.913 with 0.322
@@ -66,20 +77,26 @@ export function lineUnderUncertainty(
   // Far from zero the terms of the inverse cancel, and with them its digits: the line is fitted about the middle.
   const fitted = fittedLine({ ...readings, references: references.map((reference) => reference - middle) });
   if (fitted === undefined) return notDetermined("the output does not follow the distance");
-  const chiSquaredLimit = chiSquaredQuantile(significance, fitted.degreesOfFreedom);
+  const { outputDegreesOfFreedom: scatterDegreesOfFreedom = Number.POSITIVE_INFINITY } = readings;
+  const isEstimated = Number.isFinite(scatterDegreesOfFreedom);
+  const { degreesOfFreedom } = fitted;
+  const chiSquaredLimit = degreesOfFreedom * fQuantile(significance, degreesOfFreedom, scatterDegreesOfFreedom);
+  const isStraight = fitted.chiSquared <= chiSquaredLimit;
   return {
     ...fitted,
     ...interceptAtZero(fitted, middle),
     method: readings.referenceUncertainty > 0 ? "errors in both" : "weighted",
+    test: isEstimated ? "F" : "chi-squared",
+    ...(isEstimated && { scatterDegreesOfFreedom }),
     chiSquaredLimit,
-    isStraight: fitted.chiSquared <= chiSquaredLimit,
-    inverse: outputs.map((output) => calibratedValue(fitted, middle, output, readings)),
+    isStraight,
+    inverse: isStraight ? outputs.map((output) => calibratedValue(fitted, middle, output, readings)) : [],
   };
 }
 
 function fittedLine(readings: UncertainReadings): WeightedLineFit | undefined {
   const { references, outputs, referenceUncertainty, outputUncertainty } = readings;
-  const ordinateUncertainties = outputs.map(() => outputUncertainty);
+  const ordinateUncertainties = readings.meanUncertainties ?? outputs.map(() => outputUncertainty);
   const abscissaUncertainties = references.map(() => referenceUncertainty);
   const fitted =
     referenceUncertainty > 0

@@ -2,8 +2,11 @@ import type { Standard } from "../../model/calibration.ts";
 import type { DistanceUnit, Instrument, SignalUnit } from "../../model/instrument.ts";
 import { unitTable } from "../../units/unit-table.ts";
 import { type Figure, isDetermined } from "../figures/figure.ts";
+import { type Characteristic, idealOutput } from "../readings/ideal-characteristic.ts";
 import type { Stage } from "../readings/loop.ts";
 import { type Budget, combineBudget, contribution } from "./budget.ts";
+import type { KnownDeviation } from "./cycle-differences.ts";
+import type { ReadingScatter } from "./reading-scatter.ts";
 import { type FoundContributions, standardContributions } from "./standard-contributions.ts";
 
 /** What the budgets of one phase rest on; distances in the instrument's unit. */
@@ -21,12 +24,26 @@ export type BudgetBasis = {
   distancePerOutput: number;
   /** Smallest steps that were typed: of the reference in distance, of the judged output in its own unit. */
   steps: { reference: number; output: number };
-  repeatability: Figure<{ pooledStdDev: number; degreesOfFreedom: number }>;
+  /** What turns a distance into the judged output; a standard whose uncertainty grows with what it measures needs it. */
+  ends?: Characteristic;
+  /** Distance. */
+  repeatability: Figure<ReadingScatter>;
   hysteresis: Figure<{ width: number }>;
 };
 
 /** The mean that a budget is for: where, of how many readings, and whether the other direction was read there too. */
-export type BudgetPoint = { reference: number; readings: number; isReadBothWays: boolean };
+export type BudgetPoint = {
+  reference: number;
+  readings: number;
+  isReadBothWays: boolean;
+  /** Nominal position; only where the scatter differs from point to point. */
+  point?: number;
+  /** Cycles that the readings are of; as many as readings where it is left out. */
+  cycles?: number;
+};
+
+/** What of a basis the standards' contributions rest on. */
+export type StandardsBasis = Omit<BudgetBasis, "repeatability" | "hysteresis"> & Partial<BudgetBasis>;
 
 /** A budget, and in words what it could not take in. */
 export type PointBudget = { budget: Budget; missing: readonly string[] };
@@ -35,8 +52,8 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  * The uncertainty of the mean error of one direction at one test point.
  *
  * Reference standard, its drift and resolution; signal meter likewise, turned into distance by the line that turns the
- * signal into the indicated distance, or half a step of the counts or the displayed value; repeatability s/√n of the
- * pooled standard deviation; reference alignment x(1 − cos θ); air temperature for an ultrasonic sensor that does not
+ * signal into the indicated distance, or half a step of the counts or the displayed value; repeatability s/√n, pooled,
+ * of the point, or about the line (`readingScatter`); what the cycles differ by, where they are shown to; reference alignment x(1 − cos θ); air temperature for an ultrasonic sensor that does not
  * correct for it; hysteresis only where one direction was read: where both were, rising and falling are judged apart,
  * and their difference is in the errors.
  *
@@ -53,9 +70,9 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  */
 export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget {
   const parts = [
-    referenceContributions(basis),
-    outputContributions(basis),
-    repeatabilityContribution(basis, point),
+    referenceContributions(basis, point.reference),
+    outputContributions(basis, point.reference),
+    scatterContributions(basis, point),
     hysteresisContribution(basis, point),
     alignmentContribution(basis, point),
     airContribution(basis, point),
@@ -70,6 +87,7 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
  * The contributions of the reference distance: its standards, their drift and resolution.
  *
  * @param basis of the phase
+ * @param reference distance that is measured; 0 where it is left out: what grows with the distance is then not in
  * @returns contributions in distance, those that all readings share apart from those of each reading
  * Source: JCGM 100:2008, 4.3; EA-4/02 M:2022.
  * @example referenceContributions({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
@@ -78,7 +96,7 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
  *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } }).own[0].source
  *   // "reference distance: step of the readings"
  */
-export function referenceContributions(basis: BudgetBasis): FoundContributions {
+export function referenceContributions(basis: StandardsBasis, reference = 0): FoundContributions {
   return standardContributions(basis.standards, {
     role: "reference distance",
     kind: "distance",
@@ -86,6 +104,7 @@ export function referenceContributions(basis: BudgetBasis): FoundContributions {
     sensitivity: 1,
     typedStep: basis.steps.reference,
     performedOn: basis.performedOn,
+    measured: reference,
   });
 }
 
@@ -93,6 +112,7 @@ export function referenceContributions(basis: BudgetBasis): FoundContributions {
  * The contributions of the judged output: the signal meter, turned into distance, or half a step of what was displayed.
  *
  * @param basis of the phase
+ * @param reference distance whose ideal signal is measured; without it what grows with the signal is not in
  * @returns contributions in distance, those that all readings share apart from those of each reading
  * Source: JCGM 100:2008, 4.3 and 5.1.3.
  * @example outputContributions({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
@@ -101,8 +121,8 @@ export function referenceContributions(basis: BudgetBasis): FoundContributions {
  *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } }).own[0].source
  *   // "resolution of the counts"
  */
-export function outputContributions(basis: BudgetBasis): FoundContributions {
-  const { judged, signalUnit, steps, distancePerOutput } = basis;
+export function outputContributions(basis: StandardsBasis, reference?: number): FoundContributions {
+  const { judged, signalUnit, steps, distancePerOutput, ends } = basis;
   if (judged === "signal") {
     return standardContributions(basis.standards, {
       role: "signal meter",
@@ -111,6 +131,7 @@ export function outputContributions(basis: BudgetBasis): FoundContributions {
       sensitivity: distancePerOutput,
       typedStep: steps.output,
       performedOn: basis.performedOn,
+      measured: ends === undefined || reference === undefined ? 0 : idealOutput(ends, reference),
     });
   }
   const source = judged === "counts" ? "resolution of the counts" : "resolution of the displayed value";
@@ -123,19 +144,31 @@ export function outputContributions(basis: BudgetBasis): FoundContributions {
   });
 }
 
-function repeatabilityContribution(
-  { repeatability, distanceUnit }: BudgetBasis,
-  { readings }: BudgetPoint,
+function scatterContributions(
+  { repeatability: scatter, distanceUnit: unit }: BudgetBasis,
+  { readings, point, cycles = readings }: BudgetPoint,
 ): FoundContributions {
-  if (!isDetermined(repeatability)) return onlyMissing(`repeatability: ${repeatability.notDetermined}`);
-  return only({
-    source: `repeatability, mean of ${readings}`,
-    value: repeatability.pooledStdDev,
-    unit: distanceUnit,
-    distribution: "normal",
-    divisor: Math.sqrt(readings),
-    degreesOfFreedom: repeatability.degreesOfFreedom,
-  });
+  if (!isDetermined(scatter)) return onlyMissing(`repeatability: ${scatter.notDetermined}`);
+  const { pooledStdDev, degreesOfFreedom, isAboutLine, ofPoints, betweenCycles } = scatter;
+  const own = point === undefined ? undefined : ofPoints?.get(point);
+  const line = (source: string, known: KnownDeviation, count: number) =>
+    contribution({
+      source,
+      value: known.standardDeviation,
+      unit,
+      distribution: "normal",
+      divisor: Math.sqrt(count),
+      degreesOfFreedom: known.degreesOfFreedom,
+    });
+  const name = isAboutLine ? "scatter about the line" : own ? "repeatability at this point" : "repeatability";
+  return {
+    shared: [],
+    own: [
+      line(`${name}, mean of ${readings}`, own ?? { standardDeviation: pooledStdDev, degreesOfFreedom }, readings),
+      ...(betweenCycles ? [line(`differences between cycles, mean of ${cycles}`, betweenCycles, cycles)] : []),
+    ],
+    missing: isAboutLine ? ["differences between cycles: too little was repeated to see them"] : [],
+  };
 }
 
 function hysteresisContribution(
@@ -197,6 +230,7 @@ export function airContribution(basis: AirBasis, { reference }: Pick<BudgetPoint
     sensitivity: Math.abs(reference) / (2 * (basis.airTemperatureCelsius + 273.15)),
     typedStep: 0,
     performedOn: basis.performedOn,
+    measured: basis.airTemperatureCelsius,
   });
 }
 

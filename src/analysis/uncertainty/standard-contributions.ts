@@ -23,6 +23,8 @@ export type StandardUse = {
   /** Smallest step that was typed, for a standard that states no resolution; in `unit`. */
   typedStep: number;
   performedOn: string | undefined;
+  /** What is measured, in `unit`, for a standard whose uncertainty grows with it; 0 where it is left out. */
+  measured?: number;
 };
 
 /**
@@ -45,7 +47,8 @@ export function standardsOf(standards: readonly Standard[], kind: UnitKind): rea
 /**
  * The contributions of the standards of one kind: certificate, drift since the certificate, resolution.
  *
- * Certificate: U/k, normal (k = 2 where it is not stated, and that is said). Drift: the greatest drift since the day of
+ * Certificate: U/k, normal (k = 2 where it is not stated, and that is said), U = a + b·|measured| where the standard
+ * states a relative part too. Drift: the greatest drift since the day of
  * the certificate, rectangular. Resolution: half a step, rectangular; the step that was typed where none is stated.
  * All standards of the kind take part, as if each had been used for every reading.
  *
@@ -83,21 +86,30 @@ function contributionsOf(standard: Standard, use: StandardUse): FoundContributio
   else {
     if (coverageFactor === undefined) missing.push(`${name}: no coverage factor is stated; 2 is taken`);
     const divisor = coverageFactor ?? 2;
-    shared.push(line(certificateSource(name), expandedUncertainty, { distribution: "normal", divisor }));
+    const form = { distribution: "normal", divisor } as const;
+    shared.push(line(certificateSource(name), expandedUncertainty, form, relativePartOf(standard, use)));
   }
   const drift = driftOf(standard, use.performedOn);
   if (drift === undefined) missing.push(`${name}: ${whyNoDrift(standard)}`);
   else if (drift > 0) shared.push(line(`${name}: drift since the certificate`, drift, { distribution: "rectangular" }));
+  if (resolution === undefined) missing.push(`${name}: no resolution is stated; the step of the readings is taken`);
   const own =
     resolution === undefined
       ? typedStepOf(use)
       : line(`${name}: resolution`, resolution / 2, { distribution: "rectangular" });
   return { shared, own: [own], missing };
 
-  function line(source: string, stated: number, form: { distribution: "normal" | "rectangular"; divisor?: number }) {
-    const value = convertDifference(stated, unitOf(standard.uncertaintyUnit ?? "") ?? use.unit, use.unit);
+  function line(source: string, stated: number, form: LineForm, more = 0) {
+    const value = convertDifference(stated, unitOf(standard.uncertaintyUnit ?? "") ?? use.unit, use.unit) + more;
     return contribution({ source, value, unit: use.unit, sensitivity: use.sensitivity, ...form });
   }
+}
+
+type LineForm = { distribution: "normal" | "rectangular"; divisor?: number };
+
+/** b·|measured|, in the unit of the use. */
+function relativePartOf({ relativeUncertainty = 0 }: Standard, { measured = 0 }: StandardUse): number {
+  return (relativeUncertainty / 100) * Math.abs(measured);
 }
 
 function driftOf({ driftPerYear, calibratedOn }: Standard, performedOn: string | undefined): number | undefined {

@@ -1,7 +1,7 @@
 import type { PhaseAnalysis, PlainFigures } from "../../analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined, type NotDetermined } from "../../analysis/figures/figure.ts";
 import type { LineError } from "../../analysis/figures/zero-and-span-error.ts";
-import { combinedLineUncertainty, type ReadingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
+import type { ZeroAndSpanUncertainty } from "../../analysis/uncertainty/zero-and-span-uncertainty.ts";
 import type { PhaseRecord } from "../../record/record-schema.ts";
 
 /** Why figures are null, by the name of the figure. */
@@ -24,7 +24,7 @@ export function orNull<Value>(name: string, figure: Figure<Value>, reasons: Reas
 }
 
 /** What the figures of a phase need beside its analysis. */
-export type FigureContext = { uncertainties: Figure<ReadingUncertainties>; span: number; reasons: Reasons };
+export type FigureContext = { uncertainties: Figure<ZeroAndSpanUncertainty>; reasons: Reasons };
 
 type FigureFields = "fit" | "zeroError" | "spanError" | keyof PlainFigures | "linearity" | "hysteresis";
 
@@ -32,11 +32,11 @@ type FigureFields = "fit" | "zeroError" | "spanError" | keyof PlainFigures | "li
  * The figures of a phase as the record carries them.
  *
  * @param analysis of the phase
- * @param context what the readings share, span in distance, where reasons are noted
+ * @param context uncertainty of zero and span error, where reasons are noted
  * @returns figures in percent of span, the fitted line in the unit of the output
  * Source: each figure's own file in `analysis`.
  * @example assembleFigures(analysePhase(sheetOf(1, (reference) => ({ signal: 4.5 + 0.16 * reference })), loop),
- *   { uncertainties: notDetermined("no standard of distance states its uncertainty"), span: 100, reasons: {} })
+ *   { uncertainties: notDetermined("no standard of distance states its uncertainty"), reasons: {} })
  *   .inaccuracy // { positive: 3.125, negative: 0 }
  */
 export function assembleFigures(analysis: PhaseAnalysis, context: FigureContext): Pick<PhaseRecord, FigureFields> {
@@ -77,11 +77,21 @@ function plainFigures(figures: PlainFigures, reasons: Reasons) {
 function lineErrorOf(
   { zeroAndSpan }: PhaseAnalysis,
   which: "zero" | "span",
-  { uncertainties, span, reasons }: FigureContext,
+  { uncertainties, reasons }: FigureContext,
 ): PhaseRecord["zeroError"] {
   const name = `${which}Error` as const;
   const error: LineError | null = orNull(name, isDetermined(zeroAndSpan) ? zeroAndSpan[name] : zeroAndSpan, reasons);
   if (error === null) return null;
-  const combined = combinedLineUncertainty(error, which, uncertainties, span);
-  return { ...error, combinedStandardUncertainty: orNull(`${name}.combinedStandardUncertainty`, combined, reasons) };
+  const found = orNull(
+    `${name}.combinedStandardUncertainty`,
+    isDetermined(uncertainties) ? uncertainties[which] : uncertainties,
+    reasons,
+  );
+  if (found === null) return { ...error, combinedStandardUncertainty: null };
+  const { widened, effectiveDegreesOfFreedom: freedom } = found;
+  return {
+    ...error,
+    combinedStandardUncertainty: widened,
+    effectiveDegreesOfFreedom: Number.isFinite(freedom) ? freedom : null,
+  };
 }

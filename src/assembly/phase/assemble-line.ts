@@ -2,8 +2,11 @@ import type { PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { lineUnderUncertainty } from "../../analysis/uncertainty/line-under-uncertainty.ts";
-import type { BudgetBasis } from "../../analysis/uncertainty/point-budget.ts";
+import { type BudgetBasis, outputContributions } from "../../analysis/uncertainty/point-budget.ts";
+import type { ReadingScatter } from "../../analysis/uncertainty/reading-scatter.ts";
 import type { ReadingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
+import { mean } from "../../numeric/mean.ts";
 import type { PhaseRecord } from "../../record/record-schema.ts";
 
 /** Where along the output the inverse is given. */
@@ -12,8 +15,10 @@ const quarters = [0, 0.25, 0.5, 0.75, 1];
 /**
  * The line through readings of known uncertainty, with the inverse at the quarters of the output.
  *
- * Own uncertainty of an output: the pooled standard deviation of one reading. Own uncertainty of a reference: its
- * resolution. Shared: the certificates and drifts of the standards.
+ * Through the means of each test point and direction. Own uncertainty of a mean: the pooled standard deviation over √n, and
+ * the step of the output, which repeats with the readings. Own uncertainty of a reference: its resolution. Shared: the
+ * certificates and drifts of the standards, and what the cycles differ by. The scatter about a line cannot tell whether
+ * the readings lie on one, so it has to be that of repeats.
  *
  * @param analysis of the phase
  * @param basis of its budgets, distance
@@ -30,27 +35,54 @@ export function assembleLine(
   uncertainties: Figure<ReadingUncertainties>,
   loop: Loop,
 ): Figure<NonNullable<PhaseRecord["uncertainLine"]>> {
-  const { repeatability, distancePerOutput } = basis;
+  const { repeatability: scatter, distancePerOutput } = basis;
   const ends = loop.characteristics[analysis.judged];
   if (!isDetermined(uncertainties)) return uncertainties;
-  if (!isDetermined(repeatability)) return repeatability;
+  if (!isDetermined(scatter)) return scatter;
+  if (scatter.isAboutLine) {
+    const { repeatability } = analysis.figures;
+    return isDetermined(repeatability) ? notDetermined("too little was repeated") : repeatability;
+  }
   if (ends === undefined) return notDetermined("the ends of the output are not stated");
-  const used = analysis.readings.flatMap(({ reading, leftOut }) => {
-    const output = reading[analysis.judged];
-    return leftOut === undefined && output !== undefined ? [{ reference: reading.reference, output }] : [];
-  });
+  const means = outputMeans(analysis);
+  const step = Math.hypot(...outputContributions(basis).own.map(({ standardUncertainty }) => standardUncertainty));
+  const { pooledStdDev, betweenCycles } = scatter;
+  const between = betweenCycles?.standardDeviation ?? 0;
+  const ofMean = means.map(({ count }) => Math.hypot(pooledStdDev / Math.sqrt(count), step));
   const line = lineUnderUncertainty(
     {
-      references: used.map(({ reference }) => reference),
-      outputs: used.map(({ output }) => output),
+      references: means.map(({ reference }) => reference),
+      outputs: means.map(({ output }) => output),
       referenceUncertainty: uncertainties.ownReference,
-      outputUncertainty: repeatability.pooledStdDev / distancePerOutput,
+      outputUncertainty: Math.hypot(pooledStdDev, step, between) / distancePerOutput,
+      meanUncertainties: ofMean.map((uncertainty) => uncertainty / distancePerOutput),
+      outputDegreesOfFreedom: degreesOfMeans(means, ofMean, scatter),
       commonReferenceUncertainty: uncertainties.sharedReference,
-      commonOutputUncertainty: uncertainties.sharedOutput / distancePerOutput,
+      commonOutputUncertainty:
+        Math.hypot(uncertainties.sharedOutput, between / Math.sqrt(analysis.cycles)) / distancePerOutput,
     },
     quarters.map((part) => ends.outputAtLower + part * (ends.outputAtUpper - ends.outputAtLower)),
   );
   if (!isDetermined(line)) return line;
   const { n: _, inverse, ...figures } = line;
   return { ...figures, inverse: inverse.map((value) => ({ ...value })) };
+}
+
+type OutputMean = { reference: number; output: number; count: number };
+
+/** The mean of what was read of the judged output at each test point in each direction. */
+function outputMeans({ readings, judged }: PhaseAnalysis): readonly OutputMean[] {
+  const used = readings.filter(({ leftOut, reading }) => leftOut === undefined && reading[judged] !== undefined);
+  return [...groupedBy(used, ({ point, reading }) => `${point} ${reading.direction}`).values()].map((group) => ({
+    reference: mean(group.map(({ reading }) => reading.reference)),
+    output: mean(group.map(({ reading }) => reading[judged] as number)),
+    count: group.length,
+  }));
+}
+
+/** Degrees of freedom of the variance of a mean, on the average: those of the scatter, for the part that it has. */
+function degreesOfMeans(means: readonly OutputMean[], ofMean: readonly number[], scatter: ReadingScatter): number {
+  if (means.length === 0 || scatter.pooledStdDev === 0) return Number.POSITIVE_INFINITY;
+  const parts = means.map(({ count }, index) => scatter.pooledStdDev ** 2 / count / (ofMean[index] as number) ** 2);
+  return scatter.degreesOfFreedom / mean(parts) ** 2;
 }

@@ -1,12 +1,13 @@
-import { analysePhase, type PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
+import { analysePhase, curveReadingsOf, type PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import type { AnalysedReading } from "../../analysis/readings/analyse-readings.ts";
 import type { Loop, Stage } from "../../analysis/readings/loop.ts";
 import { readingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
+import { zeroAndSpanUncertainty } from "../../analysis/uncertainty/zero-and-span-uncertainty.ts";
 import type { Calibration, Reading, Standard } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import { greatestDistanceOf, spanOf } from "../../model/range.ts";
+import { greatestDistanceOf } from "../../model/range.ts";
 import type { PhaseRecord, Statement } from "../../record/record-schema.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import { decidePhase, type JudgedPart, type PhaseVerdict, partOfStage } from "../../verdict/decision/decide-phase.ts";
@@ -56,8 +57,12 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
   if (!isDetermined(analysis)) return analysis;
   const typed = readingResolutions(rows, context.instrument, context.markOf);
   const judged = judgePhase(analysis, { ...context, steps: stepsOf(typed) }, loop, rule);
-  const span = spanOf(loop.characteristics.signal);
-  const uncertainties = readingUncertainties(judged.basis);
+  const shared = readingUncertainties(judged.basis);
+  const uncertainties = zeroAndSpanUncertainty(
+    curveReadingsOf(analysis.readings),
+    judged.basis,
+    loop.characteristics.signal,
+  );
   const magnitude = greatestDistanceOf(loop.characteristics.signal);
   const decided = decidePhase(
     { readings: analysis.readings, judged: analysis.judged, magnitude },
@@ -65,6 +70,9 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
   );
   const { points, endPoints, worstPoint } = pointsOf(judged, analysis);
   const reasons: Reasons = {};
+  const line = assembleLine(analysis, judged.basis, shared, loop);
+  if (isDetermined(line) && !line.isStraight)
+    reasons["uncertainLine.inverse"] = "the readings do not lie on one straight line";
   return {
     readings: analysis.readings.map((reading, index) =>
       assembleReading(reading, rows[index]?.line ?? 0, decided.readingVerdicts[index]),
@@ -72,12 +80,12 @@ export function assemblePhase(rows: readonly TableRow<Reading>[], context: Phase
     judged: analysis.judged,
     counted: countedOf(analysis),
     decimals: decimalsOf(typed),
-    ...assembleFigures(analysis, { uncertainties, span, reasons }),
+    ...assembleFigures(analysis, { uncertainties, reasons }),
     points: assemblePoints(points, drawnBy, 0),
     endOf: decided.end,
     ...(endPoints.length > 0 && { endPoints: assemblePoints(endPoints, drawnBy, 1) }),
     worstPoint,
-    uncertainLine: orNull("uncertainLine", assembleLine(analysis, judged.basis, uncertainties, loop), reasons),
+    uncertainLine: orNull("uncertainLine", line, reasons),
     ...statementOf(analysis, decided, rows, reasons),
     notDetermined: reasons,
   };

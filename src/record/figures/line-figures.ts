@@ -36,12 +36,15 @@ export const lineFigures = Object.freeze([
     name: "Zero error",
     unit: "% of span",
     meaning: "Least-squares line of the error at the lower end of the range, ± its standard uncertainty.",
-    formula: "line of e on x at x = L, the lower end",
-    source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit",
+    formula:
+      "line of e on x at x = L, the lower end; u² of scatter, steps, cycles and standards, widened by t(ν)/2 where few " +
+      "degrees of freedom are behind it",
+    source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit, 5.2.2 for what is common",
     fields: [
       "zeroError.percentSpan",
       "zeroError.standardUncertainty",
       "zeroError.combinedStandardUncertainty",
+      "zeroError.effectiveDegreesOfFreedom",
       "history[].*.zeroError",
     ],
   },
@@ -51,12 +54,15 @@ export const lineFigures = Object.freeze([
     unit: "% of span",
     meaning:
       "Least-squares line of the error at the upper end of the range minus at the lower, ± its standard uncertainty.",
-    formula: "line of e on x at x = U minus that line at x = L, L to U the range",
-    source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit",
+    formula:
+      "line of e on x at x = U minus that line at x = L, L to U the range; u as for the zero error, without what is common " +
+      "to both ends",
+    source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit, 5.2.2 for what is common",
     fields: [
       "spanError.percentSpan",
       "spanError.standardUncertainty",
       "spanError.combinedStandardUncertainty",
+      "spanError.effectiveDegreesOfFreedom",
       "history[].*.spanError",
     ],
   },

@@ -8,7 +8,9 @@ export const uncertaintyFigures = Object.freeze([
     key: "divisor",
     name: "Divisor",
     unit: "none",
-    meaning: "What turns a stated half-width, or a certificate's expanded uncertainty, into a standard uncertainty.",
+    meaning:
+      "What turns a stated half-width, or a certificate's expanded uncertainty, into a standard uncertainty. A certificate " +
+      "of the form a + b·L counts with its value at the test point.",
     formula: "k of a certificate; √3 rectangular, √6 triangular, √2 arcsine; √n for the mean of n readings",
     source: "JCGM 100:2008 (GUM), 4.3",
     fields: ["lines[].value", "lines[].divisor"],
@@ -40,8 +42,9 @@ export const uncertaintyFigures = Object.freeze([
     symbol: "ν",
     unit: "none",
     meaning:
-      "How well a standard uncertainty is itself known: n − 1 for n readings, unlimited where bounds were stated.",
-    formula: "ν = n − 1; pooled Σ(n − 1)",
+      "How well a standard uncertainty is itself known: n − 1 for n readings, n − 2 for the scatter about a line, " +
+      "unlimited where bounds were stated.",
+    formula: "ν = n − 1; pooled Σ(n − 1); about the line n − 2; between m cycles m − 1",
     source: "JCGM 100:2008 (GUM), G.3",
     fields: ["lines[].degreesOfFreedom"],
   },
@@ -115,20 +118,31 @@ export const uncertaintyFigures = Object.freeze([
   },
   {
     key: "chiSquared",
-    name: "Chi-squared test of the straight line",
+    name: "Test of the straight line",
     symbol: "χ²",
     unit: "none",
-    meaning: "Whether the readings lie on one straight line within their scatter: at or below the 95 % limit they do.",
-    formula: "χ² = Σ w² · (s − a − b·x)², w² = 1/(u(s)² + b² · u(x)²), n − 2 degrees of freedom",
-    source: "ISO/TS 28037:2010, clauses 6 and 7",
-    fields: ["chiSquared", "chiSquaredLimit", "uncertainLine.degreesOfFreedom"],
+    meaning:
+      "Whether the means of the test points lie on one straight line within scatter and steps: at or below the 95 % limit " +
+      "they do. F where the scatter is an estimate, chi-squared where everything is stated.",
+    formula:
+      "χ² = Σ w² · (s − a − b·x)², w² = 1/(u(s)² + b² · u(x)²), n − 2 degrees of freedom, n means; limit (n − 2) · " +
+      "F(95 %, n − 2, ν)",
+    source: "ISO/TS 28037:2010, clauses 6 and 7; Draper and Smith, Applied Regression Analysis, for F",
+    fields: [
+      "chiSquared",
+      "chiSquaredLimit",
+      "uncertainLine.degreesOfFreedom",
+      "uncertainLine.scatterDegreesOfFreedom",
+    ],
   },
   {
     key: "calibratedDistance",
     name: "Distance by the line",
     unit: "distance",
     meaning: "The distance that an output stands for by the line under stated uncertainties, ± standard uncertainty.",
-    formula: "x = (s − a)/b; u² from the line, from one output, and from what all readings share",
+    formula:
+      "x = (s − a)/b; u² from the line, from one output, and from what all readings share; none where the readings do not " +
+      "lie on the line",
     source: "ISO/TS 28037:2010, inverse evaluation; JCGM 100:2008 (GUM), H.3.6",
     fields: ["inverse[].output", "inverse[].reference", "inverse[].standardUncertainty"],
   },

@@ -24,19 +24,29 @@ export function UncertainLine({ title, record, phase }: UncertainLineProps) {
       <h3>{title}, line under stated uncertainties</h3>
       <p class="small">
         {methodWords[uncertainLine.method]} (ISO/TS 28037:2010). χ² = {writeFixed(uncertainLine.chiSquared, 1)} with{" "}
-        {uncertainLine.degreesOfFreedom} degrees of freedom, 95 % limit {writeFixed(uncertainLine.chiSquaredLimit, 1)}:{" "}
+        {uncertainLine.degreesOfFreedom} degrees of freedom, 95 % limit {writeFixed(uncertainLine.chiSquaredLimit, 1)}
+        {limitWords(uncertainLine)}:{" "}
         {uncertainLine.isStraight
           ? "a straight line and the scatter agree."
-          : "the readings do not lie on one straight line within their scatter (curvature, hysteresis or a set-up that changed)."}
+          : "the readings do not lie on one straight line within their scatter (curvature, hysteresis or a set-up that changed). No distance is read off such a line."}
       </p>
-      <DataTable
-        label={`${title}, distances by the line`}
-        kind="plain inverse"
-        columns={inverseColumns(uncertainLine.inverse, outputUnit, instrument.distanceUnit)}
-        rows={["the line"]}
-      />
+      {uncertainLine.inverse.length > 0 && (
+        <DataTable
+          label={`${title}, distances by the line`}
+          kind="plain inverse"
+          columns={inverseColumns(uncertainLine.inverse, outputUnit, instrument.distanceUnit)}
+          rows={["the line"]}
+        />
+      )}
     </>
   );
+}
+
+/** What the limit is of; older records say nothing and mean chi-squared. */
+function limitWords({ scatterDegreesOfFreedom }: NonNullable<PhaseRecord["uncertainLine"]>): string {
+  if (scatterDegreesOfFreedom === undefined) return "";
+  const freedom = scatterDegreesOfFreedom > 1000 ? "over 1000" : writeFixed(scatterDegreesOfFreedom, 0);
+  return ` by F, for the scatter is an estimate with ${freedom} degrees of freedom`;
 }
 
 type Inverse = NonNullable<PhaseRecord["uncertainLine"]>["inverse"];

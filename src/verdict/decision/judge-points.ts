@@ -74,10 +74,12 @@ function judgeDirection(
   const magnitude = greatestDistanceOf(characteristic);
   const errorDistance = (errorPercentSpan * spanOf(characteristic)) / 100;
   const tolerance = toleranceAt(loop.toleranceTerms, characteristic, reference);
-  const count = readings.filter((reading) => reading.point === point && reading.direction === direction).length;
+  const own = readings.filter((reading) => reading.point === point && reading.direction === direction);
   const { budget, missing } = pointBudget(basis, {
     reference,
-    readings: count,
+    readings: own.length,
+    point,
+    cycles: new Set(own.map(({ cycle }) => cycle)).size,
     isReadBothWays: up !== null && down !== null,
   });
   const { combinedUncertainty, expandedUncertainty } = budget;

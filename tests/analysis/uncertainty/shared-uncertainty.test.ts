@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Figure, isDetermined } from "../../../src/analysis/figures/figure.ts";
-import { combinedLineUncertainty, readingUncertainties } from "../../../src/analysis/uncertainty/shared-uncertainty.ts";
+import { readingUncertainties } from "../../../src/analysis/uncertainty/shared-uncertainty.ts";
 import { basis, meter, rail } from "../sample-basis.ts";
 import { expectNear } from "../sample-loop.ts";
 
@@ -66,40 +66,19 @@ describe("what readings share", () => {
     expect(readingUncertainties({ ...basis, standards })).toEqual({ notDetermined });
   });
 
+  test("a certificate that grows with what it measures is that of the upper end: U = a + b·L and a + b·I", () => {
+    const ends = { rangeLower: 200, rangeUpper: 1800, outputAtLower: 4, outputAtUpper: 20 };
+    const standards = [
+      { ...rail, relativeUncertainty: 0.01, driftPerYear: 0 },
+      { ...meter, relativeUncertainty: 0.02, driftPerYear: 0 },
+    ];
+    const found = determined(readingUncertainties({ ...basis, ends, standards }));
+    expectNear(found.sharedReference, (0.2 + 0.0001 * 1800) / 2, rounding);
+    expectNear(found.sharedOutput, (100 * (0.002 + 0.0002 * 20)) / 2, rounding);
+  });
+
   test("counts need no meter", () => {
     const { sharedOutput } = determined(readingUncertainties({ ...basis, standards: [rail], judged: "counts" }));
     expect(sharedOutput).toBe(0);
-  });
-});
-
-describe("zero and span error with what is shared", () => {
-  const shared = Object.freeze({ sharedReference: 0.4, sharedOutput: 0, ownReference: 0 });
-  const error = Object.freeze({ percentSpan: 0.1, standardUncertainty: 0.3 });
-
-  test("0.3 of the fit and 0.4 of the reference on a span of 100 are 0.5 at zero", () => {
-    const found = combinedLineUncertainty(
-      { percentSpan: 0.1, standardUncertainty: 0.3 },
-      "zero",
-      { sharedReference: 0.4, sharedOutput: 0, ownReference: 0 },
-      100,
-    );
-    expectNear(determined(found), 0.5, rounding);
-  });
-
-  test("at the span error what is shared counts twice, in the square", () => {
-    expectNear(determined(combinedLineUncertainty(error, "span", shared, 100)), Math.sqrt(0.09 + 2 * 0.16), rounding);
-  });
-
-  test("output and reference add in the square, in percent of span; the own part does not count again", () => {
-    const both = { sharedReference: 3, sharedOutput: 4, ownReference: 99 };
-    const found = combinedLineUncertainty({ percentSpan: 0, standardUncertainty: 0 }, "zero", both, 1000);
-    expectNear(determined(found), 0.5, rounding);
-  });
-
-  test("two readings have no scatter, and what is not known stays so", () => {
-    const two = { percentSpan: 0.1, standardUncertainty: null };
-    expect(combinedLineUncertainty(two, "zero", shared, 100)).toEqual({ notDetermined: "two readings only" });
-    const unknown = { notDetermined: "no standard of distance states its uncertainty" };
-    expect(combinedLineUncertainty(error, "zero", unknown, 100)).toEqual(unknown);
   });
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { notDetermined } from "../../../src/analysis/figures/figure.ts";
 import { assembleFigures, orNull, type Reasons } from "../../../src/assembly/phase/assemble-figures.ts";
 import { analysisOf, emptyAnalysis } from "../../analysis/sample-analysis.ts";
-import { expectNear, reading } from "../../analysis/sample-loop.ts";
+import { reading } from "../../analysis/sample-loop.ts";
 
 test("a figure that is not there is null, and its reason is noted; one that is stands as it is", () => {
   expect(orNull("hysteresis", notDetermined("one direction only"), {})).toBeNull();
@@ -14,7 +14,7 @@ test("a figure that is not there is null, and its reason is noted; one that is s
 
 test("a phase without a reading has no figure, and says of each why", () => {
   const reasons: Reasons = {};
-  const figures = assembleFigures(emptyAnalysis, { uncertainties: notDetermined("no standard"), span: 100, reasons });
+  const figures = assembleFigures(emptyAnalysis, { uncertainties: notDetermined("no standard"), reasons });
   expect([figures.zeroError, figures.spanError, figures.fit]).toEqual([null, null, null]);
   for (const name of Object.keys(emptyAnalysis.figures)) {
     expect(figures).toHaveProperty(name, null);
@@ -24,7 +24,10 @@ test("a phase without a reading has no figure, and says of each why", () => {
 
 const analysed = (signals: readonly (readonly [number, number])[]) =>
   analysisOf(signals.map(([reference, signal]) => reading(reference, { signal })));
-const shared = Object.freeze({ sharedReference: 0.3, sharedOutput: 0.4, ownReference: 0 });
+const known = Object.freeze({
+  zero: { combined: 0.4, effectiveDegreesOfFreedom: 3, widened: 0.5 },
+  span: { combined: 0.7, effectiveDegreesOfFreedom: Number.POSITIVE_INFINITY, widened: 0.7 },
+});
 
 test("zero and span error carry the uncertainty of the fit and, beside it, that of fit and standards together", () => {
   const analysis = analysed([
@@ -33,10 +36,10 @@ test("zero and span error carry the uncertainty of the fit and, beside it, that 
     [100, 20],
   ]);
   const reasons: Reasons = {};
-  const { zeroError, spanError } = assembleFigures(analysis, { uncertainties: shared, span: 100, reasons });
-  expectNear(zeroError?.combinedStandardUncertainty, Math.hypot(zeroError!.standardUncertainty!, 0.5), 1e-15);
-  const expected = Math.sqrt(spanError!.standardUncertainty! ** 2 + 2 * 0.25);
-  expectNear(spanError?.combinedStandardUncertainty, expected, 1e-15);
+  const { zeroError, spanError } = assembleFigures(analysis, { uncertainties: known, reasons });
+  expect(zeroError).toMatchObject({ combinedStandardUncertainty: 0.5, effectiveDegreesOfFreedom: 3 });
+  expect(spanError).toMatchObject({ combinedStandardUncertainty: 0.7, effectiveDegreesOfFreedom: null });
+  expect(zeroError?.standardUncertainty).toBeGreaterThan(0);
   expect(Object.keys(reasons)).not.toContain("zeroError.combinedStandardUncertainty");
 });
 
@@ -46,7 +49,10 @@ test("without the scatter of a fit, or without standards, the combined one is nu
     [100, 20],
   ]);
   const reasons: Reasons = {};
-  const { zeroError, linearity } = assembleFigures(two, { uncertainties: shared, span: 100, reasons });
+  const { zeroError, linearity } = assembleFigures(two, {
+    uncertainties: { notDetermined: "two readings only" },
+    reasons,
+  });
   expect(zeroError).toMatchObject({ percentSpan: 0, standardUncertainty: null, combinedStandardUncertainty: null });
   expect(linearity).toEqual({ independent: null, terminal: null, zeroBased: null, leastSquares: null });
   expect(reasons).toMatchObject({

@@ -4,11 +4,13 @@ import { isDetermined } from "../../../src/analysis/figures/figure.ts";
 import type { Loop } from "../../../src/analysis/readings/loop.ts";
 import type { BudgetBasis } from "../../../src/analysis/uncertainty/point-budget.ts";
 import { assembleLine } from "../../../src/assembly/phase/assemble-line.ts";
+import { chiSquaredQuantile } from "../../../src/numeric/chi-squared-quantile.ts";
+import { fQuantile } from "../../../src/numeric/f-quantile.ts";
 import { fitLineErrorsInBoth } from "../../../src/numeric/fit-line-errors-in-both.ts";
 import { lineInverse } from "../../../src/numeric/line-inverse.ts";
 import { emptyAnalysis } from "../../analysis/sample-analysis.ts";
 import { basis as anyBasis } from "../../analysis/sample-basis.ts";
-import { expectNear, loop, reading, rounding, signalLoop } from "../../analysis/sample-loop.ts";
+import { expectNear, loop, reading, signalLoop } from "../../analysis/sample-loop.ts";
 import { frozen } from "../../charts/frozen.ts";
 
 const shared = Object.freeze({ sharedReference: 0.1, sharedOutput: 0.05, ownReference: 0.03 });
@@ -25,6 +27,12 @@ function analysed(of: Loop = signalLoop, more: readonly ReturnType<typeof readin
   const analysis = analysePhase([...readings, ...more], of);
   if (!isDetermined(analysis)) throw new Error(analysis.notDetermined);
   return analysis;
+}
+
+function determined(of: BudgetBasis) {
+  const line = assembleLine(analysed(), of, shared, signalLoop);
+  if (!isDetermined(line)) throw new Error(line.notDetermined);
+  return line;
 }
 
 test("one cycle has no scatter to weigh by", () => {
@@ -57,25 +65,61 @@ test("one cycle has no scatter to weigh by", () => {
   ).toEqual({ notDetermined: "one cycle only" });
 });
 
-test("the line is that of signal on reference, with scatter and shared parts in the unit of the signal", () => {
-  const line = assembleLine(analysed(), basis, shared, signalLoop);
-  if (!isDetermined(line)) throw new Error(line.notDetermined);
-  const expected = fitLineErrorsInBoth({
-    abscissas: readings.map(({ reference }) => reference),
-    ordinates: signals,
-    abscissaUncertainties: signals.map(() => 0.03),
-    ordinateUncertainties: signals.map(() => 0.2 / 6.25),
-  });
+/** 0 and 25 mm were read twice: their means, and half a step of 0.001 mA which is the same in both readings. */
+const step = 0.0005 / Math.sqrt(3);
+const expected = fitLineErrorsInBoth({
+  abscissas: [0, 25, 50, 75, 100],
+  ordinates: [4.015, 8.035, 11.97, 16.04, 19.98],
+  abscissaUncertainties: [0.03, 0.03, 0.03, 0.03, 0.03],
+  ordinateUncertainties: [2, 2, 1, 1, 1].map((count) => Math.hypot(0.2 / 6.25 / Math.sqrt(count), step)),
+});
+
+test("the line is that of the mean signals on the references, with scatter, step and shared parts in its unit", () => {
+  const line = determined(basis);
   const { n: _, ...figures } = expected;
-  expect(line).toMatchObject({ ...figures, method: "errors in both" });
+  for (const [name, value] of Object.entries(figures))
+    expectNear(line[name as keyof typeof figures], value, 1e-12 * Math.max(1, Math.abs(value)));
+  expect(line.method).toBe("errors in both");
   expect(line.inverse.map(({ output }) => output)).toEqual([4, 8, 12, 16, 20]);
   for (const { output, reference, standardUncertainty } of line.inverse) {
-    const { abscissa, standardUncertainty: ofFit } = lineInverse(expected, output, 0.2 / 6.25);
-    // Fitted about another middle: some roundings of numbers near 100.
-    expectNear(reference, abscissa, rounding);
+    const { abscissa, standardUncertainty: ofFit } = lineInverse(expected, output, Math.hypot(0.2 / 6.25, step));
+    expectNear(reference, abscissa, 1e-11);
     // 0.05 mm of the meter is 0.008 mA, read back with the fitted slope.
-    expectNear(standardUncertainty, Math.hypot(ofFit, 0.1, 0.05 / 6.25 / expected.slope), 1e-15);
+    expectNear(standardUncertainty, Math.hypot(ofFit, 0.1, 0.05 / 6.25 / expected.slope), 1e-12);
   }
+});
+
+test("a scatter that is an estimate is tested with F, on the degrees of freedom of its part of the variance", () => {
+  const line = determined(basis);
+  const part = [2, 2, 1, 1, 1].map((count) => 0.04 / count / (0.04 / count + (6.25 * step) ** 2));
+  const freedom = 8 / (part.reduce((sum, one) => sum + one) / 5) ** 2;
+  expect(line.test).toBe("F");
+  expectNear(line.scatterDegreesOfFreedom, freedom, 1e-12);
+  expectNear(line.chiSquaredLimit, 3 * fQuantile(0.95, 3, freedom), 1e-12);
+});
+
+test("what the cycles differ by is common to the line, and in full in one further output", () => {
+  const betweenCycles = { standardDeviation: 0.3, degreesOfFreedom: 2 };
+  const scatter = { pooledStdDev: 0.2, degreesOfFreedom: 8, betweenCycles };
+  const line = determined({ ...basis, repeatability: scatter });
+  const { cycles } = analysed();
+  for (const { output, standardUncertainty } of line.inverse) {
+    const { standardUncertainty: ofFit } = lineInverse(expected, output, Math.hypot(0.2 / 6.25, step, 0.3 / 6.25));
+    const common = Math.hypot(0.05, 0.3 / Math.sqrt(cycles)) / 6.25 / expected.slope;
+    expectNear(standardUncertainty, Math.hypot(ofFit, 0.1, common), 1e-12);
+  }
+});
+
+test("no distance is read off a line on which the readings do not lie", () => {
+  const line = determined({ ...basis, repeatability: { pooledStdDev: 0.01, degreesOfFreedom: 8 } });
+  expect(line).toMatchObject({ isStraight: false, inverse: [] });
+});
+
+test("readings that do not scatter are tested by chi-squared on the step of the output alone", () => {
+  const line = determined({ ...basis, repeatability: { pooledStdDev: 0, degreesOfFreedom: 8 } });
+  expect(line.test).toBe("chi-squared");
+  expect(line.scatterDegreesOfFreedom).toBeUndefined();
+  expectNear(line.chiSquaredLimit, chiSquaredQuantile(0.95, 3), 1e-12);
 });
 
 test("readings that are left out take no part", () => {
@@ -96,8 +140,18 @@ describe("there is none", () => {
     ["without standards", basis, { notDetermined: "no standard" }, "no standard"],
     ["without scatter", { ...basis, repeatability: { notDetermined: "one cycle only" } }, shared, "one cycle only"],
     [
-      "with a scatter of nothing",
-      { ...basis, repeatability: { pooledStdDev: 0, degreesOfFreedom: 8 } },
+      "with the scatter about the line alone",
+      { ...basis, repeatability: { pooledStdDev: 0.2, degreesOfFreedom: 8, isAboutLine: true } },
+      shared,
+      "too little was repeated",
+    ],
+    [
+      "with neither scatter nor step",
+      {
+        ...basis,
+        steps: { reference: 0.1, output: 0 },
+        repeatability: { pooledStdDev: 0, degreesOfFreedom: 8 },
+      },
       shared,
       "the readings of one test point do not scatter",
     ],

@@ -1,0 +1,18 @@
+import { directions } from "../../../src/model/calibration.ts";
+import { frozen } from "../../charts/frozen.ts";
+import { curveReading } from "../sample-loop.ts";
+
+const errors = [
+  [11, 23, 4, -8, 15, -3, 9, 2],
+  [41, 38, 22, 30, 29, 47, 33, 26],
+  [-17, -9, -30, -22, -14, -28, -12, -33],
+];
+
+/** Four points out and back in three cycles that differ by far more than they scatter, invented; percent of span. */
+export const shiftedCycles = frozen(
+  errors.flatMap((row, cycle) =>
+    row.map((hundredths, place) =>
+      curveReading([0, 25, 50, 100][place % 4]!, hundredths / 100, directions[place < 4 ? 0 : 1], cycle + 1),
+    ),
+  ),
+);
