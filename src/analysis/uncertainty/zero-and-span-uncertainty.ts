@@ -12,8 +12,16 @@ import { withoutRounding } from "./reading-scatter.ts";
 import { readingUncertainties } from "./shared-uncertainty.ts";
 import { type StandardUse, standardContributions, standardsOf } from "./standard-contributions.ts";
 
-/** A combined standard uncertainty, how well it is known, and widened for that so that ±2u covers about 95 %. */
-export type LineErrorUncertainty = { combined: number; effectiveDegreesOfFreedom: number; widened: number };
+/**
+ * A combined standard uncertainty, how well it is known, and widened for that so that ±2u covers about 95 %; and what of
+ * it is of the standards, which all readings share.
+ */
+export type LineErrorUncertainty = {
+  combined: number;
+  effectiveDegreesOfFreedom: number;
+  widened: number;
+  ofStandards: number;
+};
 
 /** Uncertainties of the two errors that a line is read for, percent of span. */
 export type ZeroAndSpanUncertainty = { zero: LineErrorUncertainty; span: LineErrorUncertainty };
@@ -63,16 +71,18 @@ export function zeroAndSpanUncertainty(
   const points = errorCurve(readings).map(({ reference }) => reference);
   const rounding = combinedOf(ownParts(basis));
   const scatter = scatterAboutLine(readings, rounding * percent, cycles);
-  const partsOf = (which: "zero" | "span"): readonly Part[] => [
-    {
-      uncertainty: scatter.pooledStdDev * lever(scatter.references, range, which),
-      degreesOfFreedom: scatter.degreesOfFreedom,
-    },
-    unlimited(percent * rounding * lever(points.length < 2 ? scatter.references : points, range, which)),
-    ...(which === "zero" && cycles ? [betweenPart(cycles)] : []),
-    unlimited(percent * (which === "zero" ? sharedAtZero(basis, range) : sharedInSpan(basis, range))),
-  ];
-  return { zero: lineErrorUncertainty(partsOf("zero")), span: lineErrorUncertainty(partsOf("span")) };
+  const of = (which: "zero" | "span"): LineErrorUncertainty => {
+    const ofStandards = percent * (which === "zero" ? sharedAtZero(basis, range) : sharedInSpan(basis, range));
+    const ofScatter = scatter.pooledStdDev * lever(scatter.references, range, which);
+    const ofSteps = percent * rounding * lever(points.length < 2 ? scatter.references : points, range, which);
+    return lineErrorUncertainty(ofStandards, [
+      { uncertainty: ofScatter, degreesOfFreedom: scatter.degreesOfFreedom },
+      unlimited(ofSteps),
+      ...(which === "zero" && cycles ? [betweenPart(cycles)] : []),
+      unlimited(ofStandards),
+    ]);
+  };
+  return { zero: of("zero"), span: of("span") };
 }
 
 /** Residual standard deviation of one reading, percent of span, without what the cycles and the steps make of it. */
@@ -150,7 +160,7 @@ function combinedOf(uncertainties: readonly number[]): number {
   return Math.hypot(...uncertainties);
 }
 
-function lineErrorUncertainty(parts: readonly Part[]): LineErrorUncertainty {
+function lineErrorUncertainty(ofStandards: number, parts: readonly Part[]): LineErrorUncertainty {
   const combined = combinedOf(parts.map(({ uncertainty }) => uncertainty));
   const sum = parts.reduce(
     (total, { uncertainty, degreesOfFreedom }) =>
@@ -162,5 +172,5 @@ function lineErrorUncertainty(parts: readonly Part[]): LineErrorUncertainty {
   // Truncated as in a budget; the last digit of a sum must not turn 16 into 15.
   const truncated = Math.max(1, Math.floor(effectiveDegreesOfFreedom * (1 + 1e-12)));
   const widened = (combined * quantile(truncated)) / quantile(Number.POSITIVE_INFINITY);
-  return { combined, effectiveDegreesOfFreedom, widened };
+  return { combined, effectiveDegreesOfFreedom, widened, ofStandards };
 }

@@ -88,10 +88,11 @@ function lineErrorOf(
     reasons,
   );
   if (found === null) return { ...error, combinedStandardUncertainty: null };
-  const { widened, effectiveDegreesOfFreedom: freedom } = found;
+  const { widened, effectiveDegreesOfFreedom: freedom, ofStandards } = found;
   return {
     ...error,
     combinedStandardUncertainty: widened,
     effectiveDegreesOfFreedom: Number.isFinite(freedom) ? freedom : null,
+    standardsUncertainty: ofStandards,
   };
 }

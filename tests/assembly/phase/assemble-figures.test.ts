@@ -25,8 +25,8 @@ test("a phase without a reading has no figure, and says of each why", () => {
 const analysed = (signals: readonly (readonly [number, number])[]) =>
   analysisOf(signals.map(([reference, signal]) => reading(reference, { signal })));
 const known = Object.freeze({
-  zero: { combined: 0.4, effectiveDegreesOfFreedom: 3, widened: 0.5 },
-  span: { combined: 0.7, effectiveDegreesOfFreedom: Number.POSITIVE_INFINITY, widened: 0.7 },
+  zero: { combined: 0.4, effectiveDegreesOfFreedom: 3, widened: 0.5, ofStandards: 0.3 },
+  span: { combined: 0.7, effectiveDegreesOfFreedom: Number.POSITIVE_INFINITY, widened: 0.7, ofStandards: 0.2 },
 });
 
 test("zero and span error carry the uncertainty of the fit and, beside it, that of fit and standards together", () => {
@@ -37,7 +37,11 @@ test("zero and span error carry the uncertainty of the fit and, beside it, that 
   ]);
   const reasons: Reasons = {};
   const { zeroError, spanError } = assembleFigures(analysis, { uncertainties: known, reasons });
-  expect(zeroError).toMatchObject({ combinedStandardUncertainty: 0.5, effectiveDegreesOfFreedom: 3 });
+  expect(zeroError).toMatchObject({
+    combinedStandardUncertainty: 0.5,
+    effectiveDegreesOfFreedom: 3,
+    standardsUncertainty: 0.3,
+  });
   expect(spanError).toMatchObject({ combinedStandardUncertainty: 0.7, effectiveDegreesOfFreedom: null });
   expect(zeroError?.standardUncertainty).toBeGreaterThan(0);
   expect(Object.keys(reasons)).not.toContain("zeroError.combinedStandardUncertainty");
