@@ -45,7 +45,26 @@ function phaseCauses(
     decimals: { ...measured.decimals, signalAtCard: measured.decimals.signal },
     sharedUncertainty: measured.zeroError === null ? 0 : sharedPartOf(measured.zeroError),
   });
-  return { stageLines: evidence.stages.flatMap((stage) => stageLineRecord(evidence, stage)), ...findCauses(evidence) };
+  const setAside = setAsideOf(evidence, measured);
+  return {
+    ...(setAside.length > 0 && { setAside }),
+    stageLines: evidence.stages.flatMap((stage) => stageLineRecord(evidence, stage)),
+    ...findCauses(evidence),
+  };
+}
+
+/** Each reading once, in the order of the table. */
+function setAsideOf({ railed, slips, exchanged, wild }: CauseEvidence, { readings }: PhaseRecord) {
+  const why = new Map<number, string>([
+    ...wild.map(({ index }) => [index, "wild reading"] as const),
+    ...exchanged.flatMap(({ first, second }) => [first, second].map((index) => [index, "rows exchanged"] as const)),
+    ...slips.map(({ index }) => [index, "typing error"] as const),
+    ...railed.map((index) => [index, "railed"] as const),
+  ]);
+  return readings.flatMap(({ row }, reading) => {
+    const reason = why.get(reading);
+    return reason === undefined ? [] : [{ reading, row, why: reason }];
+  });
 }
 
 function stageLineRecord(evidence: CauseEvidence, { line }: StageEvidence): PhaseCauses["stageLines"] {

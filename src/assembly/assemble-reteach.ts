@@ -3,13 +3,18 @@ import type { Correction } from "../analysis/figures/two-constant-correction.ts"
 import { indicatedDistance } from "../analysis/readings/ideal-characteristic.ts";
 import { type Loop, loopOf } from "../analysis/readings/loop.ts";
 import { spanOf } from "../model/range.ts";
+import { digestOf } from "../record/file-digest.ts";
 import { decidingPoints } from "../record/loop-end.ts";
+import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
+import { chanceDraws, chanceOfPass, type PlannedReading } from "../verdict/teaching/chance-of-pass.ts";
 import { judgedErrors } from "../verdict/teaching/judged-errors.ts";
 import { newConstantsOf } from "../verdict/teaching/new-constants.ts";
+import { leastScatter, readingScatter } from "../verdict/teaching/reading-scatter.ts";
 import { correctionOf, type ErrorLeft, errorLeft, type JudgedError, reteach } from "../verdict/teaching/reteach.ts";
+import { steadyLeft } from "../verdict/teaching/steady-left.ts";
 import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 
 /**
@@ -22,24 +27,30 @@ import { orNull, type Reasons } from "./phase/assemble-figures.ts";
  */
 export function assembleReteach(record: CalibrationRecord): Pick<CalibrationRecord, "reteach"> {
   const { asFound, asLeft } = record.phases;
-  const found = asFound && phaseOf(record, asFound);
-  const left = asLeft && phaseOf(record, asLeft);
+  const found = asFound && phaseOf(record, "asFound", asFound);
+  const left = asLeft && phaseOf(record, "asLeft", asLeft);
   if (found === undefined && left === undefined) return {};
   return { reteach: { ...(found && { asFound: found }), ...(left && { asLeft: left }) } };
 }
 
-type Setting = { loop: Loop; rule: DecisionRule; span: number };
+type Setting = { loop: Loop; rule: DecisionRule; span: number; setAside: ReadonlySet<number> };
 
-function phaseOf(record: CalibrationRecord, phase: PhaseRecord): ReteachPhase | undefined {
+function phaseOf(record: CalibrationRecord, name: PhaseName, phase: PhaseRecord): ReteachPhase | undefined {
   const loop = loopOf(record.instrument);
-  const { name, guardFactor } = record.decisionRule;
-  const setting = { loop, rule: { name, guardFactor }, span: spanOf(loop.characteristics.signal) };
+  const { name: rule, guardFactor } = record.decisionRule;
+  const setting = {
+    loop,
+    rule: { name: rule, guardFactor },
+    span: spanOf(loop.characteristics.signal),
+    setAside: new Set(record.causes?.[name]?.setAside?.map(({ reading }) => reading)),
+  };
   const sensor = errorsOf(phase, phase.points, ({ indicated }) => indicated, setting);
   const controller = errorsOf(phase, phase.endPoints ?? [], controllerDistance, setting);
   if (sensor.length === 0 && controller.length === 0) return undefined;
   const reasons: Reasons = {};
   return {
-    sensor: sensor.length === 0 ? null : curveOf("sensor", sensor, setting, reasons),
+    sensor:
+      sensor.length === 0 ? null : { ...curveOf("sensor", sensor, setting, reasons), ...expectedOf(phase, setting) },
     ...(controller.length > 0 && { controller: curveOf("controller", controller, setting, reasons) }),
     newConstants: orNull("newConstants", constantsOf(phase, { sensor, controller }, setting), reasons),
     notDetermined: reasons,
@@ -50,24 +61,66 @@ function controllerDistance({ reference, loopErrorDistance }: ReadingRecord): nu
   return loopErrorDistance === undefined ? undefined : reference + loopErrorDistance;
 }
 
-function errorsOf(
+/** Readings that say nothing of the curve are left out: railed, wild, exchanged, mistyped. */
+function usedErrors(
   { readings }: PhaseRecord,
+  distanceOf: (reading: ReadingRecord) => number | undefined,
+  { setAside }: Setting,
+) {
+  return readings.flatMap((reading, place) => {
+    const indicated = distanceOf(reading);
+    if (reading.leftOut !== undefined || indicated === undefined || setAside.has(place)) return [];
+    const { point, direction, cycle = 1, reference, toleranceLow: low, toleranceHigh: high } = reading;
+    return [{ point, direction, cycle, reference, indicated, tolerance: { low, high } }];
+  });
+}
+
+function errorsOf(
+  phase: PhaseRecord,
   points: readonly JudgedPointRecord[],
   distanceOf: (reading: ReadingRecord) => number | undefined,
-  { rule }: Setting,
+  setting: Setting,
 ): readonly JudgedError[] {
-  const errors = readings.flatMap((reading) => {
-    const indicated = distanceOf(reading);
-    if (reading.leftOut !== undefined || indicated === undefined) return [];
-    const { point, direction, reference, toleranceLow: low, toleranceHigh: high } = reading;
-    return [{ point, direction, reference, indicated, tolerance: { low, high } }];
-  });
+  const { rule } = setting;
+  const errors = usedErrors(phase, distanceOf, setting);
   const limits = points.map(({ point, toleranceLow: low, toleranceHigh: high, expandedUncertainty }) => ({
     point,
     tolerance: { low, high },
     expandedUncertainty,
   }));
   return judgedErrors(errors, limits, rule);
+}
+
+/** What stays of the curve for certain, its scatter, and the chance that new readings pass after a teach. */
+function expectedOf(phase: PhaseRecord, setting: Setting): Pick<CorrectedCurve, "steadyLeft" | "scatter" | "expected"> {
+  const range = setting.loop.characteristics.signal;
+  const errors = usedErrors(phase, ({ indicated }) => indicated, setting);
+  const scatter = readingScatter(errors);
+  const planned = plannedReadings(errors, phase, setting);
+  const judgedBy = setting.rule.name === "simple acceptance" ? "reading" : "mean";
+  const seed = digestOf(new TextEncoder().encode(JSON.stringify(planned)));
+  const chance = planned.length === 0 ? undefined : chanceOfPass(planned, range, judgedBy, seed);
+  return {
+    steadyLeft: steadyLeft(errors, scatter, range),
+    ...(scatter && { scatter: { ...scatter, least: leastScatter(scatter) } }),
+    ...(chance !== undefined && { expected: { chanceOfPass: chance, draws: chanceDraws } }),
+  };
+}
+
+/** None where at some test point no error can pass. */
+function plannedReadings(
+  errors: ReturnType<typeof usedErrors>,
+  { points }: PhaseRecord,
+  { rule }: Setting,
+): readonly PlannedReading[] {
+  const acceptanceAt = new Map(points.map(({ point, ...judged }) => [point, judged]));
+  const planned = errors.flatMap(({ tolerance, ...reading }): PlannedReading[] => {
+    const judged = acceptanceAt.get(reading.point);
+    if (rule.name === "simple acceptance") return [{ ...reading, acceptance: tolerance }];
+    if (judged === undefined || judged.acceptanceLow === null || judged.acceptanceHigh === null) return [];
+    return [{ ...reading, acceptance: { low: judged.acceptanceLow, high: judged.acceptanceHigh } }];
+  });
+  return planned.length < errors.length ? [] : planned;
 }
 
 function contextOf({ loop, rule }: Setting) {

@@ -59,10 +59,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     })),
     findings: causes?.[name]?.findings ?? [],
     faultReadings: phase.readings.filter(({ leftOut, verdict }) => leftOut !== undefined && verdict === "fail").length,
-    scatter:
-      phase.repeatability === null
-        ? { notDetermined: phase.notDetermined.repeatability ?? "not in these data" }
-        : partOf(phase.repeatability.percentSpan / 2, phase.repeatability.point),
+    ...scatterOf(phase, forecast?.sensor),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
     isTargetProved:
       record.loopChecks?.items.some(({ item, result }) => listedKey(item) === "target" && result === "pass") ?? false,
@@ -98,7 +95,22 @@ function partState(
   return { statement, worst: greatestPart(errors), forecast: curve ? forecastOf(curve, partOf) : null };
 }
 
-function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, partOf: PartOf): Forecast {
+/** Half of the spread that 95 % of readings keep to: two standard deviations, which do not grow with their number. */
+function scatterOf(
+  { repeatability, notDetermined }: PhaseRecord,
+  curve: CorrectedCurve | null | undefined,
+): Pick<PhaseState, "scatter" | "leastScatter"> {
+  const scatter = repeatability === null ? undefined : curve?.scatter;
+  if (scatter === undefined) {
+    return { scatter: { notDetermined: notDetermined.repeatability ?? "not in these data" }, leastScatter: 0 };
+  }
+  return { scatter: 2 * scatter.part, leastScatter: 2 * scatter.least };
+}
+
+function forecastOf(
+  { now, best, ends, isCurable, whyNot, steadyLeft, expected }: CorrectedCurve,
+  partOf: PartOf,
+): Forecast {
   const left = ({ statement, errorDistance, errorPercentSpan, point }: ErrorLeftRecord) => ({
     statement,
     errorDistance,
@@ -109,6 +121,8 @@ function forecastOf({ now, best, ends, isCurable, whyNot }: CorrectedCurve, part
     best: best && left(best.worst),
     ends: ends && left(ends.worst),
     isCurable,
+    ...(steadyLeft !== undefined && { steadyLeft }),
+    ...(expected && { chanceOfPass: expected.chanceOfPass }),
     whyNot: whyNot ?? null,
   };
 }

@@ -84,12 +84,12 @@ export const instrumentSchema = z.strictObject({
   ),
   reteachScatterMax: number(
     "%",
-    "half the spread of repeated readings, percent of tolerance, up to which a re-teach is advised; 25 where empty",
+    "two standard deviations of repeated readings, percent of tolerance, up to which a re-teach is advised; 25 where empty",
     { above: 0 },
   ),
   replaceScatterFrom: number(
     "%",
-    "half the spread of repeated readings, percent of tolerance, beyond which replacing is advised; 50 where empty",
+    "two standard deviations of repeated readings (lower bound, 95 %), percent of tolerance, beyond which replacing is advised once the target is proved; 100 where empty",
     { above: 0 },
   ),
   replaceResidualFrom: number(

@@ -49,8 +49,12 @@ export function robustLine(
   const start = startingLine(abscissas, ordinates, groups);
   const residuals = abscissas.map((abscissa, index) => ordinates[index]! - start.intercept - start.slope * abscissa);
   const scale = Math.max(robustScale(residuals), leastScale);
-  const excluded = abscissas.length < FEWEST_TO_EXCLUDE ? [] : indexesBeyond(residuals, EXCLUDED_BEYOND * scale);
-  const kept = abscissas.map((_, index) => index).filter((index) => !excluded.includes(index));
+  const beyond = abscissas.length < FEWEST_TO_EXCLUDE ? [] : indexesBeyond(residuals, EXCLUDED_BEYOND * scale);
+  const without = abscissas.map((_, index) => index).filter((index) => !beyond.includes(index));
+  // Where most points stand in one place, those elsewhere are no wild ones: without them there is no line.
+  const isLine = new Set(valuesAt(abscissas, without)).size > 1;
+  const excluded = isLine ? beyond : [];
+  const kept = isLine ? without : abscissas.map((_, index) => index);
   return { fit: fitLine(valuesAt(abscissas, kept), valuesAt(ordinates, kept)), excluded, scale };
 }
 

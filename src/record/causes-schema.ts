@@ -65,7 +65,15 @@ const stageLineSchema = z.strictObject({
     .describe("input at which the line has no error; null where the slope is not above twice its uncertainty"),
 });
 
+/** Readings that line, forecast and constants leave out though nobody rejected them. */
+const setAsideSchema = z.strictObject({
+  reading: z.int().describe("place among the readings of the phase, from 0"),
+  row: z.int().describe("line of the table"),
+  why: z.string().describe("railed, typing error, rows exchanged or wild reading"),
+});
+
 const phaseCausesSchema = z.strictObject({
+  setAside: z.array(setAsideSchema).optional(),
   stageLines: z.array(stageLineSchema),
   findings: z.array(findingSchema),
   notes: z.array(noteSchema),

@@ -28,6 +28,24 @@ const correctedCurve = z.strictObject({
   whyNot: z
     .strictObject({ because: z.enum(["spread at one point", "curvature"]), point: finite, halfSpread: finite })
     .optional(),
+  steadyLeft: finite
+    .optional()
+    .describe(
+      "part of the tolerance that the best two constants leave of the mean errors, whichever single reading is left out, less what noise explains",
+    ),
+  scatter: z
+    .strictObject({
+      part: finite.describe("standard deviation of repeated readings over the tolerance"),
+      least: finite.describe("its lower bound, 95 % one-sided"),
+      degreesOfFreedom: finite,
+    })
+    .optional(),
+  expected: z
+    .strictObject({
+      chanceOfPass: finite.describe("that new readings pass after a teach at the two ends, 0 to 1, by simulation"),
+      draws: z.int(),
+    })
+    .optional(),
 });
 
 /** New constants for the controller, from the best line, and what they leave. */

@@ -49,3 +49,9 @@ test("the robust scale of six values is 3.03933… and that of ±1 is 1.482602�
   expect(Math.abs(robustScale([-3.1, 0.4, 2.2, 9.7, -0.6, 1.9]) / 3.0393345479364835 - 1)).toBeLessThan(1e-14);
   expect(robustScale([-1, 1, -1, 1, 100])).toBe(1.482602218505602);
 });
+
+test("where all but two points stand in one place, none is left out: the others would be no line", () => {
+  const line = robustLine([5, 5, 5, 5, 5, 5, 0, 1], [1, 1, 1, 1, 1, 1, 9, 2], [[0, 1, 2, 3, 4, 5], [6], [7]], 0);
+  expect(line.excluded).toEqual([]);
+  expect(Number.isFinite(line.fit.slope)).toBe(true);
+});

@@ -17,6 +17,7 @@ const unexplained: readonly (readonly [path: RegExp, reason: string])[] = [
   ],
   [/^history\[\]\.range/u, "typed, as of the earlier record"],
   [/^inputs\./u, "places and sizes of the files that were read"],
+  [/setAside\[\]\.reading$/u, "a place in the list of readings"],
   [/(?:^|\.)row$|worstPoint\.index$|\.number$/u, "a place in a table or a list"],
   [/(?:^|\.)(?:cycle|point)$/u, "which cycle, which test point: where a figure was found, not a figure"],
   [/readings\[\]\.(?:reference|signal|signalAtCard|counts|value)$|trips\[\]\.reference$/u, "as it was typed"],

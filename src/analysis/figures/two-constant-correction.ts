@@ -8,6 +8,9 @@ import { type Figure, notDetermined } from "./figure.ts";
 // ends stand for. An indicated distance d becomes `lower` + (d − L)/(U − L) · (`upper` − `lower`), exactly, so the line
 // is laid through reference over indicated distance, and not through error over reference.
 
+/** Distances nearer to each other, as a part of the span, are one: what storing a number leaves of a signal at its rail. */
+const leastDifference = 1e-9;
+
 /** What an output that stood for the lower, or the upper, range end is to stand for; distance. */
 export type Correction = { lower: number; upper: number };
 
@@ -32,7 +35,8 @@ export type RangeEnds = { rangeLower: number; rangeUpper: number };
  */
 export function bestCorrection(errors: readonly ErrorToCorrect[], range: RangeEnds): Figure<Correction> {
   const indicated = errors.map((error) => error.indicated);
-  if (new Set(indicated).size < 2) return notDetermined("fewer than two indicated distances");
+  const between = Math.max(...indicated) - Math.min(...indicated);
+  if (!(between > leastDifference * spanOf(range))) return notDetermined("fewer than two indicated distances");
   const line = lineBetween(
     indicated,
     errors.map(({ reference, limits }) => reference + limits.low),

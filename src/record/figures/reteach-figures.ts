@@ -33,6 +33,39 @@ export const reteachFigures = Object.freeze([
     fields: ["halfSpread"],
   },
   {
+    key: "steadyLeft",
+    name: "Left for certain",
+    unit: "part of the tolerance",
+    meaning:
+      "What the best two constants leave of the mean errors, whichever single reading is left out, less what noise " +
+      "explains. Replacing is advised on this, and not on single readings, whose greatest grows with their number.",
+    formula: "min over left-out readings of the best two constants' worst mean error/tolerance − t · s/√n",
+    source: "own choice; Student's t at 99 %, JCGM 100:2008 (GUM), G.3",
+    fields: ["steadyLeft"],
+  },
+  {
+    key: "readingScatter",
+    name: "Scatter over the tolerance",
+    unit: "part of the tolerance",
+    meaning:
+      "The standard deviation of repeated readings over the tolerance, and the least that it may be for as few as were " +
+      "read.",
+    formula: "s/T, pooled; s · √(ν/χ²) with χ² at 95 %",
+    source: "JCGM 100:2008 (GUM), 4.2.4; NIST/SEMATECH e-Handbook 7.2.3.1",
+    fields: ["scatter.part", "scatter.least", "scatter.degreesOfFreedom"],
+  },
+  {
+    key: "chanceOfPass",
+    name: "Chance that new readings pass",
+    unit: "0 to 1",
+    meaning:
+      "What to expect of a re-teach: the share of simulated ones, each taught at both ends with the scatter of one " +
+      "reading and read anew by the plan of this record, of which all readings pass the decision rule.",
+    formula: "passed/drawn, from the curve that stays, and the scatter with its own uncertainty",
+    source: "JCGM 101:2008, propagation of distributions",
+    fields: ["expected.chanceOfPass", "expected.draws"],
+  },
+  {
     key: "newConstants",
     name: "New constants",
     unit: "the controller's unit, counts or signal",

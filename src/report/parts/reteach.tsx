@@ -56,7 +56,17 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
           </p>
         </div>
       </div>
-      <Definitions keys={["bestCorrection", "endsCorrection", "halfSpread", "newConstants"]} />
+      <Definitions
+        keys={[
+          "bestCorrection",
+          "endsCorrection",
+          "halfSpread",
+          "steadyLeft",
+          "readingScatter",
+          "chanceOfPass",
+          "newConstants",
+        ]}
+      />
     </section>
   );
 }

@@ -21,7 +21,7 @@ export function curableWords(record: CalibrationRecord, curve: CorrectedCurve, s
   if (isCurable) {
     return now.statement === "pass"
       ? "It is accepted as it is; new constants are not needed."
-      : `A new zero and span can cure it: the best two leave ${left}.`;
+      : `${chanceWords(curve)} The best two constants leave ${left} of these very readings: that is a bound.`;
   }
   const half = whyNot && `${writeFixed(whyNot.halfSpread, style.distance)} ${unit}`;
   const at = whyNot && `${writePlain(Number(whyNot.point.toPrecision(6)))} ${unit}`;
@@ -31,6 +31,18 @@ export function curableWords(record: CalibrationRecord, curve: CorrectedCurve, s
       : `even the best two constants leave ${half} at ${at} (curvature, or a value that moves in steps)`;
   return `No re-teach can cure it: ${reason}.`;
 }
+
+/** The chance is of new readings after a teach; the recommendation says "can cure it" from the same 0.9 on. */
+function chanceWords({ expected }: CorrectedCurve): string {
+  if (expected === undefined) return "The chance that new readings pass after a re-teach is not determined.";
+  const { chanceOfPass } = expected;
+  const chance = `new readings after a teach at both ends pass with a chance of ${writeFixed(chanceOfPass, 2)}`;
+  return chanceOfPass > sureFrom
+    ? `A new zero and span can cure it: ${chance}.`
+    : `A re-teach may not be enough: ${chance}.`;
+}
+
+const sureFrom = 0.9;
 
 type Typed = { label: string; value: string };
 

@@ -1,3 +1,4 @@
+import { rowsExchanged, wildReading } from "./apart-causes.ts";
 import type { Cause } from "./cause.ts";
 import { clampedOrCut, otherChannel } from "./controller-value-causes.ts";
 import { mixedUp, openWire } from "./dead-signal-causes.ts";
@@ -14,6 +15,7 @@ import {
   lowConstantWrong,
   unitsMixedUp,
 } from "./scaling-causes.ts";
+import { scatterEverywhere } from "./scatter-causes.ts";
 import {
   airTemperature,
   bothEndsTaughtWrong,
@@ -37,6 +39,8 @@ export const causes: readonly Cause[] = [
   lostWithFault,
   lostAndHeld,
   typingError,
+  rowsExchanged,
+  wildReading,
   currentLimited,
   blindZone,
   obstruction,
@@ -62,6 +66,7 @@ export const causes: readonly Cause[] = [
   highConstantWrong,
   bothConstantsWrong,
   curved,
+  scatterEverywhere,
   notSettled,
   hysteresis,
   playInRig,

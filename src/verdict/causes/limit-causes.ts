@@ -5,7 +5,7 @@ import { burdenLimitedCurrent, fullSimulation } from "./evidence/burden-evidence
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeNumber, unitOf } from "./evidence/line-words.ts";
 import { signalEnds } from "./evidence/signal-order.ts";
-import type { StageEvidence } from "./evidence/stage-evidence.ts";
+import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
 import type { Evidence } from "./finding.ts";
 
@@ -82,6 +82,9 @@ export const beyondRange: Cause = {
     ),
 };
 
+/** Own choice, percent of span: a range taught wrong by less is an end taught wrong. */
+const rangeEndWithin = 15;
+
 type StandingCause = "current-limited" | "blind-zone" | "obstruction-in-beam" | "target-beyond-range";
 
 function standingSightings(
@@ -94,12 +97,24 @@ function standingSightings(
   if (sensor === undefined || !follows(sensor)) return [];
   return sensor.plateaus
     .map((plateau) => ({ plateau, ...causeOfPlateau(evidence, plateau) }))
-    .filter((one) => one.cause === cause)
+    .filter((one) => one.cause === cause && !isShiftAlone(evidence, one))
     .map(({ plateau, rivals }) => ({
       says: `${standingWords(evidence, plateau)} This is consistent with ${consistentWith}.`,
       evidence: [...plateauNumbers(evidence, sensor, plateau), ...numbers],
       rivals,
     }));
+}
+
+/** Railed only next to the end of the range, the line of the rest says all: a shift or a gain, no other range. */
+function isShiftAlone(
+  { railed, stages, mattering }: CauseEvidence,
+  { cause, plateau }: { cause: StandingCause; plateau: Plateau },
+): boolean {
+  const sensor = stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
+  const isNearEnd = plateau.end === "lower" ? plateau.knee < rangeEndWithin : plateau.knee > 100 - rangeEndWithin;
+  const isExplained = sensor !== undefined && isOff(sensor, mattering);
+  const isRailed = plateau.members.every((member) => railed.includes(member));
+  return cause === "target-beyond-range" && isNearEnd && isRailed && isExplained;
 }
 
 function follows({ correlation }: StageEvidence): boolean {

@@ -1,7 +1,7 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { namedCause } from "./cause-of.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
-import { lineNumbers, unitOf } from "./evidence/line-words.ts";
+import { lineNumbers, placeNumber, unitOf } from "./evidence/line-words.ts";
 import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { namedByZero } from "./evidence/zero-candidates.ts";
 import type { CauseNote, NamedCause } from "./finding.ts";
@@ -17,7 +17,7 @@ import type { CauseNote, NamedCause } from "./finding.ts";
  */
 export function stageNotes(evidence: CauseEvidence): readonly CauseNote[] {
   const shared = evidence.stages.flatMap((stage) => sharedStage(evidence, stage));
-  return [...shared, ...wildReadings(evidence), ...oneCycle(evidence)];
+  return [...shared, ...railedReadings(evidence), ...wildReadings(evidence), ...oneCycle(evidence)];
 }
 
 const missing: Readonly<Partial<Record<StageEvidence["stage"], string>>> = {
@@ -54,8 +54,29 @@ function candidatesOf(stage: StageEvidence): NamedCause[] {
   return (ids.size === 0 ? ["ends-taught-wrong", "high-constant-wrong"] : [...ids]).map(namedCause);
 }
 
+function railedReadings({ railed, readings, loop, instrument }: CauseEvidence): readonly CauseNote[] {
+  if (railed.length === 0) return [];
+  const places = readings.filter(({ index }) => railed.includes(index));
+  const count = railed.length === 1 ? "One reading stands" : `${railed.length} readings stand`;
+  return [
+    {
+      title: "readings at an end of the signal",
+      says: `${count} at an end of what the signal can say: at or beyond, and no number. The line, the forecast and new constants leave ${railed.length === 1 ? "it" : "them"} out.`,
+      evidence: places.slice(0, 5).map(({ percent, reading }) => ({
+        name: `signal at ${placeNumber(inUnitOf(loop, "reference", percent.reference as number))} ${instrument.distanceUnit}`,
+        value: reading.signal as number,
+        unit: instrument.signalUnit,
+      })),
+      candidates: ["datum-shifted", "both-ends-taught-wrong", "target-beyond-range"].map(namedCause),
+      separatedBy: "read points that the signal can show, or simulate the output beyond its end",
+    },
+  ];
+}
+
 function wildReadings(evidence: CauseEvidence): readonly CauseNote[] {
-  const explained = new Set([...evidence.faults, ...evidence.held, ...evidence.slips.map(({ index }) => index)]);
+  const named = [...evidence.slips, ...evidence.wild].map(({ index }) => index);
+  const pairs = evidence.exchanged.flatMap(({ first, second }) => [first, second]);
+  const explained = new Set([...evidence.faults, ...evidence.held, ...evidence.railed, ...named, ...pairs]);
   const wild = evidence.stages.flatMap(({ line }) => line?.excluded ?? []).filter((index) => !explained.has(index));
   const indexes = [...new Set(wild)];
   if (indexes.length === 0) return [];

@@ -17,6 +17,10 @@ export type Forecast = {
   best: ForecastLeft | null;
   ends: ForecastLeft | null;
   isCurable: boolean | null;
+  /** What the best two constants leave for certain, whatever the number of readings; part of the tolerance. */
+  steadyLeft?: number;
+  /** The chance that new readings pass after a teach, 0 to 1. */
+  chanceOfPass?: number;
   whyNot: { because: "spread at one point" | "curvature"; point: number; halfSpread: number } | null;
 };
 
@@ -61,8 +65,10 @@ export type PhaseState = {
   findings: readonly Pick<Finding, "id" | "stage" | "says" | "rivals" | "separatedBy">[];
   /** Readings inside the range that reported a fault instead of a distance. */
   faultReadings: number;
-  /** Half of the greatest spread of repeated readings over the tolerance; or why there is none. */
+  /** Two standard deviations of repeated readings over the tolerance; or why there are none. */
   scatter: number | { notDetermined: string };
+  /** The least that this may be for the readings that there are; 0 where nothing was repeated. */
+  leastScatter: number;
   /** Half of the greatest gap between rising and falling over the tolerance. */
   gap: number | null;
   /** Whether the loop check looked at the target. */

@@ -22,14 +22,15 @@ export type StatedThreshold = {
   from: "instruments table" | "default, own choice";
 };
 
-/** Own choice, all of them; a tolerance is ±, so that a spread counts by its half. */
+/** Own choice, all of them; a tolerance is ±, so that scatter counts by two standard deviations, which 95 % keep to. */
 export const usualThresholds: Readonly<RecommendationThresholds> = Object.freeze({
   /** Nothing is adjusted while it passes. */
   adjustAt: 100,
   /** What a re-teach leaves should have as much again in hand for the drift until the next calibration. */
   reteachResidualMax: 50,
   reteachScatterMax: 25,
-  replaceScatterFrom: 50,
+  /** Beyond it one reading in twenty is outside however well it is taught. */
+  replaceScatterFrom: 100,
   replaceResidualFrom: 100,
   driftGrowthMax: 2,
   /** As for a cause: `matteringPartOfTolerance`. */
@@ -46,11 +47,12 @@ const meanings: Readonly<Record<keyof RecommendationThresholds, Meaning>> = Obje
   },
   reteachScatterMax: {
     column: "reteach_scatter_max",
-    about: "most that half the spread of repeated readings may be for a re-teach to hold for long",
+    about: "most that two standard deviations of repeated readings may be for a re-teach to hold for long",
   },
   replaceScatterFrom: {
     column: "replace_scatter_from",
-    about: "half the spread of repeated readings beyond which replacing is advised",
+    about:
+      "two standard deviations of repeated readings, at least, beyond which replacing is advised once the target is proved",
   },
   replaceResidualFrom: {
     column: "replace_residual_from",

@@ -12,9 +12,9 @@ const proveTarget =
   "Prove with a large, flat, hard target, square to the axis, that it is not the target or the mount that does it.";
 
 /**
- * For readings that do not repeat.
+ * For readings that do not repeat although the target was proved.
  *
- * @param scatter half the spread of repeated readings over the tolerance
+ * @param scatter two standard deviations of repeated readings over the tolerance
  * @param state of the phase
  * @returns the step
  * Source: own choice, `usualThresholds.replaceScatterFrom`.
@@ -22,20 +22,17 @@ const proveTarget =
  */
 export function replaceForScatter(
   scatter: number,
-  { thresholds, isTargetProved }: Pick<PhaseState, "thresholds" | "isTargetProved">,
+  { thresholds, leastScatter }: Pick<PhaseState, "thresholds" | "leastScatter">,
 ): RecommendedStep {
   return stepOf({
     action: "replace",
     of: "sensor",
     does: "Replace the sensor.",
-    rule: `half the spread of repeated readings is more than ${thresholds.replaceScatterFrom} % of the tolerance`,
+    rule: `two standard deviations of repeated readings are more than ${thresholds.replaceScatterFrom} % of the tolerance, however few were read`,
     reasons: [
-      `Half the spread of repeated readings is ${partWords(scatter)}: no zero and no span can cure that.`,
-      isTargetProved
-        ? "The loop check found the target in order."
-        : "Nothing around the sensor was found that explains it.",
+      `Two standard deviations of repeated readings are ${partWords(scatter)}, and at least ${partWords(leastScatter)}: no zero and no span can cure that.`,
+      "The loop check found the target in order.",
     ],
-    before: isTargetProved ? null : proveTarget,
   });
 }
 
@@ -56,11 +53,12 @@ export function replaceForResidual(forecast: KnownForecast, state: PhaseState): 
     action: "replace",
     of: "sensor",
     does: isGap ? "Replace the sensor, or what guides its target." : "Replace the sensor.",
-    rule: `even the best zero and span leave more than ${state.thresholds.replaceResidualFrom} % of the tolerance`,
+    rule: `even the best zero and span leave more than ${state.thresholds.replaceResidualFrom} % of the tolerance, whichever reading is left out`,
     reasons: [
       `No re-teach can cure it: even the best zero and span leave ${leftWords(forecast.best, state)}.`,
       ...(state.isJustTaught ? ["It was taught anew just now, and that has not cured it."] : []),
       isGap ? gapReason(state, forecast) : "What is left is curved: it bends away from every straight line.",
+      `Of the mean errors ${partWords(forecast.steadyLeft ?? 0)} is left for certain: without any one reading, and less what noise explains.`,
       ...(loop === undefined ? [] : [reasonOf(loop)]),
     ],
     before:

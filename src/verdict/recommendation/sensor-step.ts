@@ -1,13 +1,18 @@
+import { hysteresis } from "../causes/direction-causes.ts";
+import { curved } from "../causes/shape-causes.ts";
+import { numberWords } from "../loop-check/limit-words.ts";
 import { exceeds } from "./beside-threshold.ts";
+import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { replaceForDrift, replaceForResidual, replaceForScatter } from "./replace-steps.ts";
+import { leftWords, partWords } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
 import { betterStandard, type KnownForecast, teachStep } from "./teach-step.ts";
 
 /**
  * What to do with a sensor that is off, where nothing around it explains why: teach it anew, replace it, or neither yet.
  *
- * In this order: readings that scatter too much, a curve that no zero and span bring inside, a history that speaks
+ * In this order: readings that scatter too much before a target that was proved, a curve that no zero and span bring inside, a history that speaks
  * against teaching once more; what is left can be taught.
  *
  * @param state of the phase, of which the sensor's part is off
@@ -19,19 +24,43 @@ export function sensorStep(state: PhaseState): RecommendedStep {
   if (state.judged !== "signal") return notSeparable(state);
   const forecast = state.sensor?.forecast ?? null;
   if (forecast === null || forecast.best === null) return tooFewReadings();
-  const { scatter, thresholds } = state;
-  if (typeof scatter === "number" && exceeds(scatter, thresholds.replaceScatterFrom)) {
-    return replaceForScatter(scatter, state);
-  }
+  const { scatter, leastScatter, isTargetProved, thresholds } = state;
+  const isScattering = isTargetProved && exceeds(leastScatter, thresholds.replaceScatterFrom);
+  if (isScattering && typeof scatter === "number") return replaceForScatter(scatter, state);
   const known = { ...forecast, best: forecast.best };
   return forecast.isCurable === true ? taughtOrWornOut(known, state) : notCurable(known, state);
 }
 
 function notCurable(forecast: KnownForecast, state: PhaseState): RecommendedStep {
-  const isBeyond = exceeds(forecast.best.part, state.thresholds.replaceResidualFrom);
-  return forecast.isCurable === false && isBeyond
-    ? replaceForResidual(forecast, state)
-    : betterStandard(forecast, state);
+  const { thresholds, findings } = state;
+  const isBeyond = exceeds(forecast.best.part, thresholds.replaceResidualFrom);
+  if (forecast.isCurable !== false || !isBeyond) return betterStandard(forecast, state);
+  if (exceeds(forecast.steadyLeft ?? 0, thresholds.replaceResidualFrom)) return replaceForResidual(forecast, state);
+  const isOff = findings.some((finding) => remedyOf(finding).cures === "sensor" && !isOfShape(finding));
+  return isOff ? teachStep(forecast, state) : readAgain(forecast, state);
+}
+
+/** What no teaching takes away. */
+function isOfShape({ id }: PhaseState["findings"][number]): boolean {
+  return id === curved.id || id === hysteresis.id;
+}
+
+/** A single reading, or the scatter of all, is what no zero and span bring inside: that condemns no sensor. */
+function readAgain({ best, whyNot }: KnownForecast, state: PhaseState): RecommendedStep {
+  const { unit, scatter } = state;
+  const at = whyNot === null ? "the worst point" : numberWords(whyNot.point, unit);
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: `Read ${at} and its neighbours again, out and back, three times, with a large, flat, hard target square to the axis.`,
+    rule: "no zero and span bring these very readings inside, but not without any one of them, or not beyond what noise explains",
+    reasons: [
+      `The best zero and span leave ${leftWords(best, state)} of single readings; of their means it is not certain.`,
+      typeof scatter === "number"
+        ? `Two standard deviations of repeated readings are ${partWords(scatter)}.`
+        : `How far readings repeat is not determined: ${scatter.notDetermined}.`,
+    ],
+  });
 }
 
 function taughtOrWornOut(forecast: KnownForecast, state: PhaseState): RecommendedStep {

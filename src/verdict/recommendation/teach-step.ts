@@ -28,20 +28,41 @@ export function teachStep(forecast: KnownForecast, state: PhaseState): Recommend
     does: teachWords(forecast, state),
     rule:
       doubts.length === 0
-        ? `a zero and span error alone: a re-teach leaves ${thresholds.reteachResidualMax} % of the tolerance or less, and half the spread is ${thresholds.reteachScatterMax} % or less`
+        ? `a zero and span error alone: a re-teach leaves ${thresholds.reteachResidualMax} % of the tolerance or less, and two standard deviations of repeated readings are ${thresholds.reteachScatterMax} % or less`
         : "a new zero and span bring it inside, but with little in hand",
     reasons: [
       ...(state.isJustTaught ? ["It was taught anew just now, and is off all the same."] : []),
       ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map((finding) => reasonOf(finding)),
-      `A new zero and span can cure it: the best two leave ${leftWords(forecast.best, state)}.`,
+      chanceWords(forecast),
+      `At best two constants leave ${leftWords(forecast.best, state)} of these very readings: a bound, which new readings seldom reach.`,
       typeof scatter === "number"
-        ? `Half the spread of repeated readings is ${partWords(scatter)}.`
+        ? `Two standard deviations of repeated readings are ${partWords(scatter)}.`
         : `How far readings repeat is not determined: ${scatter.notDetermined}.`,
       ...driftReasons(state.drift, state.unit),
       ...doubts,
     ],
     before: refusedInside(state) ?? beforeTeaching(findings, scatter),
   });
+}
+
+/** From here on it is said that it can cure it: own choice, nine times in ten. */
+const sureFrom = 0.9;
+
+/**
+ * What to expect of a re-teach, in a sentence: that it can cure it only where new readings surely pass.
+ *
+ * @param forecast with the chance, where it is known
+ * @returns the sentence
+ * Source: `chanceOfPass`; the 0.9 is own choice.
+ * @example chanceWords({ chanceOfPass: 0.97 }) // "A new zero and span can cure it: new readings pass with a chance of 0.97."
+ */
+export function chanceWords({ chanceOfPass }: Pick<Forecast, "chanceOfPass">): string {
+  if (chanceOfPass === undefined) {
+    return "A new zero and span may cure it; the chance that new readings pass is not determined from these.";
+  }
+  const chance = chanceOfPass.toFixed(2);
+  if (chanceOfPass > sureFrom) return `A new zero and span can cure it: new readings pass with a chance of ${chance}.`;
+  return `A new zero and span may not be enough: new readings pass with a chance of ${chance}.`;
 }
 
 /** Inside the tolerance, and yet refused: whoever reads this may ask for a better standard instead. */

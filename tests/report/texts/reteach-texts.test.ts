@@ -23,7 +23,11 @@ test("a statement is yes, no with its word, or open", () => {
 });
 
 test("it is said whether a re-teach can cure it, and why not", () => {
-  expect(wordsOf("LT-310")).toMatch(/^A new zero and span can cure it: the best two leave \d+\.\d mm\.$/u);
+  expect(wordsOf("LT-310")).toMatch(
+    /^A new zero and span can cure it: new readings after a teach at both ends pass with a chance of (?:0\.9\d|1\.00)\. The best two constants leave \d+\.\d mm of these very readings: that is a bound\.$/u,
+  );
+  const curve = { ...curveOf("LT-310"), expected: { chanceOfPass: 0.5, draws: 1000 } };
+  expect(wordsOf("LT-310", curve)).toMatch(/^A re-teach may not be enough: .+ chance of 0\.50\./u);
   expect(wordsOf("ZT-201")).toBe("It is accepted as it is; new constants are not needed.");
   expect(wordsOf("ZT-407")).toMatch(
     /^No re-teach can cure it: at 6 mm the errors alone lie apart by twice 0\.0776 mm/u,

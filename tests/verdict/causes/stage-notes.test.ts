@@ -17,10 +17,10 @@ test("a healthy loop without a signal says that two errors could hide each other
   expect(note?.candidates).toEqual([]);
 });
 
-test("one cycle, and a wild reading that no slip explains, are told", () => {
+test("one cycle, and readings at an end of the signal, are told", () => {
   expect(titles(planted(nothingWrong, { cycles: 1 }))).toEqual(["one cycle only"]);
-  const wild = planted({ sheet: (readings) => readings.with(4, { ...readings[4]!, signal: 17.777 }) });
-  expect(titles(wild)).toEqual(["readings that stand apart"]);
+  const railed = planted({ signal: (signal) => Math.min(signal + 0.8, 20.5) });
+  expect(titles(railed)).toEqual(["readings at an end of the signal"]);
 });
 
 test("a whole sheet of a healthy loop has no note", () => {

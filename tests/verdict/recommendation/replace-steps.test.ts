@@ -9,10 +9,9 @@ import { finding, notCurable, reasonsOf, stateOf } from "./sample-state.ts";
 
 const known = { ...notCurable, best: notCurable.best! };
 
-test("scatter asks for a proved target first, unless the loop check proved it", () => {
-  expect(replaceForScatter(0.6, stateOf()).before).toContain("target");
-  expect(replaceForScatter(0.6, stateOf({ isTargetProved: true })).before).toBeNull();
-  expect(reasonsOf(replaceForScatter(0.6, stateOf()))[0]).toContain("60 % of the tolerance");
+test("scatter is told as it was found, and as the least that it may be", () => {
+  const [scatter] = reasonsOf(replaceForScatter(1.6, stateOf({ leastScatter: 1.2, isTargetProved: true })));
+  expect(scatter).toContain("160 % of the tolerance, and at least 120 % of the tolerance");
 });
 
 test("a curve says that it bends; a gap says how wide it is, and what guides the target may be the cause", () => {

@@ -50,6 +50,7 @@ export function stateOf(changes: Partial<PhaseState> = {}): PhaseState {
     findings: [],
     faultReadings: 0,
     scatter: 0.1,
+    leastScatter: 0.08,
     gap: 0.05,
     isTargetProved: false,
     newConstants: null,

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { sensorStep } from "../../../src/verdict/recommendation/sensor-step.ts";
-import { curable, notCurable, part, reasonsOf, stateOf } from "./sample-state.ts";
+import { curable, finding, notCurable, part, reasonsOf, stateOf } from "./sample-state.ts";
 
 const drift = { ...stateOf().drift, earlier: 2 };
 
@@ -8,15 +8,28 @@ test("a zero and span error that the best two constants cure is taught", () => {
   expect(sensorStep(stateOf())).toMatchObject({ action: "re-teach", of: "sensor" });
 });
 
-test("what even the best two constants leave outside is replaced, never taught", () => {
-  const step = sensorStep(stateOf({ sensor: part("fail", 2, notCurable) }));
+test("what even the best two constants leave outside for certain is replaced, never taught", () => {
+  const step = sensorStep(stateOf({ sensor: part("fail", 2, { ...notCurable, steadyLeft: 1.2 }) }));
   expect(step).toMatchObject({ action: "replace", of: "sensor" });
   expect(reasonsOf(step)[0]).toContain("15 mm (150 % of the tolerance)");
 });
 
-test("readings that scatter by more than half the tolerance are not taught away, curable or not", () => {
-  expect(sensorStep(stateOf({ scatter: 0.5 })).action).toBe("re-teach");
-  expect(sensorStep(stateOf({ scatter: 0.51 })).action).toBe("replace");
+test("what hangs on one reading or on scatter alone replaces nothing: it is read again, or a shift beside it taught", () => {
+  const state = { sensor: part("fail", 2, { ...notCurable, steadyLeft: 0.9 }) };
+  const again = sensorStep(stateOf(state));
+  expect(again).toMatchObject({ action: "cannot be decided", of: "readings" });
+  expect(again.does).toContain("500 mm");
+  const shifted = sensorStep(stateOf({ ...state, findings: [finding("datum-shifted", "sensor")] }));
+  expect(shifted.action).toBe("re-teach");
+  const bent = sensorStep(stateOf({ ...state, findings: [finding("curved-characteristic", "sensor")] }));
+  expect(bent.action).toBe("cannot be decided");
+});
+
+test("readings that scatter too much, however few there are, are replaced once the target is proved", () => {
+  const wide = { scatter: 1.5, leastScatter: 1.01 };
+  expect(sensorStep(stateOf({ ...wide, isTargetProved: true })).action).toBe("replace");
+  expect(sensorStep(stateOf(wide)).action).toBe("re-teach");
+  expect(sensorStep(stateOf({ ...wide, leastScatter: 1, isTargetProved: true })).action).toBe("re-teach");
 });
 
 test("taught twice and drifted the same way twice is replaced; so is a drift that grows too fast", () => {

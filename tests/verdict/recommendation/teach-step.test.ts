@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { betterStandard, teachStep } from "../../../src/verdict/recommendation/teach-step.ts";
+import { betterStandard, chanceWords, teachStep } from "../../../src/verdict/recommendation/teach-step.ts";
 import { curable, finding, part, reasonsOf, stateOf } from "./sample-state.ts";
 
 const known = { ...curable, best: curable.best! };
@@ -12,11 +12,17 @@ test("both ends are taught where that suffices; otherwise the best line", () => 
 
 test("what was found in the sensor is the first reason, then what the best two constants leave", () => {
   const step = teachStep(known, stateOf({ findings: [finding("datum-shifted", "sensor")] }));
-  expect(reasonsOf(step).slice(0, 2)).toEqual([
+  expect(reasonsOf(step).slice(0, 3)).toEqual([
     "It is datum-shifted.",
-    "A new zero and span can cure it: the best two leave 2 mm (20 % of the tolerance).",
+    "A new zero and span may cure it; the chance that new readings pass is not determined from these.",
+    "At best two constants leave 2 mm (20 % of the tolerance) of these very readings: a bound, which new readings seldom reach.",
   ]);
   expect(step.before).toContain("mount");
+});
+
+test("it can cure it only where new readings pass in more than nine of ten cases", () => {
+  expect(chanceWords({ chanceOfPass: 0.901 })).toContain("can cure it");
+  expect(chanceWords({ chanceOfPass: 0.9 })).toContain("may not be enough");
 });
 
 test("on the limits a re-teach is advised outright; beyond one of them with little in hand", () => {

@@ -1,4 +1,5 @@
 import type { Loop } from "../../../analysis/readings/loop.ts";
+import { railedReadings } from "../../../analysis/readings/railed-readings.ts";
 import { toleranceAt } from "../../../analysis/readings/tolerance.ts";
 import { type StageEnds, type StageLine, stagesRead } from "../../../analysis/stages/stage-lines.ts";
 import { inUnitOf, type StagedReading, stagedReadings } from "../../../analysis/stages/staged-readings.ts";
@@ -8,6 +9,7 @@ import type { Axis } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
 import type { SwitchedState } from "../../switching/switched-state.ts";
 import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
+import { type ApartReadings, apartReadings, membersOf } from "./set-aside.ts";
 import {
   hasGrowingSpread,
   type StageContext,
@@ -34,17 +36,20 @@ export type CauseInputs = {
 };
 
 /** Everything that the causes are judged from. */
-export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> & {
-  readings: readonly StagedReading[];
-  isByClock: boolean;
-  /** Smallest error that matters, percent of span. */
-  mattering: number;
-  faults: readonly number[];
-  held: readonly number[];
-  echoes?: Echoes | undefined;
-  slips: readonly TypingSlip[];
-  stages: readonly StageEvidence[];
-};
+export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> &
+  ApartReadings & {
+    readings: readonly StagedReading[];
+    isByClock: boolean;
+    /** Smallest error that matters, percent of span. */
+    mattering: number;
+    faults: readonly number[];
+    held: readonly number[];
+    echoes?: Echoes | undefined;
+    slips: readonly TypingSlip[];
+    /** Readings whose signal stands at an end of what it can say. */
+    railed: readonly number[];
+    stages: readonly StageEvidence[];
+  };
 
 /**
  * Gathers what the readings of one phase show, in the order in which it can be told apart: no measurements first, then
@@ -71,15 +76,33 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     sharedUncertainty: stage.input === "reference" ? sharedUncertainty : 0,
   });
   const sensor = first === undefined ? noFlags : sensorFlags(first, measured, loop, contextOf(first));
-  const stages = ends.map((stage) => {
-    const context = contextOf(stage);
-    const follows = Math.abs(stageCorrelation(stage, measured)) >= thresholds.followsFrom;
-    const found = stage === first ? sensor.plateaus : stagePlateaus(stage, measured, mattering, context.leastScatter);
-    const plateaus = follows || stage === first ? found : [];
-    const own = plateaus.flatMap(({ members }) => members);
-    const indexes = new Set([...faults, ...own, ...(stage === first ? sensor.members : [])]);
-    return stageEvidence(stage, readings, { indexes, plateaus }, context);
+  const railed =
+    first === undefined ? [] : railedReadings(measured, { loop, mattering, step: stepOf(contextOf(first)) });
+  const stagesWithout = (apart: readonly number[]) =>
+    ends.map((stage) => {
+      const context = contextOf(stage);
+      const follows = Math.abs(stageCorrelation(stage, measured)) >= thresholds.followsFrom;
+      const found = stage === first ? sensor.plateaus : stagePlateaus(stage, measured, mattering, context.leastScatter);
+      const plateaus = follows || stage === first ? found : [];
+      const own = plateaus.flatMap(({ members }) => members);
+      const ofSensor = stage === first ? [...sensor.members, ...railed] : [];
+      return stageEvidence(
+        stage,
+        readings,
+        { indexes: new Set([...faults, ...own, ...ofSensor, ...apart]), plateaus },
+        context,
+      );
+    });
+  const all = stagesWithout([]);
+  const slips = slipsOf(readings, faults, [...sensor.members, ...railed], all, {
+    loop,
+    decimals,
+    mattering: leastSlip(all, mattering),
   });
+  const flat = all.flatMap(({ plateaus }) => plateaus.flatMap(({ members }) => members));
+  const known = [...faults, ...flat, ...sensor.members, ...railed, ...slips.map(({ index }) => index)];
+  const apart = apartReadings(all, readings, new Set(known), mattering);
+  const hidden = [...slips.map(({ index }) => index), ...membersOf(apart)];
   return {
     ...facts,
     loop,
@@ -90,13 +113,15 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     faults,
     held: sensor.held,
     echoes: sensor.echoes,
-    slips: slipsOf(readings, faults, sensor.members, stages, {
-      loop,
-      decimals,
-      mattering: leastSlip(stages, mattering),
-    }),
-    stages,
+    slips,
+    railed,
+    ...apart,
+    stages: hidden.length === 0 ? all : stagesWithout(hidden),
   };
+}
+
+function stepOf({ leastScatter }: StageContext): number {
+  return Math.sqrt(12) * leastScatter;
 }
 
 type SensorFlags = Pick<CauseEvidence, "held" | "echoes"> & Pick<StageEvidence, "plateaus"> & { members: number[] };

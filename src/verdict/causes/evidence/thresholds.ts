@@ -52,6 +52,8 @@ export const thresholds = Object.freeze({
   gapOfEachCycle: 0.5,
   /** A bow counts from this many standard deviations of a single reading on. */
   bowOverRepeatability: 3,
+  /** Two standard deviations of repeated readings, at least, over the tolerance. */
+  scatterOverTolerance: 0.75,
   /** Far scatter over near scatter. */
   spreadRatio: 3,
   /** A typing error lies so many scatters off; what was meant lies within so many. */

@@ -1,0 +1,122 @@
+import { groupedBy } from "../../model/grouped-by.ts";
+import { median } from "../../numeric/median.ts";
+import { robustScale } from "../../numeric/robust-line.ts";
+import { theilSenLine } from "../../numeric/theil-sen-line.ts";
+import type { StagedReading } from "../stages/staged-readings.ts";
+import type { Loop } from "./loop.ts";
+
+// A signal that stands at the end of what it can say tells "at or beyond", and no number.
+
+/** NAMUR NE 43: a 4–20 mA signal measures from 3.8 to 20.5 mA; in percent of its span. */
+const milliampLevels = { low: -1.25, high: 103.125 } as const;
+/** How near to such a level a signal stands at it, percent of span: 0.02 mA, what sensors and meters leave of it. */
+const levelWithin = 0.125;
+/** Readings that stand still at an end; and readings that make the line which says where the signal should be. */
+const fewestStill = 3;
+const fewestOnLine = 3;
+/** Own choice: the line of the rest lies so many of its scatters beyond the level. */
+const beyondScatters = 4;
+const beyondSteps = 2;
+/** Beyond a nominal end by this much, percent of span, an output does not come to rest by itself. */
+const pastEnd = 0.4;
+
+/** What railed readings are told by besides themselves, percent of span: a step of what was displayed. */
+export type RailContext = { loop: Loop; step: number; mattering: number };
+
+type Seen = { index: number; point: number; input: number; output: number };
+
+/**
+ * The readings whose signal stands at an end of what the output can give.
+ *
+ * At one end of the signal stand: a 4–20 mA signal at 3.8 or 20.5 mA or beyond, another one at its true zero, or three
+ * readings or more that do not move while the reference does, or that are past the nominal end. They are railed where the
+ * line of the other readings says that the signal should be farther out.
+ *
+ * @param readings of one phase, without those whose signal reports a fault
+ * @param context loop, a step of the display, smallest error that matters
+ * @returns indexes, in the order of the readings; none where fewer than three others are left to say so
+ * Source: NAMUR NE 43 for the levels of 4–20 mA; that a line has to say so is own choice.
+ * @example railedReadings(evidence.readings, { loop: evidence.loop, step: 0.01, mattering: 0.25 }) // []
+ */
+export function railedReadings(readings: readonly StagedReading[], context: RailContext): readonly number[] {
+  const { outputAtLower, outputAtUpper } = context.loop.characteristics.signal;
+  const isReverse = outputAtUpper < outputAtLower;
+  // In percent of the signal's own span, so that the low end is the low end of the output.
+  const own = (percent: number) => (isReverse ? 100 - percent : percent);
+  const seen = readings.flatMap(({ index, point, percent }): Seen[] =>
+    percent.reference === undefined || percent.signal === undefined
+      ? []
+      : [{ index, point, input: own(percent.reference), output: own(percent.signal) }],
+  );
+  const low = railedAt("low", seen, context);
+  const high = railedAt(
+    "high",
+    seen.filter(({ index }) => !low.includes(index)),
+    context,
+  );
+  const railed = new Set([...low, ...high]);
+  return seen.map(({ index }) => index).filter((index) => railed.has(index));
+}
+
+function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailContext): readonly number[] {
+  const side = end === "high" ? 1 : -1;
+  const levels = seen.map(({ output }) => side * output);
+  const level = Math.max(...levels);
+  const width = Math.max(beyondSteps * context.step, levelWithin / 2);
+  const there = seen.filter((_, place) => levels[place]! >= level - width || isAtLevel(end, levels[place]!, context));
+  if (there.length === 0 || !standsStill(end, there, level, width, context)) return [];
+  const rest = seen.filter((one) => !there.includes(one));
+  const line = lineOf(rest);
+  if (line === undefined) return [];
+  const scatter = robustScale(rest.map(({ input, output }) => output - line.intercept - line.slope * input));
+  const beyond = Math.max(beyondScatters * scatter, beyondSteps * context.step, context.mattering / 4);
+  return there
+    .filter(({ input, output }) => side * (line.intercept + line.slope * input - output) > beyond)
+    .map(({ index }) => index);
+}
+
+function isAtLevel(end: "low" | "high", level: number, { loop }: RailContext): boolean {
+  if (!hasLevels(loop)) return false;
+  return end === "high" ? level >= milliampLevels.high - levelWithin : level >= -(milliampLevels.low + levelWithin);
+}
+
+function hasLevels({ signalUnit, characteristics: { signal } }: Loop): boolean {
+  const [low, high] = [signal.outputAtLower, signal.outputAtUpper].toSorted((one, other) => one - other);
+  return signalUnit === "mA" && low === 4 && high === 20;
+}
+
+/** At a level that is known, or so that it cannot be chance. */
+function standsStill(
+  end: "low" | "high",
+  there: readonly Seen[],
+  level: number,
+  width: number,
+  context: RailContext,
+): boolean {
+  if (isAtLevel(end, level, context) || isTrueZero(end, level, context.loop)) return true;
+  const inputs = there.map(({ input }) => input);
+  const moved = Math.max(...inputs) - Math.min(...inputs);
+  const isStill = there.length >= fewestStill && (moved > 4 * width || level > (end === "high" ? 100 : 0) + pastEnd);
+  const isAtEnd = level >= (end === "high" ? 100 : 0) - pastEnd;
+  return isStill && isAtEnd;
+}
+
+/** An output cannot give less than nothing. */
+function isTrueZero(end: "low" | "high", level: number, { characteristics: { signal } }: Loop): boolean {
+  const [low, high] = [signal.outputAtLower, signal.outputAtUpper].toSorted((one, other) => one - other) as [
+    number,
+    number,
+  ];
+  const zero = (-100 * low) / (high - low);
+  return end === "low" && -level <= zero + levelWithin;
+}
+
+function lineOf(rest: readonly Seen[]) {
+  const byPoint = [...groupedBy(rest, ({ point }) => point).values()];
+  const inputs = byPoint.map((group) => median(group.map(({ input }) => input)));
+  if (rest.length < fewestOnLine || new Set(inputs).size < 2) return undefined;
+  return theilSenLine(
+    inputs,
+    byPoint.map((group) => median(group.map(({ output }) => output))),
+  );
+}

@@ -1,0 +1,88 @@
+import { groupedBy } from "../../model/grouped-by.ts";
+import { extremeDeviates } from "../../numeric/extreme-deviates.ts";
+import { median } from "../../numeric/median.ts";
+import { theilSenLine } from "../../numeric/theil-sen-line.ts";
+
+/** The error of a stage at one reading, percent of span. */
+export type PlacedError = { index: number; point: number; input: number; error: number };
+
+/** A reading that its fellows contradict: by how much, percent of span. */
+export type WildReading = { index: number; deviation: number };
+
+/** What is smaller than either, percent of span, is left alone. */
+export type WildContext = { mattering: number; leastScatter: number };
+
+/** Own choice: noise gives one such reading in a hundred phases, and it has to matter as well. */
+const significance = 0.01;
+const fewest = 5;
+const mostPart = 0.1;
+const mostOfAll = 3;
+const fewestForMiddle = 3;
+/** The fellows lie nearer to what is expected there by this factor. */
+const fellowsWithin = 1 / 3;
+
+/**
+ * The readings that lie far from what all others say, while the readings beside them do not: one echo, one slip, one knock.
+ *
+ * Judged are the residuals from the line through the medians of the test points, less the median of a test point that was
+ * read three times or more, so that a bend is no wild reading.
+ *
+ * @param readings of one stage, without those that are known to be none
+ * @param context smallest deviation that matters, what rounding hides
+ * @returns the wild readings, farthest first; at most a tenth of all, one at least, three at most
+ * Source: generalised extreme Studentised deviate test, NIST/SEMATECH e-Handbook 1.3.5.17.3, on the residuals from the
+ *   line of H. Theil and P. K. Sen; that the fellows have to agree is own choice.
+ * @example wildReadings([0, 20, 40, 60, 80, 100].flatMap((input, place) => [0, 1].map((cycle) => ({ index: 2 * place +
+ *   cycle, point: input, input, error: place === 2 && cycle === 1 ? 3 : 0.01 * cycle }))), { mattering: 0.5,
+ *   leastScatter: 0.01 }).map(({ index }) => index) // [5]
+ */
+export function wildReadings(
+  readings: readonly PlacedError[],
+  { mattering, leastScatter }: WildContext,
+): readonly WildReading[] {
+  if (readings.length < fewest || new Set(readings.map(({ point }) => point)).size < 3) return [];
+  const residuals = residualsOf(readings);
+  const most = Math.min(mostOfAll, Math.max(1, Math.floor(mostPart * readings.length)));
+  const { outliers } = extremeDeviates(residuals, most, significance);
+  const least = Math.max(mattering, 2 * Math.sqrt(12) * leastScatter);
+  const far = outliers.filter((place) => Math.abs(residuals[place]!) > least);
+  return far
+    .filter((place) => fellowsAgree(readings, residuals, place, far))
+    .map((place) => ({ index: readings[place]!.index, deviation: residuals[place]! }));
+}
+
+function residualsOf(readings: readonly PlacedError[]): readonly number[] {
+  const byPoint = groupedBy(readings, ({ point }) => point);
+  const groups = [...byPoint.values()];
+  const line = theilSenLine(
+    groups.map((group) => median(group.map(({ input }) => input))),
+    groups.map((group) => median(group.map(({ error }) => error))),
+  );
+  const offLine = ({ input, error }: PlacedError) => error - line.intercept - line.slope * input;
+  const middles = new Map(
+    [...byPoint].map(([point, group]) => [point, group.length < fewestForMiddle ? 0 : median(group.map(offLine))]),
+  );
+  return readings.map((reading) => offLine(reading) - middles.get(reading.point)!);
+}
+
+/** The readings of the same test point or, where it was read once, those of its neighbours. */
+function fellowsAgree(
+  readings: readonly PlacedError[],
+  residuals: readonly number[],
+  place: number,
+  far: readonly number[],
+): boolean {
+  const { point } = readings[place]!;
+  const others = readings.map((_, other) => other).filter((other) => other !== place && !far.includes(other));
+  const same = others.filter((other) => readings[other]!.point === point);
+  const fellows = same.length > 0 ? same : nearest(readings, point, others);
+  const limit = fellowsWithin * Math.abs(residuals[place]!);
+  return fellows.length > 0 && median(fellows.map((other) => Math.abs(residuals[other]!))) <= limit;
+}
+
+function nearest(readings: readonly PlacedError[], point: number, others: readonly number[]): readonly number[] {
+  const points = [...new Set(others.map((other) => readings[other]!.point))].sort(
+    (one, other) => Math.abs(one - point) - Math.abs(other - point),
+  );
+  return others.filter((other) => points.slice(0, 2).includes(readings[other]!.point));
+}

@@ -1,0 +1,58 @@
+import { isDetermined } from "../../analysis/figures/figure.ts";
+import { bestCorrection, correctedDistance, type RangeEnds } from "../../analysis/figures/two-constant-correction.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
+import { mean } from "../../numeric/mean.ts";
+import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
+import type { ReadingError } from "./judged-errors.ts";
+import type { Scatter } from "./reading-scatter.ts";
+
+/** Chance that noise alone gives more than the bound, one-sided. */
+const noiseChance = 0.01;
+
+/**
+ * What the best two constants leave for certain: of the mean errors, whichever single reading is left out, less what noise
+ * explains; over the tolerance.
+ *
+ * More readings make the greatest of them greater but not their means, so that this stands whatever their number.
+ *
+ * @param readings errors of one part of the loop, distances in one unit
+ * @param scatter of single readings over the tolerance; undefined where nothing was repeated
+ * @param range its ends
+ * @returns part of the tolerance, 1 for the whole; 0 where the scatter is not known or explains all
+ * Source: own choice: leave-one-out, and Student's t at 99 % for the means (JCGM 100:2008, 4.2.3, G.3).
+ * @example steadyLeft([], { part: 0.1, degreesOfFreedom: 10 }, { rangeLower: 0, rangeUpper: 100 }) // 0
+ */
+export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter | undefined, range: RangeEnds): number {
+  if (scatter === undefined) return 0;
+  const groups = [...groupedBy(readings, ({ point, direction }) => `${point} ${direction}`).values()];
+  const whole = leftOf(groups, range);
+  const without = groups.flatMap((group, place) =>
+    group.map((_, member) => {
+      const others = group.filter((__, other) => other !== member);
+      return leftOf(others.length === 0 ? groups.toSpliced(place, 1) : groups.with(place, others), range);
+    }),
+  );
+  const least = Math.min(whole, ...without);
+  const fewestRepeats = Math.min(...groups.map(({ length }) => length));
+  const noise =
+    (studentTQuantile(1 - noiseChance, scatter.degreesOfFreedom) * scatter.part) /
+    Math.sqrt(Math.max(1, fewestRepeats));
+  return Math.max(0, least - noise);
+}
+
+/** The worst mean error over its tolerance after the best two constants; 0 where any two fit. */
+function leftOf(groups: readonly (readonly ReadingError[])[], range: RangeEnds): number {
+  const means = groups.map((group) => ({
+    reference: mean(group.map(({ reference }) => reference)),
+    indicated: mean(group.map(({ indicated }) => indicated)),
+    limits: group[0]!.tolerance,
+  }));
+  const correction = bestCorrection(means, range);
+  if (!isDetermined(correction)) return 0;
+  const parts = means.map(({ reference, indicated, limits }) => {
+    const error = correctedDistance(indicated, correction, range) - reference;
+    const room = error < 0 ? -limits.low : limits.high;
+    return room > 0 ? Math.abs(error) / room : 0;
+  });
+  return Math.max(...parts);
+}
