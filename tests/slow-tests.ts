@@ -58,4 +58,5 @@ export const slowTests: Readonly<Record<string, number>> = {
   "report/page.test.ts": 60,
   "verdict/decision/managed-guard-band.test.ts": 60,
   "workbook/calibration-case.test.ts": 60,
+  "verdict/teaching/chance-of-pass.test.ts": 60,
 };
