@@ -1,12 +1,13 @@
 import { open, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
-import { CannotWrite, type Disk, type FoundFile, type NewFile } from "../jobs/disk.ts";
+import { CannotWrite, type Disk, type FoundFile, type NewFile, standardInput } from "../jobs/disk.ts";
 import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
 
 /** The real disk. */
 export const nodeDisk: Disk = {
   read: async (path, isWanted = () => true) => {
+    if (path === "-") return { isFolder: false, files: [await inputFile()] };
     const found = await stat(path).catch(() => undefined);
     if (found === undefined) return undefined;
     if (!found.isDirectory()) return { isFolder: false, files: [await fileAt(path)] };
@@ -17,6 +18,12 @@ export const nodeDisk: Disk = {
   namesIn: (folder) => readdir(folder).catch(() => undefined),
   writeTogether,
 };
+
+async function inputFile(): Promise<FoundFile> {
+  const parts: Uint8Array[] = [];
+  for await (const part of process.stdin) parts.push(part as Uint8Array);
+  return { name: standardInput, path: standardInput, bytes: Buffer.concat(parts) };
+}
 
 /** A file of a folder, a symbolic link to one too; nothing for a folder below and for a link that leads nowhere. */
 async function fileIn(folder: string, name: string) {

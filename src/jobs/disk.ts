@@ -6,6 +6,9 @@ export type NewFile = { path: string; text: string };
 /** A file that was read, and where it lies. */
 export type FoundFile = SourceFile & { path: string };
 
+/** The file that a lone table from the standard input is said to be. */
+export const standardInput = "standard input";
+
 /** The disk refused: no such right, no room, or something else stands in the way. */
 export class CannotWrite extends Error {}
 

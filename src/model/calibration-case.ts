@@ -8,7 +8,7 @@ export type TableRow<Row> = { row: Row; file: string; line: number; cells: Reado
 /** How a file was written; with the bytes themselves this is all that reading it again needs. */
 export type FileDescription = {
   name: string;
-  encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "xlsx";
+  encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252" | "xlsx" | "ods";
   delimiter: "," | ";" | "\t" | null;
   decimalMark: "point" | "comma";
 };

@@ -1,5 +1,6 @@
 import type { Entry } from "./entry.ts";
 import { filingProblems } from "./filing-problems.ts";
+import { lookProblems } from "./look-problems.ts";
 import { modelProblems } from "./model-problems.ts";
 import { optionProblems } from "./option-problems.ts";
 import { plausibilityProblems } from "./plausibility-problems.ts";
@@ -15,6 +16,7 @@ export const catalogue = Object.freeze({
   ...modelProblems,
   ...plausibilityProblems,
   ...optionProblems,
+  ...lookProblems,
   ...signingProblems,
   ...filingProblems,
 } satisfies Record<string, Entry>);

@@ -5,6 +5,10 @@ export const optionProblems = {
   "options/readings-alone": stop("a lone table of readings needs {option}", "{accepted}"),
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
   "options/overridden": stop("the option {option} would change nothing: {why}", "{accepted}"),
+  "options/one-name": stop(
+    "its record would have the name of that of {first}",
+    "files of different names, or one after the other with --tag and --calibration",
+  ),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
   "options/figure-unknown": stop(
     "no figure of a record is called so{nearest}",

@@ -4,11 +4,11 @@ import { type Entry, stop, warn } from "./entry.ts";
 export const tableProblems = {
   "tables/missing": stop("the table {table} is not there", "a file {table}.csv with at least the columns {columns}"),
   "tables/file-unknown": warn("no table of a workbook is called so; the file was not read", "{tables}"),
-  "tables/file-kind": warn("files of this kind are not read", "tables as .csv, or one .xlsx with sheets"),
+  "tables/file-kind": warn("files of this kind are not read", "tables as .csv, or one .xlsx or .ods with sheets"),
   "tables/table-twice": stop("the table {table} stands in {first} too", "each table once"),
   "tables/spreadsheet": stop(
     "the file cannot be read as a spreadsheet",
-    "an .xlsx file as a spreadsheet saves it, without a password",
+    "an .xlsx or .ods file as a spreadsheet saves it, without a password",
   ),
   "tables/formula-uncalculated": stop(
     "the cell holds a formula without its result",

@@ -6,19 +6,32 @@ import { readSpreadsheet, sheetPlace } from "./files/read-spreadsheet.ts";
 import { tableNamed } from "./files/table-named.ts";
 
 /** Kinds of file that hold tables and that nothing here reads. */
-const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|ods|numbers)$/iu;
+const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|numbers)$/iu;
+
+/** Spreadsheets that are read. */
+const spreadsheetFile = /\.(?:xlsx|ods)$/iu;
 
 /** Text with a row a line: commas, semicolons or tabs between the cells. */
 const delimitedFile = /\.(?:csv|tsv|txt)$/iu;
 
-/** Whether a file by its name alone is a table of readings or of something else, in the form of text. */
-export function isDelimited(name: string): boolean {
+/** Whether a file by its name alone is a table in the form of text. */
+function isDelimited(name: string): boolean {
   return delimitedFile.test(name);
 }
 
 /** A table's name without what says its kind. */
 export function withoutEnding(name: string): string {
-  return name.replace(delimitedFile, "");
+  return name.replace(delimitedFile, "").replace(spreadsheetFile, "");
+}
+
+/** Whether a file by its name holds tables in a kind that is not read. */
+export function isOtherTable(name: string): boolean {
+  return otherTableFiles.test(name);
+}
+
+/** Whether a file by its name is a spreadsheet that is read. */
+export function isSpreadsheet(name: string): boolean {
+  return spreadsheetFile.test(name);
 }
 
 /**
@@ -29,14 +42,14 @@ export function mayHoldTable(name: string): boolean {
   const baseName = name.split(/[\\/]/u).at(-1) ?? "";
   if (/^[.~]/u.test(baseName)) return false;
   if (/\.txt$/iu.test(baseName)) return tableNamed(withoutEnding(baseName)) !== undefined;
-  return isDelimited(baseName) || /\.xlsx$/iu.test(baseName) || otherTableFiles.test(baseName);
+  return isDelimited(baseName) || spreadsheetFile.test(baseName) || otherTableFiles.test(baseName);
 }
 
 const acceptedTables = { tables: tableNames.join(", ") };
 
 /**
  * Reads every table among the files of a workbook as text: a .csv, .tsv or .txt file is the table that its name says, an
- * .xlsx file holds sheets of those names. Hidden files and whatever is no table (notes, pictures) are passed over.
+ * .xlsx or .ods file holds sheets of those names. Hidden files and whatever is no table (notes, pictures) are passed over.
  *
  * @returns at most one raw table a name, in the order of the files
  */
@@ -57,7 +70,7 @@ async function tablesOf(file: SourceFile, problems: ProblemList): Promise<readon
   const baseName = file.name.split(/[\\/]/u).at(-1) ?? "";
   if (!mayHoldTable(baseName)) return [];
   if (isDelimited(baseName)) return delimitedTable(file, tableNamed(withoutEnding(baseName)), problems);
-  if (/\.xlsx$/iu.test(baseName)) return sheetTables(file, problems);
+  if (spreadsheetFile.test(baseName)) return sheetTables(file, problems);
   problems.add("tables/file-kind", { file: file.name });
   return [];
 }

@@ -36,8 +36,8 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     told: "reading.csv: no table of a workbook is called so; the file was not read; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, candidates",
   },
   "tables/file-kind": {
-    texts: withFile("trips.ods", "PK"),
-    told: "trips.ods: files of this kind are not read; accepted: tables as .csv, or one .xlsx with sheets",
+    texts: withFile("trips.xls", "PK"),
+    told: "trips.xls: files of this kind are not read; accepted: tables as .csv, or one .xlsx or .ods with sheets",
   },
   "tables/table-twice": {
     texts: withFile("old/Readings.CSV", smallestWorkbook["readings.csv"]),
@@ -45,7 +45,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/spreadsheet": {
     texts: withFile("book.xlsx", "not a spreadsheet"),
-    told: "book.xlsx: the file cannot be read as a spreadsheet; accepted: an .xlsx file as a spreadsheet saves it, without a password",
+    told: "book.xlsx: the file cannot be read as a spreadsheet; accepted: an .xlsx or .ods file as a spreadsheet saves it, without a password",
   },
   "tables/formula-uncalculated": {
     texts: {

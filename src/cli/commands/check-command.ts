@@ -1,3 +1,5 @@
+import type { WorkbookReading } from "../../jobs/workbook/read-workbook.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
@@ -8,13 +10,29 @@ import { nodeDisk } from "../node-disk.ts";
 export type CheckOptions = { range?: string; signal?: string; tolerance?: string };
 
 /** `spanwright check`: every problem of a workbook at its place; writes nothing. */
-export async function checkCommand(workbook: string, firstLook: CheckOptions, console: Console): Promise<0 | 2> {
+export async function checkCommand(
+  paths: readonly string[],
+  firstLook: CheckOptions,
+  console: Console,
+): Promise<0 | 2> {
   const { readWorkbook } = await import("../../jobs/workbook/read-workbook.ts");
-  const reading = await readWorkbook(nodeDisk, workbook, { today: console.today(), firstLook });
-  const { problems, counts, isUnfilled, meanings } = reading;
+  const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
+  const problems = new ProblemList();
+  const groups = workbookGroups(nodeDisk, paths, {}, problems);
+  complainOf(problems, console);
+  let hasStop = problems.hasStop;
+  for (const { disk, path } of groups) {
+    const reading = await readWorkbook(disk, path, { today: console.today(), firstLook });
+    sayReading(reading, console);
+    hasStop ||= !reading.isUnfilled && reading.problems.hasStop;
+  }
+  return hasStop ? 2 : 0;
+}
+
+function sayReading({ problems, counts, isUnfilled, meanings }: WorkbookReading, console: Console): void {
   if (isUnfilled) {
     console.print("every table has its header and no row: nothing wrong, nothing filled in");
-    return 0;
+    return;
   }
   complainOf(problems, console);
   for (const said of meanings) console.print(said);
@@ -28,7 +46,6 @@ export async function checkCommand(workbook: string, firstLook: CheckOptions, co
   console.print(
     `${read}: ${stops === 0 ? "nothing wrong" : `${stops} wrong`}, ${notes === 0 ? "no notes" : counted(notes, "note")}`,
   );
-  return stops === 0 ? 0 : 2;
 }
 
 /** Adds `check` to the program. */
@@ -36,8 +53,8 @@ export const addCheckCommand: AddCommand = (program, console, settle) => {
   const check = program
     .command("check")
     .description("say everything that is wrong with a workbook, and write nothing")
-    .argument("<workbook>", workbookForms);
-  withFirstLook(check).action(async (workbook: string, options: CheckOptions) => {
-    settle(await checkCommand(workbook, options, console));
+    .argument("<workbook...>", workbookForms);
+  withFirstLook(check).action(async (paths: readonly string[], options: CheckOptions) => {
+    settle(await checkCommand(paths, options, console));
   });
 };

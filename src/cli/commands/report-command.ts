@@ -1,6 +1,7 @@
 import { version } from "../../../package.json";
-import type { Reports } from "../../jobs/records/report-calibrations.ts";
+import type { WrittenRecord } from "../../jobs/records/report-calibrations.ts";
 import { summaryRows } from "../../jobs/records/summary-rows.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
@@ -25,32 +26,44 @@ export type ReportOptions = {
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
-export async function reportCommand(workbook: string, options: ReportOptions, console: Console): Promise<0 | 2> {
+export async function reportCommand(
+  paths: readonly string[],
+  options: ReportOptions,
+  console: Console,
+): Promise<0 | 2> {
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
+  const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
   const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed } = options;
-  const reports = await reportCalibrations(nodeDisk, workbook, {
-    out,
-    tag,
-    calibration,
-    today: console.today(),
-    firstLook: { range, signal, tolerance, tag, calibration },
-    decision: { rule, guardFactor, monteCarlo },
-    filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
-    softwareVersion: version,
-    onWritten: progressOn(console),
-  });
-  complainOf(reports.reading.problems, console);
-  if (reports.written.length > 0) console.print(alignedTable(summaryRows(reports.written)));
-  sayWhatIsMissing(reports, console);
-  return reports.reading.problems.hasStop ? 2 : 0;
+  const problems = new ProblemList();
+  const written: WrittenRecord[] = [];
+  let hasStop = false;
+  for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
+    const reports = await reportCalibrations(disk, path, {
+      out,
+      tag,
+      calibration,
+      today: console.today(),
+      firstLook: { range, signal, tolerance, tag, calibration },
+      decision: { rule, guardFactor, monteCarlo },
+      filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
+      softwareVersion: version,
+      onWritten: progressOn(console),
+    });
+    complainOf(reports.reading.problems, console);
+    written.push(...reports.written);
+    hasStop ||= reports.reading.problems.hasStop;
+  }
+  complainOf(problems, console);
+  if (written.length > 0) console.print(alignedTable(summaryRows(written)));
+  if (hasStop || problems.hasStop) sayWhatIsMissing(written.length, console);
+  return hasStop || problems.hasStop ? 2 : 0;
 }
 
-function sayWhatIsMissing({ written, reading }: Reports, console: Console): void {
-  if (!reading.problems.hasStop) return;
+function sayWhatIsMissing(written: number, console: Console): void {
   console.complain(
-    written.length === 0
+    written === 0
       ? "nothing was written; mend what is wrong and run again"
-      : `${counted(written.length, "record was", "records were")} written; those that a problem touches were not`,
+      : `${counted(written, "record was", "records were")} written; those that a problem touches were not`,
   );
 }
 
@@ -59,7 +72,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
   const report = program
     .command("report")
     .description("make the record of each calibration in a workbook")
-    .argument("<workbook>", workbookForms)
+    .argument("<workbook...>", workbookForms)
     .option("--out <folder>", "folder for the records", "reports")
     .option("--tag <tag>", "only this tag; for a lone table, the tag to give it")
     .option("--calibration <number>", "only this calibration; for a lone table, the number to give it")
@@ -70,7 +83,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
-  withFirstLook(report).action(async (workbook: string, options: ReportOptions) => {
-    settle(await reportCommand(workbook, options, console));
+  withFirstLook(report).action(async (paths: readonly string[], options: ReportOptions) => {
+    settle(await reportCommand(paths, options, console));
   });
 };

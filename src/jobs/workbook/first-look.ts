@@ -3,6 +3,7 @@ import type { ProblemList } from "../../problems/problem-list.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import { readTolerance, toleranceForms } from "../../workbook/cells/read-tolerance.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
+import { exampleOptions } from "../../workbook/look/example-options.ts";
 
 /** What a lone table of readings needs to be looked at: the same as an instrument's row, as options. */
 export type FirstLook = {
@@ -23,13 +24,13 @@ type Cells = Record<string, string>;
  * readings the columns calibration and phase where the table does without them.
  */
 export function firstLookTables(
-  readings: RawTable,
+  readings: RawTable<"readings">,
   nameOfFile: string,
   options: FirstLook,
   problems: ProblemList,
 ): readonly RawTable[] {
   const tag = options.tag ?? nameOfFile;
-  const instrument = { tag, ...instrumentCells(options, problems) };
+  const instrument = { tag, ...instrumentCells(options, readings, problems) };
   const completed = withColumn(
     withColumn(readings, "phase", "as_found"),
     "calibration",
@@ -61,7 +62,8 @@ const optionForms = {
   tolerance: `--tolerance with a number and what it is a part of, such as 0.5%span or 0.1%span+2mm; also ${toleranceForms}`,
 } as const;
 
-function instrumentCells(options: FirstLook, problems: ProblemList): Cells {
+function instrumentCells(options: FirstLook, readings: RawTable<"readings">, problems: ProblemList): Cells {
+  tellMissing(options, readings, problems);
   const range = pairOf("range", options.range, problems);
   const signal = pairOf("signal", options.signal, problems);
   return {
@@ -71,15 +73,38 @@ function instrumentCells(options: FirstLook, problems: ProblemList): Cells {
   };
 }
 
-const pair = /^([+-]?[\d.]+(?:e[+-]?\d+)?):([+-]?[\d.]+(?:e[+-]?\d+)?)\s*(\S+)$/iu;
+/** All that is missing in one message, with an example that the numbers of the table themselves suggest. */
+function tellMissing(options: FirstLook, readings: RawTable<"readings">, problems: ProblemList): void {
+  const missing = (["range", "signal", "tolerance"] as const).filter((option) => options[option] === undefined);
+  if (missing.length === 0) return;
+  const found = exampleOptions(readings);
+  const example = found && { ...found, tolerance: "0.5%span" };
+  const words = missing.map((option) => `--${option}`);
+  const last = words.at(-1) ?? "";
+  const option = words.length === 1 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
+  const forms = missing.map((one) => optionForms[one]).join("; ");
+  const suited = example && missing.map((one) => `--${one} ${example[one]}`).join(" ");
+  const guess = example?.isUnitGuessed && missing.includes("range") ? " (the unit of the distances is a guess)" : "";
+  const values = { option, accepted: suited ? `${forms}; for these readings perhaps ${suited}${guess}` : forms };
+  problems.add("options/readings-alone", { file: commandLine }, { values });
+}
 
+const amount = String.raw`[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[+-]?\d+)?`;
+const pair = new RegExp(
+  String.raw`^(${amount})\s*([^\d\s:.,+-]*)\s*(?::|\.{2,3}|…|–|—|-|~|\bto\b)\s*(${amount})\s*(\S+(?:\s\S+)?)$`,
+  "iu",
+);
+
+/** "4:20mA", "4-20 mA", "4 to 20 mA", "4 mA … 20 mA"; a decimal comma is a mark too. */
 function pairOf(option: "range" | "signal", written: string | undefined, problems: ProblemList) {
-  if (written === undefined) return missing(option, problems);
-  const [, first, second, unitWord = ""] = pair.exec(written.trim()) ?? [];
+  if (written === undefined) return undefined;
+  const [, first, firstUnit = "", second, unitWord = ""] = pair.exec(written.trim().replaceAll("\u2212", "-")) ?? [];
   const unit = unitOf(unitWord);
-  if (first === undefined || second === undefined || !isUnitFor(option, unit))
+  const isOneUnit = firstUnit === "" || unitOf(firstUnit) === unit;
+  if (first === undefined || second === undefined || !isUnitFor(option, unit) || !isOneUnit) {
     return notUnderstood(option, written, problems);
-  return { first, second, unit };
+  }
+  return { first: first.replace(",", "."), second: second.replace(",", "."), unit };
 }
 
 function isUnitFor(option: "range" | "signal", unit: UnitSymbol | undefined): unit is UnitSymbol {
@@ -91,16 +116,11 @@ function isUnitFor(option: "range" | "signal", unit: UnitSymbol | undefined): un
 
 /** In words, as a cell of the table takes it; with a decimal point, whichever mark was typed. */
 function toleranceCells(written: string | undefined, problems: ProblemList): Cells {
-  if (written === undefined) return missing("tolerance", problems) ?? {};
+  if (written === undefined) return {};
   const tolerance = written.replace(/(\d),(\d)/gu, "$1.$2");
   return readTolerance(tolerance, "point") === undefined
     ? (notUnderstood("tolerance", written, problems) ?? {})
     : { tolerance };
-}
-
-function missing(option: keyof typeof optionForms, problems: ProblemList): undefined {
-  const accepted = optionForms[option];
-  problems.add("options/readings-alone", { file: commandLine }, { values: { option: `--${option}`, accepted } });
 }
 
 function notUnderstood(option: keyof typeof optionForms, read: string, problems: ProblemList): undefined {

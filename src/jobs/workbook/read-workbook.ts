@@ -5,9 +5,11 @@ import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
 import { type CalibrationCase, casesOf } from "../../workbook/calibration-case.ts";
 import type { RawTable, SourceFile } from "../../workbook/files/raw-table.ts";
 import { readDelimited } from "../../workbook/files/read-delimited.ts";
+import { readLoneSheet } from "../../workbook/files/read-spreadsheet.ts";
+import { firstReading, lookAtReadings } from "../../workbook/look/look-at-readings.ts";
 import { type NamedCalibration, namedCalibrations } from "../../workbook/named-calibrations.ts";
-import { isDelimited, mayHoldTable, readTables, withoutEnding } from "../../workbook/read-tables.ts";
-import type { Disk } from "../disk.ts";
+import { isOtherTable, isSpreadsheet, mayHoldTable, readTables, withoutEnding } from "../../workbook/read-tables.ts";
+import { type Disk, standardInput } from "../disk.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
 import { noteContradictions } from "./note-contradictions.ts";
 import { noteDoubts } from "./note-doubts.ts";
@@ -37,11 +39,11 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   if (found === undefined) problems.add("options/not-found", { file: path });
   const files = found?.files ?? [];
   for (const file of files) problems.locate(file.name, file.path);
-  const lone = found?.isFolder === false && isDelimited(path) ? files[0] : undefined;
-  const tables = lone
-    ? loneTables(lone, options.firstLook, problems)
-    : found === undefined
-      ? []
+  const only = found?.isFolder === false ? files[0] : undefined;
+  const lone = only && (await loneReadings(only, problems));
+  const tables =
+    only && lone
+      ? firstLookTables(lookAtReadings(lone, problems), nameOf(only), options.firstLook, problems)
       : await readTables(files, problems);
   if (found !== undefined && lone === undefined) refuseLook(options.firstLook, problems);
   const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
@@ -74,7 +76,11 @@ function refuseLook(firstLook: FirstLook, problems: ProblemList): void {
 }
 
 /** Options that are missing or cannot be read: columns that would come from them are not blamed as well. */
-const lookProblems: ReadonlySet<ProblemCode> = new Set(["options/readings-alone", "options/not-understood"]);
+const lookProblems: ReadonlySet<ProblemCode> = new Set([
+  "options/readings-alone",
+  "options/not-understood",
+  "look/columns-unknown",
+]);
 
 /**
  * The calibrations that nothing stops, after their numbers were held against each other. Contradictions of a loop check are
@@ -93,8 +99,18 @@ function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean
   return hasHeadersOnly && problems.all.every(({ code, severity }) => severity === "warn" || code === "tables/empty");
 }
 
-function loneTables(file: SourceFile, firstLook: FirstLook, problems: ProblemList): readonly RawTable[] {
-  return firstLookTables(readDelimited(file, "readings", problems), withoutEnding(file.name), firstLook, problems);
+/** A file that is no workbook: text, a spreadsheet without the tables of one, or whatever came on the standard input. */
+async function loneReadings(file: SourceFile, problems: ProblemList): Promise<RawTable<"readings"> | undefined> {
+  const isPacked = file.bytes[0] === 0x50 && file.bytes[1] === 0x4b;
+  if (isSpreadsheet(file.name) || (file.name === standardInput && isPacked)) {
+    return firstReading((first) => readLoneSheet(file, first), problems);
+  }
+  if (isOtherTable(file.name)) return undefined;
+  return firstReading(async (first) => readDelimited(file, "readings", first), problems);
+}
+
+function nameOf({ name }: SourceFile): string {
+  return name === standardInput ? "readings" : withoutEnding(name.split(/[\\/]/u).at(-1) ?? name);
 }
 
 function nothingRead(problems: ProblemList): WorkbookReading {

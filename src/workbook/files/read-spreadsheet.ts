@@ -10,21 +10,55 @@ import { tableOfRows } from "./table-of-rows.ts";
 /** One sheet as a table, or the name of a sheet that is none. */
 export type ReadSheet = { table: RawTable } | { unknownSheet: string };
 
-/** The sheets of an .xlsx file that hold anything. The library that reads them is loaded here and nowhere else. */
+/** The sheets of an .xlsx or .ods file that hold anything. The library that reads them is loaded here and nowhere else. */
 export async function readSpreadsheet(file: SourceFile, problems: ProblemList): Promise<readonly ReadSheet[]> {
-  const { readXlsx } = await import("hucre/xlsx");
-  let sheets: readonly Sheet[];
-  try {
-    sheets = (await readXlsx(file.bytes, { readStyles: true })).sheets;
-  } catch {
-    problems.add("tables/spreadsheet", { file: file.name });
-    return [];
-  }
+  const sheets = await sheetsOf(file, problems);
   return sheets.flatMap((sheet): readonly ReadSheet[] => {
     const table = tableNamed(sheet.name);
-    if (table !== undefined) return [{ table: sheetTable(sheet, table, file.name, problems) }];
-    return sheet.rows.some((row) => row.some((cell) => cell !== null)) ? [{ unknownSheet: sheet.name }] : [];
+    if (table !== undefined) return [{ table: sheetTable(sheet, table, file, problems) }];
+    return isFilled(sheet) ? [{ unknownSheet: sheet.name }] : [];
   });
+}
+
+/** The one sheet of a spreadsheet that is no workbook: the one that is called readings, or the first that holds anything. */
+export async function readLoneSheet(
+  file: SourceFile,
+  problems: ProblemList,
+): Promise<RawTable<"readings"> | undefined> {
+  const sheets = (await sheetsOf(file, problems)).filter(isFilled);
+  const named = sheets.map((sheet) => tableNamed(sheet.name));
+  if (named.some((table) => table !== undefined && table !== "readings")) return undefined;
+  const chosen = sheets[Math.max(0, named.indexOf("readings"))];
+  if (chosen === undefined) return undefined;
+  for (const other of sheets) {
+    if (other === chosen) continue;
+    problems.add(
+      "tables/file-unknown",
+      { file: sheetPlace(file.name, other.name) },
+      { values: { tables: "one sheet of readings, or the tables of a workbook" } },
+    );
+  }
+  return sheetTable(chosen, "readings", file, problems);
+}
+
+async function sheetsOf({ name, bytes }: SourceFile, problems: ProblemList): Promise<readonly Sheet[]> {
+  try {
+    if (kindOf(bytes) === "ods") return (await (await import("hucre/ods")).readOds(bytes)).sheets;
+    return (await (await import("hucre/xlsx")).readXlsx(bytes, { readStyles: true })).sheets;
+  } catch {
+    problems.add("tables/spreadsheet", { file: name });
+    return [];
+  }
+}
+
+/** An .ods file says what it is in the first hundred bytes, not packed. */
+function kindOf(bytes: Uint8Array): "ods" | "xlsx" {
+  const beginning = new TextDecoder("latin1").decode(bytes.subarray(0, 100));
+  return beginning.includes("application/vnd.oasis.opendocument.spreadsheet") ? "ods" : "xlsx";
+}
+
+function isFilled(sheet: Sheet): boolean {
+  return sheet.rows.some((row) => row.some((cell) => cell !== null && cell !== ""));
 }
 
 /** Where a sheet stands, as a user would say it. */
@@ -32,7 +66,12 @@ export function sheetPlace(file: string, sheet: string): string {
   return `${file} (sheet ${sheet})`;
 }
 
-function sheetTable(sheet: Sheet, table: TableName, name: string, problems: ProblemList): RawTable {
+function sheetTable<Table extends TableName>(
+  sheet: Sheet,
+  table: Table,
+  { name, bytes }: SourceFile,
+  problems: ProblemList,
+): RawTable<Table> {
   const file = sheetPlace(name, sheet.name);
   const rows = sheet.rows.flatMap((values, index): RawRow[] => {
     const cells = values.map((value, column) => cellText(value, sheet.cells?.get(`${index},${column}`)));
@@ -40,7 +79,7 @@ function sheetTable(sheet: Sheet, table: TableName, name: string, problems: Prob
     return cells.some((cell) => cell.trim() !== "") ? [{ line, cells }] : [];
   });
   reportUncalculated(sheet, rows[0], { table, file }, problems);
-  return tableOfRows({ table, file, name, encoding: "xlsx", delimiter: null, rows }, problems);
+  return tableOfRows({ table, file, name, encoding: kindOf(bytes), delimiter: null, rows }, problems);
 }
 
 function cellText(value: CellValue, cell: Cell | undefined): string {

@@ -94,16 +94,47 @@ test("a reverse-acting signal and a range in another unit are understood", () =>
   });
 });
 
-test("every option that is missing is told", () => {
-  expect(looked(readings, {}).told).toEqual([
-    "command line: a lone table of readings needs --range; accepted: --range with two distances and a unit, such as 200:2000mm",
-    "command line: a lone table of readings needs --signal; accepted: --signal with two signals and a unit, such as 4:20mA, 20:4mA or 0:10V",
-    "command line: a lone table of readings needs --tolerance; accepted: --tolerance with a number and what it is a part of, such as 0.5%span or 0.1%span+2mm; also ±0.5 % of span, 0.1 % of reading, ±2 mm, 0.05 mA, +3/−5 mm, 0.5 % of reading + 5 mm, or 0.5 % of reading or 5 mm, whichever is greater",
-  ]);
+test("all options that are missing are one message, with what the numbers of the table suggest", () => {
+  const [told, ...more] = looked(readings, {}).told;
+  expect(more).toEqual([]);
+  expect(told).toMatch(/^command line: a lone table of readings needs --range, --signal and --tolerance; accepted: /u);
+  expect(told).toContain("--range with two distances and a unit, such as 200:2000mm; --signal with two signals");
+  expect(told).toMatch(
+    /for these readings perhaps --range 200:2000mm --signal 4:20mA --tolerance 0\.5%span \(the unit of the distances is a guess\)$/u,
+  );
+  expect(looked(readings, { ...options, signal: undefined }).told[0]).toMatch(
+    /needs --signal; accepted: --signal .*; for these readings perhaps --signal 4:20mA$/u,
+  );
+  expect(looked("reference,signal\n", {}).told[0]).not.toContain("perhaps");
 });
 
 test.each([
-  ["range", "200-2000mm"],
+  ["200-2000mm", "200", "2000", "mm"],
+  ["200..2000 mm", "200", "2000", "mm"],
+  ["0,5 to 8 m", "0.5", "8", "m"],
+  ["-50:50mm", "-50", "50", "mm"],
+  ["−50 – 50 mm", "-50", "50", "mm"],
+  ["200 mm - 2000 mm", "200", "2000", "mm"],
+])("a range of %s is understood", (range, lower, upper, unit) => {
+  const { tables, told } = looked(readings, { ...options, range });
+  expect(told).toEqual([]);
+  expect(rowsOf(tables.instruments)[0]).toMatchObject({ range_lower: lower, range_upper: upper, distance_unit: unit });
+});
+
+test.each([
+  ["4-20mA", "4", "20", "mA"],
+  ["4–20 mA", "4", "20", "mA"],
+  ["20-4 ma", "20", "4", "mA"],
+  ["0 to 10 V DC", "0", "10", "V"],
+  ["1...5V", "1", "5", "V"],
+])("a signal of %s is understood", (signal, lower, upper, unit) => {
+  const { tables, told } = looked(readings, { ...options, signal });
+  expect(told).toEqual([]);
+  expect(rowsOf(tables.instruments)[0]).toMatchObject({ signal_lower: lower, signal_upper: upper, signal_unit: unit });
+});
+
+test.each([
+  ["range", "200mm-2000cm"],
   ["range", "200:2000"],
   ["range", "200:2000mA"],
   ["signal", "4:20mm"],

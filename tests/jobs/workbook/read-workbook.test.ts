@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
+import { writeOds } from "hucre/ods";
 import { expect, test } from "vitest";
+import { standardInput } from "../../../src/jobs/disk.ts";
 import type { FirstLook } from "../../../src/jobs/workbook/first-look.ts";
 import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
@@ -52,9 +54,44 @@ test("a lone table of readings is read with what the options say", async () => {
 test("a lone table without its options blames each of them once, and no column that would come from it", async () => {
   const { told } = await read({ "rail.csv": smallestWorkbook["readings.csv"] }, "rail.csv", { range: "0:100mm" });
   expect(told).toEqual([
-    expect.stringMatching(/^command line: a lone table of readings needs --signal;/u),
-    expect.stringMatching(/^command line: a lone table of readings needs --tolerance;/u),
+    expect.stringMatching(/^command line: a lone table of readings needs --signal and --tolerance;/u),
   ]);
+});
+
+const rows = [["distance", "mA"], ...[0, 25, 50, 75, 100].map((distance) => [distance, 4.01 + distance / 6.25])];
+
+test.each(["xlsx", "ods"] as const)("a lone %s file is a lone table of readings too", async (kind) => {
+  const sheets = [{ name: "Sheet 1", rows }];
+  const bytes = kind === "ods" ? await writeOds({ sheets }) : await spreadsheetOfRows({ "Sheet 1": rows });
+  const { cases, told } = await read({ [`rail.${kind}`]: bytes }, `rail.${kind}`, look);
+  expect(cases[0]?.readings.map(({ row }) => row.reference)).toEqual([0, 25, 50, 75, 100]);
+  expect(cases[0]?.calibration.row).toMatchObject({ calibration: "rail", tag: "rail" });
+  expect(told.map((one) => one.replace(/;.*/u, ""))).toEqual([
+    expect.stringContaining("columns were read by what people call them: distance as reference, mA as signal"),
+    expect.stringContaining("no column tells the phase"),
+    expect.stringContaining("no column tells the direction"),
+  ]);
+});
+
+test("an .ods file with sheets of tables is a workbook", async () => {
+  const sheets = Object.entries(smallestWorkbook).map(([name, text]) => ({
+    name: name.replace(".csv", ""),
+    rows: text
+      .trimEnd()
+      .split("\n")
+      .map((line) => line.split(",")),
+  }));
+  const { cases, told } = await read({ "book.ods": await writeOds({ sheets }) }, "book.ods");
+  expect(told).toEqual([]);
+  expect(cases[0]?.files[0]?.encoding).toBe("ods");
+});
+
+test("what comes on the standard input is a lone table, of text or of a spreadsheet", async () => {
+  const text = smallestWorkbook["readings.csv"].replace(/C-1,/gu, "").replace("calibration,", "");
+  for (const content of [text, await spreadsheetOfRows({ "Sheet 1": rows })]) {
+    const { cases } = await read({ [standardInput]: content }, standardInput, look);
+    expect(cases[0]?.calibration.row).toMatchObject({ calibration: "readings", tag: "readings" });
+  }
 });
 
 test("options that stand for an instrument's row are refused where the workbook has one", async () => {

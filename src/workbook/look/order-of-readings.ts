@@ -1,0 +1,34 @@
+import type { Direction } from "../../model/calibration.ts";
+
+/** Where a reading stands in the order of the work: which way the reference went, and in which run out and back. */
+export type PlaceInOrder = { direction: Direction; cycle: number };
+
+/** A step over more of the distances than this, against the steps around it, is the way back to begin anew. */
+const jumpPart = 0.6;
+
+/**
+ * The direction of each reading, and the cycle that it belongs to, as the order of the references tells: rising where the
+ * reference rose to it, falling where it fell; where it stands still the way on decides, as at a turning point. A new
+ * cycle begins where the references rise again after they fell, or start again from the other end.
+ */
+export function orderOfReadings(references: readonly number[]): readonly PlaceInOrder[] {
+  const span = Math.max(...references) - Math.min(...references);
+  const steps = references.slice(1).map((reference, place) => reference - (references[place] ?? 0));
+  const isJump = (place: number) => {
+    const [before, step, next] = [steps[place - 1] ?? 0, steps[place] ?? 0, steps[place + 1] ?? 0];
+    return Math.abs(step) > jumpPart * span && step * next < 0 && step * before < 0;
+  };
+  const directions = references.map((_, place): Direction => {
+    const before = place === 0 || isJump(place - 1) ? 0 : (steps[place - 1] ?? 0);
+    const on = steps.slice(place).find((step) => step !== 0) ?? 0;
+    const way = before !== 0 ? before : on !== 0 ? on : -(steps.slice(0, place).findLast((step) => step !== 0) ?? -1);
+    return way < 0 ? "falling" : "rising";
+  });
+  let cycle = 1;
+  const first = directions[0];
+  return directions.map((direction, place) => {
+    const isAgain = place > 0 && (isJump(place - 1) || (direction === first && directions[place - 1] !== first));
+    if (isAgain) cycle += 1;
+    return { direction, cycle };
+  });
+}
