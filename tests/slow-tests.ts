@@ -22,6 +22,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/commands/pdf-command.test.ts": 60,
   "cli/commands/register-command.test.ts": 60,
   "cli/commands/report-command.test.ts": 60,
+  "cli/commands/rows-command.test.ts": 60,
   "cli/commands/sign-command.test.ts": 60,
   "cli/commands/verify-command.test.ts": 60,
   "cli/fail-closed.test.ts": 60,

@@ -15,6 +15,7 @@ import { addNewCommand } from "./commands/new-command.ts";
 import { addPdfCommand } from "./commands/pdf-command.ts";
 import { addRegisterCommand } from "./commands/register-command.ts";
 import { addReportCommand } from "./commands/report-command.ts";
+import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
 import type { Console } from "./console.ts";
@@ -25,6 +26,7 @@ const commands: readonly AddCommand[] = [
   addCheckCommand,
   addReportCommand,
   addLoopChecksCommand,
+  addRowsCommand,
   addFileCommand,
   addAmendCommand,
   addDecideCommand,

@@ -64,7 +64,7 @@ async function refuseFolder(path: string): Promise<void> {
   if (found?.isDirectory()) throw new Error(`a folder is in the place of ${path}`);
 }
 
-async function writeDurably(path: string, text: string): Promise<void> {
+async function writeDurably(path: string, text: string | Uint8Array): Promise<void> {
   const file = await open(path, "wx");
   try {
     await file.writeFile(text);

@@ -1,7 +1,7 @@
 import type { SourceFile } from "../workbook/files/raw-table.ts";
 
-/** A file to be written, by its path. */
-export type NewFile = { path: string; text: string };
+/** A file to be written, by its path: text, or the bytes of a spreadsheet. */
+export type NewFile = { path: string; text: string | Uint8Array };
 
 /** A file that was read, and where it lies. */
 export type FoundFile = SourceFile & { path: string };

@@ -25,7 +25,7 @@ export function memoryDisk(texts: Texts, refuses: (path: string) => boolean = ()
       const refused = newFiles.find(({ path }) => refuses(path));
       if (refused !== undefined) throw new CannotWrite(`no room for ${refused.path}`);
       for (const { path, text } of newFiles) {
-        written.set(path, text);
+        written.set(path, typeof text === "string" ? text : new TextDecoder("latin1").decode(text));
         files.set(path, bytesOf(text));
       }
     },

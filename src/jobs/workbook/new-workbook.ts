@@ -1,13 +1,20 @@
 import type { Column } from "../../model/column.ts";
 import { requiredTables, type TableName, tableColumns, tableNames } from "../../model/tables.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { writeDelimited } from "../../workbook/files/write-delimited.ts";
+import { type WrittenCell, writeSpreadsheet } from "../../workbook/files/write-spreadsheet.ts";
 import type { Disk, NewFile } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
+import { exampleTables, firstRows } from "./example-workbook.ts";
 
-/** Writes an empty workbook: one file a table with its header, and a README with an example row of each. */
+/** `isMinimal`: the tables and columns that must be there; `isExample`: with rows to play with; `isSpreadsheet`: one file. */
+export type NewWorkbookOptions = { isMinimal?: boolean; isExample?: boolean; isSpreadsheet?: boolean };
+
+/** Writes a workbook, empty or with an example: one file a table or one spreadsheet, and a README that explains it. */
 export async function newWorkbook(
   disk: Disk,
   folder: string,
+  options: NewWorkbookOptions = {},
 ): Promise<{ files: readonly string[]; problems: ProblemList }> {
   const problems = new ProblemList();
   const names = (await disk.namesIn(folder)) ?? [];
@@ -15,80 +22,49 @@ export async function newWorkbook(
     problems.add("options/folder-not-empty", { file: folder }, { values: { files: names.slice(0, 5).join(", ") } });
     return { files: [], problems };
   }
-  const files = [
-    ...tableNames.map((table) => ({ path: `${folder}/${table}.csv`, text: `${headerLine(table)}\n` })),
+  const tables = new Map(
+    tablesWanted(options).map((table) => [table, rowsWanted(table, columnsWanted(table, options), options)]),
+  );
+  const files: readonly NewFile[] = [
+    ...(options.isSpreadsheet
+      ? [{ path: `${folder}/workbook.xlsx`, text: await writeSpreadsheet(Object.fromEntries(tables)) }]
+      : [...tables].map(([table, rows]) => ({ path: `${folder}/${table}.csv`, text: writeDelimited(rows, "\n") }))),
     { path: `${folder}/README.md`, text: readme() },
-  ] satisfies NewFile[];
+  ];
   const isWritten = await writeOrTell(() => disk.writeTogether(files), folder, problems);
   return { files: isWritten ? files.map(({ path }) => path) : [], problems };
 }
 
-function headerLine(table: TableName): string {
-  return tableColumns(table)
-    .map(({ name }) => name)
-    .join(",");
+/** An example leaves out what its loop does not need. */
+function tablesWanted({ isMinimal, isExample }: NewWorkbookOptions): readonly TableName[] {
+  if (isMinimal) return requiredTables;
+  return isExample ? tableNames.filter((table) => !["loop_checks", "candidates"].includes(table)) : tableNames;
 }
 
-/** One example a table: an invented loop, so that a reader sees what a filled row looks like. */
-const exampleRows: Readonly<Record<TableName, Readonly<Record<string, string>>>> = {
-  instruments: {
-    tag: "LT-101",
-    description: "level of an invented bin",
-    principle: "ultrasonic",
-    range_lower: "300",
-    range_upper: "2300",
-    distance_unit: "mm",
-    signal_lower: "4",
-    signal_upper: "20",
-    signal_unit: "mA",
-    tolerance: "0.5",
-    tolerance_basis: "percent of span",
-  },
-  outputs: { tag: "LT-101", output: "Q1", set_point: "400", set_point_tolerance: "5", polarity: "PNP", function: "NO" },
-  standards: {
-    standard: "RAIL-1",
-    quantity: "distance",
-    certificate: "X-1234",
-    calibrated_on: "2026-01-15",
-    due_on: "2027-01-15",
-    expanded_uncertainty: "0.2",
-    uncertainty_unit: "mm",
-    coverage_factor: "2",
-  },
-  calibrations: {
-    calibration: "C-0001",
-    tag: "LT-101",
-    performed_on: "2026-03-04",
-    performed_by: "Ines Example",
-    standards: "RAIL-1",
-    adjustment: "none",
-  },
-  readings: {
-    calibration: "C-0001",
-    phase: "as_found",
-    cycle: "1",
-    direction: "rising",
-    point: "300",
-    reference: "300.2",
-    signal: "4.003",
-  },
-  trips: {
-    calibration: "C-0001",
-    phase: "as_found",
-    output: "Q1",
-    direction: "approach",
-    cycle: "1",
-    reference: "401.5",
-  },
-  loop_checks: { calibration: "C-0001", item: "supply at full output", result: "pass", measured: "23.8", unit: "V" },
-  candidates: {
-    candidate: "candidate A",
-    principle: "radar",
-    range_lower: "0.2",
-    range_upper: "8",
-    distance_unit: "m",
-  },
-};
+/** Columns that no row may leave empty, though a rule in words says so and not the table. */
+const neededToo: Readonly<Partial<Record<TableName, readonly string[]>>> = { readings: ["signal"] };
+
+function columnsWanted(table: TableName, { isMinimal, isExample }: NewWorkbookOptions): readonly string[] {
+  const isFilled = (name: string) => exampleTables[table].some((row) => row[name] !== undefined);
+  return tableColumns(table)
+    .filter(({ name, required }) => !isMinimal || required || neededToo[table]?.includes(name))
+    .filter(({ name }) => isMinimal || !isExample || isFilled(name))
+    .map(({ name }) => name);
+}
+
+function rowsWanted(
+  table: TableName,
+  columns: readonly string[],
+  { isExample }: NewWorkbookOptions,
+): readonly (readonly WrittenCell[])[] {
+  const rows = isExample ? exampleTables[table] : [];
+  return [columns, ...rows.map((row) => columns.map((name) => cellOf(row[name] ?? "")))];
+}
+
+/** A number stays a number in a spreadsheet, with the digits that it has; in a table of text they are the same. */
+function cellOf(text: string): WrittenCell {
+  return text !== "" && String(Number(text)) === text ? Number(text) : text;
+}
 
 function readme(): string {
   const required = requiredTables.join(", ");
@@ -104,7 +80,7 @@ function readme(): string {
 }
 
 function tableSection(table: TableName): readonly string[] {
-  const example = exampleRows[table];
+  const example = firstRows[table];
   const filled = tableColumns(table).filter(({ name }) => example[name] !== undefined);
   return [
     "",

@@ -52,7 +52,10 @@ test("a lone table of readings is checked with the options that a report of it t
     path,
     ...["--range", "0:100mm", "--signal", "4:20mA", "--tolerance", "0.5%span"],
   );
-  expect(output).toBe("1 instrument, 1 calibration, 5 readings: nothing wrong, no notes\n");
+  expect(output).toBe(
+    'rail: the tolerance "0.5%span" is ±0.5 % of span: ±0.5 mm at 0 mm, ±0.5 mm at 100 mm\n' +
+      "1 instrument, 1 calibration, 5 readings: nothing wrong, no notes\n",
+  );
   expect(exitCode).toBe(0);
   expect(spanwright("check", path).exitCode).toBe(2);
 });

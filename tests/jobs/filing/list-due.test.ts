@@ -53,10 +53,11 @@ test("where nothing is due there are no rows", async () => {
 test("a calendar holds the same", async () => {
   const { written } = await due("30d", { calendar: "due.ics" });
   expect(written.map(({ path }) => path)).toEqual(["due.ics"]);
-  expect(written[0]?.text.match(/SUMMARY:.*/gu)?.map((line) => line.trim())).toEqual([
-    "SUMMARY:Calibrate LT-2",
-    "SUMMARY:Calibrate LT-1",
-  ]);
+  expect(
+    String(written[0]?.text)
+      .match(/SUMMARY:.*/gu)
+      ?.map((line) => line.trim()),
+  ).toEqual(["SUMMARY:Calibrate LT-2", "SUMMARY:Calibrate LT-1"]);
 });
 
 describe("what cannot be done is told", () => {

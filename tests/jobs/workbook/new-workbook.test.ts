@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { newWorkbook } from "../../../src/jobs/workbook/new-workbook.ts";
+import { type NewWorkbookOptions, newWorkbook } from "../../../src/jobs/workbook/new-workbook.ts";
 import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
 import { tableColumns, tableNames } from "../../../src/model/tables.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
@@ -45,6 +45,48 @@ test("the example rows of its README are a workbook that is accepted", async () 
     "model/few-approaches",
   ]);
   expect(cases).toHaveLength(1);
+});
+
+async function made(options: NewWorkbookOptions) {
+  const disk = memoryDisk({});
+  const { files } = await newWorkbook(disk, "new", options);
+  const reading = await readWorkbook(disk, "new", { today, firstLook: {} });
+  return {
+    files: files.map((path) => path.replace("new/", "")),
+    disk,
+    reading,
+    told: reading.problems.all.map(sentence),
+  };
+}
+
+test("a minimal workbook has the tables and the columns that must be there, and a signal", async () => {
+  const { files, disk, reading } = await made({ isMinimal: true });
+  expect(files).toEqual(["instruments.csv", "calibrations.csv", "readings.csv", "README.md"]);
+  expect(disk.written.get("new/readings.csv")).toBe("calibration,phase,direction,reference,signal\n");
+  expect(reading.isUnfilled).toBe(true);
+});
+
+test.each<[NewWorkbookOptions, number]>([
+  [{ isExample: true }, 7],
+  [{ isExample: true, isSpreadsheet: true }, 2],
+])("an example %j is a filled workbook in which nothing is wrong", async (options, count) => {
+  const { files, reading, told } = await made(options);
+  expect(told).toEqual([]);
+  expect(files).toHaveLength(count);
+  expect(reading.counts.readings).toBe(60);
+  expect(reading.cases[0]?.trips).toHaveLength(12);
+});
+
+test("an example with what must be there alone says what it does without", async () => {
+  const { told, reading } = await made({ isExample: true, isMinimal: true });
+  expect(reading.cases).toHaveLength(1);
+  expect(told).toEqual([expect.stringContaining("the calibration names no standard")]);
+});
+
+test("an empty spreadsheet has a sheet a table with its header", async () => {
+  const { files, reading } = await made({ isSpreadsheet: true });
+  expect(files).toEqual(["workbook.xlsx", "README.md"]);
+  expect(reading.isUnfilled).toBe(true);
 });
 
 test("a folder that holds something is refused, and nothing is written", async () => {
