@@ -61,7 +61,7 @@ test("counts and the controller's value have a column where the loop says what t
 });
 
 test("calibrations without readings come first; a number may be given, and without any the cell is empty", async () => {
-  const two = String(unread["calibrations.csv"]) + "C-2,LT-1,2026-03-05,T. Example,GB-1\n";
+  const two = `${unread["calibrations.csv"]}C-2,LT-1,2026-03-05,T. Example,GB-1\n`;
   const names = async (texts: Texts, options: Partial<ReadingRowsOptions> = {}) => [
     ...new Set((await rows(texts, options)).lines.slice(1).map((line) => line.split(",")[0])),
   ];
