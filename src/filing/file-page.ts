@@ -6,7 +6,6 @@ import { changeFolder, type Enter, type FilingFolder } from "./filing-folder.ts"
 import { addToIndex } from "./filing-index.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
-/** A page as it was signed, and the record in it. */
 export type SignedPage = { bytes: Uint8Array; record: SealedRecord };
 /** Who files it, and where the paper with the signatures lies. */
 export type FiledWith = { by?: string | undefined; paper?: string | undefined };

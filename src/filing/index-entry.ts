@@ -8,7 +8,6 @@ import type { FiledLine } from "./ledger-line.ts";
 export type PhaseInShort = Omit<PhaseSummary, "points"> & { places: PlaceInShort[] };
 /** Distance, error, lower and upper limit of a test point: a list, for a folder has a hundred thousand of them. */
 type PlaceInShort = [point: number, errorDistance: number, toleranceLow: number, toleranceHigh: number];
-/** A record in short. */
 export type RecordInShort = Omit<RecordSummary, PhaseName> & {
   asFound: PhaseInShort | null;
   asLeft: PhaseInShort | null;

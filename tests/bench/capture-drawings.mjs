@@ -17,13 +17,16 @@ export function createDrawing(specification) {
 }`;
 
 /** The floor parses vega's specifications itself. */
-const notParsed = 'export { compileSpecification as compiledChart } from "./compile.ts";';
+const notParsed = `
+import { compile } from "vega-lite";
+import { strictLogger } from "./strict-logger.ts";
+export const compiledChart = (specification) => compile(structuredClone(specification), { logger: strictLogger }).spec;`;
 
 const recordInsteadOfDrawing = {
   name: "record-instead-of-drawing",
   setup({ onLoad }) {
-    onLoad({ filter: /src\/charts\/draw\.ts$/ }, () => ({ contents: recorder, loader: "ts" }));
-    onLoad({ filter: /src\/charts\/compiled-chart\.ts$/ }, ({ path }) => ({
+    onLoad({ filter: /src\/charts\/drawing\/draw\.ts$/ }, () => ({ contents: recorder, loader: "ts" }));
+    onLoad({ filter: /src\/charts\/drawing\/compiled-chart\.ts$/ }, ({ path }) => ({
       contents: notParsed,
       loader: "ts",
       resolveDir: dirname(path),

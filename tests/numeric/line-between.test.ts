@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { lineBetween } from "../../src/numeric/line-between.ts";
+import { lineBetween, upperHull } from "../../src/numeric/line-between.ts";
 
 const points = fc
   .array(
@@ -64,4 +64,22 @@ test("what determines no line is refused", () => {
   expect(() => lineBetween([1, 1], [0, 0], [1, 1])).toThrow(RangeError);
   expect(() => lineBetween([1, 2], [0, 0], [1, Number.NaN])).toThrow(RangeError);
   expect(() => lineBetween([1, 2], [0, 0], [1])).toThrow(RangeError);
+});
+
+const cornersAt = (...pairs: readonly (readonly [number, number])[]) =>
+  pairs.map(([abscissa, ordinate]) => ({ abscissa, ordinate }));
+
+test("the string over four points rests on three of them", () => {
+  expect(upperHull(cornersAt([2, 1], [0, 0], [3, 0], [1, 2]))).toEqual(cornersAt([0, 0], [1, 2], [3, 0]));
+});
+
+test("of points at one abscissa the highest counts, and points on a straight line are no corners", () => {
+  expect(upperHull(cornersAt([1, 5], [1, 7], [1, 6]))).toEqual(cornersAt([1, 7]));
+  expect(upperHull(cornersAt([0, 0], [1, 1], [2, 2], [3, 3]))).toEqual(cornersAt([0, 0], [3, 3]));
+  expect(upperHull(cornersAt([0, -9], [2, -9], [0, 3], [2, 1]))).toEqual(cornersAt([0, 3], [2, 1]));
+});
+
+test("points that sag leave the ends only, and none leave none", () => {
+  expect(upperHull(cornersAt([0, 0], [1, -1], [2, -1], [3, 0]))).toEqual(cornersAt([0, 0], [3, 0]));
+  expect(upperHull([])).toEqual([]);
 });

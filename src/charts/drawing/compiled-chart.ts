@@ -1,6 +1,6 @@
-import { parse, type Runtime } from "vega";
-import type { TopLevelSpec } from "vega-lite";
-import { compileSpecification } from "./compile.ts";
+import { parse, type Runtime, type Spec } from "vega";
+import { compile, type TopLevelSpec } from "vega-lite";
+import { strictLogger } from "./strict-logger.ts";
 
 /** A chart ready to be drawn, nothing but data: vega's dataflow, and the names of the series that a drawing brings. */
 export type CompiledChart = Readonly<{ runtime: Runtime; series: readonly string[] }>;
@@ -14,4 +14,9 @@ export function compiledChart(specification: TopLevelSpec): CompiledChart {
   }
   const brought = data.filter((one) => !("source" in one) && !("values" in one));
   return { runtime: parse(compiled), series: brought.map(({ name }) => name) };
+}
+
+/** A vega-lite specification as vega's own: the only use of vega-lite, so that it can move to build time. */
+function compileSpecification(specification: TopLevelSpec): Spec {
+  return compile(structuredClone(specification), { logger: strictLogger }).spec;
 }

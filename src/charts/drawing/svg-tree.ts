@@ -41,7 +41,6 @@ function attributesOf(text = ""): Record<string, string> {
   return Object.fromEntries([...text.matchAll(attribute)].map(({ groups }) => [groups?.name, groups?.value]));
 }
 
-/** An element as text. */
 export function svgText({ name, attributes, children, text }: SvgElement): string {
   const written = Object.entries(attributes).map(([key, value]) => ` ${key}="${value}"`);
   const content = children.length > 0 ? children.map(svgText).join("") : text;

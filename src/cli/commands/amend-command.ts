@@ -6,7 +6,6 @@ import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 
-/** The options of `spanwright amend`. */
 export type AmendOptions = { with: string; reason: string; by: string; out: string };
 
 /** `spanwright amend`: the next revision of an issued record, as a draft to be signed. */
@@ -29,7 +28,6 @@ export async function amendCommand(page: string, options: AmendOptions, console:
   return 0;
 }
 
-/** Adds `amend` to the program. */
 export const addAmendCommand: AddCommand = (program, console, settle) => {
   program
     .command("amend")

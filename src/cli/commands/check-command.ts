@@ -48,7 +48,6 @@ function sayReading({ problems, counts, isUnfilled, meanings }: WorkbookReading,
   );
 }
 
-/** Adds `check` to the program. */
 export const addCheckCommand: AddCommand = (program, console, settle) => {
   const check = program
     .command("check")

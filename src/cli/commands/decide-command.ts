@@ -2,7 +2,6 @@ import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 
-/** The options of `spanwright decide`. */
 export type DecideOptions = { decision: string; by: string };
 
 /** `spanwright decide`: what was decided about a loop found out of tolerance, into the ledger. */
@@ -20,7 +19,6 @@ export async function decideCommand(
   return 0;
 }
 
-/** Adds `decide` to the program. */
 export const addDecideCommand: AddCommand = (program, console, settle) => {
   program
     .command("decide")

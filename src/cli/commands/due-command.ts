@@ -5,7 +5,6 @@ import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 
-/** The options of `spanwright due`. */
 export type DueOptions = { within: string; calendar?: string };
 
 /** `spanwright due`: loops and standards that are overdue or due soon, the earliest first. */
@@ -24,7 +23,6 @@ export async function dueCommand(folder: string, { within, calendar }: DueOption
   return 0;
 }
 
-/** Adds `due` to the program. */
 export const addDueCommand: AddCommand = (program, console, settle) => {
   program
     .command("due")

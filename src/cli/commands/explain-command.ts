@@ -18,7 +18,6 @@ export async function explainCommand(figure: string | undefined, console: Consol
   return 2;
 }
 
-/** Adds `explain` to the program. */
 export const addExplainCommand: AddCommand = (program, console, settle) => {
   program
     .command("explain")

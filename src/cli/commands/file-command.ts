@@ -4,7 +4,6 @@ import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 
-/** The options of `spanwright file`. */
 export type FileOptions = { into: string; signedOnPaper?: string; by?: string; signers?: string };
 
 /** `spanwright file`: pages of issued records into a folder that keeps them, and a row for each. */
@@ -21,7 +20,6 @@ export async function fileCommand(pages: readonly string[], options: FileOptions
   return problems.hasStop ? 2 : 0;
 }
 
-/** Adds `file` to the program. */
 export const addFileCommand: AddCommand = (program, console, settle) => {
   program
     .command("file")

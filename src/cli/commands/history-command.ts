@@ -41,7 +41,6 @@ function linkTo(folder: string, out: string | undefined): ((path: string) => str
   return (path) => relative(dirname(out), join(folder, path)).split(sep).map(encodeURIComponent).join("/");
 }
 
-/** Adds `history` to the program. */
 export const addHistoryCommand: AddCommand = (program, console, settle) => {
   program
     .command("history")

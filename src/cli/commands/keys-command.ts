@@ -24,7 +24,6 @@ export async function keysNewCommand({ name, role, out }: KeysNewOptions, consol
   return 0;
 }
 
-/** Adds `keys new` to the program. */
 export const addKeysCommand: AddCommand = (program, console, settle) => {
   program
     .command("keys")

@@ -30,7 +30,6 @@ export async function labelCommand(
   return problems.hasStop ? 2 : 0;
 }
 
-/** Adds `label` to the program. */
 export const addLabelCommand: AddCommand = (program, console, settle) => {
   program
     .command("label")

@@ -2,7 +2,6 @@ import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
 
-/** The options of `spanwright loop-checks`. */
 export type LoopChecksOptions = { tag?: string; guide?: true };
 
 /** `spanwright loop-checks`: the items of a loop check that apply to the tags of a workbook; writes nothing. */
@@ -20,7 +19,6 @@ export async function loopChecksCommand(
   return 0;
 }
 
-/** Adds `loop-checks` to the program. */
 export const addLoopChecksCommand: AddCommand = (program, console, settle) => {
   program
     .command("loop-checks")

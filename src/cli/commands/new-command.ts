@@ -21,7 +21,6 @@ export async function newCommand(folder: string, options: NewOptions, console: C
   return 0;
 }
 
-/** Adds `new` to the program. */
 export const addNewCommand: AddCommand = (program, console, settle) => {
   program
     .command("new")

@@ -5,7 +5,6 @@ import { type Console, complainOf } from "../console.ts";
 import { findBrowser } from "../find-browser.ts";
 import { nodeDisk } from "../node-disk.ts";
 
-/** The options of `spanwright pdf`. */
 export type PdfOptions = { browser?: string };
 
 /** `spanwright pdf`: a PDF file beside each page, printed by a browser that is installed. */
@@ -22,7 +21,6 @@ export async function pdfCommand(pages: readonly string[], options: PdfOptions, 
   return problems.hasStop ? 2 : 0;
 }
 
-/** Adds `pdf` to the program. */
 export const addPdfCommand: AddCommand = (program, console, settle) => {
   program
     .command("pdf")

@@ -23,7 +23,6 @@ export async function registerCommand(folder: string, console: Console): Promise
   return problems.hasStop ? 2 : 0;
 }
 
-/** Adds `register` to the program. */
 export const addRegisterCommand: AddCommand = (program, console, settle) => {
   program
     .command("register")

@@ -67,7 +67,6 @@ function sayWhatIsMissing(written: number, console: Console): void {
   );
 }
 
-/** Adds `report` to the program. */
 export const addReportCommand: AddCommand = (program, console, settle) => {
   const report = program
     .command("report")

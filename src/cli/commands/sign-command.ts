@@ -30,7 +30,6 @@ export async function signCommand(records: readonly string[], options: SignOptio
   return problems.hasStop ? 2 : 0;
 }
 
-/** Adds `sign` to the program. */
 export const addSignCommand: AddCommand = (program, console, settle) => {
   program
     .command("sign")

@@ -57,7 +57,6 @@ function oneLine(text: string): string {
   return text.replace(/[\r\n\u2028\u2029]+/gu, " ");
 }
 
-/** Adds `verify` to the program. */
 export const addVerifyCommand: AddCommand = (program, console, settle) => {
   program
     .command("verify")

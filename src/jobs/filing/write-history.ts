@@ -1,3 +1,4 @@
+import { overTheYears } from "../../assembly/years/over-the-years.ts";
 import { historyChart } from "../../charts/history-chart.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { IndexEntry } from "../../filing/index-entry.ts";
@@ -5,10 +6,11 @@ import { currentRecordsByTag } from "../../filing/latest-records.ts";
 import { readFiledRecord } from "../../filing/read-filed-record.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
+import { recordSummary } from "../../record/record-summary.ts";
 import { renderHistory, type TagHistory } from "../../report/history-page.tsx";
+import type { IntervalSettings } from "../../verdict/intervals/interval-settings.ts";
 import type { Disk } from "../disk.ts";
 import { readIntervalSettings, type SettingOptions } from "../workbook/interval-settings-options.ts";
-import { historyOf } from "./history-of.ts";
 import { openFolder } from "./open-folder.ts";
 import { writeDerived } from "./write-derived.ts";
 
@@ -78,4 +80,26 @@ async function readPages(
 async function writePage(disk: Disks["plain"], out: string, history: TagHistory, problems: ProblemList): Promise<void> {
   const drawings = { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
   await writeDerived(disk, out, renderHistory(history, drawings), problems);
+}
+
+/** A tag over its records; what it is comes from the last of them. Nothing where no record has a day. */
+export function historyOf(
+  records: readonly SealedRecord[],
+  settings?: IntervalSettings | undefined,
+): TagHistory | undefined {
+  const instrument = latest(records)?.instrument;
+  if (instrument === undefined) return undefined;
+  const { tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy } =
+    instrument;
+  const found = overTheYears(records.map(recordSummary), { intervalMonths, settings });
+  if (found === undefined) return undefined;
+  return {
+    ...{ tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy },
+    overTheYears: found,
+  };
+}
+
+function latest(records: readonly SealedRecord[]): SealedRecord | undefined {
+  const dayOf = ({ calibration }: SealedRecord) => calibration.performedOn ?? "";
+  return records.toSorted((one, other) => (dayOf(one) < dayOf(other) ? -1 : 1)).at(-1);
 }

@@ -19,7 +19,6 @@ export async function recordFiles(record: SealedRecord, place: string): Promise<
   ];
 }
 
-/** The page of a record. */
 export async function recordPage(record: SealedRecord): Promise<string> {
   return renderPage(record, await drawPictures(record));
 }

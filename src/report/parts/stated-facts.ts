@@ -7,7 +7,6 @@ import { dayOf } from "../texts/signing-texts.ts";
 /** Names and what the workbook states of them; what it leaves empty is undefined and printed as 'not stated'. */
 export type Facts = readonly (readonly [string, string | undefined])[];
 
-/** What was calibrated. */
 export function itemFacts({ instrument, calibration }: CalibrationRecord): Facts {
   const { distanceUnit, signalUnit, valueUnit } = instrument;
   return [

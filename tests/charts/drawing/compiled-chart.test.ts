@@ -1,9 +1,12 @@
 import { readdirSync } from "node:fs";
 import { expect, test, vi } from "vitest";
 import { type CompiledChart, compiledChart } from "../../../src/charts/drawing/compiled-chart.ts";
+import { frozen } from "../frozen.ts";
 
-const folder = new URL("../../../src/charts/", import.meta.url);
+const folder = new URL("../../../src/charts/specs/", import.meta.url);
 const modules = readdirSync(folder).filter((name) => name.endsWith("-chart-spec.ts"));
+
+test("there are specifications to look at", () => expect(modules.length).toBeGreaterThan(5));
 
 test.each(modules)("%s exports nothing but data, so that the build can keep it as JSON", async (name) => {
   vi.resetModules(); // A chart that was drawn before holds what vega keeps in it.
@@ -31,4 +34,19 @@ test("the series are those that a drawing brings: not what the specification hol
 
 test("a chart that would load something is refused", () => {
   expect(() => compiledChart({ data: { url: "rows.json" }, mark: "point", encoding })).toThrow("has an address");
+});
+
+const specification = {
+  data: { name: "rows" },
+  mark: "point",
+  encoding: { x: { field: "x", type: "nominal" } },
+} as const;
+
+test("a specification is left as it was", () => {
+  expect(compiledChart(frozen(specification)).series).toEqual(["rows"]);
+});
+
+test("a warning of vega-lite throws", () => {
+  const wrong = { ...specification, encoding: { size: { field: "series", type: "nominal" } } } as const;
+  expect(() => compiledChart(wrong)).toThrow("Channel size");
 });

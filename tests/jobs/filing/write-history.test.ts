@@ -5,8 +5,10 @@ import { nodeDisk } from "../../../src/cli/node-disk.ts";
 import { filePage } from "../../../src/filing/file-page.ts";
 import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { CannotWrite } from "../../../src/jobs/disk.ts";
-import { writeHistory } from "../../../src/jobs/filing/write-history.ts";
+import { historyOf, writeHistory } from "../../../src/jobs/filing/write-history.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
+import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { frozen } from "../../charts/frozen.ts";
 import { amended, diskWith, pageOf, samplePage, sampleRecord, temporaryFolder } from "../../filing/sample-pages.ts";
 
 const filing = diskWith();
@@ -99,4 +101,22 @@ test("settings that are typed count; one that cannot be read stops before anythi
   expect(wrong.problems.all.map(sentence)).toEqual([
     'command line: the option --extend-by cannot be read; read "many"; accepted: a factor from 1 to 3',
   ]);
+});
+
+const recordOn = (performedOn: string | undefined, description?: string) => {
+  const record = sampleRecord({ calibration: `C-${performedOn}`, performedOn });
+  return sealRecord({ ...record, instrument: { ...record.instrument, ...(description && { description }) } });
+};
+
+test("what the loop is comes from the latest record, whatever the order they are given in", () => {
+  const history = historyOf(frozen([recordOn("2025-01-07", "new words"), recordOn("2024-01-07", "old words")]));
+  expect(history?.description).toBe("new words");
+  expect(history?.overTheYears.records.map(({ performedOn }) => performedOn)).toEqual(["2024-01-07", "2025-01-07"]);
+});
+
+test("records without a day are left out and told; without any day there is no history", () => {
+  const history = historyOf([recordOn(undefined), recordOn("2025-01-07")]);
+  expect(history?.overTheYears.leftOut).toEqual(["C-undefined: its day is not stated"]);
+  expect(historyOf([recordOn(undefined)])).toBeUndefined();
+  expect(historyOf([])).toBeUndefined();
 });
