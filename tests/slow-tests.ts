@@ -58,6 +58,6 @@ export const slowTests: Readonly<Record<string, number>> = {
   "published/monte-carlo.test.ts": 60,
   "report/page.test.ts": 60,
   "verdict/decision/managed-guard-band.test.ts": 60,
-  "workbook/calibration-case.test.ts": 60,
   "verdict/teaching/chance-of-pass.test.ts": 60,
+  "workbook/calibration-case.test.ts": 60,
 };
