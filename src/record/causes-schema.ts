@@ -73,7 +73,10 @@ const setAsideSchema = z.strictObject({
 });
 
 const phaseCausesSchema = z.strictObject({
-  setAside: z.array(setAsideSchema).optional(),
+  setAside: z
+    .array(setAsideSchema)
+    .optional()
+    .describe("readings that line, forecast and constants leave out though nobody rejected them"),
   stageLines: z.array(stageLineSchema),
   findings: z.array(findingSchema),
   notes: z.array(noteSchema),

@@ -1,4 +1,5 @@
 import { type FigureKey, figureDefinitions } from "./figure-definitions.ts";
+import { phaseNames } from "./phase-name.ts";
 
 /** Figures whose meaning or method is another from a version of the program on: one figure, or a whole part of a record. */
 export type ChangedFigure = { since: string; why: string } & ({ key: FigureKey } | { below: string });
@@ -15,7 +16,7 @@ const keysOfBudgets: readonly FigureKey[] = [
   ] as const),
   ...(["guardBand", "acceptanceLimit", "testUncertaintyRatio", "specificRisk"] as const),
 ];
-const placesOfLines: readonly string[] = ["asFound", "asLeft"].flatMap((phase) =>
+const placesOfLines: readonly string[] = phaseNames.flatMap((phase) =>
   ["uncertainLine", "zeroError.combinedStandardUncertainty", "spanError.combinedStandardUncertainty"].map(
     (place) => `phases.${phase}.${place}`,
   ),

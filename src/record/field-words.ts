@@ -107,7 +107,6 @@ export const fieldWords: Readonly<Record<string, string>> = Object.freeze({
   interceptStandardUncertainty: "of the intercept",
   covariance: "of slope and intercept",
   isStraight: "whether the chi-squared test finds nothing against a straight line",
-  inverse: "the line read backwards: the distance that an output stands for",
   statement: "by the decision rule; pass, fail, or a word between",
   "verdicts.sensor": "of the sensor's output",
   "verdicts.wiring": "of the signal at the input card",

@@ -16,7 +16,7 @@ test("an entry is the line's place, the record in short of its test points what 
     number: 1,
     path: line.path,
     fileSha256: line.fileSha256,
-    recommendation: "replace",
+    recommendation: record.recommendation?.asFound?.action,
     summary: { ...recordSummary(record), asFound: { ...asFound, places } },
     standards: [{ standard: "GB-1", certificate: "K-7", dueOn: "2027-06-01" }],
   });

@@ -144,7 +144,19 @@ function normalOrStudentT(degreesOfFreedom: number): Coverage {
  */
 export function studentTFactor(degreesOfFreedom: number): number {
   // The last digit of a sum must not turn 16 degrees of freedom into 15.
-  const truncated = Math.floor(degreesOfFreedom * (1 + 1e-12));
+  const truncated = truncatedDegrees(degreesOfFreedom);
   const counted = degreesOfFreedom > normalFrom ? Number.POSITIVE_INFINITY : truncated;
   return studentTQuantile((1 + normalCoverage) / 2, counted);
+}
+
+/**
+ * Degrees of freedom as a whole number; the last digit of a sum must not turn 16 into 15.
+ *
+ * @param degreesOfFreedom as a sum gave them
+ * @returns the whole number below or at it
+ * Source: JCGM 100:2008, G.4.1: truncated to the next lower integer.
+ * @example truncatedDegrees(16 - 1e-12) // 16
+ */
+export function truncatedDegrees(degreesOfFreedom: number): number {
+  return Math.floor(degreesOfFreedom * (1 + 1e-12));
 }

@@ -6,6 +6,7 @@ import { unitTable } from "../../units/unit-table.ts";
 import { type CurveReading, errorCurve } from "../figures/error-curve.ts";
 import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
 import { idealOutput } from "../readings/ideal-characteristic.ts";
+import { truncatedDegrees } from "./budget.ts";
 import { type CycleDifferences, cycleDifferences } from "./cycle-differences.ts";
 import { outputContributions, referenceContributions, type StandardsBasis } from "./point-budget.ts";
 import { withoutRounding } from "./reading-scatter.ts";
@@ -169,8 +170,7 @@ function lineErrorUncertainty(ofStandards: number, parts: readonly Part[]): Line
   );
   const effectiveDegreesOfFreedom = 1 / sum;
   const quantile = (freedom: number) => studentTQuantile((1 + coverage) / 2, freedom);
-  // Truncated as in a budget; the last digit of a sum must not turn 16 into 15.
-  const truncated = Math.max(1, Math.floor(effectiveDegreesOfFreedom * (1 + 1e-12)));
+  const truncated = Math.max(1, truncatedDegrees(effectiveDegreesOfFreedom));
   const widened = (combined * quantile(truncated)) / quantile(Number.POSITIVE_INFINITY);
   return { combined, effectiveDegreesOfFreedom, widened, ofStandards };
 }

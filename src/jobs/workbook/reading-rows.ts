@@ -2,6 +2,7 @@ import { idealOutput } from "../../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../../analysis/readings/loop.ts";
 import { phases } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
+import { spanOf } from "../../model/range.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
@@ -136,7 +137,7 @@ function rowsOf(
 ): readonly (readonly WrittenCell[])[] {
   const { rangeLower, rangeUpper } = instrument;
   const places = Array.from({ length: points }, (_, place) =>
-    Number((rangeLower + ((rangeUpper - rangeLower) * place) / (points - 1)).toPrecision(12)),
+    Number((rangeLower + (spanOf({ rangeLower, rangeUpper }) * place) / (points - 1)).toPrecision(12)),
   );
   return Array.from({ length: cycles }, (_, place) => place + 1).flatMap((cycle) =>
     (["rising", "falling"] as const).flatMap((direction) =>

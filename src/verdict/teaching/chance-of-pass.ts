@@ -1,6 +1,7 @@
 import type { RangeEnds } from "../../analysis/figures/two-constant-correction.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
+import { spanOf } from "../../model/range.ts";
 import { drawFrom } from "../../numeric/draw-from.ts";
 import { mean } from "../../numeric/mean.ts";
 import { type RandomStream, randomStream } from "../../numeric/random-stream.ts";
@@ -60,7 +61,7 @@ function planOf(
   range: RangeEnds,
   judgedBy: JudgedBy,
 ): Plan {
-  const span = range.rangeUpper - range.rangeLower;
+  const span = spanOf(range);
   const groupOf = new Map(groups.map(({ point, direction }, place) => [`${point} ${direction}`, place]));
   const cycles = [...groupedBy(readings, ({ cycle }) => cycle).keys()];
   const points = groups.map(({ point }) => point);
