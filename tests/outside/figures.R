@@ -20,6 +20,7 @@ rows[paste0("typed_", names(typed))] <- typed
 
 here <- dirname(sub("^--file=", "", grep("^--file=", commandArgs(), value = TRUE)))
 source(file.path(here, "uncertainty.R"))
+source(file.path(here, "scatter.R"))
 
 say <- function(first, figure, value) {
   text <- if (length(value) == 0 || is.na(value)) "NA" else if (is.character(value)) value else sprintf("%.17g", value)

@@ -62,7 +62,13 @@ export function flatConditions(records: readonly CalibrationRecord[]): string {
   return tableText([header, ...rows]);
 }
 
-const standardColumns = ["expanded_uncertainty", "coverage_factor", "resolution", "drift_per_year"] as const;
+const standardColumns = [
+  "expanded_uncertainty",
+  "relative_uncertainty",
+  "coverage_factor",
+  "resolution",
+  "drift_per_year",
+] as const;
 
 /** The standards that each calibration names, as typed, one row a standard and calibration. */
 export function flatStandards(records: readonly CalibrationRecord[]): string {
@@ -73,7 +79,9 @@ export function flatStandards(records: readonly CalibrationRecord[]): string {
       cells.standard ?? "",
       cells.calibrated_on ?? "",
       plainUnit(cells.uncertainty_unit ?? ""),
-      ...standardColumns.map((column) => withoutUnit(cells[column], cells.uncertainty_unit)),
+      ...standardColumns.map((column) =>
+        withoutUnit(cells[column], column === "relative_uncertainty" ? "%" : cells.uncertainty_unit),
+      ),
     ]),
   );
   return tableText([header, ...rows]);

@@ -141,7 +141,7 @@ function standardsOf(index: number): readonly Row[] {
       scaled({ ...rail, coverage_factor: "", uncertainty_unit: "mm" }, otherUnit),
       scaled({ ...meter, uncertainty_unit: `m${signal.unit}`.replace("mmA", "µA") }, 1000),
     ],
-    3: [{ ...rail, drift_per_year: "" }],
+    3: [{ ...rail, drift_per_year: "", relative_uncertainty: "" }],
     4: [{ ...rail, quantity: "", uncertainty_unit: "%" }, meter],
     5: [rail, { ...rail, standard: `RAIL-${index}-2`, coverage_factor: 2.87 }, { ...meter, resolution: "" }],
     6: [
@@ -149,8 +149,8 @@ function standardsOf(index: number): readonly Row[] {
       { ...meter, coverage_factor: 1.65 },
     ],
     7: [
-      { ...rail, resolution: "", drift_per_year: 0 },
-      { ...meter, drift_per_year: "" },
+      { ...rail, resolution: "", drift_per_year: 0, relative_uncertainty: 0 },
+      { ...meter, drift_per_year: "", resolution: 0 },
     ],
   };
   const thermometer = statedStandard(`TH-${index}`, "temperature", index % 2 === 0 ? "°C" : "°F", 0.4);
@@ -165,6 +165,7 @@ function statedStandard(standard: string, quantity: string, unit: string, uncert
     calibrated_on: "2026-01-14",
     due_on: "2027-01-14",
     expanded_uncertainty: uncertainty,
+    relative_uncertainty: { distance: 0.01, current: 0.02 }[quantity] ?? "",
     uncertainty_unit: unit,
     coverage_factor: 2,
     resolution: uncertainty / 4,

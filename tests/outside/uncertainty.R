@@ -39,8 +39,13 @@ fitting_standards <- function(condition, unit) {
   own[which(units[own$uncertainty_unit, "kind"] == units[unit, "kind"]), ]
 }
 
+# b of U = a + b L as a fraction; without a it says nothing.
+relative_part <- function(standard) {
+  if (is.na(standard$expanded_uncertainty)) 0 else or_else(standard$relative_uncertainty, 0) / 100
+}
+
 # Certificate, drift since it, resolution of every standard of the kind of `unit`; `sensitivity` is distance for a unit.
-standard_lines <- function(condition, unit, sensitivity, step) {
+standard_lines <- function(condition, unit, sensitivity, step, measured = 0) {
   own <- fitting_standards(condition, unit)
   if (nrow(own) == 0) return(rectangular(sensitivity * step / 2))
   do.call(rbind, lapply(seq_len(nrow(own)), function(i) {
@@ -48,7 +53,8 @@ standard_lines <- function(condition, unit, sensitivity, step) {
     size <- sensitivity * units[standard$uncertainty_unit, "size"] / units[unit, "size"]
     days <- as.numeric(as.Date(condition$performed_on) - as.Date(standard$calibrated_on))
     rbind(
-      normal(size * or_else(standard$expanded_uncertainty, 0) / or_else(standard$coverage_factor, 2), is_shared = TRUE),
+      normal((size * or_else(standard$expanded_uncertainty, 0) +
+        sensitivity * relative_part(standard) * abs(measured)) / or_else(standard$coverage_factor, 2), is_shared = TRUE),
       rectangular(size * or_else(standard$drift_per_year * max(0, days) / 365.25, 0), is_shared = TRUE),
       if (is.na(standard$resolution)) rectangular(sensitivity * step / 2) else rectangular(size * standard$resolution / 2))
   }))
@@ -57,7 +63,8 @@ standard_lines <- function(condition, unit, sensitivity, step) {
 air_lines <- function(condition, reference) {
   is_touched <- identical(condition$principle, "ultrasonic") && !identical(condition$temperature_compensated, "yes")
   if (!is_touched || is.na(condition$air_temperature)) return(NULL)
-  standard_lines(condition, "degC", abs(reference) / (2 * (condition$air_temperature + 273.15)), 0)
+  standard_lines(condition, "degC", abs(reference) / (2 * (condition$air_temperature + 273.15)), 0,
+    condition$air_temperature)
 }
 
 # What all points of a curve have in common; `stage` is the quantity that the errors are of.
@@ -68,28 +75,32 @@ curve_basis <- function(phase, used, stage) {
   per_output <- span / abs(diff(line_ends(first, stage)))
   step <- if (stage == "counts") 1 else typed_step(phase[[paste0("typed_", stage)]])
   curve <- error_curve(used)
-  groups <- split(used$error, list(used$nominal, used$direction), drop = TRUE)
-  freedom <- sum(lengths(groups) - 1)
-  squares <- sum(vapply(groups, function(errors) sum((errors - mean(errors))^2), 0))
+  reference <- function(at) {
+    standard_lines(condition, condition$distance_unit, 1, typed_step(phase$typed_reference), at)
+  }
+  ends <- line_ends(first, stage)
+  output <- function(at) {
+    if (stage != "signal") return(rectangular(per_output * step / 2))
+    measured <- ends[1] + (at - first$range_lower) / span * diff(ends)
+    standard_lines(condition, first$signal_unit, per_output, step, measured)
+  }
+  own <- rbind(reference(0), output(first$range_lower))
+  steps <- 100 * combined(own$u[!own$is_shared]) / span
   list(
-    first = first, condition = condition, span = span, used = used, curve = curve,
-    reference = standard_lines(condition, condition$distance_unit, 1, typed_step(phase$typed_reference)),
-    output = if (stage == "signal") standard_lines(condition, first$signal_unit, per_output, step)
-      else rectangular(per_output * step / 2),
-    scatter = if (freedom > 0) sqrt(squares / freedom) * span / 100 else NA,
-    freedom = freedom,
+    first = first, condition = condition, span = span, used = used, curve = curve, reference = reference, output = output,
+    steps = steps, scatter = reading_scatter(used, steps),
     width = suppressWarnings(max(abs(curve$up - curve$down), na.rm = TRUE)) * span / 100)
 }
 
 point_budget <- function(basis, row, direction) {
   at <- basis$curve[row, ]
-  count <- sum(basis$used$nominal == at$point & basis$used$direction == direction)
+  of_mean <- basis$used[basis$used$nominal == at$point & basis$used$direction == direction, ]
   one_way <- is.na(at$up) || is.na(at$down)
   angle <- or_else(basis$condition$alignment_angle, 0) * pi / 180
   budget <- rbind(
-    basis$reference,
-    basis$output,
-    if (!is.na(basis$scatter)) normal(basis$scatter / sqrt(count), basis$freedom),
+    basis$reference(at$reference),
+    basis$output(at$reference),
+    scatter_lines(basis$scatter, at$point, nrow(of_mean), length(unique(of_mean$cycle)), basis$span / 100),
     if (one_way && is.finite(basis$width)) rectangular(basis$width / 2),
     rectangular(abs(at$reference) * (1 - cos(angle))),
     air_lines(basis$condition, at$reference))
@@ -209,7 +220,25 @@ reading_statements <- function(first, errors, references) {
   ifelse(errors >= limit$low - slack & errors <= limit$high + slack, "pass", "fail")
 }
 
-# Zero and span error with the certificates and drifts that all readings share; at the span error they count twice.
+# What the standards of one kind leave open of a difference: b of a stated a + b L; else, and of a drift, both ends.
+in_span <- function(condition, unit, sensitivity, difference) {
+  own <- fitting_standards(condition, unit)
+  vapply(seq_len(nrow(own)), function(i) {
+    standard <- own[i, ]
+    states_form <- !is.na(standard$relative_uncertainty)
+    alone <- standard
+    if (states_form) alone$expanded_uncertainty <- NA
+    all <- standards
+    standards <<- alone
+    lines <- standard_lines(condition, unit, sensitivity, 0)
+    standards <<- all
+    scale <- if (states_form) sensitivity * standard$relative_uncertainty / 100 * abs(difference) /
+      or_else(standard$coverage_factor, 2) else 0
+    combined(c(sqrt(2) * lines$u[lines$is_shared], scale))
+  }, 0)
+}
+
+# Zero and span error with the scatter, the steps, the cycles, and the certificates and drifts that all readings share.
 shared_line_uncertainty <- function(phase, used, judged) {
   first <- phase[1, ]
   basis <- curve_basis(phase, used, judged)
@@ -218,13 +247,15 @@ shared_line_uncertainty <- function(phase, used, judged) {
     nrow(own) > 0 && !anyNA(own$expanded_uncertainty)
   }
   is_known <- states_all(basis$condition$distance_unit) && (judged != "signal" || states_all(first$signal_unit))
-  lines <- rbind(basis$reference, basis$output)
-  shared <- if (is_known) 100 * combined(lines$u[lines$is_shared]) / basis$span else NA
-  has_line <- length(unique(used$reference)) >= 2
-  line <- if (has_line) lm(error ~ I(reference - first$range_lower), data = used)
-  variances <- if (has_line) diag(vcov(line)) * c(1, basis$span^2) else c(NA, NA)
-  say(first, "zeroError.combinedStandardUncertainty", sqrt(variances[[1]] + shared^2))
-  say(first, "spanError.combinedStandardUncertainty", sqrt(variances[[2]] + 2 * shared^2))
+  range <- c(first$range_lower, first$range_upper)
+  at_zero <- rbind(basis$reference(range[1]), basis$output(range[1]))
+  shared <- if (is_known) 100 * combined(at_zero$u[at_zero$is_shared]) / basis$span else NA
+  across <- if (is_known) 100 * combined(c(
+    in_span(basis$condition, basis$condition$distance_unit, 1, basis$span),
+    if (judged == "signal") in_span(basis$condition, first$signal_unit,
+      basis$span / abs(diff(line_ends(first, judged))), diff(line_ends(first, judged))))) / basis$span else NA
+  say_line_error(first, used, range, "zero", basis$steps, shared)
+  say_line_error(first, used, range, "span", basis$steps, across)
 }
 
 # Each stage that was read is judged; the word of the loop is that of the last one, at each reading or test point.

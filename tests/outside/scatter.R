@@ -1,0 +1,106 @@
+# What one reading scatters by, what cycles differ by, and what both make of zero and span error, in base R; read by
+# uncertainty.R. Cycles by analysis of variance of two nested lm (GUM H.5; Draper and Smith), n by the trace of the design.
+
+# s without what the steps of a display make of it, and its degrees of freedom.
+without_steps <- function(s, freedom, steps) {
+  if (steps >= s) return(list(s = 0, freedom = freedom))
+  part <- 1 - (steps / s)^2
+  list(s = s * sqrt(part), freedom = max(1, freedom * part^2))
+}
+
+cycle_differences <- function(used) {
+  used$group <- interaction(used$nominal, used$direction, drop = TRUE)
+  used <- used[ave(used$error, used$group, FUN = length) >= 2, ]
+  used$group <- droplevels(used$group)
+  counts <- unclass(table(used$group, used$cycle))
+  freedom <- nrow(used) - nrow(counts) - ncol(counts) + 1
+  if (nrow(used) == 0 || ncol(counts) < 2 || freedom < 1) return(NULL)
+  design <- if (nlevels(used$group) > 1) error ~ group else error ~ 1
+  apart <- lm(design, used)
+  both <- lm(update(design, . ~ . + factor(cycle)), used)
+  within <- deviance(both) / freedom
+  cycles <- max(0, deviance(apart) - deviance(both)) / (ncol(counts) - 1)
+  per_cycle <- (sum(counts) - sum(counts^2 / rowSums(counts))) / (ncol(counts) - 1)
+  ratio <- if (sqrt(cycles / per_cycle) > 1e-10) cycles / max(within, 1e-20) else 0
+  if (ratio <= qf(0.95, ncol(counts) - 1, freedom)) return(NULL)
+  effect <- c(0, coef(both)[-seq_len(nlevels(used$group))])
+  names(effect) <- sort(unique(used$cycle))
+  list(within = sqrt(within), freedom = freedom, between = sqrt(max(0, cycles - within) / per_cycle),
+    cycle_freedom = ncol(counts) - 1, effect = effect)
+}
+
+freed_of <- function(used, cycles) {
+  effect <- if (is.null(cycles)) 0 else cycles$effect[as.character(used$cycle)]
+  used$error - ifelse(is.na(effect), 0, effect)
+}
+
+# In percent of span; `points` holds each test point's own s where the scatter is shown to change along the range.
+reading_scatter <- function(used, steps) {
+  line <- NULL
+  if (nrow(used) >= 3 && length(unique(used$reference)) >= 2) {
+    fit <- lm(error ~ reference, data = used)
+    line <- without_steps(sqrt(deviance(fit) / (nrow(used) - 2)), nrow(used) - 2, steps)
+  }
+  group <- interaction(used$nominal, used$direction, drop = TRUE)
+  freedom <- sum(table(group) - 1)
+  if (freedom == 0 || (!is.null(line) && freedom < min(3, line$freedom))) return(line)
+  cycles <- cycle_differences(used)
+  used$freed <- freed_of(used, cycles)
+  own <- Filter(function(one) nrow(one) >= 2, split(used, group))
+  sums <- data.frame(
+    point = vapply(own, function(one) one$nominal[1], 0), reference = vapply(own, function(one) mean(one$reference), 0),
+    squares = vapply(own, function(one) sum((one$freed - mean(one$freed))^2), 0),
+    freedom = vapply(own, function(one) nrow(one) - 1, 0))
+  found <- if (is.null(cycles)) list(s = sqrt(sum(sums$squares) / freedom), freedom = freedom)
+    else list(s = cycles$within, freedom = cycles$freedom, between = cycles$between, cycle_freedom = cycles$cycle_freedom)
+  if (nrow(sums) >= 5 && length(unique(sums$reference)) >= 3) {
+    growth <- lm(sqrt(squares / freedom) ~ reference, sums)
+    spread <- sqrt(diag(vcov(growth)))[[2]]
+    if (abs(coef(growth)[[2]]) > qt(0.975, nrow(sums) - 2) * spread) {
+      pooled <- aggregate(cbind(squares, freedom) ~ point, sums, sum)
+      pooled$freedom <- pooled$freedom * found$freedom / freedom
+      found$points <- data.frame(point = pooled$point, s = sqrt(pooled$squares / pooled$freedom), freedom = pmax(1, pooled$freedom))
+    }
+  }
+  found
+}
+
+scatter_lines <- function(scatter, point, count, cycles, scale) {
+  if (is.null(scatter)) return(NULL)
+  at <- match(point, scatter$points$point)
+  own <- if (is.na(at)) scatter else scatter$points[at, ]
+  rbind(
+    normal(scale * own$s / sqrt(count), own$freedom),
+    if (!is.null(scatter$between)) normal(scale * scatter$between / sqrt(cycles), scatter$cycle_freedom))
+}
+
+# Standard uncertainty of the line at its lower end, or of its rise over the range, for an s of 1 at each of `x`.
+lever <- function(x, range, which) {
+  across <- if (which == "span") diff(range) else range[1] - mean(x)
+  sqrt((if (which == "span") 0 else 1 / length(x)) + across^2 / sum((x - mean(x))^2))
+}
+
+# Says u of zero or span error, widened for few degrees of freedom; all in percent of span.
+say_line_error <- function(first, used, range, which, steps, shared) {
+  name <- function(figure) paste0(which, "Error.", figure)
+  if (length(unique(used$reference)) < 2 || nrow(used) < 3 || is.na(shared)) {
+    return(say(first, name("combinedStandardUncertainty"), NA))
+  }
+  cycles <- cycle_differences(used)
+  used$freed <- freed_of(used, cycles)
+  freedom <- max(1, nrow(used) - 2 - (if (is.null(cycles)) 0 else cycles$cycle_freedom))
+  own <- without_steps(sqrt(deviance(lm(freed ~ reference, used)) / freedom), freedom, steps)
+  points <- tapply(used$reference, used$nominal, mean)
+  if (length(points) < 2) points <- used$reference
+  lines <- rbind(
+    normal(own$s * lever(used$reference, range, which), own$freedom),
+    normal(steps * lever(points, range, which)),
+    normal(shared),
+    if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom))
+  u <- sqrt(sum(lines$u^2))
+  found <- if (u == 0) Inf else u^4 / sum(lines$u^4 / lines$freedom)
+  widened <- u * qt((1 + coverage) / 2, max(1, floor(found * (1 + 1e-12)))) / qnorm((1 + coverage) / 2)
+  say(first, name("combinedStandardUncertainty"), widened)
+  say(first, name("effectiveDegreesOfFreedom"), if (is.finite(found)) found else NA)
+  say(first, name("standardsUncertainty"), shared)
+}
