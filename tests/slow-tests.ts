@@ -34,6 +34,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "computed/faults/confusion.test.ts": 60,
   "computed/loops/judge.test.ts": 120,
   "computed/loops/make-loop.test.ts": 60,
+  "computed/uncertainty/coverage.test.ts": 120,
   "demo.test.ts": 120,
   "docs/pages.test.ts": 180,
   "filing/ended-at-random.test.ts": 240,

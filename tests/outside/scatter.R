@@ -94,7 +94,7 @@ say_line_error <- function(first, used, range, which, steps, shared) {
   if (length(points) < 2) points <- used$reference
   lines <- rbind(
     normal(own$s * lever(used$reference, range, which), own$freedom),
-    normal(steps * lever(points, range, which)),
+    normal(steps * (if (which == "span") sqrt(2) else lever(points, range, which))),
     normal(shared),
     if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom))
   u <- sqrt(sum(lines$u^2))

@@ -38,7 +38,8 @@ const coverage = 0.9545;
  *
  * u² = u²(scatter about the line) + u²(steps) + u²(cycles) + u²(standards). Scatter: s of the residuals less what the steps
  * make of it, as `fitLine` carries it to the ends; where the cycles are shown to differ, s without what they make. Steps:
- * those of output and reference, the same again at every visit to a test point, so once a point. Cycles: s(between)/√m in
+ * those of output and reference, the same again at every visit to a test point, so once a point in the zero error; in the
+ * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles: s(between)/√m in
  * the zero error; a shift of a whole cycle leaves the span error alone. Standards: at the zero error as in a budget there;
  * at the span error what a certificate of the form a + b·L says, b·S: its constant part is common to both ends. A
  * certificate that does not state the form, and a drift, may be anything from one end to the other: they count at both
@@ -75,7 +76,8 @@ export function zeroAndSpanUncertainty(
   const of = (which: "zero" | "span"): LineErrorUncertainty => {
     const ofStandards = percent * (which === "zero" ? sharedAtZero(basis, range) : sharedInSpan(basis, range));
     const ofScatter = scatter.pooledStdDev * lever(scatter.references, range, which);
-    const ofSteps = percent * rounding * lever(points.length < 2 ? scatter.references : points, range, which);
+    const ofPoints = lever(points.length < 2 ? scatter.references : points, range, which);
+    const ofSteps = percent * rounding * (which === "span" ? Math.SQRT2 : ofPoints);
     return lineErrorUncertainty(ofStandards, [
       { uncertainty: ofScatter, degreesOfFreedom: scatter.degreesOfFreedom },
       unlimited(ofSteps),

@@ -1,0 +1,77 @@
+import type { Coverage } from "./coverage.ts";
+
+const percent = (part: number) => (100 * part).toFixed(1);
+
+/** The summary of a whole run, as Markdown. */
+export function coveragePage(found: readonly Coverage[], { date, seed }: { date: string; seed: number }): string {
+  const records = found[0]?.records ?? 0;
+  const row = (one: Coverage) => {
+    const { disturbance, cycles, points } = one.design;
+    const parts = [one.points, one.worstPoint, one.zero, one.span, one.cyclesDiffer, one.ownScatter].map(percent);
+    const straight = one.notStraight === null ? "–" : percent(one.notStraight);
+    return `| ${[disturbance, cycles, points, ...parts, straight, one.meanExpandedUncertainty.toFixed(2)].join(" | ")} |`;
+  };
+  return `# Uncertainty, simulated
+
+Made by \`npm run simulate\` on ${date}; do not edit. ${records} records a row, seeds from ${seed} on.
+
+A straight sensor over 2000 mm on 4 to 20 mA is read out and back. Zero, span and the errors of the two standards are
+drawn anew for each record, those of the standards from their own certificates (0.6 mm + 0.01 %, 4 µA + 0.01 %, k = 2).
+The scatter of a reading is 1 mm; the cycle effect shifts each cycle by 1 mm (standard deviation); growing noise goes from
+0.2 mm to 1.8 mm; the coarse display has steps of 0.01 mA, 1.25 mm, over a noise of 0.1 mm; the random walk moves 0.5 mm
+a reading. The generator (\`tests/computed/uncertainty\`) knows the true error of each place and nothing of how the program
+reckons.
+
+**Asked**: U covers the true error of a test point in 94 to 97 % of records, at the test point where it holds least in 90 %
+or more; zero and span ± 2u likewise. The standard deviation of a figure of one row by chance is
+${(100 * Math.sqrt((0.95 * 0.05) / records)).toFixed(1)} % for zero and span, and less for the points.
+
+![Coverage of U at the test points, of the zero and of the span error, a row a design](uncertainty-simulated.svg)
+
+| readings | cycles | points | U holds, % | at the worst place, % | zero ± 2u, % | span ± 2u, % | said: cycles differ, % | said: own scatter, % | said: not straight, % | mean U, mm |
+| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
+${found.map(row).join("\n")}
+
+## What it shows, and what it cannot
+
+- With white noise "cycles differ", "own scatter" and "not straight" are false alarms of tests at 5 %.
+- **One cycle cannot show what cycles differ by**: with a cycle effect it does not hold, and the budget says so among what
+  is missing. Two cycles of a cycle effect are not always told from white noise either.
+- **One cycle of growing noise** has one scatter for the whole range: it holds on the average, and not at the far end.
+- **A random walk** cannot be held by any budget of independent readings. From two cycles on the record says that the
+  cycles differ, mostly; with one cycle nothing tells it.
+- A certificate that does not state U = a + b·L counts at both ends of the span, which then holds in more than 97 %.
+`;
+}
+
+const [width, rowHeight, left, top] = [760, 18, 230, 40];
+const [least, most] = [0.8, 1];
+
+/** The same as a picture: a row a design, a mark a figure, the band that is asked for. */
+export function coveragePicture(found: readonly Coverage[]): string {
+  const height = top + found.length * rowHeight + 30;
+  const at = (part: number) => left + ((Math.max(least, part) - least) / (most - least)) * (width - left - 20);
+  const rows = found.flatMap((one, index) => {
+    const y = top + index * rowHeight + rowHeight / 2;
+    const { disturbance, cycles, points } = one.design;
+    return [
+      `<text x="${left - 10}" y="${y + 4}" text-anchor="end">${disturbance}, ${cycles} × ${points}</text>`,
+      `<circle cx="${at(one.points).toFixed(1)}" cy="${y}" r="4" fill="#1f4e79"/>`,
+      `<path d="M${(at(one.zero) - 4).toFixed(1)} ${y - 4}h8v8h-8z" fill="none" stroke="#8a4b08" stroke-width="1.5"/>`,
+      `<path d="M${at(one.span).toFixed(1)} ${y - 5}l5 9h-10z" fill="none" stroke="#2e6b34" stroke-width="1.5"/>`,
+    ];
+  });
+  const ticks = [0.8, 0.85, 0.9, 0.95, 1].map(
+    (part) =>
+      `<text x="${at(part)}" y="${height - 8}" text-anchor="middle">${part === least ? "≤ " : ""}${100 * part} %</text>`,
+  );
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" font-family="sans-serif" font-size="12">`,
+    `<rect width="${width}" height="${height}" fill="#fff"/>`,
+    `<rect x="${at(0.94)}" y="${top}" width="${at(0.97) - at(0.94)}" height="${found.length * rowHeight}" fill="#dfe8f0"/>`,
+    `<text x="${left}" y="20">dot: U at the test points; square: zero ± 2u; triangle: span ± 2u; band: asked for</text>`,
+    ...rows,
+    ...ticks,
+    "</svg>\n",
+  ].join("\n");
+}
