@@ -33,6 +33,20 @@ test("the figures are the record's own, at full precision", () => {
   expect(summary.asFound?.points.map(({ point }) => point)).toEqual(asFound?.points.map(({ point }) => point));
 });
 
+test("a test point knows what each certificate contributes: what two visits with the same one share", () => {
+  const record = demoRecord("LT-310");
+  const [point] = recordSummary(sealRecord(record)).asFound?.points ?? [];
+  const [judged] = record.phases.asFound?.points ?? [];
+  expect(point?.combinedUncertainty).toBe(judged?.budget.combinedUncertainty);
+  expect(point?.effectiveDegreesOfFreedom).toBe(judged?.budget.effectiveDegreesOfFreedom);
+  const expected = record.standards.flatMap(({ standard, certificate }) => {
+    const line = judged?.budget.lines.find(({ source }) => source === `${standard}: certificate`);
+    return line === undefined ? [] : [{ standard, certificate, standardUncertainty: line.standardUncertainty }];
+  });
+  expect(expected.length).toBeGreaterThan(0);
+  expect(point?.certificates).toEqual(expected);
+});
+
 test("where the controller was read, the points are those of the loop", () => {
   const record = sealRecord(sampleRecord({ hasController: true }));
   const { asFound } = record.phases;

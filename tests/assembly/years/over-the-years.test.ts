@@ -117,3 +117,22 @@ test("test points that were not set to the same millimetre are one, up to 2 % of
   }));
   expect(leadingOf(moved)?.drift).toEqual(leadingOf(steadyYears)?.drift);
 });
+
+test("a change leaves out what the same certificate contributes to both visits, and says whose it was", () => {
+  const visit = (day: string, error: number, certificate: string): YearRecord => {
+    const phase = yearPhase([0, error, 0]);
+    const points = phase.points.map((point) => ({
+      ...{ ...point, combinedUncertainty: 0.2, effectiveDegreesOfFreedom: null },
+      certificates: [{ standard: "GB-1", certificate, standardUncertainty: 0.16 }],
+    }));
+    return yearRecord(day, { ...phase, points });
+  };
+  const [same, other] = ["EX-1", "EX-2"].map(
+    (now) => years([visit("2024-01-01", 1, "EX-1"), visit("2025-01-01", 2, now)]).records[1]?.change,
+  );
+  expect(same).toMatchObject({ errorDistance: 1, sameStandards: ["GB-1"] });
+  // √(2 · (0.2² − 0.16²)) = 0.1697 against √(2 · 0.2²) = 0.2828, each with k = 2 for 95.45 %.
+  expect(same?.expandedUncertainty.toFixed(4)).toBe("0.3394");
+  expect(other?.sameStandards).toEqual([]);
+  expect(other?.expandedUncertainty.toFixed(4)).toBe("0.5657");
+});
