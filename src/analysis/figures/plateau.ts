@@ -105,11 +105,21 @@ function standsStill(
   const outputs = still.map(({ output }) => output);
   const moved = Math.max(...outputs) - Math.min(...outputs);
   const deviation = level - valueAt(last.input);
+  // A bend makes the rest scatter about its line, too: what stands still does so within the noise of its repeats.
+  const noise = Math.min(scatter, repeatScatter([...still, ...rest], leastScatter));
   const isStill =
-    moved <= stillShare * movement + noiseFactor * scatter &&
+    moved <= stillShare * movement + noiseFactor * noise &&
     shareWithin(still, level, Math.max(noiseFactor * scatter, stillShare * movement)) >= shareOnLevel;
   const isOff = Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * scatter, movement / 2);
   return isStill && isOff ? { level, knee: (level - line.intercept) / line.slope, deviation } : undefined;
+}
+
+/** Standard deviation of repeats, by the median of their sizes; that of anything where nothing was repeated. */
+function repeatScatter(places: readonly Place[], leastScatter: number): number {
+  const deviations = places
+    .filter(({ outputs }) => outputs.length > 1)
+    .flatMap((place) => deviationsFrom(place, place.output));
+  return deviations.length === 0 ? Number.POSITIVE_INFINITY : Math.max(robustScale(deviations), leastScatter);
 }
 
 function shareWithin(still: readonly Place[], level: number, limit: number): number {

@@ -26,7 +26,13 @@ import {
   voltageOverloaded,
 } from "./sensor-line-causes.ts";
 import { curved } from "./shape-causes.ts";
-import { outputAndInputUnfit, outputAndValueShifted, switchPointOff } from "./switch-causes.ts";
+import {
+  differentialTooWide,
+  outputAndInputUnfit,
+  outputAndValueShifted,
+  outputChatters,
+  switchPointOff,
+} from "./switch-causes.ts";
 import { warmUpOrDrift } from "./time-causes.ts";
 import { typingError } from "./typing-causes.ts";
 import { leakageAcrossLoop, offsetOfCard, shuntOrGainOff } from "./wiring-causes.ts";
@@ -74,6 +80,8 @@ export const causes: readonly Cause[] = [
   outputAndInputUnfit,
   switchPointOff,
   outputAndValueShifted,
+  differentialTooWide,
+  outputChatters,
 ];
 
 /** What can only stand among the rivals: no reading shows it by itself. */

@@ -76,15 +76,21 @@ function heldSightings(evidence: CauseEvidence): readonly Sighting[] {
   ];
 }
 
-function isWeak(evidence: CauseEvidence): boolean {
+/**
+ * Whether the scatter grows with the distance for certain.
+ *
+ * @param evidence of a phase
+ * @returns true where a weak target is named
+ * Source: `weakTarget`.
+ * @example isWeak(evidence) // false
+ */
+export function isWeak(evidence: CauseEvidence): boolean {
   return weakTargetSightings(evidence).length > 0;
 }
 
 const weakTargetSightings = onceFor((evidence): readonly Sighting[] => {
   const sensor = evidence.stages.find(({ stage }) => stage === "sensor");
-  const { principle } = evidence.instrument;
-  const isByEcho = principle === "ultrasonic" || principle === "radar" || principle === undefined;
-  if (sensor === undefined || !isByEcho) return [];
+  if (sensor === undefined) return [];
   const lost = [...evidence.faults, ...evidence.held];
   const isLostFar = lost.length > 0 && lost.every((index) => isFar(evidence, index));
   if (!spreadGrows(sensor, evidence.mattering, isLostFar)) return [];

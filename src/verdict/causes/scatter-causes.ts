@@ -2,8 +2,9 @@ import { repeatScatter } from "../../analysis/readings/repeated-readings.ts";
 import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
-import { drifts, hasGrowingSpread, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { drifts, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
+import { isWeak } from "./lost-target-causes.ts";
 
 /** Repeated readings lie as far apart as the tolerance allows, near and far alike. */
 export const scatterEverywhere: Cause = {
@@ -18,7 +19,7 @@ export const scatterEverywhere: Cause = {
   },
   detect: (evidence) => {
     const sensor = evidence.stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
-    return sensor === undefined ? [] : sightingsIn(evidence, sensor);
+    return sensor === undefined || isWeak(evidence) ? [] : sightingsIn(evidence, sensor);
   },
 };
 
@@ -27,7 +28,7 @@ const chanceOfLess = 0.05;
 
 function sightingsIn({ mattering }: CauseEvidence, stage: StageEvidence): readonly Sighting[] {
   const scatter = scatterOf(stage);
-  if (scatter === undefined || drifts(stage, mattering) || hasGrowingSpread(stage, mattering)) return [];
+  if (scatter === undefined || drifts(stage, mattering)) return [];
   const { standardDeviation, degreesOfFreedom } = scatter;
   const least =
     standardDeviation * Math.sqrt(degreesOfFreedom / chiSquaredQuantile(1 - chanceOfLess, degreesOfFreedom));

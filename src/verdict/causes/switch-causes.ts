@@ -58,6 +58,51 @@ export const outputAndValueShifted: Cause = {
     ),
 };
 
+/** It releases too far from where it operates. */
+export const differentialTooWide: Cause = {
+  id: "differential-too-wide",
+  title: "differential of the switched output too wide",
+  place: "switched output",
+  separatedBy:
+    "read the hysteresis setting of the output, and trip it again slowly with a flat target square to the axis",
+  remedy: { cures: "switched output", does: null },
+  detect: ({ switching }) =>
+    switching.flatMap(({ output, found }) => {
+      const travel = found?.differential;
+      if (travel?.statement !== "fail") return [];
+      return [
+        {
+          says: `${output.output} releases farther from where it operates than its limit allows. This is consistent with a hysteresis that is set too wide, or with a window that was taught in place of a point.`,
+          evidence: [
+            { name: "differential travel", value: travel.percent, unit: "% of the operating distance" },
+            { name: "limit", value: travel.limitPercent, unit: "% of the operating distance" },
+          ],
+          rivals: ["play-in-rig"],
+        },
+      ];
+    }),
+};
+
+/** It changes more than once in a run. */
+export const outputChatters: Cause = {
+  id: "output-chatters",
+  title: "chatter of the switched output",
+  place: "switched output",
+  separatedBy: "hold the target still at the trip and watch the output; then once more with motors and drives off",
+  remedy: { cures: "switched output", does: null },
+  detect: ({ switching }) =>
+    switching.flatMap(({ output, found }) => {
+      if (found?.chatter?.statement !== "fail") return [];
+      return [
+        {
+          says: `${output.output} changes more than once while the target goes one way. This is consistent with chatter: a hysteresis that is too narrow for the scatter, a target that shakes, or interference on the wire.`,
+          evidence: [{ name: "changes of state that were recorded", value: found.trips.length, unit: "" }],
+          rivals: ["scatter-everywhere", "weak-target"],
+        },
+      ];
+    }),
+};
+
 type Words = Pick<Sighting, "says" | "rivals" | "separatedBy">;
 
 function sightings(

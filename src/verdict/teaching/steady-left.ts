@@ -8,10 +8,14 @@ import type { Scatter } from "./reading-scatter.ts";
 
 /** Chance that noise alone gives more than the bound, one-sided. */
 const noiseChance = 0.01;
+/** With fewer test points no end can be left out. */
+const fewestPoints = 5;
+
+type Group = readonly ReadingError[];
 
 /**
- * What the best two constants leave for certain: of the mean errors, whichever single reading is left out, less what noise
- * explains; over the tolerance.
+ * What the best two constants leave for certain: of the mean errors, whichever single reading or outermost point is left out,
+ * less what noise explains; over the tolerance.
  *
  * More readings make the greatest of them greater but not their means, so that this stands whatever their number.
  *
@@ -32,7 +36,7 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
       return leftOf(others.length === 0 ? groups.toSpliced(place, 1) : groups.with(place, others), range);
     }),
   );
-  const least = Math.min(whole, ...without);
+  const least = Math.min(whole, ...without, ...withoutEnds(groups).map((others) => leftOf(others, range)));
   const fewestRepeats = Math.min(...groups.map(({ length }) => length));
   const noise =
     (studentTQuantile(1 - noiseChance, scatter.degreesOfFreedom) * scatter.part) /
@@ -40,8 +44,15 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
   return Math.max(0, least - noise);
 }
 
+/** What happens at the outermost point alone is no bend: a blind zone, an obstruction, an end of the signal. */
+function withoutEnds(groups: readonly Group[]): readonly (readonly Group[])[] {
+  const points = groups.map(([first]) => first!.point);
+  if (new Set(points).size < fewestPoints) return [];
+  return [Math.min(...points), Math.max(...points)].map((end) => groups.filter(([first]) => first!.point !== end));
+}
+
 /** The worst mean error over its tolerance after the best two constants; 0 where any two fit. */
-function leftOf(groups: readonly (readonly ReadingError[])[], range: RangeEnds): number {
+function leftOf(groups: readonly Group[], range: RangeEnds): number {
   const means = groups.map((group) => ({
     reference: mean(group.map(({ reference }) => reference)),
     indicated: mean(group.map(({ indicated }) => indicated)),

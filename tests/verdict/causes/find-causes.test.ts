@@ -50,7 +50,11 @@ test("no finding is worded as a fact, and each says what would tell", () => {
 test("a rival has its title beside its id, once, and no cause is its own rival", () => {
   const twoWires = { instrument: { loopPowered: true } };
   const [finding] = findCauses(planted({ seen: (part) => part + 0.02 }, twoWires)).findings;
-  expect(finding?.rivals).toEqual([{ id: "leakage-across-loop", title: "leakage across the two-wire loop" }]);
+  expect(finding?.rivals).toEqual([
+    { id: "leakage-across-loop", title: "leakage across the two-wire loop" },
+    { id: "both-ends-taught-wrong", title: "both ends of the range taught wrong" },
+    { id: "reference-position-off", title: "a reference position or a mark that is off" },
+  ]);
 });
 
 test("a healthy loop has neither finding nor note", () => {

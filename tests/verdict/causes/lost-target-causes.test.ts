@@ -42,7 +42,7 @@ test("a growth that is not sure is enough only where the target is lost at far p
   const at = (part: number) => evidence.readings.find(({ point }) => Math.abs(point - 100 * part) < 1)!.index;
   expect(idsOf(lostTargetCauses, wide)).toEqual([]);
   const laser = { ...wide, instrument: { ...wide.instrument, principle: "laser" as const } };
-  expect(idsOf(lostTargetCauses, { ...laser, faults: [at(0.9)] })).toEqual(["target-lost-fault"]);
+  expect(idsOf(lostTargetCauses, { ...laser, faults: [at(0.9)] })).toEqual(["weak-target"]);
   const ultrasonic = { ...wide, instrument: { ...wide.instrument, principle: "ultrasonic" as const } };
   expect(idsOf(lostTargetCauses, ultrasonic)).toEqual([]);
   expect(idsOf(lostTargetCauses, { ...ultrasonic, faults: [at(0.9)] })).toEqual(["weak-target"]);

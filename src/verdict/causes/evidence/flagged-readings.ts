@@ -124,7 +124,8 @@ export function countedTwice(readings: readonly StagedReading[], output: Axis, l
       if (!group.every((reading) => isEcho(reading, output, loop, factor))) break;
       members.push(...group.map(({ index }) => index));
     }
-    if (members.length > 0 && isOffTheRest(readings, members, output, loop)) return { factor, members };
+    const isFar = readings.some((reading) => members.includes(reading.index) && isFarOff(reading, output, loop));
+    if (isFar && isOffTheRest(readings, members, output, loop)) return { factor, members };
   }
   return undefined;
 }
@@ -152,13 +153,20 @@ function pointOf(group: readonly StagedReading[]): number {
   return group[0]?.point ?? 0;
 }
 
+/** Where twice the distance is more than the signal can say, it stands at or beyond its upper end. */
 function isEcho({ percent }: StagedReading, output: Axis, loop: Loop, factor: number): boolean {
   const shown = percent[output];
   if (shown === undefined || percent.reference === undefined) return false;
   const distance = inUnitOf(loop, "reference", percent.reference);
   const indicated = inUnitOf(loop, "reference", shown);
-  const isFar = Math.abs(indicated - distance) > 0.05 * spanOf(loop.characteristics.signal);
-  return distance > 0 && isFar && Math.abs(indicated / distance / factor - 1) < echoWithin;
+  const isRailed = shown >= 100 && factor * distance >= indicated;
+  return distance > 0 && (isRailed || Math.abs(indicated / distance / factor - 1) < echoWithin);
+}
+
+function isFarOff({ percent }: StagedReading, output: Axis, loop: Loop): boolean {
+  const [given, shown] = [percent.reference ?? 0, percent[output] ?? 0];
+  const off = inUnitOf(loop, "reference", shown) - inUnitOf(loop, "reference", given);
+  return Math.abs(off) > 0.05 * spanOf(loop.characteristics.signal);
 }
 
 /** One alone may as well be a slip of the typing hand. */

@@ -9,6 +9,7 @@ import { liveZeroMistake } from "./live-zero.ts";
 import { onceFor } from "./once-for.ts";
 import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
 import { isOff, lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
+import { type StatedAir, statedAirOf } from "./stated-air.ts";
 import { thresholds } from "./thresholds.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
 
@@ -24,6 +25,8 @@ type LineCause =
   | "shunt-or-gain-off"
   | "leakage-across-loop";
 
+type SensorRival = LineCause | "reference-position-off";
+
 /** Places at which a line may be without error: nowhere, an end of the range, the face, the true zero of the signal. */
 type Place = "nowhere" | "lower" | "upper" | "face" | "signal zero";
 
@@ -32,11 +35,13 @@ export type SensorLine = {
   cause: LineCause;
   /** The place without error, where one was found. */
   place?: Place;
-  rivals: readonly LineCause[];
+  rivals: readonly SensorRival[];
   stage: StageEvidence;
   gain: number;
   near: string;
   far: string;
+  /** What was taken off before. */
+  before?: string;
 };
 
 /**
@@ -58,34 +63,69 @@ export function sensorLineSightings(
   cause: LineCause,
   seen: (line: SensorLine) => Pick<Sighting, "says"> & { numbers?: Evidence[] },
 ): readonly Sighting[] {
-  const line = sensorLine(evidence);
-  if (line?.cause !== cause) return [];
-  const { says, numbers = [] } = seen(line);
-  return [{ says, evidence: [...lineNumbers(evidence, line.stage), ...numbers], rivals: line.rivals }];
+  return sensorLines(evidence)
+    .filter((line) => line.cause === cause)
+    .map((line) => {
+      const { says, numbers = [] } = seen(line);
+      const lines = lineNumbers(evidence, line.stage);
+      return { says: `${line.before ?? ""}${says}`, evidence: [...lines, ...numbers], rivals: line.rivals };
+    });
 }
 
-const sensorLine = onceFor((evidence): SensorLine | undefined => {
+const sensorLines = onceFor((evidence): readonly SensorLine[] => {
   const stage = evidence.stages.find(({ stage: name }) => name === "sensor" || name === "sensor and wiring");
-  if (stage === undefined || !isOff(stage, evidence.mattering)) return undefined;
-  if (liveZeroMistake(evidence, stage) !== undefined) return undefined;
-  const named: Named = isTurnedRound(stage) ? { cause: "slope-turned-round", rivals: [] } : byPlace(evidence, stage);
-  const wordsAt = (end: number) => errorWords(evidence, lineErrorAt(stage, end).percentSpan);
-  return { ...named, stage, gain: stage.line?.gain ?? 1, near: wordsAt(0), far: wordsAt(100) };
+  if (stage === undefined || !isOff(stage, evidence.mattering)) return [];
+  if (liveZeroMistake(evidence, stage) !== undefined) return [];
+  if (isTurnedRound(stage)) return [lineOf(evidence, stage, { cause: "slope-turned-round", rivals: [] })];
+  const named = byPlace(evidence, stage);
+  const air = named.cause === "air-temperature" ? undefined : statedAirOf(evidence, stage);
+  if (air === undefined || !isTakenOff(named, stage, air)) return [lineOf(evidence, stage, named)];
+  return airAndRest(evidence, stage, air);
 });
+
+function lineOf(evidence: CauseEvidence, stage: StageEvidence, named: Named): SensorLine {
+  const wordsAt = (end: number) => errorWords(evidence, lineErrorAt(stage, end).percentSpan);
+  return { ...named, stage, gain: gainOf(stage), near: wordsAt(0), far: wordsAt(100) };
+}
+
+/** A sensor of which nobody says that it does not correct may do so: its error is a plain shift, or less than without it. */
+function isTakenOff({ cause }: Named, stage: StageEvidence, { isStatedUncorrected, rest }: StatedAir): boolean {
+  const worst = (line: StageEvidence) =>
+    Math.max(...[0, 100].map((end) => Math.abs(lineErrorAt(line, end).percentSpan)));
+  return isStatedUncorrected || (cause !== "datum-shifted" && worst(rest) < worst(stage));
+}
+
+/** What the stated air explains is taken off first and named; the rest is judged. */
+function airAndRest(evidence: CauseEvidence, stage: StageEvidence, air: StatedAir): readonly SensorLine[] {
+  const [near, far] = [errorWords(evidence, air.near), errorWords(evidence, air.far)];
+  const ofAir: SensorLine = { cause: "air-temperature", place: "face", rivals: [], stage, gain: air.gain, near, far };
+  if (!isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.mattering))
+    return [{ ...ofAir, rivals: ["both-ends-taught-wrong"] }];
+  const rest = byPlace(evidence, air.rest, false);
+  const before = `The stated air explains ${far} at the far end, and that is taken off first. `;
+  return [
+    { ...ofAir, rivals: ["both-ends-taught-wrong"] },
+    { ...lineOf(evidence, air.rest, rest), before },
+  ];
+}
 
 type Named = Pick<SensorLine, "cause" | "place" | "rivals">;
 
-function byPlace(evidence: CauseEvidence, stage: StageEvidence): Named {
-  const { named, rivals } = namedByZero(stage, placesOf(evidence, stage));
+function byPlace(evidence: CauseEvidence, stage: StageEvidence, isFaceOpen = true): Named {
+  const places = placesOf(evidence, stage).filter(({ name }) => isFaceOpen || name !== "face");
+  const { named, rivals } = namedByZero(stage, places);
   const open = rivals.flatMap((place) => causeAt(evidence, stage, place) ?? []);
   const isNamedLeak =
     named === undefined || (named === "nowhere" && missOf(stage, named) > thresholds.excludedBeyondUncertainties);
   if (isNamedLeak && isLeakage(evidence, stage)) {
-    return { cause: "leakage-across-loop", rivals: named === undefined ? open : ["datum-shifted", ...open] };
+    return {
+      cause: "leakage-across-loop",
+      rivals: [...(named === undefined ? [] : (["datum-shifted"] as const)), ...open, "both-ends-taught-wrong"],
+    };
   }
   const cause = named === undefined ? undefined : causeAt(evidence, stage, named);
   if (named === undefined || cause === undefined) {
-    return { cause: "both-ends-taught-wrong", rivals: ["datum-shifted", ...open] };
+    return { cause: "both-ends-taught-wrong", rivals: ["datum-shifted", "ends-taught-wrong", ...open] };
   }
   const maybeLeak = named === "nowhere" && isLeakage(evidence, stage, true) ? (["leakage-across-loop"] as const) : [];
   return { cause, place: named, rivals: [...open, ...maybeLeak, ...alwaysOpen(evidence, cause)] };
@@ -131,11 +171,23 @@ function causeAtFace(
 ): "air-temperature" | "target-or-sensor-tilted" | undefined {
   const { principle } = evidence.instrument;
   const gain = gainOf(stage);
-  if (principle === "ultrasonic") return airEvidence(evidence, gain).agrees === false ? undefined : "air-temperature";
+  if (principle === "ultrasonic") return isAirExcluded(evidence, gain) ? undefined : "air-temperature";
   const isOptical = principle === "laser" || principle === "photoelectric" || principle === "radar";
   if (isOptical) return gain > 1 ? "target-or-sensor-tilted" : undefined;
   return principle === undefined ? "air-temperature" : undefined;
 }
+
+/** The thermometer contradicts the gain, or the air is as warm as it was when the sensor was taught. */
+function isAirExcluded(evidence: CauseEvidence, gain: number): boolean {
+  const { taughtAt } = evidence.instrument;
+  const { airTemperature } = evidence.calibration;
+  const isStated = taughtAt !== undefined && airTemperature !== undefined;
+  const isSame = isStated && Math.abs(taughtAt - airTemperature) < sameAirWithin;
+  return isSame || airEvidence(evidence, gain).agrees === false;
+}
+
+/** Own choice, K. */
+const sameAirWithin = 1;
 
 function gainOf(stage: StageEvidence): number {
   return stage.line?.gain ?? 1;
@@ -148,8 +200,15 @@ function isTooLittle({ instrument }: CauseEvidence, stage: StageEvidence): boole
   return sign * lineErrorAt(stage, atSignal(ends, 100)).percentSpan < 0;
 }
 
-/** A sensor that corrects for the air by itself may still stand askew. */
-function alwaysOpen({ instrument }: CauseEvidence, cause: LineCause): readonly LineCause[] {
-  const isOpen = cause === "air-temperature" && instrument.temperatureCompensated === true;
-  return isOpen ? ["target-or-sensor-tilted"] : [];
+/**
+ * Both ends taught wrong give any straight error, and a datum of the reference that is off any shift: no reading on these
+ * references excludes them. A sensor that corrects for the air by itself may still stand askew.
+ */
+function alwaysOpen({ instrument }: CauseEvidence, cause: LineCause): readonly SensorRival[] {
+  const isAskew = cause === "air-temperature" && instrument.temperatureCompensated === true;
+  return [
+    "both-ends-taught-wrong",
+    ...(cause === "datum-shifted" ? (["reference-position-off"] as const) : []),
+    ...(isAskew ? (["target-or-sensor-tilted"] as const) : []),
+  ];
 }
