@@ -17,6 +17,7 @@ export type ValueInterval = { value: number; low: number; high: number };
  * @example predictionInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8]), 4) // value 9.5, low 3.0460, high 15.9540
  */
 export function predictionInterval(fit: LineFit, abscissa: number, confidence = 0.95): ValueInterval {
+  if (fit.residualStdDev === null) throw new RangeError("two points predict no interval");
   return predictionBand(fit, intervalFactor(fit, confidence))(abscissa);
 }
 
@@ -49,9 +50,9 @@ export function predictionBand(fit: LineFit, factor: number): (abscissa: number)
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 4.4.3.1; Student's t with n − 2 degrees of freedom.
  * @example slopeInterval(fitLine([0, 1, 2, 3], [1, 3, 4, 8])) // value 2.2, low 0.3745, high 4.0255
  */
-export function slopeInterval(fit: LineFit, factor = intervalFactor(fit)): ValueInterval {
+export function slopeInterval(fit: LineFit, factor?: number): ValueInterval {
   if (fit.slopeStdError === null) throw new RangeError("two points give a slope no interval");
-  return around(fit.slope, factor * fit.slopeStdError);
+  return around(fit.slope, (factor ?? intervalFactor(fit)) * fit.slopeStdError);
 }
 
 /**

@@ -26,7 +26,7 @@ test.each([
   [["report", "book", "--outt", "x"], /unknown option '--outt'\n.*--out/u],
   [["report"], /missing required argument 'workbook'/u],
   [["report", "book", "--out"], /argument missing/u],
-  [["check", "a", "b"], /too many arguments/u],
+  [["new", "a", "b"], /too many arguments/u],
   [["check", "a", "--out", "b"], /unknown option '--out'/u],
   [[], /Usage: spanwright/u],
 ])("%j is a fault of the command line", async (words, told) => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { fitLine } from "../../src/numeric/fit-line.ts";
-import { predictionInterval, slopeInterval } from "../../src/numeric/prediction-interval.ts";
+import { intervalFactor, predictionInterval, slopeInterval } from "../../src/numeric/prediction-interval.ts";
 
 const fit = fitLine(Object.freeze([0, 1, 2, 3]), Object.freeze([1, 3, 4, 8]));
 
@@ -28,7 +28,7 @@ test("points on a line predict the line, and a wider confidence a wider interval
   const { value, low, high } = predictionInterval(fitLine([0, 1, 2], [1, 2, 3]), 10);
   expect([value, low, high]).toEqual([11, 11, 11]);
   expect(predictionInterval(fit, 4, 0.99).high).toBeGreaterThan(predictionInterval(fit, 4, 0.95).high);
-  expect(slopeInterval(fit, 0.99).low).toBeLessThan(slopeInterval(fit, 0.95).low);
+  expect(slopeInterval(fit, intervalFactor(fit, 0.99)).low).toBeLessThan(slopeInterval(fit).low);
 });
 
 test("two points predict no interval", () => {
@@ -39,5 +39,5 @@ test("two points predict no interval", () => {
 
 test.each([0, 1, -0.5, 1.5, Number.NaN])("a confidence of %d is refused", (confidence) => {
   expect(() => predictionInterval(fit, 4, confidence)).toThrow(RangeError);
-  expect(() => slopeInterval(fit, confidence)).toThrow(RangeError);
+  expect(() => slopeInterval(fit, intervalFactor(fit, confidence))).toThrow(RangeError);
 });
