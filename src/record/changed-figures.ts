@@ -43,6 +43,16 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     since: "0.3.0",
     why: "steps, cycles and the form of a certificate count",
   })),
+  ...["causes", "reteach", "recommendation"].map((below) => ({
+    below,
+    since: "0.3.0",
+    why: "railed, wild, exchanged and mistyped readings are set aside, and what the stated air explains is taken off first",
+  })),
+  ...phaseNames.map((phase) => ({
+    below: `switching[].phases.${phase}.shares`,
+    since: "0.3.0",
+    why: "the uncertainty of the analog value at the set point comes from its budget",
+  })),
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);
 

@@ -57,7 +57,7 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
   test.each(demoPages)("$label is set in the font that it brings", async (demo) => {
     const { page, context } = await opened(onDisk(folder, demo));
     const loaded = await page.evaluate("[...document.fonts].map(({weight, status}) => weight + ' ' + status).sort()");
-    expect(loaded).toEqual(["400 loaded", "600 loaded"]);
+    expect([...new Set(loaded as string[])]).toEqual(["400 loaded", "600 loaded"]);
     await context.close();
   });
 

@@ -46,7 +46,7 @@ test("a finding shows its evidence with uncertainty, its rivals and what would t
   expect(text).toMatch(/No error at 30 ± 33 mm/u);
   expect(text).toContain("Air temperature on the day 31.0 °C");
   expect(text).toContain("Not excluded yet target lost, last value held");
-  expect(text).toContain("What would confirm it");
+  expect(text).toContain("What would tell them apart");
 });
 
 test("the line of each stage stands below, healthy or not", () => {

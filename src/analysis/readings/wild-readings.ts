@@ -12,8 +12,8 @@ export type WildReading = { index: number; deviation: number };
 /** What is smaller than either, percent of span, is left alone. */
 export type WildContext = { mattering: number; leastScatter: number };
 
-/** Own choice: noise gives one such reading in a hundred phases, and it has to matter as well. */
-const significance = 0.01;
+/** Own choice: residuals about a robust line are not quite those of the test, and a healthy loop should hardly ever be suspected. */
+const significance = 0.00001;
 const fewest = 5;
 const mostPart = 0.1;
 const mostOfAll = 3;

@@ -12,6 +12,7 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
   {
     ...{ heading: "What and where", name: "description", text: ({ description }) => description ?? "" },
     cell: ({ description }) => description ?? <span class="not-stated">not stated</span>,
+    sortBy: ({ description }) => description ?? "",
   },
   { heading: "Location", under: "What and where", name: "location", text: ({ location }) => location ?? "" },
   {

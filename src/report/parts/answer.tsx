@@ -171,5 +171,6 @@ function dueNote({ nextDue, instrument }: CalibrationRecord): string {
   }
   if (instrument.intervalMonths === undefined) return "no interval is stated";
   if (instrument.intervalAgreedBy === undefined) return "nobody is named who agreed to the interval";
-  return "a due date is given only where the loop is left in tolerance";
+  const interval = `${monthsWords(instrument.intervalMonths)}, agreed by ${instrument.intervalAgreedBy}`;
+  return `a due date is given only where the loop is left in tolerance and the record is complete; the interval is ${interval}`;
 }

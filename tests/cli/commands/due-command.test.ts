@@ -24,6 +24,7 @@ test("what is due within 30 days is listed, the earliest first", async () => {
   const { exitCode, printed, complained } = await run("due", filed);
   expect([exitCode, complained]).toEqual([0, ""]);
   expect(daysAndNames(printed)).toEqual([
+    ["not in tolerance", "LT-808"],
     ["-316 overdue", "standard RAIL-3500"],
     ["-316 overdue", "standard RANGER-2"],
     ["-168 overdue", "ZT-615"],
@@ -40,12 +41,12 @@ test("a longer time lists more, and the calendar has an event for each line", as
   const { exitCode, printed } = await run("due", folder, "--within", "20w", "--calendar", calendar);
   expect(exitCode).toBe(0);
   const lines = daysAndNames(printed.replace(`\n${calendar}`, ""));
-  expect(lines.slice(6)).toEqual([
+  expect(lines.slice(7)).toEqual([
     ["49", "standard TAPE-5"],
     ["49", "standard AIR-2"],
     ["105", "LT-120"],
   ]);
-  expect(readFileSync(calendar, "utf8").match(/^BEGIN:VEVENT/gmu)).toHaveLength(lines.length);
+  expect(readFileSync(calendar, "utf8").match(/^BEGIN:VEVENT/gmu)).toHaveLength(lines.length - 1); // the open loop is a to-do
   expect((await run("verify", folder)).printed).not.toMatch(/folder, (?:register|due)\./u);
 });
 
