@@ -67,6 +67,7 @@ export function coveragePicture(found: readonly Coverage[]): string {
   );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" font-family="sans-serif" font-size="12">`,
+    "<title>Coverage of U in simulated calibrations</title>",
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
     `<rect x="${at(0.94)}" y="${top}" width="${at(0.97) - at(0.94)}" height="${found.length * rowHeight}" fill="#dfe8f0"/>`,
     `<text x="${left}" y="20">dot: U at the test points; square: zero ± 2u; triangle: span ± 2u; band: asked for</text>`,
