@@ -6,11 +6,14 @@ import { fontPart, fontPartModule } from "./font-subsets.mjs";
 const requireForBundledCommonJs =
   "import{createRequire as createRequireForBundle}from'node:module';const require=createRequireForBundle(import.meta.url);";
 
-/** The bundle holds what a `-chart-spec.ts` module exports, as data: neither vega-lite nor the compiling is left in it. */
+/**
+ * The bundle holds of a `-chart-spec.ts` module the program that the walker goes through, or vega's dataflow as data
+ * where the walker does not know a chart: neither vega-lite nor the compiling is left in it.
+ */
 const chartsCompiledAhead = {
   name: "charts-compiled-ahead",
   setup({ onLoad }) {
-    onLoad({ filter: /-chart-spec\.ts$/ }, async ({ path }) => ({ contents: asData(await exportsOf(path)) }));
+    onLoad({ filter: /-chart-spec\.ts$/ }, async ({ path }) => ({ contents: asBuilt(await exportsOf(path)) }));
   },
 };
 
@@ -20,10 +23,14 @@ async function exportsOf(path) {
   return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`);
 }
 
-/** Text that is parsed as JSON is ready sooner than the same data as a program. */
-function asData(exported) {
+/** Functions as functions; text that is parsed as JSON is ready sooner than the same data as a program. */
+function asBuilt(exported) {
   return Object.entries(exported)
-    .map(([name, value]) => `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))});\n`)
+    .map(([name, { series, source, runtime }]) => {
+      const drawn =
+        source === undefined ? `runtime: JSON.parse(${JSON.stringify(JSON.stringify(runtime))})` : `program: ${source}`;
+      return `export const ${name} = { series: ${JSON.stringify(series)}, ${drawn} };\n`;
+    })
     .join("");
 }
 

@@ -10,6 +10,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "browser/register.test.ts": 60,
   "browser/screen.test.ts": 60,
   "charts/all-charts.test.ts": 90,
+  "charts/drawing/same-as-vega.test.ts": 180,
   "charts/drawing/text-width.test.ts": 60,
   "cli/cli.test.ts": 60,
   "cli/commands/check-command.test.ts": 60,

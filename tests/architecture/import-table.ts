@@ -41,6 +41,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   hucre: ["workbook", "report"],
   vega: ["charts"],
   "vega-lite": ["charts"],
+  ...{ "vega-format": ["charts"], "vega-scale": ["charts"], "vega-scenegraph": ["charts"], "vega-util": ["charts"] },
   preact: ["report", "sheet"],
   "preact-render-to-string": ["report", "sheet"],
   "simple-statistics": ["numeric"],

@@ -1,48 +1,43 @@
-import * as vega from "vega";
+import { textMetrics } from "vega-scenegraph";
+import type { ChartProgram } from "./chart-program.ts";
 import type { CompiledChart } from "./compiled-chart.ts";
-import { strictLogger } from "./strict-logger.ts";
-import { type SvgRoot, withRoot } from "./svg-root.ts";
+import type { DrawingData } from "./drawing-data.ts";
+import type { Scene } from "./scene-svg.ts";
+import { svgOf } from "./svg-root.ts";
 import { textWidth } from "./text-width.ts";
+import { walkChart } from "./walk-chart.ts";
 
-declare module "vega" {
-  /** Missing in vega's own types. */
-  export const textMetrics: { width: typeof textWidth };
-}
-
-export type Row = Readonly<Record<string, string | number>>;
-export type Size = Readonly<{ width: number; height: number }>;
-
-/** Everything that differs from one drawing of a specification to the next. */
-export type DrawingData = SvgRoot & {
-  size: Size;
-  signals: Readonly<Record<string, string | number | readonly (string | number)[]>>;
-  data: Readonly<Record<string, readonly Row[]>>;
-};
+export type { DrawingData, Row } from "./drawing-data.ts";
 
 /** A picture and its words: a sentence that says what it shows, how to read it, and what it would say aloud. */
 export type Drawing = { svg: string; title: string; caption: string; description: string };
 
-const refusingLoader = {
-  load: refuseToLoad,
-  sanitize: refuseToLoad,
-  http: refuseToLoad,
-  file: refuseToLoad,
-  options: {},
-} as unknown as vega.Loader;
-
 /**
- * How a chart is drawn. Each drawing is a fresh view, for a view that is fed again remembers the order of its axis ticks.
+ * How a chart is drawn: by the walker, and by vega where a chart holds what the walker does not know.
  * A series that some records do not have is named in `mayBeEmpty`; it must shape no axis.
  */
 export function createDrawing(
-  { runtime, series }: CompiledChart,
+  chart: CompiledChart,
   mayBeEmpty: readonly string[] = [],
 ): (drawing: DrawingData) => Promise<string> {
-  const required = series.filter((name) => !mayBeEmpty.includes(name));
+  const required = chart.series.filter((name) => !mayBeEmpty.includes(name));
+  const program = programOf(chart);
   return async (drawing) => {
     requireRows(required, drawing.data);
-    return withRoot(await svgOf(viewOf(runtime, drawing)), drawing);
+    textMetrics.width = textWidth as typeof textMetrics.width;
+    return svgOf(program === undefined ? await sceneByVega(chart, drawing) : walkChart(program, drawing), drawing);
   };
+}
+
+/** As built, or of its text where a chart is drawn from source. */
+function programOf({ program, source }: CompiledChart): ChartProgram | undefined {
+  return program ?? (source === undefined ? undefined : (new Function(`return ${source}`)() as ChartProgram));
+}
+
+async function sceneByVega({ runtime }: CompiledChart, drawing: DrawingData): Promise<Scene> {
+  if (runtime === undefined) throw new Error("draw: a chart has neither a program nor vega's dataflow");
+  const { drawByVega } = await import("./draw-by-vega.ts");
+  return drawByVega(runtime, drawing);
 }
 
 /** An empty series would leave a chart that looks complete, and infinite extents. */
@@ -50,31 +45,4 @@ function requireRows(required: readonly string[], data: DrawingData["data"]): vo
   for (const name of required) {
     if ((data[name] ?? []).length === 0) throw new RangeError(`draw: requires at least one row of ${name}`);
   }
-}
-
-function viewOf(runtime: vega.Runtime, { size, signals, data }: DrawingData): vega.View {
-  vega.textMetrics.width = textWidth;
-  const view = new vega.View(runtime, { renderer: "none", loader: refusingLoader, logger: strictLogger });
-  view.width(size.width).height(size.height);
-  for (const [name, value] of Object.entries(signals)) view.signal(name, structuredClone(value));
-  for (const [name, rows] of Object.entries(data)) {
-    view.data(
-      name,
-      rows.map((row) => ({ ...row })),
-    );
-  }
-  return view;
-}
-
-async function svgOf(view: vega.View): Promise<string> {
-  vega.resetSVGDefIds();
-  try {
-    return await view.toSVG();
-  } finally {
-    view.finalize();
-  }
-}
-
-function refuseToLoad(address: unknown): never {
-  throw new Error(`draw: a chart loads nothing, and was asked for ${String(address)}`);
 }

@@ -4,6 +4,10 @@ export type PathStep = { command: "M" | "L" | "A" | "C" | "Q"; shape: readonly n
 /** A run of steps that are drawn without lifting, closed or not. */
 export type Subpath = { steps: readonly PathStep[]; isClosed: boolean };
 
+type Place = Readonly<{ x: number; y: number }>;
+
+const none: readonly number[] = [];
+
 const number = /-?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gu;
 const numbersOf: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A: 7, C: 6, Q: 4, Z: 0 };
 
@@ -32,7 +36,7 @@ export function readPath(d: string, dx = 0, dy = 0): readonly Subpath[] {
       [x, y] = [step.x, step.y];
     }
   }
-  return subpaths.map(({ steps, isClosed }) => ({ steps: steps.map((step) => moved(step, dx, dy)), isClosed }));
+  return subpaths.map((subpath) => movedPath(subpath, dx, dy));
 }
 
 function absolute(letter: string, numbers: readonly number[], x: number, y: number): PathStep {
@@ -47,8 +51,29 @@ function absolute(letter: string, numbers: readonly number[], x: number, y: numb
 }
 
 function moved({ command, shape, x, y }: PathStep, dx: number, dy: number): PathStep {
-  const handles = command === "A" ? shape : shape.map((value, index) => value + (index % 2 === 0 ? dx : dy));
+  const isAsItIs = command === "A" || shape.length === 0;
+  const handles = isAsItIs ? shape : shape.map((value, index) => value + (index % 2 === 0 ? dx : dy));
   return { command, shape: handles, x: x + dx, y: y + dy };
+}
+
+/** A subpath moved by some way. */
+export function movedPath({ steps, isClosed }: Subpath, dx: number, dy: number): Subpath {
+  return { steps: steps.map((step) => moved(step, dx, dy)), isClosed };
+}
+
+/** A rectangle, moved by some way. */
+export function rectanglePath(by: Place, { x, y, width, height }: Place & { width: number; height: number }): Subpath {
+  const [right, below] = [x + width, y + height];
+  const corners = [
+    [x, y],
+    [right, y],
+    [right, below],
+    [right - width, below],
+  ] as const;
+  const steps = corners.map(([cornerX, cornerY], index) => {
+    return { command: index === 0 ? "M" : "L", shape: none, x: cornerX + by.x, y: cornerY + by.y } as const;
+  });
+  return { steps, isClosed: true };
 }
 
 /** A point nearer than this to the line between its neighbours is not seen; pixels. */
@@ -96,18 +121,26 @@ function relative({ command, shape }: PathStep, x: number, y: number, [toX, toY]
   const [dx, dy] = [toX - x, toY - y];
   if (command === "L" && rounded(dy) === 0) return `h${short(dx)}`;
   if (command === "L" && rounded(dx) === 0) return `v${short(dy)}`;
+  if (shape.length === 0) return `${command.toLowerCase()}${joined([dx, dy])}`;
   const handles = command === "A" ? shape : shape.map((value, index) => value - (index % 2 === 0 ? x : y));
   return `${command.toLowerCase()}${joined([...handles, dx, dy])}`;
 }
 
 /** A minus parts two numbers as well as a blank does. */
 function joined(numbers: readonly number[]): string {
-  return numbers.map(short).join(" ").replaceAll(" -", "-");
+  let text = "";
+  for (const number of numbers) {
+    const next = short(number);
+    text += text === "" || next.startsWith("-") ? next : ` ${next}`;
+  }
+  return text;
 }
 
 /** A number with two decimals at most and no zero that says nothing. */
 export function short(value: number): string {
-  return String(rounded(value)).replace(/^(-?)0\./u, "$1.");
+  const text = String(rounded(value));
+  if (text.startsWith("0.")) return text.slice(1);
+  return text.startsWith("-0.") ? `-${text.slice(2)}` : text;
 }
 
 function rounded(value: number): number {

@@ -1,4 +1,4 @@
-import { readPath, type Subpath, short, writePath } from "./svg-path.ts";
+import { readPath, type Subpath, short, writePath } from "../../../src/charts/drawing/svg-path.ts";
 import type { SvgElement } from "./svg-tree.ts";
 
 /** What draws something: a path in absolute places, a text at its place, or a group that is clipped. */

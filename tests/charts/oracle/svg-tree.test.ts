@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { svgText, svgTree } from "../../../src/charts/drawing/svg-tree.ts";
+import { svgText, svgTree } from "./svg-tree.ts";
 
 test("elements, attributes and texts come back as they were", () => {
   const svg = '<svg width="9" height="4"><g class="a b"><path d="M0,0"/><text x="1">a &lt; b</text></g></svg>';

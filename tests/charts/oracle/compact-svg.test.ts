@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { compactContent } from "../../../src/charts/drawing/compact-svg.ts";
-import { svgText, svgTree } from "../../../src/charts/drawing/svg-tree.ts";
+import { compactContent } from "./compact-svg.ts";
+import { svgText, svgTree } from "./svg-tree.ts";
 
 const compact = (body: string, shared = {}) =>
   compactContent(svgTree(`<svg>${body}</svg>`).children, shared)

@@ -1,0 +1,45 @@
+import { Bounds } from "vega-scenegraph";
+import type { ChartFunctions } from "./chart-functions.ts";
+import type { Datum, MarkStep } from "./chart-program.ts";
+
+/** What one row looks like: the channels that its encoders set, under their names. */
+export type Item = {
+  mark: Mark;
+  bounds: Bounds;
+  datum: Datum;
+  /** Which one it was to be made, for items that are equal in what they are sorted by. */
+  serial: number;
+  /** The marks inside, of a group. */
+  items?: Mark[];
+  [channel: string]: unknown;
+};
+
+/** Items of one kind, and which of them came, changed and went last. */
+export type Mark = MarkStep["definition"] & {
+  bounds: Bounds;
+  items: Item[];
+  group: Item | undefined;
+  came: readonly Item[];
+  changed: readonly Item[];
+  went: readonly Item[];
+};
+
+export function newMark(definition: MarkStep["definition"], group: Item | undefined): Mark {
+  return { ...definition, bounds: new Bounds(), items: [], group, came: [], changed: [], went: [] };
+}
+
+export function newItem(mark: Mark, datum: Datum, serial: number): Item {
+  const item: Item = { mark, bounds: new Bounds(), datum, serial };
+  if (mark.marktype === "group") item.items = [];
+  return item;
+}
+
+/** The values of one drawing, or those of one group of a facet above those of its drawing. */
+export type Scope = {
+  values: unknown[];
+  functions: ChartFunctions;
+  /** Where marks lie that name no group. */
+  group: Item;
+  facets: Map<string, Scope>[];
+  isAgain: boolean;
+};
