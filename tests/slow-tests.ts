@@ -7,6 +7,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "analysis/uncertainty/monte-carlo-budget.test.ts": 60,
   "browser/history.test.ts": 60,
   "browser/paper.test.ts": 60,
+  "browser/printed-sheets.test.ts": 90,
   "browser/register.test.ts": 60,
   "browser/screen.test.ts": 60,
   "charts/all-charts.test.ts": 90,

@@ -77,6 +77,22 @@ export function toleranceText(record: CalibrationRecord): string {
   }
 }
 
+/** How small a part of an error is against the tolerance where it is: ": 12 % of the tolerance there"; else nothing. */
+export function toleranceShareText(
+  record: CalibrationRecord,
+  { readings }: PhaseRecord,
+  percentSpan: number,
+  reference: number,
+): string {
+  const nearest = readings.toSorted(
+    (one, other) => Math.abs(one.reference - reference) - Math.abs(other.reference - reference),
+  )[0];
+  const limit = nearest && Math.min(-nearest.toleranceLow, nearest.toleranceHigh);
+  if (limit === undefined || limit <= 0) return "";
+  const share = Math.abs(percentSpan * spanOf(record.instrument)) / limit;
+  return `: ${share < 1 ? "under 1" : writeFixed(share, 0)} % of the tolerance there`;
+}
+
 /** What the caption says of readings that are in no figure, failed ones apart; empty where there are none. */
 export function leftOutText(phases: readonly PhaseRecord[], drawn: number): string {
   const readings = phases.flatMap((phase) => phase.readings);

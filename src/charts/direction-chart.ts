@@ -1,7 +1,7 @@
 import { type PhaseName, phaseWords } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { distanceText, percentText, sentenceCase, unsignedPercentText } from "./chart-words.ts";
+import { distanceText, percentText, sentenceCase, toleranceShareText, unsignedPercentText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
@@ -23,7 +23,7 @@ export async function directionChart(record: CalibrationRecord, name: PhaseName)
   const found = phase === undefined ? undefined : hysteresisOf(phase);
   if (phase === undefined || found === undefined) return undefined;
   const { pairs, worst } = found;
-  const words = wordsOf(record, name, found);
+  const words = wordsOf(record, name, phase, found);
   const axis = distanceAxis(record);
   const means = meanRows(name, phase.points);
   const [upper, lower] = [Math.max(worst.up, worst.down), Math.min(worst.up, worst.down)];
@@ -65,11 +65,17 @@ function labelAlign(x: number, [low, high]: readonly [number, number]): "left" |
   return part > 0.75 ? "right" : "center";
 }
 
-function wordsOf(record: CalibrationRecord, name: PhaseName, { pairs, worst, percentSpan }: Hysteresis) {
+function wordsOf(
+  record: CalibrationRecord,
+  name: PhaseName,
+  phase: PhaseRecord,
+  { pairs, worst, percentSpan }: Hysteresis,
+) {
+  const share = toleranceShareText(record, phase, percentSpan, worst.x);
   const words = phaseWords[name];
   const most = `${unsignedPercentText(record, percentSpan)} of span, at ${distanceText(record, worst.point)}`;
   return {
-    title: `${sentenceCase(words)}, rising and falling differ by at most ${most}.`,
+    title: `${sentenceCase(words)}, rising and falling differ by at most ${most}${share}.`,
     caption:
       "Each mark is the mean error of one direction at one test point; triangles that point up: rising, down: falling. " +
       "The shaded area between the lines is the hysteresis; the bar marks where it is greatest.",

@@ -2,8 +2,9 @@ import { isOutside } from "../record/is-outside.ts";
 import { decidingPoints, type JudgedPart, worstPointOf } from "../record/loop-end.ts";
 import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts";
 import { type NamedPhase, phasesOf } from "../record/phases-of.ts";
-import { spanOf } from "../record/range.ts";
+import { type Range, spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { writePlain, writeSigned } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { leftOutText, pointText, rangeText, sentenceCase, spreadText, toleranceText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
@@ -16,8 +17,8 @@ import { acceptanceRows, hasAcceptanceLimits, hasNoZone, uncertaintyRows } from 
 /** Wide for paper and screens, narrow for phones. */
 export type ErrorChartSize = "wide" | "narrow";
 
-const sizes = { wide: { width: 900, height: 340 }, narrow: { width: 380, height: 340 } } as const;
-const legendRoom = { wide: { left: 0, width: 740 }, narrow: { left: -44, width: 258 } } as const;
+const sizes = { wide: { width: 660, height: 270 }, narrow: { width: 380, height: 340 } } as const;
+const legendRoom = { wide: { left: 0, width: 520 }, narrow: { left: -44, width: 258 } } as const;
 /** So that the bars at either end of the range stay inside the plot. */
 const barRoom = 0.03;
 const draw = createDrawing(errorChartSpec, ["acceptance", "legendLimits"]);
@@ -37,7 +38,11 @@ export async function errorChart(record: CalibrationRecord, size: ErrorChartSize
     description: words.description,
     size: sizes[size],
     signals: signalsOf(record, rows),
-    data: { ...rows, ...legendRows(legendOf(record, rows), legendRoom[size].width, legendRoom[size].left) },
+    data: {
+      ...rows,
+      limitLabels: limitLabelRows(record, rows),
+      ...legendRows(legendOf(record, rows), legendRoom[size].width, legendRoom[size].left),
+    },
   });
   return { svg, ...words };
 }
@@ -84,13 +89,51 @@ function rowsOf(record: CalibrationRecord): Rows {
   };
 }
 
+/** The limits of the tolerance with their numbers, each at the end of the range where less is drawn beside it. */
+function limitLabelRows({ instrument }: CalibrationRecord, { tolerance, readings }: Rows): readonly Row[] {
+  const [first, last] = [tolerance[0], tolerance.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const percentPerUnit = 100 / spanOf(instrument);
+  return (["high", "low"] as const).map((side) => {
+    const ends = [
+      { at: last, align: "right" },
+      { at: first, align: "left" },
+    ].map(({ at, align }) => ({
+      x: Number(at.x),
+      y: Number(at[side]) * percentPerUnit,
+      limit: Number(at[side]),
+      align,
+    }));
+    const [end] = ends.toSorted(
+      (one, other) => roomAt(other, readings, instrument) - roomAt(one, readings, instrument),
+    );
+    const { limit, ...place } = end ?? { x: 0, y: 0, limit: 0, align: "right" };
+    const text = `${writeSigned(Number(limit.toPrecision(4)), decimalsOf(limit))} ${instrument.distanceUnit}`;
+    return { ...place, side, text };
+  });
+}
+
+/** So much of the range lies below a label. */
+const labelShare = 0.15;
+
+/** How far the nearest reading of that end of the range is from a limit there. */
+function roomAt({ x, y }: { x: number; y: number }, readings: readonly Row[], range: Range): number {
+  const beside = readings.filter((reading) => Math.abs(Number(reading.x) - x) < labelShare * spanOf(range));
+  return Math.min(...beside.map((reading) => Math.abs(Number(reading.y) - y)));
+}
+
+/** As many decimals as four digits need. */
+function decimalsOf(limit: number): number {
+  return writePlain(Number(limit.toPrecision(4))).split(".")[1]?.length ?? 0;
+}
+
 function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainties, acceptance }: Rows) {
   const { distanceUnit } = record.instrument;
   const percentPerUnit = 100 / spanOf(record.instrument);
   const limits = tolerance.flatMap(({ low, high }) => [Number(low) * percentPerUnit, Number(high) * percentPerUnit]);
   const bars = uncertainties.flatMap(({ low, high }) => [Number(low), Number(high)]);
   const heights = [...readings, ...acceptance].map(({ y }) => Number(y));
-  const yDomain = axisDomain([0, ...heights, ...bars, ...limits], { below: 0.07, above: 0.07 });
+  const yDomain = axisDomain([0, ...heights, ...bars, ...limits], { below: 0.09, above: 0.09 });
   return {
     ...distanceAxis(record, barRoom),
     yDomain,

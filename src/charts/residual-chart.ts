@@ -2,7 +2,7 @@ import { type PhaseName, phaseWords } from "../record/phase-name.ts";
 import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { axisDomain } from "./axis-domain.ts";
-import { distanceText, leftOutText, percentText, sentenceCase } from "./chart-words.ts";
+import { distanceText, leftOutText, percentText, sentenceCase, toleranceShareText } from "./chart-words.ts";
 import { distanceAxis } from "./distance-axis.ts";
 import { createDrawing, type Drawing, type Row } from "./drawing/draw.ts";
 import { directionLegend, legendRows } from "./legend.ts";
@@ -56,8 +56,9 @@ function wordsOf(
   const residuals = rows.map(({ y }) => Number(y));
   const words = sentenceCase(phaseWords[name]);
   const reach = `${percentText(record, Number(worst.y))} of span at ${distanceText(record, Number(worst.x))}, ${worst.shape}`;
+  const share = toleranceShareText(record, phase, Number(worst.y), Number(worst.x));
   return {
-    title: `${words}, the residuals from the fitted line reach ${reach}.`,
+    title: `${words}, the residuals from the fitted line reach ${reach}${share}.`,
     caption:
       "What is left of each error when the least-squares line of the errors is taken off. The lines join the means of " +
       "each direction. Scatter around zero is what a straight sensor leaves; a bow or a wave is curvature that no new " +
@@ -65,6 +66,6 @@ function wordsOf(
     description:
       `Residuals of ${record.instrument.tag} from its fitted line, ${phaseWords[name]}, ${rows.length} readings, ` +
       `from ${percentText(record, Math.min(...residuals))} to ${percentText(record, Math.max(...residuals))} of span; ` +
-      `farthest from zero: ${reach}.`,
+      `farthest from zero: ${reach}${share}.`,
   };
 }

@@ -1,1 +1,1 @@
-export { spanOf } from "../model/range.ts";
+export { type Range, spanOf } from "../model/range.ts";

@@ -1,10 +1,12 @@
 import { renderToString } from "preact-render-to-string";
 import type { OverTheYears } from "../record/over-the-years-schema.ts";
 import { writePlain } from "../units/write-number.ts";
+import { historyKeys } from "./annexes/glossary-keys.ts";
 import type { RecordLinks } from "./columns/history-columns.tsx";
 import { styleString } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
-import { Fact } from "./parts/heading.tsx";
+import { Definitions } from "./parts/definitions.tsx";
+import { Fact } from "./parts/fact.tsx";
 import { type HistoryDrawings, OverTheYearsParts } from "./parts/history.tsx";
 import { pageStyle } from "./style/page-style.ts";
 import { forecastWords, leadingPlaceOf, monthsWords, placeWords, proposalWords } from "./texts/history-texts.ts";
@@ -63,6 +65,8 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
       <section aria-labelledby="history-title">
         <h2 id="history-title">Over the years</h2>
         <OverTheYearsParts years={years} unit={unit} drawings={drawings} links={history.links} />
+        <h3>What these figures are</h3>
+        <Definitions keys={historyKeys} />
       </section>
       <section aria-labelledby="reading-title">
         <h2 id="reading-title">How to read it</h2>

@@ -22,6 +22,10 @@ export const untested: Readonly<Record<string, string>> = {
   "src/record/amendment-schema.ts": "a form, tested by tests/jobs/records/amend-record.test.ts",
   "src/jobs/records/summary-rows.ts": "one call, tested by tests/report/columns/summary-columns.test.ts",
   "src/report/woff2.d.ts": "types alone",
+  "src/report/page-drawings.ts": "types alone",
+  "src/report/running-marks.tsx": "read on paper by tests/browser/printed-sheets.test.ts",
+  "src/report/style/certificate-style.ts": "a style, tested by tests/report/style/page-style.test.ts",
+  "src/report/table/wide.tsx": "tested by tests/browser/screen.test.ts",
   "src/report/client-script.d.ts": "types alone",
   "src/charts/specs/rate-chart-spec.ts": "data, tested by tests/charts/rate-chart.test.ts",
   "src/record/range.ts": "handed on from the model, tested by tests/model/range.test.ts",
@@ -97,13 +101,18 @@ export function siblingFaults(
 ): readonly string[] {
   const missing = files
     .map(({ path }) => path)
-    .filter((path) => tested.includes(folderOf(path)) && !path.startsWith("src/report/parts/"))
+    .filter((path) => tested.includes(folderOf(path)) && !isPartOfPage(path))
     .filter((path) => exceptions[path] === undefined && !siblingsOf(path).some(hasFile))
     .map((path) => `${path}: ${siblingsOf(path)[0]} is missing`);
   const stale = Object.keys(exceptions)
     .filter((path) => !files.some((file) => file.path === path) || siblingsOf(path).some(hasFile))
     .map((path) => `${path}: is no exception any more`);
   return [...missing, ...stale];
+}
+
+/** What a page is put together of is tested by the tests of that page. */
+function isPartOfPage(path: string): boolean {
+  return /^src\/report\/(?:parts\/|(?:certificate|annexes)\/.*\.tsx$)/u.test(path);
 }
 
 function siblingsOf(path: string): readonly string[] {

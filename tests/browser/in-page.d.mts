@@ -34,3 +34,4 @@ export function sheetRows(): string[][];
 
 /** Words of each figure that is seen: title, picture and caption. */
 export function figureTexts(): string[][];
+export function scrollingPlaces(): readonly { name: string; scrolls: boolean; says: boolean }[];

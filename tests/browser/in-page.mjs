@@ -24,6 +24,8 @@ export function contentsOf(pages) {
       scripts: [...page.querySelectorAll("script")].map((script) => `${script.type}#${script.id}`),
       active: [...page.querySelectorAll(loading), ...refreshing].map((element) => element.localName),
       actingAttributes: attributes
+        // A link to a place in the page itself loads nothing.
+        .filter(({ name, value }) => !(name === "href" && /^#[a-z0-9-]+$/u.test(value)))
         .filter(
           ({ name, value }) =>
             /^on|^(?:href|src|xlink:href|action|formaction|srcdoc)$/u.test(name) || /javascript:/iu.test(value),
@@ -89,8 +91,18 @@ export function figureTexts() {
   return [...document.querySelectorAll("figure")]
     .filter((figure) => figure.getBoundingClientRect().height > 0)
     .map((figure) =>
-      [...figure.querySelectorAll("h3, figcaption, svg text")]
+      [...figure.querySelectorAll(".picture-title, figcaption, svg text")]
         .flatMap((element) => element.textContent.split(/\s+/u))
         .filter((word) => word !== ""),
     );
+}
+
+export function scrollingPlaces() {
+  return [...document.querySelectorAll("section.wide")]
+    .filter((place) => place.clientWidth > 0)
+    .map((place) => ({
+      name: place.getAttribute("aria-label") ?? place.textContent.trim().slice(0, 40),
+      scrolls: place.scrollWidth > place.clientWidth + 1,
+      says: place.querySelector(".sideways").getBoundingClientRect().height > 0,
+    }));
 }

@@ -22,7 +22,9 @@ test("the greatest difference is labelled with its number and its place", async 
   phase.hysteresis = { percentSpan: 0.2251, point: 900, withinOneCycle: null };
   const drawing = await directionChart(record, "asFound");
   expect(svgTexts(drawing?.svg ?? "")).toContain("0.23 % at 900.0 mm");
-  expect(drawing?.title).toBe("As found, rising and falling differ by at most 0.23 % of span, at 900.0 mm.");
+  expect(drawing?.title).toBe(
+    "As found, rising and falling differ by at most 0.23 % of span, at 900.0 mm: 45 % of the tolerance there.",
+  );
 });
 
 test("a label at the end of the range turns inwards", async () => {

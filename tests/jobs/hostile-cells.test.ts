@@ -39,7 +39,7 @@ async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof report
   for (const page of pages) expect(page).not.toMatch(hiddenCharacters);
   const contents = await parser.evaluate(contentsOf, [await harmlessPage(), ...pages].map(withoutFonts));
   const [harmless, ...hostile] = contents;
-  expect(harmless?.frame).toEqual(["meta", "meta", "meta", "title", "style", "|", "main", "script"]);
+  expect(harmless?.frame).toEqual(["meta", "meta", "meta", "title", "style", "|", "a", "main", "script"]);
   expect(harmless?.rules.length).toBeGreaterThan(50);
   return hostile.map(({ frame, title, rules, scripts, active, actingAttributes, text, data }, index) => {
     expect({ scripts, active, actingAttributes }).toEqual({

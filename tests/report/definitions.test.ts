@@ -6,6 +6,7 @@ import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { unsealedSummary } from "../../src/record/record-summary.ts";
 import { renderPage } from "../../src/report/page.tsx";
+import { sourceWords } from "../../src/report/texts/source-texts.ts";
 import { demoRecord, demoRecords } from "./demo-records.ts";
 
 const records = [...demoRecords, withDraws("ZT-201"), withHistory("LT-310")];
@@ -40,7 +41,7 @@ type PageTexts = { whole: string; lists: readonly string[] };
 
 /** What is read of a page and of each list of definitions in it. */
 function textsOf(page: string): PageTexts {
-  const lists = [...page.matchAll(/<details class="definitions">.*?<\/details>/gsu)].map(([html]) => readable(html));
+  const lists = [...page.matchAll(/<dl class="definitions">.*?<\/dl>/gsu)].map(([html]) => readable(html));
   return { whole: readable(/<main>.*<\/main>/su.exec(page)?.[0] ?? ""), lists };
 }
 
@@ -64,7 +65,8 @@ test.each(figureDefinitions.map(({ key, ...definition }) => ({ key, definition }
     const found = [...pages.values()].filter(({ whole, lists }) =>
       lists.some(
         (list) =>
-          [name, formula.replaceAll("_", ""), source].every((part) => list.includes(part)) && whole.includes(meaning),
+          [name, formula.replaceAll("_", ""), sourceWords(source)].every((part) => list.includes(part)) &&
+          whole.includes(meaning),
       ),
     );
     expect(found.length).toBeGreaterThan(0);
@@ -77,6 +79,13 @@ test("no page says the meaning or the formula of a figure twice", () => {
       expect(timesIn(whole, meaning), `${tag} ${key}`).toBeLessThanOrEqual(1);
       if (formula.length > 30) expect(timesIn(whole, formula), `${tag} ${key}`).toBeLessThanOrEqual(1);
     }
+  }
+});
+
+test("'from memory' stands once on a page, and its mark at every source that it is true of", () => {
+  for (const [tag, { whole }] of pages) {
+    expect(timesIn(whole, "from memory"), tag).toBe(1);
+    expect(timesIn(whole, "terms; ANSI/ISA-51.1-1979 (R1993)*"), tag).toBeGreaterThan(2);
   }
 });
 

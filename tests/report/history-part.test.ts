@@ -9,7 +9,7 @@ const years = overTheYears(steadyYears, { intervalMonths: 12 })!;
 
 test("a record with a history has its part after the other pictures, with the picture in both widths", async () => {
   const page = await recordPage(sealRecord({ ...sampleRecord({}), overTheYears: years }));
-  expect(page.indexOf('id="pictures-title"')).toBeLessThan(page.indexOf('id="history-title"'));
+  expect(page.indexOf('id="pictures-title"')).toBeLessThan(page.indexOf('id="annex-g-title"'));
   expect(page).toContain("chart history-chart wide");
   expect(page).toContain("chart history-chart narrow");
   expect(page).toContain("The owner of the loop decides");
@@ -18,6 +18,6 @@ test("a record with a history has its part after the other pictures, with the pi
 
 test("a record without one says nothing of it", async () => {
   const page = await recordPage(sealRecord(sampleRecord({})));
-  expect(page).not.toContain("history-title");
+  expect(page).not.toContain("annex-g-title");
   expect(page).not.toContain("Forecast from the filed records");
 });

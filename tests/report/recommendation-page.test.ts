@@ -13,20 +13,20 @@ const textOf = (page: string) =>
     .replace(/<[^>]+>/gu, " ")
     .replaceAll("&amp;", "&")
     .replace(/\s+/gu, " ");
-const firstPage = (tag: string) => textOf(pageOf(demoRecord(tag))).split("Error against reference distance")[0] ?? "";
+const firstPage = (tag: string) => textOf(pageOf(demoRecord(tag))).split("show annex A")[0] ?? "";
 
 test("the first page says what to do, why, and that it is an opinion", () => {
   const text = firstPage("ZT-330");
   expect(text).toContain(
-    "What to do Re-teach, then re-scale 1. Teach both ends of the range anew, at 300 mm and 1500 mm.",
+    "What to do Re-teach, then re-scale. 1. Teach both ends of the range anew, at 300 mm and 1500 mm.",
   );
   expect(text).toContain("Why: The sensor is off by the same amount over the whole range");
   expect(text).toContain("2. Scale the signal in the controller for its live zero. Constants: 300 mm at 4 mA");
-  expect(text).toContain("An opinion, for an authorised person to agree to.");
+  expect(text).toContain("An opinion, for an authorised person to agree to; annex E.");
 });
 
 test("after an as-left phase it says what to do now, and the section what was asked for before", () => {
-  expect(firstPage("LT-310")).toContain("What to do now Leave as it is Why: It passes");
+  expect(firstPage("LT-310")).toContain("What to do now Leave as it is. Why: It passes");
   const text = textOf(pageOf(demoRecord("LT-310")));
   expect(text).toContain("As left: what to do now");
   expect(text).toContain("As found: what was asked for 1. Put the set-up right");

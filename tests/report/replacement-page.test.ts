@@ -9,7 +9,7 @@ async function sectionOf(record: CalibrationRecord): Promise<string> {
   const page = renderPage(sealRecord(record), await drawPictures(record));
   const from = page.indexOf('aria-labelledby="replacement-title"');
   if (from < 0) return "";
-  return page.slice(from, page.indexOf("<h2", page.indexOf("<h2", from) + 1));
+  return page.slice(from, page.indexOf("<h2", from));
 }
 
 /** The texts of each row of the matrix, cell by cell. */

@@ -3,6 +3,7 @@ import { chartFrame } from "./chart-frame.ts";
 import { legendAreaLayer, legendLayers, legendUncertaintyLayers } from "./legend-layers.ts";
 import {
   acceptanceLines,
+  limitLabels,
   meanLines,
   readingMarks,
   rightChannel,
@@ -26,6 +27,7 @@ export const errorChartSpec = compiledChart({
         ...uncertaintyBars,
         meanLines,
         readingMarks,
+        ...limitLabels,
         ...legendLayers,
         legendAreaLayer,
         ...legendUncertaintyLayers,

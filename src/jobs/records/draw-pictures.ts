@@ -9,7 +9,7 @@ import { stageChart } from "../../charts/stage-chart.ts";
 import { tripChart } from "../../charts/trip-chart.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import type { PageDrawings } from "../../report/page.tsx";
+import type { PageDrawings } from "../../report/page-drawings.ts";
 
 /** Draws every picture of a record, one after the other; where the data do not allow one, the page says so. */
 export async function drawPictures(record: CalibrationRecord): Promise<PageDrawings> {

@@ -1,11 +1,12 @@
 import { fingerprintOf } from "../../proof/fingerprint-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { type ChangeRow, otherRows, resultRows, typedRows } from "../texts/amendment-texts.ts";
 import { timeWords } from "../texts/signing-texts.ts";
-import { Fact } from "./heading.tsx";
+import { Fact } from "./fact.tsx";
 
 /** Which record a later revision replaces, why, by whom, when, and everything that changed. */
 export function AmendmentPart({ record }: { record: SealedRecord }) {
@@ -14,10 +15,7 @@ export function AmendmentPart({ record }: { record: SealedRecord }) {
   const { replaces, reason, by, at } = amendment;
   const others = otherRows(amendment);
   return (
-    <section class="amendment" aria-labelledby="amendment-title">
-      <h2 id="amendment-title">
-        Amendment {revision - 1} to record {replaces.calibration}
-      </h2>
+    <Part id="amendment" title={`Amendment ${revision - 1} to record ${replaces.calibration}`} kind="amendment">
       <p>
         This is revision {revision}, a record of its own. It replaces revision {replaces.revision} (fingerprint{" "}
         <strong class="fingerprint">{fingerprintOf(replaces.sha256)}</strong>), which stays on file as it was issued.
@@ -41,7 +39,7 @@ export function AmendmentPart({ record }: { record: SealedRecord }) {
           <ChangeTable title="Further fields" rows={others} isLong />
         </details>
       )}
-    </section>
+    </Part>
   );
 }
 

@@ -1,13 +1,12 @@
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
-import { Fact } from "./heading.tsx";
+import { Fact } from "./fact.tsx";
 import { StandardsTable } from "./standards-table.tsx";
 import { conditionFacts, decisionFacts, type Facts, itemFacts, workFacts } from "./stated-facts.ts";
 
 /** What the result rests on: standards, conditions, target, item, method; an empty field says 'not stated'. */
 export function Basis({ record }: { record: SealedRecord }) {
   return (
-    <section aria-labelledby="basis-title">
-      <h2 id="basis-title">Basis of the result</h2>
+    <div class="basis">
       <StandardsTable record={record} />
       <div class="fact-groups">
         <FactGroup title="Item" facts={itemFacts(record)} />
@@ -22,7 +21,7 @@ export function Basis({ record }: { record: SealedRecord }) {
       </p>
       <Warnings record={record} />
       <Inputs record={record} />
-    </section>
+    </div>
   );
 }
 

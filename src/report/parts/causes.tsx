@@ -1,11 +1,9 @@
 import type { FindingRecord, PhaseCauses } from "../../record/causes-schema.ts";
-import type { PhaseName } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { keptTogether } from "../kept-together.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import { causeOnFirstPage, causesOf, evidenceWords, titlesOf } from "../texts/cause-texts.ts";
-import { Definitions } from "./definitions.tsx";
+import { causesOf, evidenceWords, titlesOf } from "../texts/cause-texts.ts";
 import { StageLines } from "./stage-lines.tsx";
 
 /** What the readings are consistent with, with the numbers behind it and what would tell it from its rivals. */
@@ -13,8 +11,7 @@ export function Causes({ record }: { record: CalibrationRecord }) {
   const phases = causesOf(record);
   if (phases.length === 0) return null;
   return (
-    <section class="causes" aria-labelledby="causes-title">
-      <h2 id="causes-title">What is most likely wrong</h2>
+    <Part id="causes" title="What is most likely wrong" kind="causes">
       <p>
         An opinion, drawn from the numbers of the readings alone. A finding says what they are consistent with; it does
         not prove it. Measure what tells the candidates apart before anything is changed.
@@ -22,22 +19,7 @@ export function Causes({ record }: { record: CalibrationRecord }) {
       {phases.map(({ name, title, causes }) => (
         <PhaseFindings key={name} title={title} causes={causes} />
       ))}
-      {phases.some(({ causes }) => causes.stageLines.length > 0) && (
-        <Definitions keys={["stageLine", "stageLine.greatestResidual", "stageLine.zeroCrossing"]} />
-      )}
-    </section>
-  );
-}
-
-/** The likely cause in one line, for the first page, where it is not said there already. */
-export function CauseAnswer({ record, phase }: { record: CalibrationRecord; phase: PhaseName }) {
-  const cause = causeOnFirstPage(record, phase);
-  if (cause === undefined) return null;
-  return (
-    <p class="opinion">
-      <strong>Likely cause (opinion):</strong> {keptTogether(cause.says)}
-      {cause.others > 0 && ` ${cause.others} more under “What is most likely wrong”.`}
-    </p>
+    </Part>
   );
 }
 
@@ -45,7 +27,7 @@ function PhaseFindings({ title, causes }: { title: string; causes: PhaseCauses }
   const { findings, notes, stageLines } = causes;
   return (
     <>
-      <h3>{title}</h3>
+      <h4>{title}</h4>
       {findings.length === 0 && (
         <p>
           Nothing stands out: no stage leaves its line, scatters or drifts by more than noise does and by more than half
@@ -75,9 +57,9 @@ function FindingBox({ finding }: { finding: FindingRecord }) {
   const { title, stage, says, evidence, rivals, separatedBy } = finding;
   return (
     <article class="finding">
-      <h4>
+      <h5>
         {sentenceStart(title)} <span class="where">{stage}</span>
-      </h4>
+      </h5>
       <p>{says}</p>
       <div class="finding-parts">
         <DataTable caption="Evidence" kind="plain evidence" hasNoHead columns={evidenceColumns} rows={evidence} />

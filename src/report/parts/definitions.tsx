@@ -1,27 +1,18 @@
 import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
+import { sourceWords } from "../texts/source-texts.ts";
 
-type DefinitionsProps = {
-  title?: string;
-  keys: readonly FigureKey[];
-  /** Those whose meaning stands in the part already. */
-  said?: readonly FigureKey[];
-};
-
-/** What the figures of a part are: meaning, formula, source; closed on a screen, open on paper. */
-export function Definitions({ title = "What these figures are", keys, said = [] }: DefinitionsProps) {
+/** What figures are: meaning, formula, source. */
+export function Definitions({ keys }: { keys: readonly FigureKey[] }) {
   return (
-    <details class="definitions">
-      <summary>{title}</summary>
-      <dl>
-        {keys.map((key) => (
-          <Definition key={key} figure={key} isSaid={said.includes(key)} />
-        ))}
-      </dl>
-    </details>
+    <dl class="definitions">
+      {keys.map((key) => (
+        <Definition key={key} figure={key} />
+      ))}
+    </dl>
   );
 }
 
-function Definition({ figure, isSaid }: { figure: FigureKey; isSaid: boolean }) {
+function Definition({ figure }: { figure: FigureKey }) {
   const { name, symbol, unit, meaning, formula, source } = figureDefinition(figure);
   return (
     <div>
@@ -32,14 +23,14 @@ function Definition({ figure, isSaid }: { figure: FigureKey; isSaid: boolean }) 
             , <WithIndexes text={symbol} />
           </span>
         )}
-        {!isSaid && unit !== "none" && <span class="unit"> {unit}</span>}
+        {unit !== "none" && <span class="unit"> {unit}</span>}
       </dt>
       <dd>
-        {!isSaid && <span class="said">{meaning}</span>}{" "}
+        <span class="said">{meaning}</span>{" "}
         <span class="formula">
           <WithIndexes text={formula} />
         </span>{" "}
-        <span class="where">{source}</span>
+        <span class="where">{sourceWords(source)}</span>
       </dd>
     </div>
   );

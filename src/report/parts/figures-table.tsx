@@ -1,30 +1,35 @@
+import type { FigureKey } from "../../record/figure-definitions.ts";
 import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import { Definitions } from "./definitions.tsx";
 import type { FigureRow } from "./figure-row.tsx";
 import { figureRows } from "./figure-rows.tsx";
 
-/** The figures of each phase, side by side, each with what it means; one that cannot be had says why. */
+/** The figures of each phase, side by side, one that cannot be had says why; what each is stands in the glossary. */
 export function FiguresTable({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
   const phases = phasesOf(record);
-  const rows = figureRows(record, style).filter(
-    ({ key }) => key !== "loopError" || phases.some(({ phase }) => phase.loopError),
-  );
-  const keys = rows.map(({ key }) => key);
+  const shown: ReadonlySet<string> = new Set(figureKeysOf(record));
+  const rows = figureRows(record, style).filter(({ key }) => shown.has(key));
   return (
-    <section aria-labelledby="figures-title">
-      <h2 id="figures-title">Figures</h2>
+    <>
       <p>
-        Basis: {record.figureBasis}. {phases.map(({ title, phase }) => countedWords(title, phase)).join(" ")}
+        Basis: {record.figureBasis}. {phases.map(({ title, phase }) => countedWords(title, phase)).join(" ")} What each
+        figure is, its formula and its source: annex J.
       </p>
       <DataTable label="Table of figures" kind="figures" columns={columnsFor(phases)} rows={rows} />
-      <Definitions title="Formulas and sources of these figures" keys={keys} said={keys} />
-    </section>
+    </>
   );
+}
+
+/** The figures of the table: an error of the loop only where the loop was read to its end. */
+export function figureKeysOf(record: CalibrationRecord): readonly FigureKey[] {
+  const hasLoopError = phasesOf(record).some(({ phase }) => phase.loopError);
+  return figureRows(record, { distance: 0, percent: 0, value: 0 })
+    .map(({ key }) => key)
+    .filter((key) => key !== "loopError" || hasLoopError);
 }
 
 function columnsFor(phases: readonly NamedPhase<PhaseRecord>[]): readonly Column<FigureRow>[] {
@@ -40,7 +45,6 @@ function columnsFor(phases: readonly NamedPhase<PhaseRecord>[]): readonly Column
     ...phases.map(
       ({ title, phase }): Column<FigureRow> => ({ heading: title, kind: "number", cell: ({ cell }) => cell(phase) }),
     ),
-    { heading: "What it is", classOf: () => "meaning", text: ({ meaning }) => meaning },
   ];
 }
 

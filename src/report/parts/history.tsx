@@ -2,7 +2,6 @@ import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { RecordLinks } from "../columns/history-columns.tsx";
-import { Definitions } from "./definitions.tsx";
 import { DriftTable, RecordsTable } from "./history-tables.tsx";
 import { IntervalProposals } from "./interval-proposals.tsx";
 import { Picture } from "./pictures.tsx";
@@ -15,14 +14,13 @@ export function History({ record, drawings }: { record: CalibrationRecord; drawi
   const { overTheYears, instrument } = record;
   if (overTheYears === undefined) return null;
   return (
-    <section aria-labelledby="history-title">
-      <h2 id="history-title">Over the years</h2>
+    <>
       <p>
         From the filed records of this tag and this one. The test point whose forecast meets a limit first speaks for
         the loop.
       </p>
       <OverTheYearsParts years={overTheYears} unit={instrument.distanceUnit} drawings={drawings} />
-    </section>
+    </>
   );
 }
 
@@ -42,18 +40,6 @@ export function OverTheYearsParts({ years, unit, drawings, links }: PartsProps) 
       <RecordsTable years={years} unit={unit} links={links} />
       <DriftTable years={years} unit={unit} />
       <IntervalProposals years={years} unit={unit} />
-      <Definitions keys={historyKeys} />
     </>
   );
 }
-
-const historyKeys = [
-  "driftPerYear",
-  "driftScatter",
-  "predictionBand",
-  "limitCrossing",
-  "changeSinceRecord",
-  "staircaseInterval",
-  "controlChartInterval",
-  "observedReliability",
-] as const;

@@ -8,8 +8,7 @@ import { DataTable } from "../table/data-table.tsx";
 import { outsideStretchWords, signWords, valueErrorWords, windowWords } from "../texts/impact-texts.ts";
 import { endWords } from "../texts/page-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
-import { Definitions } from "./definitions.tsx";
-import { Fact } from "./heading.tsx";
+import { Fact } from "./fact.tsx";
 
 type ImpactProps = { record: CalibrationRecord; style: NumberStyle };
 
@@ -18,15 +17,13 @@ export function Impact({ record, style }: ImpactProps) {
   const { impact } = record;
   if (impact === undefined) return null;
   return (
-    <section aria-labelledby="impact-title">
-      <h2 id="impact-title">Found out of tolerance: what it may have touched</h2>
+    <>
       <p>
         <strong>{windowWords(impact)}</strong> {outsideStretchWords(record, impact, style)}
       </p>
       <ErrorsTable record={record} style={style} impact={impact} />
       <Decision record={record} impact={impact} />
-      <Definitions keys={["impact.error", "impact.outside"]} />
-    </section>
+    </>
   );
 }
 
@@ -36,7 +33,7 @@ export function ImpactAnswer({ record: { impact } }: { record: CalibrationRecord
   return (
     <AnswerFact name="What it may have touched">
       <strong>{impact.decision === null ? "not decided yet" : `decided by ${impact.decidedBy ?? "not stated"}`}</strong>
-      {impact.since === null ? "" : `; in question since ${impact.since.performedOn}`}
+      {impact.since === null ? "" : `; in question since ${impact.since.performedOn}`}; annex F
     </AnswerFact>
   );
 }

@@ -1,6 +1,7 @@
 import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import {
@@ -12,7 +13,6 @@ import {
   incompleteWords,
 } from "../texts/loop-check-texts.ts";
 import { AnswerFact } from "./answer-fact.tsx";
-import { Definitions } from "./definitions.tsx";
 
 /** The loop around the sensor: what was looked at, what it gave, what it had to keep, what is still open. */
 export function LoopChecks({ record }: { record: CalibrationRecord }) {
@@ -21,8 +21,7 @@ export function LoopChecks({ record }: { record: CalibrationRecord }) {
   const incomplete = incompleteWords(record);
   const burden = burdenWords(record);
   return (
-    <section aria-labelledby="loop-check-title">
-      <h2 id="loop-check-title">Loop check</h2>
+    <Part id="loop-check" title="Loop check">
       <p>
         {countWords(loopChecks)}
         {incomplete && <strong> {incomplete}</strong>}
@@ -31,8 +30,7 @@ export function LoopChecks({ record }: { record: CalibrationRecord }) {
       {loopChecks.items.length > 0 && <ItemsTable items={loopChecks.items} />}
       {burden && <p class="small">{burden}</p>}
       {loopChecks.items.length > 0 && <NotLookedAt loopChecks={loopChecks} />}
-      {burden && <Definitions keys={["burden", "burden.greatest", "burden.neededSupply"]} />}
-    </section>
+    </Part>
   );
 }
 

@@ -11,7 +11,7 @@ type PictureProps = {
 export function Picture({ drawing, kind, isExplained = true }: PictureProps) {
   return (
     <figure class={`picture ${kind}`}>
-      <h3>{drawing.title}</h3>
+      <p class="picture-title">{drawing.title}</p>
       <div class="drawing" dangerouslySetInnerHTML={{ __html: drawing.svg }} />
       {isExplained && <figcaption>{drawing.caption}</figcaption>}
     </figure>
@@ -21,8 +21,8 @@ export function Picture({ drawing, kind, isExplained = true }: PictureProps) {
 /** Other pictures, two beside each other where there is room; for one that cannot be drawn, the reason. */
 export function OtherPictures({ drawings, absent }: { drawings: readonly Drawing[]; absent: readonly string[] }) {
   return (
-    <section aria-labelledby="pictures-title">
-      <h2 id="pictures-title">Further pictures</h2>
+    <section class="part" aria-labelledby="pictures-title">
+      <h3 id="pictures-title">Pictures</h3>
       <div class="pictures">
         {drawings.map((drawing) => (
           <Picture

@@ -26,6 +26,7 @@ export function PointsTable({ title, record, points, style }: PointsTableProps) 
     <DataTable
       label={title}
       caption={title}
+      kind="plain is-wide"
       columns={pointColumns(record, style)}
       rows={points}
       classOf={({ statement }) => (statement === "pass" ? "" : "outside")}

@@ -1,87 +1,18 @@
 import type { PhaseName } from "../../record/phase-name.ts";
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { keptTogether } from "../kept-together.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import {
   actionWords,
   constantsWords,
-  firstReasons,
-  headlineParts,
   laterWords,
-  recommendationNow,
   recommendedPhases,
   thresholdOrigin,
   thresholdWords,
   workDoneWords,
 } from "../texts/recommendation-texts.ts";
-
-/** What to do, on the first page: in words, with the first reason, as an opinion. */
-export function RecommendationAnswer({ record }: { record: CalibrationRecord }) {
-  const now = recommendationNow(record);
-  if (now === undefined) return null;
-  const isMany = now.steps.length > 1;
-  return (
-    <div class="answer-box what-to-do">
-      <h3>{now.phase === "asLeft" ? "What to do now" : "What to do"}</h3>
-      <p class="verdict">
-        {headlineParts(now.steps).map((words, index, all) => (
-          <>
-            <span class="kept-together">{index < all.length - 1 ? `${words},` : words}</span>{" "}
-          </>
-        ))}
-      </p>
-      {now.steps.map((step, index) => (
-        <StepAnswer
-          key={step.does}
-          record={record}
-          phase={now.phase}
-          step={step}
-          number={isMany ? index + 1 : null}
-          of={now.steps.length}
-        />
-      ))}
-      <p class="opinion">An opinion, for an authorised person to agree to. More under “What to do, and why”.</p>
-    </div>
-  );
-}
-
-type StepAnswerProps = {
-  record: CalibrationRecord;
-  phase: PhaseName;
-  step: RecommendedStepRecord;
-  /** Null where there is one step only. */
-  number: number | null;
-  of: number;
-};
-
-function StepAnswer({ record, phase, step, number, of }: StepAnswerProps) {
-  return (
-    <>
-      {step.action !== "leave" && (
-        <p class="step">
-          {number !== null && <strong>{number}. </strong>}
-          {keptTogether(step.does)}
-        </p>
-      )}
-      <Constants record={record} phase={phase} step={step} />
-      <p class="detail">
-        <strong>Why:</strong>{" "}
-        {keptTogether(
-          firstReasons(step, of)
-            .map(({ says }) => says)
-            .join(" "),
-        )}
-      </p>
-      {step.before && (
-        <p class="detail">
-          <strong>Before that:</strong> {step.before}
-        </p>
-      )}
-    </>
-  );
-}
 
 /** What to do, why, by which rule and limits, and what the opinion rests on. */
 export function Recommendation({ record }: { record: CalibrationRecord }) {
@@ -91,8 +22,7 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
   const work = workDoneWords(recommendation);
   const history = historyNotSaidYet(recommendation, phases);
   return (
-    <section class="recommendation" aria-labelledby="recommendation-title">
-      <h2 id="recommendation-title">What to do, and why</h2>
+    <Part id="recommendation" title="What to do, and why" kind="recommendation">
       <p>
         An opinion of {software.name} {software.version}. It rests on the statements, causes, forecasts, switched
         outputs and loop checks of this record, on the rules named below and on nothing else: it has not seen the plant.
@@ -114,7 +44,7 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
         </p>
       )}
       <Thresholds thresholds={recommendation.thresholds} />
-    </section>
+    </Part>
   );
 }
 
@@ -142,13 +72,13 @@ type StepsProps = {
 function PhaseSteps({ record, name, title, steps }: StepsProps) {
   return (
     <>
-      <h3>{title}</h3>
+      <h4>{title}</h4>
       {steps.map((step, index) => (
         <article key={step.does} class="finding">
-          <h4>
+          <h5>
             {steps.length > 1 && `${index + 1}. `}
             {index === 0 ? actionWords(step) : laterWords(step)}
-          </h4>
+          </h5>
           {step.action !== "leave" && <p>{step.does}</p>}
           <Constants record={record} phase={name} step={step} />
           <ul class="notes">

@@ -1,5 +1,6 @@
 import type { CandidateFitRecord, CandidatesRecord } from "../../record/candidates-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import {
@@ -10,15 +11,13 @@ import {
   overallWords,
   sideBySide,
 } from "../texts/replacement-texts.ts";
-import { Definitions } from "./definitions.tsx";
 
 /** What could take the sensor's place: each candidate against each demand of the loop, with the reason in each cell. */
 export function ReplacementFit({ record: { candidates } }: { record: CalibrationRecord }) {
   if (candidates === undefined) return null;
   const notCompared = notComparedWords(candidates);
   return (
-    <section class="replacement" aria-labelledby="replacement-title">
-      <h2 id="replacement-title">What could take the sensor's place</h2>
+    <Part id="replacement" title="What could take the sensor's place" kind="replacement">
       <p>{introductionWords(candidates)}</p>
       <ol class="notes">
         {candidates.fits.map((fit) => (
@@ -32,10 +31,7 @@ export function ReplacementFit({ record: { candidates } }: { record: Calibration
         Best first: by the worst cell; then by how many demands are not met, cannot be told, ask for a change; then by
         how often the accuracy goes into the tolerance; then as in the table.{notCompared && ` ${notCompared}`}
       </p>
-      {candidates.fits.some(({ accuracy }) => accuracy !== null) && (
-        <Definitions keys={["candidates.ratio", "candidates.standardsUncertainty", "candidates.together"]} />
-      )}
-    </section>
+    </Part>
   );
 }
 

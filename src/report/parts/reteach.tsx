@@ -5,11 +5,11 @@ import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../../record/reteach-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { decimalsForSignificant, writePlain, writeSigned } from "../../units/write-number.ts";
+import { Part } from "../annexes/part.tsx";
 import { type NumberStyle, percentDecimals } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable, type RowGroup } from "../table/data-table.tsx";
 import { constantsWords, curableWords, insideWords, typedConstants } from "../texts/reteach-texts.ts";
-import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 
 type ReteachProps = { record: CalibrationRecord; style: NumberStyle; drawing: Drawing | undefined };
@@ -24,8 +24,7 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
   });
   const last = phases.at(-1)?.phase;
   return (
-    <section aria-labelledby="reteach-title">
-      <h2 id="reteach-title">What re-teaching could do</h2>
+    <Part id="reteach" title="What re-teaching could do">
       {phases.flatMap((titled) =>
         curvesOf(titled).map(({ part, curve }) => {
           const words = curableWords(record, curve, style);
@@ -56,18 +55,7 @@ export function Reteach({ record, style, drawing }: ReteachProps) {
           </p>
         </div>
       </div>
-      <Definitions
-        keys={[
-          "bestCorrection",
-          "endsCorrection",
-          "halfSpread",
-          "steadyLeft",
-          "readingScatter",
-          "chanceOfPass",
-          "newConstants",
-        ]}
-      />
-    </section>
+    </Part>
   );
 }
 
@@ -163,7 +151,7 @@ function percentWords({ errorPercentSpan, expandedUncertainty }: ErrorLeftRecord
 function Constants({ record, constants }: { record: CalibrationRecord; constants: NewConstants }) {
   return (
     <>
-      <h3>New constants for the controller, if it is to be corrected there</h3>
+      <h4>New constants for the controller, if it is to be corrected there</h4>
       <dl class="typed">
         {typedConstants(record, constants).map(({ label, value }) => (
           <div key={label} class="fact">
@@ -185,7 +173,7 @@ function airNote({ sound }: CalibrationRecord) {
   return (
     <p>
       <strong>The sensor does not correct for the air:</strong> new constants from these readings hold in air like that
-      of the day; see “Sound in air”.
+      of the day; see annex H.
     </p>
   );
 }

@@ -1,12 +1,12 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { Part } from "../annexes/part.tsx";
 import { incompleteWords } from "../texts/loop-check-texts.ts";
 
 /** The usual cautions, and what this record does not say; they defer to the site, the code and the licence. */
 export function SafetyNotes({ record }: { record: CalibrationRecord }) {
   const incomplete = incompleteWords(record);
   return (
-    <section aria-labelledby="safety-title">
-      <h2 id="safety-title">Safety notes and limits of this record</h2>
+    <Part id="safety" title="Safety notes and limits of this record">
       <ul class="notes">
         {incomplete && (
           <li>
@@ -17,7 +17,7 @@ export function SafetyNotes({ record }: { record: CalibrationRecord }) {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-    </section>
+    </Part>
   );
 }
 

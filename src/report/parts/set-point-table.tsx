@@ -1,8 +1,8 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
+import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
-import { Definitions } from "./definitions.tsx";
 
 /** What belongs together along the loop: distance, signal, counts, controller value, percent of span. */
 export function SetPointTable({ record }: { record: CalibrationRecord }) {
@@ -11,22 +11,13 @@ export function SetPointTable({ record }: { record: CalibrationRecord }) {
   const hasCounts = setPointTable.some(({ counts }) => counts !== null);
   const hasValue = setPointTable.some(({ value }) => value !== null);
   return (
-    <section class="set-point-part" aria-labelledby="set-points-title">
-      <h2 id="set-points-title">Set points and signals</h2>
+    <Part id="set-points" title="Set points and signals" kind="set-point-part">
       <p class="small">
         What the loop is meant to give, from its range, its signal ends and the controller's scaling; nothing here was
         measured. A fault level is a signal alone.
       </p>
       <PointsAndSignals record={record} points={setPointTable} hasCounts={hasCounts} hasValue={hasValue} />
-      <Definitions
-        keys={[
-          "idealSignal",
-          ...(hasCounts ? (["idealCounts"] as const) : []),
-          ...(hasValue ? (["idealValue"] as const) : []),
-          "percentOfSpan",
-        ]}
-      />
-    </section>
+    </Part>
   );
 }
 

@@ -3,11 +3,11 @@ import { phaseTitles } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import type { SoundRecord } from "../../record/sound-schema.ts";
 import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts";
+import { Part } from "../annexes/part.tsx";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { airWords, effectsWords, explainedWords, taughtWords } from "../texts/sound-texts.ts";
-import { Definitions } from "./definitions.tsx";
 import { Picture } from "./pictures.tsx";
 
 type SoundProps = { record: CalibrationRecord; style: NumberStyle; drawing: Drawing | undefined };
@@ -17,8 +17,7 @@ export function Sound({ record, style, drawing }: SoundProps) {
   const { sound } = record;
   if (sound === undefined) return null;
   return (
-    <section aria-labelledby="sound-title">
-      <h2 id="sound-title">Sound in air</h2>
+    <Part id="sound" title="Sound in air">
       {sound.explained.map((explained) => (
         <p key={explained.phase}>
           <strong>{explainedWords(record, explained, style)}</strong>
@@ -46,12 +45,9 @@ export function Sound({ record, style, drawing }: SoundProps) {
         the air is that of the face's distance. The air is taken as the same from sensor to target. Of air in which the
         sensor was taught, and of the extremes, the temperature alone is known.
       </p>
-      <Definitions keys={sound.explained.length > 0 ? [...airKeys, "leftWithoutAir"] : airKeys} />
-    </section>
+    </Part>
   );
 }
-
-const airKeys = ["speedOfSound", "speedOfSound.short", "airError"] as const;
 
 type TableProps = { record: CalibrationRecord; explained: SoundRecord["explained"][number]; style: NumberStyle };
 

@@ -11,7 +11,7 @@ export function StageLines({ title, lines }: { title: string; lines: PhaseCauses
     <DataTable
       label={name}
       caption={`${name}; errors and residuals in percent of span`}
-      kind="plain stage-lines"
+      kind="plain is-wide stage-lines"
       columns={stageColumns}
       rows={lines}
     />

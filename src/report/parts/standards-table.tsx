@@ -36,11 +36,12 @@ const standardColumns: readonly Column<Standard>[] = [
   stated("Calibrated on", ({ calibratedOn }) => calibratedOn, "day"),
   stated("Due on", ({ dueOn }) => dueOn, "day"),
   stated("Traceable to", ({ traceableTo }) => traceableTo),
-  stated("U (k)", uncertaintyWords),
+  stated("U (k)", standardUncertaintyWords),
   stated("Resolution", ({ resolution, uncertaintyUnit }) => withUnit(resolution, uncertaintyUnit)),
 ];
 
-function uncertaintyWords(standard: Standard): string | undefined {
+/** "0.9 mm (k = 2)"; nothing where it is not stated. */
+export function standardUncertaintyWords(standard: Standard): string | undefined {
   const uncertainty = withUnit(standard.expandedUncertainty, standard.uncertaintyUnit);
   if (uncertainty === undefined) return undefined;
   return standard.coverageFactor === undefined

@@ -82,6 +82,19 @@ export function decisionFacts(record: CalibrationRecord): Facts {
   ];
 }
 
+/** Printed on the certificate itself, in these words or others. */
+const onCertificate: ReadonlySet<string> = new Set([
+  ...["Tag", "Serial number", "Range", "Signal", "Laboratory", "Performed on", "Air temperature", "Relative humidity"],
+  ...["Air pressure", "Target", "Tolerance", "Decision rule", "Statement covers"],
+]);
+
+/** The names of what was stated and stands in the annex only. */
+export function statedElsewhere(record: SealedRecord): readonly string[] {
+  return [itemFacts, workFacts, conditionFacts, decisionFacts]
+    .flatMap((facts) => facts(record))
+    .flatMap(([name, value]) => (value === undefined || onCertificate.has(name) ? [] : [name]));
+}
+
 function range(lower: number | undefined, upper: number | undefined, unit: string): string | undefined {
   if (lower === undefined || upper === undefined) return undefined;
   return `${writePlain(lower)} to ${writePlain(upper)} ${unit}`.trim();

@@ -4,6 +4,7 @@ import { writeFixed, writePlain, writeSigned } from "../../units/write-number.ts
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 import { riskWords } from "../texts/decision-texts.ts";
+import { sourceWords } from "../texts/source-texts.ts";
 import type { TrippedPhase } from "../texts/switching-texts.ts";
 import {
   chatterWords,
@@ -113,7 +114,7 @@ function travelRow(
   const judged = tripped.map(({ phase }) => phase[figure]).find((found) => found !== null);
   const limit = judged && (
     <>
-      {writePlain(judged.limitPercent)} % <span class="where">{judged.limitFrom}</span>
+      {writePlain(judged.limitPercent)} % <span class="where">{sourceWords(judged.limitFrom)}</span>
     </>
   );
   return { name, limit, cell: (phase) => travelCell(phase, figure, unit) };

@@ -1,10 +1,9 @@
-import type { FigureKey } from "../../record/figure-definitions.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
+import { Part } from "../annexes/part.tsx";
 import { type SwitchingRecord, sharesWords, type TrippedPhase, voltageWords } from "../texts/switching-texts.ts";
 import { BudgetTable } from "./budget-table.tsx";
-import { Definitions } from "./definitions.tsx";
 import { SwitchedFigures } from "./switched-figures.tsx";
 import { TripsTable } from "./trips-table.tsx";
 
@@ -12,36 +11,14 @@ import { TripsTable } from "./trips-table.tsx";
 export function Switching({ record }: { record: CalibrationRecord }) {
   if (record.switching === undefined) return null;
   return (
-    <section aria-labelledby="switching-title">
-      <h2 id="switching-title">Switched outputs</h2>
+    <Part id="switching" title="Switched outputs">
       <p class="small">The statement of an output stands beside that of the loop and does not change it.</p>
       {record.switching.map((switching, index) => (
         <OneOutput key={switching.output.output} record={record} number={index + 1} switching={switching} />
       ))}
-      <Definitions keys={keysOf(record.switching)} />
-    </section>
+    </Part>
   );
 }
-
-/** What the figures are, as far as the outputs have them. */
-function keysOf(outputs: readonly SwitchingRecord[]): readonly FigureKey[] {
-  const phases = outputs.flatMap((output) => phasesOf(output).map(({ phase }) => phase));
-  const hasVoltage = outputs.some(({ wiring }) => wiring.onVoltage !== null || wiring.offVoltage !== null);
-  return [
-    ...(phases.length > 0 ? trippedKeys : []),
-    ...(phases.some(({ shares }) => shares !== null) ? (["setPointShift", "setPointTeach"] as const) : []),
-    ...(hasVoltage ? (["inputVoltage"] as const) : []),
-  ];
-}
-
-const trippedKeys = [
-  "operatingDistance",
-  "releaseDistance",
-  "setPointError",
-  "differentialTravel",
-  "repeatAccuracy",
-  "chatter",
-] as const;
 
 type OutputProps = { record: CalibrationRecord; number: number; switching: SwitchingRecord };
 
@@ -51,7 +28,7 @@ function OneOutput({ record, number, switching }: OutputProps) {
   const budgeted = tripped.filter(({ phase }) => phase.setPoint !== null);
   return (
     <>
-      <h3>{outputTitle(record, switching)}</h3>
+      <h4>{outputTitle(record, switching)}</h4>
       {tripped.length > 0 && (
         <SwitchedFigures record={record} number={number} switching={switching} tripped={tripped} />
       )}

@@ -33,7 +33,7 @@ export function UncertainLine({ title, record, phase }: UncertainLineProps) {
       {uncertainLine.inverse.length > 0 && (
         <DataTable
           label={`${title}, distances by the line`}
-          kind="plain inverse"
+          kind="plain inverse is-wide"
           columns={inverseColumns(uncertainLine.inverse, outputUnit, instrument.distanceUnit)}
           rows={["the line"]}
         />

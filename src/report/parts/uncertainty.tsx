@@ -1,5 +1,4 @@
 import { sentenceCase } from "../../charts/chart-words.ts";
-import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
 import { worstPointOf } from "../../record/loop-end.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
@@ -8,67 +7,29 @@ import type { NumberStyle } from "../style/number-style.ts";
 import { riskWords, ruleWords } from "../texts/decision-texts.ts";
 import { endWords } from "../texts/page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
-import { Definitions } from "./definitions.tsx";
 import { PointsTable } from "./points-table.tsx";
 import { UncertainLine } from "./uncertain-line.tsx";
 
 /** Uncertainty and decision: each test point with its U and statement, the budgets, the rule and its risk. */
 export function Uncertainty({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
   return (
-    <section aria-labelledby="uncertainty-title">
-      <h2 id="uncertainty-title">Uncertainty and decision</h2>
+    <>
       <p>
         Decision rule: {ruleWords(record)}. {originOfRule(record)} The statement of a phase is that of its worst test
         point{record.decisionRule.name === "simple acceptance" && " or reading"}.
       </p>
       <p class="small">
-        {figureDefinition("expandedUncertainty").meaning} U is printed to two significant digits, and the error to the
-        same place; nothing is rounded before it is decided.
+        U is the expanded uncertainty, printed to two significant digits, and the error to the same place; nothing is
+        rounded before it is decided.
       </p>
       {ratioNote(record)}
       {falseAcceptNote(record)}
       {phasesOf(record).map(({ name, title, phase }) => (
         <PhaseUncertainty key={name} title={title} record={record} phase={phase} style={style} />
       ))}
-      <Definitions keys={keysOf(record)} said={["expandedUncertainty"]} />
-    </section>
+    </>
   );
 }
-
-/** What the figures of this part are, as far as they are there. */
-function keysOf(record: CalibrationRecord): readonly FigureKey[] {
-  const phases = phasesOf(record).map(({ phase }) => phase);
-  const points = phases.flatMap(({ points, endPoints = [] }) => [...points, ...endPoints]);
-  return [
-    ...(points.length > 0 ? [...budgetKeys, ...decisionKeys] : []),
-    ...(points.some(({ monteCarlo }) => monteCarlo !== undefined) ? (["monteCarlo"] as const) : []),
-    ...(record.falseAccept === undefined ? [] : (["globalFalseAccept", "globalFalseReject"] as const)),
-    ...(phases.some(({ uncertainLine }) => uncertainLine !== null)
-      ? (["chiSquared", "calibratedDistance"] as const)
-      : []),
-  ];
-}
-
-const budgetKeys = [
-  "divisor",
-  "sensitivity",
-  "standardUncertainty",
-  "degreesOfFreedom",
-  "shareOfVariance",
-  "combinedUncertainty",
-  "effectiveDegreesOfFreedom",
-  "coverageFactor",
-  "expandedUncertainty",
-] as const;
-
-const decisionKeys = [
-  "meanError",
-  "guardBand",
-  "acceptanceLimit",
-  "testUncertaintyRatio",
-  "specificRisk",
-  "statement",
-] as const;
 
 type PhaseProps = { title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
 

@@ -1,47 +1,25 @@
-import type { FigureKey } from "../../record/figure-definitions.ts";
 import { phasesOf } from "../../record/phases-of.ts";
-import type { CalibrationRecord, PhaseRecord, ReadingRecord, Shares } from "../../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../../record/record-schema.ts";
 import type { SheetColumn } from "../sheet/sheet-column.ts";
 import { sheetColumns } from "../sheet/sheet-columns.ts";
 import type { NumberStyle } from "../style/number-style.ts";
-import { Definitions } from "./definitions.tsx";
+import { Wide } from "../table/wide.tsx";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */
 export function WorkingSheets({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
   return (
-    <section aria-labelledby="working-title">
-      <h2 id="working-title">Working</h2>
+    <>
       <p>
         Each derived column shows how it follows from the others, in terms of their letters, so that every number can be
-        followed with a pocket calculator. Numbers are computed at full precision and rounded only here.
+        followed with a pocket calculator. Numbers are computed at full precision and rounded only here, with digits
+        enough that working from the printed ones gives the printed ones. Beside the number of a row stands its line in
+        the table of readings.
       </p>
       {phasesOf(record).map(({ name, title, phase }) => (
         <Sheet key={name} id={`working-${name}`} title={title} record={record} phase={phase} style={style} />
       ))}
-      <Definitions keys={keysOf(record)} />
-    </section>
+    </>
   );
-}
-
-/** Those of one stage alone. */
-const singleShares = ["sensor", "wiring", "inputCard", "scaling"] as const satisfies readonly (keyof Shares)[];
-
-/** What the columns of the sheets are, as far as they are there. */
-function keysOf(record: CalibrationRecord): readonly FigureKey[] {
-  const readings = phasesOf(record).flatMap(({ phase }) => phase.readings);
-  const shares = new Set(readings.flatMap((reading) => Object.keys(reading.shares ?? {})));
-  const hasSeveral = readings.some((reading) => Object.keys(reading.shares ?? {}).length > 1);
-  const single = singleShares.filter((name) => shares.has(name));
-  return [
-    "indicatedDistance",
-    "error",
-    "tolerance",
-    "partOfTolerance",
-    ...(hasSeveral ? single.map((name) => `shares.${name}` as const) : []),
-    ...(hasSeveral && [...shares].some((name) => !single.some((known) => known === name))
-      ? (["shares.joined"] as const)
-      : []),
-  ];
 }
 
 type SheetProps = { id: string; title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
@@ -49,12 +27,12 @@ type SheetProps = { id: string; title: string; record: CalibrationRecord; phase:
 function Sheet({ id, title, record, phase, style }: SheetProps) {
   const columns = sheetColumns(record, phase, style);
   return (
-    <section class="wide" aria-labelledby={id} tabIndex={0}>
+    <Wide labelledBy={id}>
       <table class={columns.length > 12 ? "sheet many" : "sheet"}>
         <caption id={id}>{title}</caption>
         <thead>
           <tr class="letters">
-            <td class="corner" />
+            <td class="corner" colSpan={2} />
             {columns.map(({ letter }) => (
               <th key={letter} scope="col">
                 {letter}
@@ -63,6 +41,7 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
           </tr>
           <tr class="titles">
             <th scope="row">row</th>
+            <td class="line">line</td>
             {columns.map((column) => (
               <td key={column.letter} class={column.isNumber ? "number" : ""}>
                 {column.title}
@@ -72,27 +51,32 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
           </tr>
           <tr class="formulas">
             <th scope="row">=</th>
+            <td class="line" />
             {columns.map(({ letter, formula }) => (
               <td key={letter}>{formula}</td>
             ))}
           </tr>
         </thead>
         <tbody>
-          {phase.readings.map((reading) => (
-            <SheetRow key={reading.row} columns={columns} reading={reading} />
+          {phase.readings.map((reading, index) => (
+            <SheetRow key={reading.row} number={index + 1} columns={columns} reading={reading} />
           ))}
         </tbody>
       </table>
       <LeftOutNotes readings={phase.readings} />
-    </section>
+    </Wide>
   );
 }
 
-function SheetRow({ columns, reading }: { columns: readonly SheetColumn[]; reading: ReadingRecord }) {
+type RowProps = { number: number; columns: readonly SheetColumn[]; reading: ReadingRecord };
+
+/** Its number in the sheet, and the line of the table that it was read from. */
+function SheetRow({ number, columns, reading }: RowProps) {
   const state = reading.leftOut !== undefined ? "left-out" : reading.verdict === "fail" ? "outside" : "";
   return (
     <tr class={state}>
-      <th scope="row">{reading.row}</th>
+      <th scope="row">{number}</th>
+      <td class="line">{reading.row}</td>
       {columns.map((column) => (
         <td key={column.letter} class={column.isNumber ? "number" : ""}>
           {reading.leftOut !== undefined && column.title !== "verdict" ? (
@@ -108,13 +92,15 @@ function SheetRow({ columns, reading }: { columns: readonly SheetColumn[]; readi
 
 /** Why readings were left out, and what was remarked, by row. */
 function LeftOutNotes({ readings }: { readings: readonly ReadingRecord[] }) {
-  const noted = readings.filter(({ leftOut, remark }) => leftOut !== undefined || remark !== undefined);
+  const noted = readings
+    .map((reading, index) => ({ ...reading, number: index + 1 }))
+    .filter(({ leftOut, remark }) => leftOut !== undefined || remark !== undefined);
   if (noted.length === 0) return null;
   return (
     <ul class="notes">
-      {noted.map(({ row, leftOut, remark }) => (
+      {noted.map(({ number, row, leftOut, remark }) => (
         <li key={row}>
-          Row {row}: {[leftOut && `left out of every figure, ${leftOut}`, remark].filter(Boolean).join(". ")}
+          Row {number}: {[leftOut && `left out of every figure, ${leftOut}`, remark].filter(Boolean).join(". ")}
         </li>
       ))}
     </ul>

@@ -3,6 +3,7 @@ import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.
 import { writeFixed, writePlain } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
+import { type SheetDigits, sheetDigitsOf } from "./sheet-digits.ts";
 import { indicatedFormula, type LetterOf, limitFormula } from "./sheet-formulas.ts";
 import { loopColumns } from "./sheet-loop-columns.ts";
 
@@ -12,16 +13,17 @@ export function sheetColumns(
   phase: PhaseRecord,
   style: NumberStyle,
 ): readonly SheetColumn[] {
-  const columns = [
-    ...identityColumns(record, phase),
-    ...readColumns(record, phase),
-    ...errorColumns(record, phase, style),
-    ...loopColumns(record, phase, style),
-    ...limitColumns(record, phase, style),
+  const columnsWith = (of: PhaseRecord, digits: SheetDigits) => [
+    ...identityColumns(record, of),
+    ...readColumns(record, of),
+    ...errorColumns(record, of, digits),
+    ...loopColumns(record, of, digits),
+    ...limitColumns(record, of, digits),
   ];
+  const columns = columnsWith(phase, sheetDigitsOf(record, style, columnsWith));
   const letters = new Map(columns.map(({ key }, index) => [key, String.fromCharCode(65 + index)]));
   const letter = (key: string) => letters.get(key) ?? "?";
-  return columns.map(({ key, formula, ...column }) => ({
+  return columns.map(({ key, formula, work: _, ...column }) => ({
     ...column,
     letter: letter(key),
     formula: formula?.(letter) ?? "",
@@ -66,7 +68,7 @@ function readColumns({ instrument }: CalibrationRecord, phase: PhaseRecord): rea
     }));
 }
 
-function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
+function errorColumns(record: CalibrationRecord, phase: PhaseRecord, digits: SheetDigits): readonly UnletteredColumn[] {
   const { distanceUnit } = record.instrument;
   const span = writePlain(spanOf(record.instrument));
   return [
@@ -76,7 +78,7 @@ function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: Numb
       unit: distanceUnit,
       isNumber: true,
       formula: (letter) => indicatedFormula(record, phase.judged, letter(phase.judged)),
-      cell: ({ indicated }) => fixedText(indicated, style.distance),
+      cell: ({ indicated }) => fixedText(indicated, digits.distance),
     },
     {
       key: "error",
@@ -84,7 +86,8 @@ function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: Numb
       unit: distanceUnit,
       isNumber: true,
       formula: (letter) => `${letter("indicated")} − ${letter("reference")}`,
-      cell: ({ errorDistance }) => signedText(errorDistance, style.distance),
+      work: (printed) => printed("indicated") - printed("reference"),
+      cell: ({ errorDistance }) => signedText(errorDistance, digits.distance),
     },
     {
       key: "percent",
@@ -92,12 +95,13 @@ function errorColumns(record: CalibrationRecord, phase: PhaseRecord, style: Numb
       unit: "% of span",
       isNumber: true,
       formula: (letter) => `100 × ${letter("error")} ÷ ${span}`,
-      cell: ({ errorPercentSpan }) => signedText(errorPercentSpan, style.percent),
+      work: (printed) => (100 * printed("error")) / spanOf(record.instrument),
+      cell: ({ errorPercentSpan }) => signedText(errorPercentSpan, digits.percent),
     },
   ];
 }
 
-function limitColumns(record: CalibrationRecord, phase: PhaseRecord, style: NumberStyle): readonly UnletteredColumn[] {
+function limitColumns(record: CalibrationRecord, phase: PhaseRecord, digits: SheetDigits): readonly UnletteredColumn[] {
   const { instrument } = record;
   const isSymmetric = phase.readings.every(({ toleranceLow, toleranceHigh }) => toleranceLow === -toleranceHigh);
   const hasLoop = phase.readings.some(({ loopErrorDistance }) => loopErrorDistance !== undefined);
@@ -112,8 +116,8 @@ function limitColumns(record: CalibrationRecord, phase: PhaseRecord, style: Numb
       formula: (letter) => (isSymmetric ? `±(${plus(letter)})` : `−(${minus(letter)}) / +(${plus(letter)})`),
       cell: ({ toleranceLow, toleranceHigh }) =>
         isSymmetric
-          ? `±${writeFixed(toleranceHigh, style.distance)}`
-          : `${writeFixed(toleranceLow, style.distance)} / +${writeFixed(toleranceHigh, style.distance)}`,
+          ? `±${writeFixed(toleranceHigh, digits.distance)}`
+          : `${writeFixed(toleranceLow, digits.distance)} / +${writeFixed(toleranceHigh, digits.distance)}`,
     },
     {
       key: "verdict",

@@ -1,13 +1,13 @@
 import type { CalibrationRecord, PhaseRecord, ReadingRecord, Shares } from "../../record/record-schema.ts";
-import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, signedText, type UnletteredColumn } from "./sheet-column.ts";
+import type { SheetDigits } from "./sheet-digits.ts";
 import { indicatedFormula } from "./sheet-formulas.ts";
 
 /** The later stages' distances, and how each differs from the one before; only what was read. */
 export function loopColumns(
   record: CalibrationRecord,
   phase: PhaseRecord,
-  style: NumberStyle,
+  digits: SheetDigits,
 ): readonly UnletteredColumn[] {
   const { distanceUnit } = record.instrument;
   const judgedAt = phase.judged === "signal" ? -1 : laterQuantities.indexOf(phase.judged);
@@ -24,7 +24,7 @@ export function loopColumns(
       unit: distanceUnit,
       isNumber: true,
       formula: (letter) => indicatedFormula(record, stageOf(quantity), letter(quantity)),
-      cell: (reading) => fixedText(stageDistance(quantity, reading), style.distance),
+      cell: (reading) => fixedText(stageDistance(quantity, reading), digits.distance),
     }),
   );
   const chain = ["indicated", ...later.map((quantity) => `${quantity} distance`)];
@@ -36,7 +36,8 @@ export function loopColumns(
       unit: distanceUnit,
       isNumber: true,
       formula: (letter) => `${letter(chain[index + 1] ?? "")} − ${letter(chain[index] ?? "")}`,
-      cell: (reading) => signedText(reading.shares?.[name], style.distance),
+      work: (printed) => printed(chain[index + 1] ?? "") - printed(chain[index] ?? ""),
+      cell: (reading) => signedText(reading.shares?.[name], digits.share),
     };
   });
   if (!later.includes("value")) return [...distances, ...shares];
@@ -49,7 +50,8 @@ export function loopColumns(
       unit: distanceUnit,
       isNumber: true,
       formula: (letter) => `${letter("value distance")} − ${letter("reference")}`,
-      cell: ({ loopErrorDistance }) => signedText(loopErrorDistance, style.distance),
+      work: (printed) => printed("value distance") - printed("reference"),
+      cell: ({ loopErrorDistance }) => signedText(loopErrorDistance, digits.distance),
     },
   ];
 }

@@ -23,7 +23,7 @@ export function numberStyleOf(record: CalibrationRecord): NumberStyle {
   const tightest = Math.min(...limits.filter((limit) => limit > 0), span);
   const typed = Math.max(...phasesOf(record).map(({ phase }) => phase.decimals.reference), 0);
   const least = Math.max(typed, decimalsForSignificant(tightest, digitsOfTolerance));
-  const distance = least + extraDecimals(record, least);
+  const distance = readableDecimals(record, least);
   return {
     distance,
     percent: percentDecimals(distance, span),
@@ -47,15 +47,15 @@ function valueDecimals({ instrument }: CalibrationRecord, share: number): number
 /** One error of a reading and the limit on its side, distance; in percent of span too where the limit is stated so. */
 type ErrorAtLimit = { isOutside: boolean; printed: readonly { error: number; limit: number; isStated: boolean }[] };
 
-/** Decimals to add until every printed error stands on the same side of its printed limit as the number itself. */
-function extraDecimals(record: CalibrationRecord, least: number): number {
+/** The fewest decimals with which every printed error stands on the same side of its printed limit as the number itself. */
+export function readableDecimals(record: CalibrationRecord, least: number): number {
   const errors = errorsAtLimits(record);
   const span = spanOf(record.instrument);
   for (let extra = 0; extra < mostExtraDecimals; extra += 1) {
     const decimals = [least + extra, percentDecimals(least + extra, span)];
-    if (errors.every((error) => readsRight(error, decimals))) return extra;
+    if (errors.every((error) => readsRight(error, decimals))) return least + extra;
   }
-  return mostExtraDecimals;
+  return least + mostExtraDecimals;
 }
 
 /** A limit that is stated is printed as it was typed, another one with the decimals of the error. */

@@ -1,13 +1,14 @@
 import { palette } from "../../charts/palette.ts";
+import { certificateStyle, darkStyle } from "./certificate-style.ts";
 import { paperStyle } from "./paper-style.ts";
 
 /** The style of a page: on a desk, at phone width, printed on A4 or Letter, and in grey. */
 export const pageStyle = `
-:root{--ink:${palette.ink};--quiet:${palette.quiet};--rule:#c9d1d9;--faint:#f3f5f7;--fail:#9b1c1c;--pass:#1d5e3a;color-scheme:light}
+:root{--ink:${palette.ink};--quiet:${palette.quiet};--rule:#c9d1d9;--faint:#f3f5f7;--fail:#9b1c1c;--pass:#1d5e3a;--paper:#fff;--ground:#e9edf1;--bad:#fbeeee;--focus:#1b5fb4;color-scheme:light}
 *{box-sizing:border-box}
-html{background:#e9edf1}
+html{background:var(--ground)}
 body{margin:0;font:15px/1.5 Inter,system-ui,sans-serif;color:var(--ink)}
-main{max-width:1160px;margin:24px auto;padding:36px 48px 48px;background:#fff;box-shadow:0 1px 4px #1b243026}
+main{max-width:1160px;margin:24px auto;padding:36px 48px 48px;background:var(--paper);box-shadow:0 1px 4px #1b243026}
 h1,h2,h3,p,dl,dd,figure,ul{margin:0}
 h1,h2,h3,th,strong,.verdict{font-weight:600}
 h1{font-size:34px;line-height:1.15;overflow-wrap:anywhere}
@@ -26,9 +27,6 @@ section p+p{margin-top:6px}
 .facts .across{grid-column:1/-1}
 .facts .fact{border-left:2px solid var(--rule);padding-left:10px}
 .not-stated,.not-determined{color:var(--quiet);font-style:italic}
-.answers{display:grid;grid-template-columns:minmax(0,2fr) minmax(0,3fr);gap:16px}
-.answers:has(>:nth-child(3)){grid-template-columns:repeat(3,minmax(0,1fr))}
-.answers>:only-child{grid-column:1/-1}
 .answer-box{border:1px solid var(--rule);border-top:6px solid var(--rule);padding:12px 16px 14px}
 .answer-box p{font-size:15px}
 .answer-box .verdict{font-size:28px;line-height:1.25;margin:2px 0 6px}
@@ -40,8 +38,9 @@ section p+p{margin-top:6px}
 .answer-fact{overflow-wrap:anywhere}
 .answer-facts dt{color:var(--quiet);font-size:12.5px}
 .answer-facts .answer-fact{border-left:2px solid var(--rule);padding-left:10px}
-.failed-output{margin-top:8px}
+.answers{display:grid;gap:16px}
 .paper-only{display:none}
+.failed-output{margin-top:8px}
 .verdict .meaning{display:inline-block;line-height:1.3;font-size:15px;font-weight:400;color:var(--ink)}
 .is-pass{border-top-color:var(--pass)}
 .is-pass .verdict{color:var(--pass)}
@@ -68,10 +67,8 @@ thead th{background:var(--faint)}
 .figures td.number{white-space:nowrap}
 .figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
 .where,.meaning{color:var(--quiet)}
-.figures .meaning{font-size:13px}
 .figures th[scope=row]{font-weight:400;min-width:11em}
 .figures th .unit{display:block;font-size:12.5px;color:var(--quiet)}
-.figures td.meaning{width:46%}
 .sheet{font-size:12.5px;line-height:1.35}
 .sheet th,.sheet td{padding:3px 7px}
 .sheet.many{font-size:12px}
@@ -83,7 +80,7 @@ thead th{background:var(--faint)}
 .sheet .titles td{font-weight:600}
 .sheet .unit{display:block;font-weight:400;color:var(--quiet)}
 .sheet .formulas td{font-size:12px;color:var(--quiet);text-align:center;vertical-align:middle}
-.sheet .outside td{background:#fbeeee}
+.sheet .outside td{background:var(--bad)}
 .sheet .outside td:last-child{color:var(--fail);font-weight:600}
 .sheet .outside td:last-child::before{content:"▸ "}
 .sheet .left-out td{color:var(--quiet)}
@@ -108,8 +105,8 @@ p+.picture{margin-top:14px}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
 summary{cursor:pointer}
 .definitions{margin-top:14px;font-size:13.5px}
-.definitions dl{columns:2;column-gap:40px;margin:8px 0 4px;line-height:1.45}
-.definitions dl>div{break-inside:avoid;padding:4px 0 5px;border-top:1px solid var(--rule)}
+.definitions{columns:2;column-gap:40px;line-height:1.45}
+.definitions>div{break-inside:avoid;padding:4px 0 5px;border-top:1px solid var(--rule)}
 .definitions dt{font-weight:600}
 .definitions .unit,.definitions .symbol{font-weight:400}
 .definitions .unit{color:var(--quiet)}
@@ -130,12 +127,7 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .evidence th[scope=row]{font-weight:400}
 .evidence td.number{white-space:nowrap}
 .stage-lines td.number{white-space:nowrap}
-.what-to-do{border-top-color:var(--ink)}
-.what-to-do .verdict{font-size:24px}
 .kept-together{white-space:nowrap}
-.what-to-do .step{margin-top:10px;font-weight:600}
-.what-to-do .detail{margin-top:4px}
-.what-to-do .opinion{color:var(--quiet)}
 .recommendation .finding p{margin-top:4px}
 .recommendation .finding .notes{margin-top:4px}
 .recommendation .after-findings{margin-top:14px}
@@ -161,7 +153,7 @@ section>h3{margin-top:18px}
 .replacement-matrix{table-layout:fixed}
 .replacement-matrix th[scope=row]{width:22%}
 .replacement-matrix th,.replacement-matrix td{overflow-wrap:anywhere;min-width:0}
-.replacement-matrix .is-unfit{background:#fbeeee;border-left:4px double var(--fail)}
+.replacement-matrix .is-unfit{background:var(--bad);border-left:4px double var(--fail)}
 .replacement-matrix .is-unfit strong{color:var(--fail)}
 .replacement-matrix .asks-change{border-left:4px solid var(--quiet)}
 .replacement-matrix .is-untold{border-left:4px dotted var(--quiet)}
@@ -189,12 +181,10 @@ section>h3{margin-top:18px}
  .wide-only{display:none}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
- .figures td.meaning{min-width:240px}
  .figures th[scope=row]{min-width:7.5em}
  .figures td.number{white-space:normal;min-width:7em}
  .figures th,.figures td{padding:5px 8px}
- .answers,.answers:has(>:nth-child(3)),.answer-facts{grid-template-columns:minmax(0,1fr)}
- .finding-parts{grid-template-columns:1fr}
+ .answers, .finding-parts{grid-template-columns:1fr}
  .loop-checks th[scope=row]{width:37%}
  .loop-checks td:last-child{width:25%}
  .loop-checks th,.loop-checks td{padding:5px 7px}
@@ -202,6 +192,6 @@ section>h3{margin-top:18px}
  .replacement-matrix tbody th,.replacement-matrix thead th:first-child{position:sticky;left:0;background:var(--faint)}
  .set-points{font-size:12px}
  .set-points th,.set-points td{padding:4px}
- .definitions dl{columns:1}
+ .definitions{columns:1}
 }
-${paperStyle}`;
+${certificateStyle}${darkStyle}${paperStyle}`;

@@ -11,6 +11,8 @@ export type Column<Row> = Content<Row> & {
   heading: ComponentChildren;
   /** Behind the heading. */
   unit?: string | undefined;
+  /** A heading over this one and its neighbours that have the same. */
+  over?: string | undefined;
   /** Numbers stand to the right, decimal ones with their points below each other; a day is not broken. */
   kind?: "number" | "decimal" | "day";
   isRowHeader?: boolean;

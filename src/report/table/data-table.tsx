@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Column } from "./column.ts";
 import { roomAfter } from "./decimal-column.ts";
+import { Wide } from "./wide.tsx";
 
 /** Rows below a heading of their own. */
 export type RowGroup<Row> = { title?: string; rows: readonly Row[] };
@@ -29,10 +30,10 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
   const { label, children } = props;
   if (label === undefined) return <Table {...props} />;
   return (
-    <section class="wide" aria-label={label} tabIndex={0}>
+    <Wide label={label}>
       <Table {...props} />
       {children}
-    </section>
+    </Wide>
   );
 }
 
@@ -46,15 +47,7 @@ function Table<Row>(props: DataTableProps<Row>) {
   return (
     <table id={id} class={kind}>
       {caption && <caption>{caption}</caption>}
-      {!hasNoHead && (
-        <thead>
-          <tr>
-            {placed.map(({ column }, place) => (
-              <Heading key={String(place)} column={column} />
-            ))}
-          </tr>
-        </thead>
-      )}
+      {!hasNoHead && <Head columns={placed.map(({ column }) => column)} />}
       {groups.map(({ title, rows }, place) => (
         <tbody key={title ?? String(place)}>
           {title && (
@@ -87,9 +80,49 @@ function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[
     }));
 }
 
-function Heading<Row>({ column: { heading, unit, kind } }: { column: Column<Row> }) {
+function Head<Row>({ columns }: { columns: readonly Column<Row>[] }) {
+  const hasTwoRows = columns.some(({ over }) => over !== undefined);
+  const runs = runsOf(columns);
   return (
-    <th scope="col" class={isNumber(kind) ? "number" : undefined}>
+    <thead>
+      <tr>
+        {runs.map(({ over, columns: [first, ...others] }, place) =>
+          over === undefined ? (
+            <Heading key={String(place)} column={first} rows={hasTwoRows ? 2 : undefined} />
+          ) : (
+            <th key={String(place)} scope="colgroup" colSpan={1 + others.length} class="over">
+              {over}
+            </th>
+          ),
+        )}
+      </tr>
+      {hasTwoRows && (
+        <tr>
+          {columns.map((column, place) => column.over !== undefined && <Heading key={String(place)} column={column} />)}
+        </tr>
+      )}
+    </thead>
+  );
+}
+
+type Run<Row> = { over: string | undefined; columns: [Column<Row>, ...Column<Row>[]] };
+
+/** Neighbours under one heading together. */
+function runsOf<Row>(columns: readonly Column<Row>[]): readonly Run<Row>[] {
+  const runs: Run<Row>[] = [];
+  for (const column of columns) {
+    const last = runs.at(-1);
+    if (column.over !== undefined && last?.over === column.over) last.columns.push(column);
+    else runs.push({ over: column.over, columns: [column] });
+  }
+  return runs;
+}
+
+type HeadingProps<Row> = { column: Column<Row>; rows?: number | undefined };
+
+function Heading<Row>({ column: { heading, unit, kind }, rows }: HeadingProps<Row>) {
+  return (
+    <th scope="col" rowSpan={rows} class={isNumber(kind) ? "number" : undefined}>
       {heading}
       {unit && `, ${unit}`}
     </th>

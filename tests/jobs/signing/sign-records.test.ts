@@ -86,7 +86,7 @@ test("nobody signs a page that is not the one of its record, though the record i
   const disk = await signingDisk(record);
   const changed = (
     disk.written.get(page) ?? new TextDecoder().decode((await disk.read(page))?.files[0]?.bytes)
-  ).replace("LT-204</h1>", "LT-205</h1>");
+  ).replace("LT-204</bdi></h1>", "LT-205</bdi></h1>");
   const { codes, told } = await sign(await signingDisk(record, { [page]: changed }), "ines", "performed");
   expect(codes).toEqual(["signing/record-doubtful"]);
   expect(told[0]).toContain(`${page} is not what this record gives`);

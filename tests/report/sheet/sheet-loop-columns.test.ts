@@ -1,14 +1,15 @@
 import { expect, test } from "vitest";
 import type { CalibrationRecord } from "../../../src/record/record-schema.ts";
 import { loopColumns } from "../../../src/report/sheet/sheet-loop-columns.ts";
-import { numberStyleOf } from "../../../src/report/style/number-style.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { demoRecord } from "../demo-records.ts";
+
+const digits = { distance: 4, share: 3, percent: 3 };
 
 function titlesOf(record: CalibrationRecord): readonly string[] {
   const phase = record.phases.asFound;
   if (phase === undefined) throw new RangeError("titlesOf: no phase as found");
-  return loopColumns(record, phase, numberStyleOf(record)).map(({ title }) => title);
+  return loopColumns(record, phase, digits).map(({ title }) => title);
 }
 
 test("a loop without a controller has no columns of later stages", () => {
@@ -28,7 +29,7 @@ test("counts and controller values are told apart", () => {
 test("where the signal was read at the card, the wiring has its own share and the next one begins at the card", () => {
   const record = demoRecord("LT-333");
   const phase = record.phases.asFound!;
-  const columns = loopColumns(record, phase, numberStyleOf(record));
+  const columns = loopColumns(record, phase, digits);
   expect(columns.map(({ title }) => title)).toEqual([
     "from card signal",
     "from controller",
@@ -44,7 +45,7 @@ test("where the signal was read at the card, the wiring has its own share and th
     const distance = instrument.rangeLower + (reading.signalAtCard - instrument.signalLower) * perOutput;
     // Printed to the last decimal of the page.
     const printed = Number(columns[0]?.cell(reading).replace("−", "-"));
-    expect(Math.abs(printed - distance)).toBeLessThanOrEqual(0.5000001 * 10 ** -numberStyleOf(record).distance);
+    expect(Math.abs(printed - distance)).toBeLessThanOrEqual(0.5000001 * 10 ** -digits.distance);
   }
 });
 
@@ -62,9 +63,7 @@ test("without scaling no later stage can be worked out", () => {
 test("each formula names the column before it", () => {
   const record = demoRecord("LT-702");
   const phase = record.phases.asFound!;
-  const formulas = loopColumns(record, phase, numberStyleOf(record)).map(({ formula }) =>
-    formula?.((key) => `[${key}]`),
-  );
+  const formulas = loopColumns(record, phase, digits).map(({ formula }) => formula?.((key) => `[${key}]`));
   expect(formulas).toEqual([
     "0.4 + [counts] × 7.6 ÷ 27648",
     "0.4 + ([value] − 100) × 7.6 ÷ (−100)",

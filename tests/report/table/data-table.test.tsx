@@ -72,7 +72,7 @@ test("a table may have no head, classes and states of its rows, and a place that
   );
   const html = renderToString(table);
   expect(html).toMatch(
-    /^<section[^>]* aria-label="Lines"[^>]*><table class="plain"><caption>All lines<\/caption><tbody>/u,
+    /^<section[^>]* aria-label="Lines"[^>]*><p class="sideways" tabindex="0">.*<\/p><table class="plain"><caption>All lines<\/caption><tbody>/u,
   );
   expect(html).toContain('<tr class="noted" data-state="meter">');
   expect(html).toMatch(/<\/table><p>below<\/p><\/section>$/u);

@@ -87,16 +87,16 @@ test("the page of a later revision shows it near its top, and names the revision
   const text = page.replace(/<script[\s\S]*<\/script>/u, "");
   expect(text).toContain("<title>LT-310 · calibration record C-2026-015, revision 2</title>");
   expect(text).toContain("Calibration record, amendment 1 ");
-  expect(text).toContain("<dd>C-2026-015, revision 2");
-  expect(text).toContain("Amendment 1 to record C-2026-015</h2>");
+  expect(text).toContain("<dd><bdi>C-2026-015, revision 2");
+  expect(text).toContain("Amendment 1 to record C-2026-015</h3>");
   expect(text).toContain("It replaces revision 1 (fingerprint");
-  expect(text).toContain("<dd>a &lt;slip>");
+  expect(text).toContain("<dd><bdi>a &lt;slip>");
   expect(text).toContain("2026-11-25 14:05:00 +01:00");
-  expect(text.indexOf("amendment-title")).toBeLessThan(text.indexOf("error-title"));
+  expect(text.indexOf("replaces revision")).toBeLessThan(text.indexOf("error-title"));
 });
 
 test("the page of a first issue has no such part", () => {
   const page = renderPage(sealRecord(record), noDrawings);
   expect(page).not.toContain("amendment-title");
-  expect(page).toContain("<dd>C-2026-015");
+  expect(page).toContain("<dd><bdi>C-2026-015");
 });

@@ -1,59 +1,49 @@
+import { sentenceCase } from "../../charts/chart-words.ts";
 import { worstPointOf } from "../../record/loop-end.ts";
 import { overallOf } from "../../record/overall-of.ts";
 import { type PhaseName, phaseWords } from "../../record/phase-name.ts";
 import { isInTolerance } from "../../record/phase-statement.ts";
-import { phasesOf } from "../../record/phases-of.ts";
+import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
+import { AnswerFact } from "../parts/answer-fact.tsx";
+import { ImpactAnswer } from "../parts/impact.tsx";
+import { LoopCheckAnswer } from "../parts/loop-checks.tsx";
 import type { NumberStyle } from "../style/number-style.ts";
-import { pointWords, riskWords, ruleInShort } from "../texts/decision-texts.ts";
-import { forecastAnswer, monthsWords } from "../texts/history-texts.ts";
-import { meaningOf, outsideWords, toleranceFact, verdictWords, worstWords } from "../texts/page-texts.ts";
+import { pointWords, riskWords } from "../texts/decision-texts.ts";
+import { forecastAnswer } from "../texts/history-texts.ts";
+import { meaningOf, outsideWords, verdictWords, worstWords } from "../texts/page-texts.ts";
 import { failedOutputs } from "../texts/switching-texts.ts";
-import { AnswerFact } from "./answer-fact.tsx";
-import { CauseAnswer } from "./causes.tsx";
-import { ImpactAnswer } from "./impact.tsx";
-import { LoopCheckAnswer } from "./loop-checks.tsx";
-import { RecommendationAnswer } from "./recommendation.tsx";
 
-/** The answer: as found, as left, what to do; below it what was done, what is open, and by which rule. */
+/** The answer: as found and as left side by side, what decided, what is open; outputs and loop check in it. */
 export function Answer({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
-  const { adjustment, alsoAdjusted = [], adjustmentNote } = record.calibration;
-  const forecast = forecastAnswer(record);
   return (
     <section class="answer" aria-labelledby="answer-title">
       <h2 id="answer-title">Result</h2>
       <Incomplete record={record} />
       <div class="answers">
-        {phasesOf(record).map(({ name, title, phase }) => (
-          <PhaseAnswer key={title} name={name} title={title} record={record} phase={phase} style={style} />
+        {phasesOf(record).map((named) => (
+          <PhaseAnswer key={named.title} named={named} record={record} style={style} />
         ))}
-        <RecommendationAnswer record={record} />
       </div>
       <FailedOutputs record={record} />
-      <dl class="answer-facts">
-        <AnswerFact name="Adjustment">
-          <strong>{[adjustment ?? "not stated", ...alsoAdjusted].join(", ")}</strong>
-          {adjustmentNote && `: ${adjustmentNote}`}
-        </AnswerFact>
-        <AnswerFact name="Next due">
-          <strong>{record.nextDue ?? "not stated"}</strong>
-          {`: ${dueNote(record)}`}
-        </AnswerFact>
-        {forecast && (
-          <AnswerFact name="Forecast from the filed records">
-            <strong>{forecast}</strong>; 95 % prediction, see “Over the years”
-          </AnswerFact>
-        )}
-        <ImpactAnswer record={record} />
-        <LoopCheckAnswer record={record} />
-        <AnswerFact name="Tolerance">
-          {toleranceFact(record)}
-          {toleranceNote(record)}
-        </AnswerFact>
-        <AnswerFact name="Decision rule">{ruleInShort(record)}</AnswerFact>
-      </dl>
+      <FurtherAnswers record={record} />
     </section>
+  );
+}
+
+function FurtherAnswers({ record }: { record: CalibrationRecord }) {
+  const forecast = forecastAnswer(record);
+  return (
+    <dl class="answer-facts">
+      <LoopCheckAnswer record={record} />
+      <ImpactAnswer record={record} />
+      {forecast && (
+        <AnswerFact name="Forecast from the filed records">
+          <strong>{forecast}</strong>; 95 % prediction, annex G
+        </AnswerFact>
+      )}
+    </dl>
   );
 }
 
@@ -78,15 +68,9 @@ function Incomplete({ record }: { record: CalibrationRecord }) {
   );
 }
 
-type PhaseAnswerProps = {
-  name: PhaseName;
-  title: string;
-  record: CalibrationRecord;
-  phase: PhaseRecord;
-  style: NumberStyle;
-};
+type PhaseAnswerProps = { named: NamedPhase<PhaseRecord>; record: CalibrationRecord; style: NumberStyle };
 
-function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
+function PhaseAnswer({ named: { name, title, phase }, record, style }: PhaseAnswerProps) {
   if (phase.verdict === null) {
     return (
       <div class="answer-box">
@@ -106,22 +90,31 @@ function PhaseAnswer({ name, title, record, phase, style }: PhaseAnswerProps) {
           {phase.complete ? meaningOf(record, phase.verdict) : phase.missing.map(({ says }) => says).join("; ")}
         </span>
       </p>
+      <ToleranceNotes record={record} phase={name} />
       <p>{outsideWords(record, phase)}</p>
       <WorstOf record={record} phase={phase} style={style} />
       <FailedOutputs record={record} phase={name} />
-      <CauseAnswer record={record} phase={name} />
     </div>
   );
 }
 
-/** A wide tolerance stands beside the verdict that it makes easy. */
-function toleranceNote({ warnings }: CalibrationRecord) {
-  const wide = warnings.find(({ code }) => code === "plausible/tolerance-wide" || code === "plausible/tolerance-fine");
-  return wide === undefined ? null : <strong>; {wide.says}</strong>;
+/** A wide tolerance stands beside the verdict that it makes easy; one too fine to be read beside that of its phase. */
+function ToleranceNotes({ record: { warnings }, phase }: { record: CalibrationRecord; phase: PhaseName }) {
+  const notes = warnings.filter(
+    ({ code, says }) =>
+      code === "plausible/tolerance-wide" || (code === "plausible/tolerance-fine" && says.includes(phaseWords[phase])),
+  );
+  return notes.map(({ says }) => (
+    <p key={says} class="tolerance-note">
+      <strong>{keptTogether(sentenceCase(says))}.</strong>
+    </p>
+  ));
 }
 
+type WorstProps = { record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
+
 /** The worst reading, and the worst mean with its uncertainty and the risk that is left. */
-function WorstOf({ record, phase, style }: Pick<PhaseAnswerProps, "record" | "phase" | "style">) {
+function WorstOf({ record, phase, style }: WorstProps) {
   const reading = worstWords(record, phase, style);
   const point = worstPointOf(phase);
   const ofPart = (of: string | undefined) => (of === undefined || of === "sensor" ? "" : `, ${of}`);
@@ -163,14 +156,3 @@ const answerClass: Record<Statement, string> = {
   fail: "is-fail",
   "cannot be decided": "is-open",
 };
-
-function dueNote({ nextDue, instrument }: CalibrationRecord): string {
-  if (nextDue !== undefined) {
-    const counts = instrument.dueRule === "month end" ? "it runs to the end of that month" : "the day itself counts";
-    return `interval of ${monthsWords(instrument.intervalMonths ?? 0)}, agreed by ${instrument.intervalAgreedBy}; ${counts}`;
-  }
-  if (instrument.intervalMonths === undefined) return "no interval is stated";
-  if (instrument.intervalAgreedBy === undefined) return "nobody is named who agreed to the interval";
-  const interval = `${monthsWords(instrument.intervalMonths)}, agreed by ${instrument.intervalAgreedBy}`;
-  return `a due date is given only where the loop is left in tolerance and the record is complete; the interval is ${interval}`;
-}

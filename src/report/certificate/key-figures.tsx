@@ -1,0 +1,78 @@
+import type { FigureKey } from "../../record/figure-definitions.ts";
+import { worstPointOf } from "../../record/loop-end.ts";
+import { phasesOf } from "../../record/phases-of.ts";
+import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
+import { writePlain } from "../../units/write-number.ts";
+import { keptTogether } from "../kept-together.ts";
+import { figureRows } from "../parts/figure-rows.tsx";
+import { standardUncertaintyWords } from "../parts/standards-table.tsx";
+import type { NumberStyle } from "../style/number-style.ts";
+import type { Column } from "../table/column.ts";
+import { DataTable } from "../table/data-table.tsx";
+
+type KeyRow = { name: string; cell: (phase: PhaseRecord) => preact.ComponentChild };
+
+const keys: readonly FigureKey[] = ["zeroError", "spanError", "linearity.independent", "hysteresis", "repeatability"];
+
+/** The five figures that a loop is known by, each phase beside the other, and U of the worst point. */
+export function KeyFigures({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
+  const rows = figureRows(record, style).filter(({ key }) => keys.includes(key));
+  const columns: readonly Column<KeyRow>[] = [
+    { heading: "% of span", isRowHeader: true, text: ({ name }) => name },
+    ...phasesOf(record).map(
+      ({ title, phase }): Column<KeyRow> => ({ heading: title, kind: "number", cell: ({ cell }) => cell(phase) }),
+    ),
+  ];
+  const uncertainty: KeyRow = { name: "U, worst point", cell: (phase) => uncertaintyWords(record, phase) };
+  return (
+    <DataTable
+      caption="Figures; in full in annex B"
+      kind="plain figures key-figures"
+      columns={columns}
+      rows={[...rows.map(({ name, cell }) => ({ name, cell })), uncertainty]}
+    />
+  );
+}
+
+function uncertaintyWords({ instrument }: CalibrationRecord, phase: PhaseRecord) {
+  const worst = worstPointOf(phase);
+  if (worst === undefined) return <span class="not-determined">not determined</span>;
+  const { uncertainty } = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty);
+  return (
+    <>
+      {uncertainty} {instrument.distanceUnit}
+      <span class="where">
+        k = {worst.coverageFactor.toFixed(2)}, at {writePlain(Number(worst.point.toPrecision(6)))}{" "}
+        {instrument.distanceUnit}
+      </span>
+    </>
+  );
+}
+
+/** The standards in one line each: certificate and due date. */
+export function StandardsInShort({ record: { standards } }: { record: CalibrationRecord }) {
+  if (standards.length === 0) {
+    return (
+      <p class="small">
+        Standards used: none is named, so this record does not show to what its results are traceable.
+      </p>
+    );
+  }
+  return (
+    <div class="standards-in-short">
+      <p class="caption">Standards: certificate, due date, U; in full in annex I</p>
+      <ul>
+        {standards.map((standard) => (
+          <li key={standard.standard}>
+            <strong>
+              <bdi>{standard.standard}</bdi>
+            </strong>
+            : {standard.certificate ?? "no certificate stated"}, due {standard.dueOn ?? "not stated"}, U{" "}
+            {keptTogether(standardUncertaintyWords(standard) ?? "not stated")}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
