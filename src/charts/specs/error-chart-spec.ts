@@ -27,7 +27,7 @@ export const errorChartSpec = compiledChart({
         ...uncertaintyBars,
         meanLines,
         readingMarks,
-        ...limitLabels,
+        limitLabels,
         ...legendLayers,
         legendAreaLayer,
         ...legendUncertaintyLayers,

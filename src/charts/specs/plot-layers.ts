@@ -125,22 +125,17 @@ export const meanMarks: Layer = {
   encoding: marks,
 };
 
-const limitLabel = (style: { color: string; stroke?: string; strokeWidth?: number }): Layer => ({
+/** Each limit of the tolerance with its number, outside the band. */
+export const limitLabels: Layer = {
   data: { name: "limitLabels" },
   mark: {
-    ...{ type: "text", fontWeight: 600, ...style },
+    ...{ type: "text", fontWeight: 600, color: palette.quiet },
     align: { expr: "datum.align" },
     baseline: { expr: "datum.side === 'high' ? 'bottom' : 'top'" },
     dy: { expr: "datum.side === 'high' ? -2 : 3" },
   },
   encoding: { x: xChannel, y: yChannel, text: { field: "text", type: "nominal" } },
-});
-
-/** Each limit of the tolerance with its number, outside the band, on a ground of its own so that it can be read. */
-export const limitLabels: readonly Layer[] = [
-  limitLabel({ color: "#ffffff", stroke: "#ffffff", strokeWidth: 4 }),
-  limitLabel({ color: palette.quiet }),
-];
+};
 
 /** The tolerance as an area with its two limit lines, against one of the vertical axes. */
 export function toleranceLayers(channel: typeof yChannel | typeof rightChannel): readonly Layer[] {
