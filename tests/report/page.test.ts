@@ -163,3 +163,10 @@ test("a wide tolerance is named beside the verdict that it makes easy", async ()
     3,
   );
 });
+
+test("letters that the font does not have are named, and a page with none says nothing of them", async () => {
+  const record = structuredClone(demoRecord("LT-310"));
+  expect(textOf(await pageOf(record))).not.toContain("Letters that the font");
+  Object.assign(record.inputs.rows.calibrations[0]?.cells ?? {}, { performed_by: "山田 Ñuñez Ωmega" });
+  expect(textOf(await pageOf(record))).toMatch(/Letters that the font of this page does not have, .*: 山 田 (?!.*Ñ)/u);
+});

@@ -78,7 +78,7 @@ function MonteCarloLine({ record, point }: { record: CalibrationRecord; point: B
   );
 }
 
-function degreesWords(degreesOfFreedom: number | null): string {
+export function degreesWords(degreesOfFreedom: number | null): string {
   if (degreesOfFreedom === null) return "unlimited";
   return degreesOfFreedom > 1000
     ? "over 1000"

@@ -1,12 +1,12 @@
-import { sentenceCase } from "../../charts/chart-words.ts";
 import { worstPointOf } from "../../record/loop-end.ts";
 import { phasesOf } from "../../record/phases-of.ts";
-import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../../record/record-schema.ts";
+import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { riskWords, ruleWords } from "../texts/decision-texts.ts";
 import { endWords } from "../texts/page-texts.ts";
 import { BudgetTable, budgetTitle } from "./budget-table.tsx";
+import { BudgetsTable } from "./budgets-table.tsx";
 import { PointsTable } from "./points-table.tsx";
 import { UncertainLine } from "./uncertain-line.tsx";
 
@@ -37,9 +37,6 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
   const worst = worstPointOf(phase);
   if (worst === undefined) return null;
   const { points, endPoints = [] } = phase;
-  const others = [...points, ...endPoints].filter((point) => point !== worst);
-  const labelOf = (point: JudgedPointRecord) =>
-    `${budgetTitle(record, point)}, ${title.toLowerCase()}${points.includes(point) ? "" : `, ${phase.endOf}`}`;
   return (
     <>
       <PointsTable title={`${title}, test points`} record={record} points={points} style={style} />
@@ -54,24 +51,11 @@ function PhaseUncertainty({ title, record, phase, style }: PhaseProps) {
       <h3>
         {title}, budget of the worst point: {budgetTitle(record, worst)}
       </h3>
-      <BudgetTable record={record} point={worst} label={labelOf(worst)} />
-      {others.length > 0 && (
-        <p class="small paper-only">
-          The budgets of the other test points: one click away in this page on a screen, and in the record inside it.
-          Their U is in the table above.
-        </p>
+      <BudgetTable record={record} point={worst} label={`${budgetTitle(record, worst)}, ${title.toLowerCase()}`} />
+      <BudgetsTable record={record} title={`${title}, budgets of all points`} points={points} />
+      {endPoints.length > 0 && (
+        <BudgetsTable record={record} title={`${title}, ${phase.endOf}, budgets of all points`} points={endPoints} />
       )}
-      <div class="other-budgets">
-        {others.map((point) => (
-          <details key={`${points.includes(point)} ${point.point}`}>
-            <summary>
-              {points.includes(point) ? "" : `${sentenceCase(phase.endOf)}, `}
-              {budgetTitle(record, point)}
-            </summary>
-            <BudgetTable record={record} point={point} label={labelOf(point)} />
-          </details>
-        ))}
-      </div>
       <UncertainLine title={title} record={record} phase={phase} />
     </>
   );

@@ -43,7 +43,7 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
             <th scope="row">row</th>
             <td class="line">line</td>
             {columns.map((column) => (
-              <td key={column.letter} class={column.isNumber ? "number" : ""}>
+              <td key={column.letter} class={column.isNumber ? undefined : "words"}>
                 {column.title}
                 {column.unit && <span class="unit">{column.unit}</span>}
               </td>
@@ -72,13 +72,13 @@ type RowProps = { number: number; columns: readonly SheetColumn[]; reading: Read
 
 /** Its number in the sheet, and the line of the table that it was read from. */
 function SheetRow({ number, columns, reading }: RowProps) {
-  const state = reading.leftOut !== undefined ? "left-out" : reading.verdict === "fail" ? "outside" : "";
+  const state = reading.leftOut !== undefined ? "left-out" : reading.verdict === "fail" ? "outside" : undefined;
   return (
     <tr class={state}>
       <th scope="row">{number}</th>
       <td class="line">{reading.row}</td>
       {columns.map((column) => (
-        <td key={column.letter} class={column.isNumber ? "number" : ""}>
+        <td key={column.letter} class={column.isNumber ? undefined : "words"}>
           {reading.leftOut !== undefined && column.title !== "verdict" ? (
             <s>{column.cell(reading)}</s>
           ) : (

@@ -39,7 +39,6 @@ section p+p{margin-top:6px}
 .answer-facts dt{color:var(--quiet);font-size:12.5px}
 .answer-facts .answer-fact{border-left:2px solid var(--rule);padding-left:10px}
 .answers{display:grid;gap:16px}
-.paper-only{display:none}
 .failed-output{margin-top:8px}
 .verdict .meaning{display:inline-block;line-height:1.3;font-size:15px;font-weight:400;color:var(--ink)}
 .is-pass{border-top-color:var(--pass)}
@@ -73,6 +72,8 @@ thead th{background:var(--faint)}
 .sheet th,.sheet td{padding:3px 7px}
 .sheet.many{font-size:12px}
 .sheet.many th,.sheet.many td{padding:3px 5px}
+.sheet td{text-align:right;font-variant-numeric:tabular-nums}
+.sheet .words{text-align:left}
 .sheet tbody td{white-space:nowrap}
 .sheet .letters th{text-align:center;color:var(--quiet)}
 .sheet .corner{background:var(--faint)}
@@ -101,6 +102,8 @@ p+.picture{margin-top:14px}
 .set-points th[scope=row]{font-weight:400}
 .budget td.number{white-space:nowrap}
 .budget th[scope=row]{font-weight:400}
+.budgets td{white-space:nowrap}
+.budgets .sum>*{background:var(--faint);font-weight:600}
 .other-budgets{margin:10px 0}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
 summary{cursor:pointer}

@@ -138,7 +138,6 @@ export const paperStyle = `
  .open-questions dd{margin-bottom:3pt}
  .after-findings{margin-top:5pt}
  .other-budgets{display:none}
- .paper-only{display:block}
  .fact-groups{columns:3;column-gap:14pt;margin:8pt 0}
  .fact-group{margin-bottom:6pt}
  .fact-group h3{margin-top:0}
