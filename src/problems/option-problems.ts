@@ -1,4 +1,4 @@
-import { type Entry, stop } from "./entry.ts";
+import { type Entry, stop, warn } from "./entry.ts";
 
 /** What can be wrong with the command line, or with the disk that it names. */
 export const optionProblems = {
@@ -37,8 +37,9 @@ export const optionProblems = {
   ),
   "options/one-ledger": stop("{option} is about one ledger", "one folder into which records were filed"),
   "options/not-a-record": stop("this is no record", "a page or a .json file that spanwright report wrote"),
+  "options/passed-over": warn("this is no record, and it was passed over", "pages of records, or their .json files"),
   "options/no-records": stop(
-    "there is no record to verify",
+    "there is no record in it",
     "pages of records, their .json files, or a folder with some of them in it",
   ),
   "options/no-browser": stop(

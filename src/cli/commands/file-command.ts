@@ -1,5 +1,7 @@
+import { ProblemList } from "../../problems/problem-list.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
+import { meantRecords } from "../meant-records.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
@@ -11,7 +13,11 @@ export async function fileCommand(pages: readonly string[], options: FileOptions
   const { fileRecords } = await import("../../jobs/filing/file-records.ts");
   const { filedRows } = await import("../../jobs/filing/filed-rows.ts");
   const { into, signedOnPaper, by, signers } = options;
-  const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), pages, {
+  const meant = new ProblemList();
+  const paths = await meantRecords(pages, meant, console);
+  complainOf(meant, console);
+  if (meant.hasStop) return 2;
+  const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), paths, {
     ...{ into, by, paper: signedOnPaper, signers },
     onFiled: progressOn(console),
   });
@@ -24,7 +30,7 @@ export const addFileCommand: AddCommand = (program, console, settle) => {
   program
     .command("file")
     .description("put the pages of issued records into a folder that keeps them, and enter each into its ledger")
-    .argument("<pages...>", "pages of records (.html)")
+    .argument("<pages...>", "pages of records (.html), folders of them, or a quoted pattern")
     .requiredOption("--into <folder>", "the folder that keeps them")
     .option("--signed-on-paper <where>", "for records signed in ink: where the signed paper lies")
     .option(

@@ -2,6 +2,7 @@ import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
+import { meantRecords } from "../meant-records.ts";
 import { nodeDisk } from "../node-disk.ts";
 
 /** The options of `spanwright label` as the command line gives them. */
@@ -24,7 +25,8 @@ export async function labelCommand(
     );
   }
   const form = { isSheet: single !== true, skipped: Number(skip), out };
-  const count = problems.hasStop ? 0 : await makeLabels(nodeDisk, files, form, problems);
+  const paths = problems.hasStop ? [] : await meantRecords(files, problems, console);
+  const count = problems.hasStop ? 0 : await makeLabels(nodeDisk, paths, form, problems);
   complainOf(problems, console);
   if (count > 0) console.print(`${counted(count, "label")}: ${out}`);
   return problems.hasStop ? 2 : 0;
@@ -34,7 +36,7 @@ export const addLabelCommand: AddCommand = (program, console, settle) => {
   program
     .command("label")
     .description("write labels for loops, 70 × 37 mm, as a page to print")
-    .argument("<records...>", "pages of records, or their .json files")
+    .argument("<records...>", "pages of records, their .json files, folders of them, or a quoted pattern")
     .option("--out <file>", "page to write", "labels.html")
     .option("--single", "one label a page, for a printer that takes a roll, instead of A4 sheets of 24")
     .option("--skip <number>", "places of the first sheet that are used up", "0")

@@ -3,6 +3,7 @@ import { browserPrint } from "../browser-print.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { findBrowser } from "../find-browser.ts";
+import { meantRecords } from "../meant-records.ts";
 import { nodeDisk } from "../node-disk.ts";
 
 export type PdfOptions = { browser?: string };
@@ -14,7 +15,8 @@ export async function pdfCommand(pages: readonly string[], options: PdfOptions, 
   if (browser === undefined) problems.add("options/no-browser", { file: "command line" });
   else {
     const { printPages } = await import("../../jobs/records/print-pages.ts");
-    const written = await printPages(nodeDisk, pages, browserPrint(browser), problems);
+    const paths = await meantRecords(pages, problems, console);
+    const written = await printPages(nodeDisk, paths, browserPrint(browser), problems);
     if (written.length > 0) console.print(written.join("\n"));
   }
   complainOf(problems, console);
@@ -25,7 +27,7 @@ export const addPdfCommand: AddCommand = (program, console, settle) => {
   program
     .command("pdf")
     .description("print pages of records to PDF files beside them, with an installed browser")
-    .argument("<pages...>", "pages of records (.html)")
+    .argument("<pages...>", "pages of records (.html), folders of them, or a quoted pattern")
     .option("--browser <program>", "the browser to use, where it is not found by itself")
     .action(async (pages: string[], options: PdfOptions) => {
       settle(await pdfCommand(pages, options, console));

@@ -20,3 +20,15 @@ test("labels of a record are one page; a place that no sheet has is refused and 
   });
   expect(existsSync(out)).toBe(true);
 });
+
+test("a folder and a quoted pattern mean the records in them", () => {
+  const folder = temporaryFolder();
+  spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+  spanwright("report", "data-demo", "--tag", "ZT-520", "--out", folder);
+  const out = join(folder, "labels.html");
+  expect(spanwright("label", folder, "--out", out).output).toBe(`2 labels: ${out}\n`);
+  // The page of labels lies there now, and is no record.
+  const again = spanwright("label", join(folder, "*"), "--out", out);
+  expect(again.output).toBe(`2 labels: ${out}\n`);
+  expect(again.complaints).toMatch(/labels\.html: this is no record, and it was passed over/u);
+});
