@@ -53,6 +53,10 @@ export async function reportCommand(
     written.push(...reports.written);
     hasStop ||= reports.reading.problems.hasStop;
   }
+  if (written.length > 0) {
+    const { writeIndex } = await import("../../jobs/records/write-index.ts");
+    await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, written, problems);
+  }
   complainOf(problems, console);
   if (written.length > 0) console.print(alignedTable(summaryRows(written)));
   if (hasStop || problems.hasStop) sayWhatIsMissing(written.length, console);

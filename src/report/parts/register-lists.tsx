@@ -2,6 +2,7 @@ import type { OpenFinding, Register, RegisterStandard } from "../../record/regis
 import { counted } from "../../units/counted.ts";
 import { openFindingColumns, registerStandardColumns } from "../columns/register-columns.tsx";
 import { DataTable } from "../table/data-table.tsx";
+import { Counts } from "./counts.tsx";
 
 /** How the folder stands, in numbers; what calls for somebody first. */
 export function RegisterAnswer({ register }: { register: Register }) {
@@ -21,18 +22,7 @@ export function RegisterAnswer({ register }: { register: Register }) {
       isGrave: false,
     },
   ];
-  return (
-    <section class="answer" aria-labelledby="answer-title">
-      <h2 id="answer-title">How it stands</h2>
-      <ul class="counts">
-        {counts.map(({ count, what, isGrave }) => (
-          <li key={what} class={isGrave && count > 0 ? "is-fail" : ""}>
-            <strong>{count}</strong> {what}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
+  return <Counts title="How it stands" counts={counts} />;
 }
 
 /** Found out of tolerance, and nobody wrote what was decided about it. */

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
@@ -28,14 +28,14 @@ function reportOf(texts: Texts, ...words: readonly string[]) {
   const root = written(temporaryFolder(), Object.fromEntries(Object.entries(texts).map(([n, t]) => [`book/${n}`, t])));
   const out = join(root, "out");
   const run = spanwright("report", join(root, "book"), "--out", out, ...words);
-  return { ...run, root, out, files: filesBelow(out) };
+  return { ...run, root, out, files: filesBelow(out).filter((name) => name !== "index.html") };
 }
 
 function reportOfLone(...words: readonly string[]) {
   const root = written(temporaryFolder(), { "rail.csv": loneReadings });
   const out = join(root, "out");
   const run = spanwright("report", join(root, "rail.csv"), "--out", out, ...words);
-  return { ...run, out, files: filesBelow(out) };
+  return { ...run, out, files: filesBelow(out).filter((name) => name !== "index.html") };
 }
 
 test("each calibration gives two files and a line of the summary", () => {
@@ -49,6 +49,16 @@ test("each calibration gives two files and a line of the summary", () => {
   expect(lines).toHaveLength(2);
   expect(lines[1]).toMatch(/^LT-2 {2}C-2 +pass +– +[a-z ]+ {2}\+0\.063/u);
   expect(lines[1]?.endsWith(`${out}/LT-2/C-2.html`)).toBe(true);
+});
+
+test("the folder has a page that lists every record in it, also those of an earlier run", () => {
+  const { out } = reportOf(twoLoops);
+  const index = readFileSync(join(out, "index.html"), "utf8");
+  expect(index).toContain('<a href="LT-1/C-1.html">');
+  expect(index).toContain("<h1>2 records</h1>");
+  const [root, book] = [dirname(out), join(dirname(out), "book")];
+  expect(spanwright("report", book, "--out", join(root, "out"), "--tag", "LT-2").exitCode).toBe(0);
+  expect(readFileSync(join(out, "index.html"), "utf8")).toBe(index);
 });
 
 test("a verdict of fail is a result, not a fault", () => {

@@ -38,7 +38,7 @@ test("what is not there, and a folder without a page, are told, and the others a
   expect(told).toEqual(
     ["gone.html", "empty"].map(
       (path) =>
-        `${path}: there is no record to verify; accepted: pages of records, their .json files, or a folder with some of them in it`,
+        `${path}: there is no record in it; accepted: pages of records, their .json files, or a folder with some of them in it`,
     ),
   );
 });

@@ -1,0 +1,34 @@
+import type { FilingDisk } from "../../filing/filing-disk.ts";
+import type { ProblemList } from "../../problems/problem-list.ts";
+import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import { type IndexRow, indexRow } from "../../report/columns/index-columns.tsx";
+import { renderIndex } from "../../report/index-page.tsx";
+import type { Disk } from "../disk.ts";
+import { writeDerived } from "../filing/write-derived.ts";
+import type { WrittenRecord } from "./report-calibrations.ts";
+
+type Disks = { disk: Pick<Disk, "read" | "writeTogether">; filing: Pick<FilingDisk, "filesBelow"> };
+
+/** Where `report` puts its pages: a folder a tag, and no deeper. */
+const reportedPage = /^[^/]+\/[^/]+\.html$/u;
+
+/** Writes the page that lists every record of a folder: those of this run, and those that lay there before. */
+export async function writeIndex(
+  { disk, filing }: Disks,
+  folder: string,
+  written: readonly WrittenRecord[],
+  problems: ProblemList,
+): Promise<void> {
+  const rows = new Map<string, IndexRow>();
+  for (const { record, page } of written) {
+    const path = page.slice(folder.length + 1);
+    rows.set(path, indexRow(record, path));
+  }
+  const files = ((await filing.filesBelow(folder)) ?? []).filter((file) => reportedPage.test(file) && !rows.has(file));
+  for (const file of files) {
+    const [found] = (await disk.read(`${folder}/${file}`))?.files ?? [];
+    const read = found && readSealedRecord(new TextDecoder().decode(found.bytes), file);
+    if (read !== undefined && "record" in read) rows.set(file, indexRow(read.record, file));
+  }
+  await writeDerived(disk, `${folder}/index.html`, renderIndex([...rows.values()]), problems);
+}

@@ -1,0 +1,32 @@
+import { expect, test } from "vitest";
+import { writeIndex } from "../../../src/jobs/records/write-index.ts";
+import { ProblemList } from "../../../src/problems/problem-list.ts";
+import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { sampleRecord } from "../../charts/sample-record.ts";
+import { memoryDisk } from "../memory-disk.ts";
+
+const page = (tag: string) =>
+  `<!doctype html>\n<script type="application/json" id="record">${JSON.stringify(sealRecord(sampleRecord({ tag })))}</script>`;
+const files = { "out/LT-1/C-1.html": page("LT-1"), "out/filed/LT-3/x.html": page("LT-3"), "out/notes.html": "none" };
+const filesBelow = async () => Object.keys(files).map((path) => path.slice("out/".length));
+
+test("records of this run and of earlier ones are listed; what lies deeper, or is none, is not", async () => {
+  const disk = memoryDisk(files);
+  const problems = new ProblemList();
+  const written = [{ record: sealRecord(sampleRecord({ tag: "LT-2" })), page: "out/LT-2/C-2.html" }];
+  await writeIndex({ disk, filing: { filesBelow } }, "out", written, problems);
+  const index = String(disk.written.get("out/index.html"));
+  expect([...index.matchAll(/<a href="([^"]+)"/gu)].map(([, path]) => path)).toEqual([
+    "LT-1/C-1.html",
+    "LT-2/C-2.html",
+  ]);
+  expect(problems.all).toEqual([]);
+});
+
+test("a record that lies where the index would is not written over", async () => {
+  const disk = memoryDisk({ "out/index.html": page("LT-9") });
+  const problems = new ProblemList();
+  await writeIndex({ disk, filing: { filesBelow: async () => [] } }, "out", [], problems);
+  expect(problems.all.map(({ code }) => code)).toEqual(["options/record-there"]);
+  expect(disk.written.size).toBe(0);
+});
