@@ -1,18 +1,23 @@
 import { spawn } from "node:child_process";
-import { mkdtemp, readFile, rename, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
+import type { Paper } from "./paper.ts";
 
 const longestPrintMilliseconds = 60_000;
 
+export type PrintSettings = { paper: Paper /** The first sheet alone. */; isCertificate: boolean };
+
 /** Printing with a browser of the Chromium family, with a profile that is thrown away; a file is whole or not there. */
-export function browserPrint(browser: string) {
+export function browserPrint(browser: string, settings: PrintSettings) {
   return async (page: string, target: string): Promise<{ why: string } | undefined> => {
     const temporary = resolve(`${target}.${crypto.randomUUID()}.tmp`);
     const profile = await mkdtemp(join(tmpdir(), "spanwright-print-"));
+    const styled = join(profile, "page.html");
     try {
-      const why = await ended(browser, words(page, temporary, profile));
+      await writeFile(styled, styledPage(await readFile(page, "utf8"), settings));
+      const why = await ended(browser, words(styled, temporary, profile));
       if (!(await isPdf(temporary))) return { why: why ?? "the browser wrote no PDF" };
       await rename(temporary, target);
       return undefined;
@@ -23,6 +28,12 @@ export function browserPrint(browser: string) {
   };
 }
 
+/** The page with the size of its paper, which no option of a browser gives; the file of the record stays as it is. */
+function styledPage(page: string, { paper, isCertificate }: PrintSettings): string {
+  const style = `@page{size:${paper}}${isCertificate ? ".annex{display:none!important}" : ""}`;
+  return page.replace("</head>", `<style>${style}</style></head>`);
+}
+
 function words(page: string, target: string, profile: string): readonly string[] {
   return [
     "--headless",
@@ -30,6 +41,8 @@ function words(page: string, target: string, profile: string): readonly string[]
     "--disable-background-networking",
     "--no-first-run",
     "--no-pdf-header-footer",
+    "--export-tagged-pdf",
+    "--generate-pdf-document-outline",
     `--user-data-dir=${profile}`,
     // A browser refuses its sandbox to the system's administrator; a record's page runs no script.
     ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),

@@ -6,6 +6,7 @@ import { phaseTitles } from "../record/phase-name.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { htmlDocument } from "./html-document.ts";
+import { QrCode } from "./qr-code.tsx";
 import { failedOutputs } from "./texts/switching-texts.ts";
 
 /** An A4 sheet in three columns of eight, or one label a page for a printer that takes a roll. */
@@ -51,19 +52,25 @@ function Place({ record }: { record: SealedRecord | undefined }) {
         {!signingState(record).isIssued && <strong class="draft">DRAFT</strong>}
       </header>
       <State record={record} />
-      <dl>
-        <Line name="Calibrated">
-          <strong>{calibration.performedOn ?? "not stated"}</strong> by {calibration.performedBy ?? "not stated"}
-        </Line>
-        {nextDue !== undefined && (
-          <Line name="Next due">
-            <strong>{nextDue}</strong>
+      <div class="told">
+        <dl>
+          <Line name="Calibrated">
+            <strong>{calibration.performedOn ?? "not stated"}</strong> by {calibration.performedBy ?? "not stated"}
           </Line>
-        )}
-        <Line name="Record">
-          {calibration.calibration}, revision {revision}
-        </Line>
-      </dl>
+          {nextDue !== undefined && (
+            <Line name="Next due">
+              <strong>{nextDue}</strong>
+            </Line>
+          )}
+          <Line name="Record">
+            {calibration.calibration}, revision {revision}
+          </Line>
+        </dl>
+        <QrCode
+          text={`${calibration.calibration}, revision ${revision}, ${seal.fingerprint}`}
+          label="Record, revision and fingerprint as a QR code"
+        />
+      </div>
       <p class="fingerprint">{seal.fingerprint}</p>
     </article>
   );
@@ -124,8 +131,10 @@ h2{font-size:17pt;line-height:1.15;min-width:0;white-space:nowrap;overflow:hidde
 .state{font-size:11pt;line-height:1.15;margin:.6mm 0}
 .several{font-size:10pt}
 .failed{background:#1b2430;color:#fff;padding:.5mm 1.6mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
-dl{flex:1;min-height:0;overflow:hidden;line-height:1.24}
-dl div{display:grid;grid-template-columns:17mm minmax(0,1fr)}
+.told{flex:1;min-height:0;display:flex;gap:1mm;align-items:flex-start}
+.qr{flex:none;width:14.5mm;height:14.5mm;margin:-.6mm -2mm 0 0;background:#fff}
+dl{flex:1;min-width:0;max-height:100%;overflow:hidden;font-size:7.8pt;line-height:1.2}
+dl div{display:grid;grid-template-columns:14.5mm minmax(0,1fr)}
 dt{color:#525d6a}
 dd{display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden}
 .fingerprint{font-size:7pt;line-height:1.25;white-space:nowrap;letter-spacing:-.01em}

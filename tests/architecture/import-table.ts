@@ -43,6 +43,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "vega-lite": ["charts"],
   ...{ "vega-format": ["charts"], "vega-scale": ["charts"], "vega-scenegraph": ["charts"], "vega-util": ["charts"] },
   preact: ["report", "sheet"],
+  uqr: ["report"],
   "preact-render-to-string": ["report", "sheet"],
   "simple-statistics": ["numeric"],
   "@stdlib": ["numeric"],
