@@ -7,17 +7,22 @@ import type { CalibrationRecord, Statement } from "./record-schema.ts";
 type Judged = Pick<CalibrationRecord, "phases" | "switching">;
 
 /**
- * The worst statement of the switched outputs in one phase. An output that was not tripped again is left as it was found.
+ * The worst statement of the switched outputs in one phase. An output that was not tripped again is left as it was found;
+ * one that does not fit its input is no pass in any phase, however well it trips: the controller cannot read it.
  *
  * @param record with its switched outputs
  * @param name of the phase
  * @returns statement; null where no output was judged
- * Source: own choice, as `worstStatement`.
+ * Source: own choice, as `worstStatement`; `inputMatch` and `inputVoltage` for what does not fit.
  * @example outputsStatement({ phases: {} }, "asFound") // null
  */
 export function outputsStatement({ switching = [] }: Judged, name: PhaseName): Statement | null {
-  const found = switching.map(({ phases }) => (name === "asLeft" ? (phases.asLeft ?? phases.asFound) : phases.asFound));
-  return worstStatement(found.flatMap((phase) => phase?.statement ?? [])) ?? null;
+  const words = switching.flatMap(({ phases, wiring }) => {
+    const found = name === "asLeft" ? (phases.asLeft ?? phases.asFound) : phases.asFound;
+    const fits: readonly Statement[] = wiring.statement === "fail" ? ["fail"] : [];
+    return [...fits, ...(found?.statement ? [found.statement] : [])];
+  });
+  return worstStatement(words) ?? null;
 }
 
 /**

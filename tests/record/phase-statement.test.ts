@@ -48,3 +48,15 @@ test("without outputs and without phases there is no statement", () => {
   expect(outputsStatement({ phases: {} }, "asFound")).toBeNull();
   expect(phaseStatement({ phases: {} }, "asFound")).toBeNull();
 });
+
+test("an output that does not fit its input is no pass in any phase, tripped or not", () => {
+  const passing = record("pass", "pass", "pass");
+  const unfit = {
+    ...passing,
+    switching: passing.switching!.map((one) => ({ ...one, wiring: { ...one.wiring, statement: "fail" as const } })),
+  };
+  expect(outputsStatement(unfit, "asFound")).toBe("fail");
+  expect(phaseStatement(unfit, "asLeft")).toBe("fail");
+  const untripped = { ...unfit, switching: unfit.switching.map((one) => ({ ...one, phases: {} })) };
+  expect(phaseStatement(untripped, "asFound")).toBe("fail");
+});
