@@ -45,7 +45,7 @@ test("performed, authorised, issued; then neither sign nor report change it", ()
     "the record there is signed, and was not written over; accepted: a new revision with spanwright amend",
   );
   expect(texts()).toEqual([html, json]);
-  expect(filesBelow(join(root, "out"))).toEqual(["LT-1/C-1.html", "LT-1/C-1.json", "signers.csv"]);
+  expect(filesBelow(join(root, "out"))).toEqual(["LT-1/C-1.html", "LT-1/C-1.json", "index.html", "signers.csv"]);
 });
 
 test("the time of signing is the clock's, with the offset of the place", () => {
