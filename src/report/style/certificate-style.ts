@@ -70,7 +70,7 @@ h5{margin:0;font-size:15px;line-height:1.35;font-weight:600}
 .standards-in-short{margin-top:6px;font-size:12.5px;line-height:1.35}
 .standards-in-short ul{padding:0;list-style:none}
 .standards-in-short li{overflow-wrap:anywhere}
-.next-step p{max-width:none}
+.next-step p,.sign-off p{max-width:none}
 .next-step .opinion{border:0;padding:0;margin:0;color:var(--quiet)}
 .limits{margin-top:8px;font-size:12.5px;line-height:1.4}
 .limits p+p{margin-top:2px}
@@ -84,7 +84,7 @@ h5{margin:0;font-size:15px;line-height:1.35;font-weight:600}
 .sheet .line{color:var(--quiet)}
 .sideways{position:sticky;left:0;width:fit-content;margin:0 0 4px;padding:1px 8px;font-size:12.5px;background:var(--faint);border-left:3px solid var(--quiet)}
 @media screen{
- .wide{container-type:inline-size}
+ section.wide{container-type:inline-size}
  .wide>table{min-width:720px}
  .wide>.is-wide{min-width:960px}
  .wide>.many{min-width:1140px}

@@ -12,7 +12,7 @@ export const paperStyle = `
  .running{display:table-header-group;break-inside:avoid}
  .marks{display:flex;justify-content:space-between;gap:12pt;max-width:none;margin:0;padding:0 0 2pt;border-bottom:.5pt solid var(--rule);font-size:7pt;line-height:1.25;color:var(--quiet)}
  .marks span+span{text-align:right}
- .leaf-body{padding-top:4pt}
+ .leaf-body{padding:4pt .5pt 0}
  .annex h2{font-size:13pt}
  .annex-head{padding-bottom:2pt;margin-bottom:5pt;border-bottom-width:1pt}
  .part+.part,.basis+.part,.part+.basis{margin-top:11pt}

@@ -1,0 +1,45 @@
+/**
+ * Takes the pictures of this folder anew, and docs/record.png, after `npm run demo`. They are looked at, not compared.
+ *
+ *   node tests/screenshots/take.mjs
+ */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const page = pathToFileURL(join(here, "../../reports/LT-310/C-2026-015.html")).href;
+const index = pathToFileURL(join(here, "../../reports/index.html")).href;
+const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", "--disable-gpu"] });
+
+const onScreen = [
+  { name: "screen-1280.png", address: page, width: 1280, height: 1440 },
+  { name: "night-1280.png", address: page, width: 1280, height: 900, colorScheme: "dark" },
+  { name: "telephone-390.png", address: page, width: 390, height: 1400 },
+  { name: "telephone-390-contents.png", address: `${page}#annex-c`, width: 390, height: 900 },
+  { name: "index-1280.png", address: index, width: 1280, height: 900 },
+];
+for (const { name, address, width, height, colorScheme = "light" } of onScreen) {
+  const opened = await browser.newPage({ viewport: { width, height }, colorScheme });
+  await opened.goto(address);
+  await opened.screenshot({ path: join(here, name) });
+  await opened.close();
+}
+
+const folder = mkdtempSync(join(tmpdir(), "spanwright-screenshots-"));
+const opened = await browser.newPage();
+await opened.goto(page);
+writeFileSync(join(folder, "page.pdf"), await opened.pdf({ format: "A4", printBackground: true }));
+await browser.close();
+const sheet = (first, out, ...options) =>
+  execFileSync("pdftoppm", [
+    ...["-png", "-r", "90", "-f", String(first), "-l", String(first), "-singlefile", ...options],
+    ...[join(folder, "page.pdf"), out],
+  ]);
+sheet(1, join(here, "printed-certificate-grey"), "-gray");
+sheet(2, join(here, "printed-annex-a"));
+sheet(1, join(here, "../../docs/record"));
+rmSync(folder, { recursive: true });
