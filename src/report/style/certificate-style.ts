@@ -16,6 +16,8 @@ main:has(>.leaf){max-width:1040px;padding:0;background:none;box-shadow:none;disp
 .annex-head{display:flex;justify-content:space-between;align-items:baseline;gap:16px;border-bottom:2px solid var(--ink);padding-bottom:6px;margin-bottom:14px}
 .annex-head .letter{margin-right:6px}
 .fold{display:none}
+.annex-body>h3{margin-top:20px}
+.annex-body>.part{margin-top:26px}
 .part+.part,.basis+.part,.part+.basis{margin-top:30px}
 .annex .part>h3{font-size:18px;margin-bottom:8px}
 .annex h4{font-size:15px;margin:16px 0 4px}

@@ -103,6 +103,7 @@ p+.picture{margin-top:14px}
 .budget td.number{white-space:nowrap}
 .budget th[scope=row]{font-weight:400}
 .budgets td{white-space:nowrap}
+.budgets th[scope=row]{font-weight:400}
 .budgets .sum>*{background:var(--faint);font-weight:600}
 .other-budgets{margin:10px 0}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}

@@ -19,6 +19,9 @@ export const paperStyle = `
  .annex .part>h3{font-size:11pt;margin-bottom:2pt}
  .annex h4{font-size:9pt;margin:6pt 0 2pt}
  h5{font-size:9pt;break-after:avoid}
+ .annex-body>h3{margin-top:8pt}
+ .annex-body>.part{margin-top:9pt}
+ .annex-body>.part:first-child{margin-top:0}
  .masthead .heading{margin-bottom:4pt;align-items:flex-start}
  .masthead h1{line-height:1.05;margin:0}
  .laboratory{font-size:7.6pt}
