@@ -7,7 +7,7 @@ import { spanOf } from "../model/range.ts";
 import { isInTolerance } from "../model/statement.ts";
 import type { ImpactRecord } from "../record/impact-schema.ts";
 import { isOutside } from "../record/is-outside.ts";
-import { decidingPoints } from "../record/loop-end.ts";
+import { decidingPoints, faultsIn } from "../record/loop-end.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
 import type { CalibrationRecord, JudgedPointRecord } from "../record/record-schema.ts";
 import type { RecordSummary } from "../record/record-summary-schema.ts";
@@ -36,7 +36,7 @@ export function assembleImpact(record: CalibrationRecord): Pick<CalibrationRecor
       of: asFound.endOf,
       rows: rowsOf(record, decidingPoints(asFound)),
       outside: [...outsideEitherWay(decidingPoints(asFound), record.instrument)],
-      faults: asFound.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length,
+      faults: faultsIn(asFound),
       decision: calibration.impactDecision ?? null,
       decidedBy: calibration.impactDecidedBy ?? null,
       decidedOn: calibration.impactDecidedOn ?? null,

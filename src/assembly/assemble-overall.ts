@@ -108,7 +108,7 @@ function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComp
     tried: [
       ...new Set(
         phase.readings
-          .filter(({ leftOut, verdict, point }) => (leftOut === undefined || verdict === "fail") && isInRange(point))
+          .filter(({ leftOut, verdict, point }) => (leftOut === undefined || verdict !== undefined) && isInRange(point))
           .map(({ point }) => point),
       ),
     ],

@@ -2,7 +2,7 @@ import { loopOf } from "../analysis/readings/loop.ts";
 import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
 import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
-import { endError, worstPointOf } from "../record/loop-end.ts";
+import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
@@ -58,7 +58,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
       ),
     })),
     findings: causes?.[name]?.findings ?? [],
-    faultReadings: phase.readings.filter(({ leftOut, verdict }) => leftOut !== undefined && verdict === "fail").length,
+    faultReadings: faultsIn(phase),
     ...scatterOf(phase, forecast?.sensor),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
     isTargetProved:

@@ -1,4 +1,4 @@
-import { figureAt, isSameFigure } from "../record/changed-figures.ts";
+import { type ChangedFigure, changedFor, figureAt, isSameFigure } from "../record/changed-figures.ts";
 import type { Difference } from "./compare-records.ts";
 
 /**
@@ -31,13 +31,14 @@ const decided =
  *   // { count: 1, differences: [{ place: "phases.asFound.verdict", expected: '"pass"', found: '"fail"', kind: "value" }] }
  */
 export function compareFigures(expected: unknown, found: unknown, version: string): ComparedFigures {
-  const compared = { version, count: 0, differences: [] as Difference[] };
+  const phases = isObject(expected) && isObject(expected.phases) ? expected.phases : {};
+  const compared = { version, changes: changedFor(phases), count: 0, differences: [] as Difference[] };
   compareAt({ place: "", pattern: "" }, expected, found, compared);
   return { count: compared.count, differences: compared.differences };
 }
 
 type Place = { place: string; pattern: string };
-type Compared = { version: string; count: number; differences: Difference[] };
+type Compared = { version: string; changes: readonly ChangedFigure[]; count: number; differences: Difference[] };
 
 function compareAt(at: Place, expected: unknown, found: unknown, compared: Compared): void {
   if (Array.isArray(expected) && Array.isArray(found)) {
@@ -46,7 +47,7 @@ function compareAt(at: Place, expected: unknown, found: unknown, compared: Compa
   } else if (isObject(expected) && isObject(found)) {
     for (const [name, value] of Object.entries(expected))
       if (Object.hasOwn(found, name)) compareAt(field(at, name), value, found[name], compared);
-  } else if (isBinding(at, expected, compared.version) || isBinding(at, found, compared.version)) {
+  } else if (isBinding(at, expected, compared) || isBinding(at, found, compared)) {
     compared.count += 1;
     if (!isSame(expected, found))
       compared.differences.push({ place: at.place, expected: jsonOf(expected), found: jsonOf(found), kind: "value" });
@@ -54,12 +55,15 @@ function compareAt(at: Place, expected: unknown, found: unknown, compared: Compa
 }
 
 /** Whether a figure stands at a place, or anywhere below it. */
-function isBinding({ place, pattern }: Place, value: unknown, version: string): boolean {
-  if (Array.isArray(value)) return value.some((one) => isBinding(element({ place, pattern }, 0), one, version));
+function isBinding({ place, pattern }: Place, value: unknown, compared: Compared): boolean {
+  if (Array.isArray(value)) return value.some((one) => isBinding(element({ place, pattern }, 0), one, compared));
   if (isObject(value))
-    return Object.entries(value).some(([name, one]) => isBinding(field({ place, pattern }, name), one, version));
+    return Object.entries(value).some(([name, one]) => isBinding(field({ place, pattern }, name), one, compared));
   if (typed.test(pattern)) return true;
-  return (decided.test(pattern) || figureAt(pattern) !== undefined) && isSameFigure(pattern, version);
+  return (
+    (decided.test(pattern) || figureAt(pattern) !== undefined) &&
+    isSameFigure(pattern, compared.version, compared.changes)
+  );
 }
 
 function isSame(expected: unknown, found: unknown): boolean {

@@ -56,6 +56,30 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);
 
+/**
+ * What changed for one record: the list above and, where today's program leaves out readings that stand at an end of the
+ * signal, the phase that holds them and what follows from it.
+ *
+ * @param phases of the record as today's program makes it of the same rows
+ * @returns every change that counts for it
+ * Source: own choice: a phase without such a reading is held to its figures as before.
+ * @example changedFor({}).length === changedFigures.length // true
+ */
+export function changedFor(phases: Readonly<Record<string, unknown>>): readonly ChangedFigure[] {
+  const railed = Object.entries(phases).filter(([, phase]) => railedIn(phase));
+  const places = railed.map(([name]) => `phases.${name}`);
+  const why = "readings that stand at an end of the signal are in no figure";
+  return [
+    ...changedFigures,
+    ...[...places, ...(places.length > 0 ? ["impact"] : [])].map((below) => ({ below, since: "0.3.0", why })),
+  ];
+}
+
+function railedIn(phase: unknown): boolean {
+  const { readings = [] } = (phase ?? {}) as { readings?: readonly { railed?: unknown }[] };
+  return readings.some(({ railed }) => railed !== undefined);
+}
+
 const fieldsByKey = figureDefinitions.flatMap(({ key, fields }) => fields.map((field) => ({ key, field })));
 
 /**

@@ -59,3 +59,17 @@ export function endError(
   if (wiringErrorDistance !== undefined) return { of: "wiring", errorDistance: wiringErrorDistance };
   return errorDistance === undefined ? undefined : { of: "sensor", errorDistance };
 }
+
+/**
+ * How many readings of a phase reported a fault inside the range, where a distance was asked for.
+ *
+ * @param phase of a record
+ * @returns number of readings that fail and are in no figure, those that stand at an end of the signal not counted
+ * Source: `analyseReadings`.
+ * @example faultsIn({ readings: [] }) // 0
+ */
+export function faultsIn({ readings }: Pick<PhaseRecord, "readings">): number {
+  return readings.filter(
+    ({ verdict, leftOut, railed }) => verdict === "fail" && leftOut !== undefined && railed === undefined,
+  ).length;
+}

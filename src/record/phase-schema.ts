@@ -50,6 +50,10 @@ export const readingSchema = z.strictObject({
     .optional()
     .describe("inside the tolerance or not at the last stage that was read of it, whatever the decision rule"),
   leftOut: z.string().optional().describe("why the reading is in no figure"),
+  railed: z
+    .enum(["low", "high"])
+    .optional()
+    .describe("the end of the signal at which it stands: at or beyond, and no number"),
 });
 
 const fit = z.strictObject({

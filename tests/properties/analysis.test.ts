@@ -92,6 +92,11 @@ test("a tolerance in distance converted with the distances gives the same verdic
   );
 });
 
+/** The ends of a signal are its own: 3.8 mA and 20.5 mA, 0 V; at one of them a reading is no number. */
+function hasRails(phase: SamplePhase): boolean {
+  return analysed(phase).readings.some(({ railed }) => railed !== undefined);
+}
+
 test("shifting and scaling the signal with its ends changes no figure in percent of span", () => {
   fc.assert(
     fc.property(
@@ -99,10 +104,9 @@ test("shifting and scaling the signal with its ends changes no figure in percent
       fc.integer({ min: -20, max: 20 }),
       fc.integer({ min: 1, max: 50 }),
       (phase, shift, scale) => {
-        expectSameFigures(
-          phase,
-          mapped(phase, same, (signal) => signal * scale + shift),
-        );
+        const scaled = mapped(phase, same, (signal) => signal * scale + shift);
+        fc.pre(!hasRails(phase) && !hasRails(scaled));
+        expectSameFigures(phase, scaled);
       },
     ),
     settings,
@@ -114,6 +118,7 @@ test("a loop that acts the other way round has the same figures and verdicts; th
     fc.property(samplePhase, (phase) => {
       const { outputAtLower, outputAtUpper } = phase.loop.characteristics.signal;
       const mirrored = mapped(phase, same, (signal) => outputAtLower + outputAtUpper - signal);
+      fc.pre(!hasRails(phase) && !hasRails(mirrored));
       expectSameFigures(phase, mirrored);
       expect(verdictsOf(mirrored)).toEqual(verdictsOf(phase));
       const [fit, mirroredFit] = [analysed(phase), analysed(mirrored)].map(({ fit: found }) => found);

@@ -138,7 +138,6 @@ const asked: Readonly<Record<string, readonly string[]>> = {
     "from-zero-scaled-as-live-zero",
     "blind-zone",
     "obstruction-in-beam",
-    "target-beyond-range",
     "target-lost-fault",
     "target-lost-held",
     "air-temperature",
@@ -154,15 +153,26 @@ const asked: Readonly<Record<string, readonly string[]>> = {
   "re-teach: switched output": ["switch-point-off"],
 };
 
+/** Beyond the range the signal stands at its end, where it should; the range itself passes. */
+const leftAsItIs = "target-beyond-range";
+
 describe("of a planted fault", () => {
-  test.each(drawnCauses)("%s leads to what it asks for in nine draws of ten that do not pass", (cause) => {
-    const wanted = Object.keys(asked).filter((step) => asked[step]?.includes(cause));
-    const first = (drawn.get(cause) ?? []).flatMap(({ recommendation }) => recommendation?.asFound ?? []);
-    const notLeft = first.filter(({ action }) => action !== "leave");
-    const right = notLeft.filter(({ action, of }) => wanted.includes(`${action}: ${of}`));
-    expect(notLeft.length).toBeGreaterThanOrEqual(drawsEach / 2);
-    expect(right.length / notLeft.length).toBeGreaterThanOrEqual(0.9);
+  test(`${leftAsItIs} leaves a loop as it is that passes inside its range`, () => {
+    const first = (drawn.get(leftAsItIs) ?? []).flatMap(({ recommendation }) => recommendation?.asFound ?? []);
+    expect(new Set(first.map(({ action }) => action))).toEqual(new Set(["leave"]));
   });
+
+  test.each(drawnCauses.filter((cause) => cause !== leftAsItIs))(
+    "%s leads to what it asks for in nine draws of ten that do not pass",
+    (cause) => {
+      const wanted = Object.keys(asked).filter((step) => asked[step]?.includes(cause));
+      const first = (drawn.get(cause) ?? []).flatMap(({ recommendation }) => recommendation?.asFound ?? []);
+      const notLeft = first.filter(({ action }) => action !== "leave");
+      const right = notLeft.filter(({ action, of }) => wanted.includes(`${action}: ${of}`));
+      expect(notLeft.length).toBeGreaterThanOrEqual(drawsEach / 2);
+      expect(right.length / notLeft.length).toBeGreaterThanOrEqual(0.9);
+    },
+  );
 });
 
 const statement = fc.constantFrom<Statement>(

@@ -20,6 +20,11 @@ const anyQuality = fc.integer({ min: 1, max: 150 });
 
 type Judging = { rule?: DecisionRule; quality?: number; unit?: DistanceUnit };
 
+function hasRails({ loop, readings }: SamplePhase): boolean {
+  const analysis = analysePhase(readings, loop);
+  return isDetermined(analysis) && analysis.readings.some(({ railed }) => railed !== undefined);
+}
+
 /**
  * The rail is stated in mm whatever the unit of the loop; the steps are those that were typed, in the loop's units.
  * The air is that of an ultrasonic sensor, so that the budget differs from point to point.
@@ -120,6 +125,8 @@ test("a loop that acts the other way round has the same uncertainties and statem
         (distance) => distance,
         (signal) => outputAtLower + outputAtUpper - signal,
       );
+      // The ends of a signal are not mirrored with it, so neither is a reading that stands at one of them.
+      fc.pre([phase, mirrored].every((one) => !hasRails(one)));
       const [before, after] = [judged(phase, phase, { rule, quality }), judged(mirrored, phase, { rule, quality })];
       expect(statements(after)).toEqual(statements(before));
       for (const [index, point] of allPoints(before).entries())

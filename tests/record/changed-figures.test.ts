@@ -1,5 +1,11 @@
 import { expect, test } from "vitest";
-import { type ChangedFigure, changedFigures, figureAt, isSameFigure } from "../../src/record/changed-figures.ts";
+import {
+  type ChangedFigure,
+  changedFigures,
+  changedFor,
+  figureAt,
+  isSameFigure,
+} from "../../src/record/changed-figures.ts";
 
 test.each([
   ["phases.asFound.points[].specificRisk", "specificRisk"],
@@ -34,4 +40,11 @@ test("every change says from which version on, and why", () => {
     expect(since).toMatch(/^\d+\.\d+\.\d+$/u);
     expect(why).toMatch(/\w{3}/u);
   }
+});
+
+test("a phase with a reading at an end of the signal is not held to the figures of earlier versions, others are", () => {
+  const changes = changedFor({ asFound: { readings: [{ railed: "low" }] }, asLeft: { readings: [{}] } });
+  expect(isSameFigure("phases.asFound.verdict", "0.2.0", changes)).toBe(false);
+  expect(isSameFigure("phases.asLeft.verdict", "0.2.0", changes)).toBe(true);
+  expect(isSameFigure("phases.asFound.verdict", "0.3.0", changes)).toBe(true);
 });

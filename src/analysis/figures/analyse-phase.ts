@@ -1,7 +1,13 @@
 import type { Reading } from "../../model/calibration.ts";
 import { spanOf } from "../../model/range.ts";
 import { fitLine, type LineFit } from "../../numeric/fit-line.ts";
-import { type AnalysedReading, analyseReadings, copyWords, judgedStage } from "../readings/analyse-readings.ts";
+import {
+  type AnalysedReading,
+  analyseReadings,
+  copyWords,
+  judgedStage,
+  type Steps,
+} from "../readings/analyse-readings.ts";
 import type { Loop, Stage } from "../readings/loop.ts";
 import { type CurvePoint, type CurveReading, errorCurve } from "./error-curve.ts";
 import { type Figure, isDetermined, notDetermined } from "./figure.ts";
@@ -42,6 +48,7 @@ export type PhaseAnalysis = {
  *
  * @param readings of that phase, in the order in which they were taken
  * @param loop what the loop is meant to do
+ * @param steps smallest change that reference and signal could show; left out where they are exact
  * @returns the readings one by one and the figures over those that are not left out; or why nothing can be judged
  * Source: each figure's own file.
  * @example analysePhase([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
@@ -49,12 +56,12 @@ export type PhaseAnalysis = {
  *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }).figures.maximumMeasuredError
  *   // { percentSpan: 3.125, point: 50, direction: "rising" }
  */
-export function analysePhase(readings: readonly Reading[], loop: Loop): Figure<PhaseAnalysis> {
+export function analysePhase(readings: readonly Reading[], loop: Loop, steps?: Steps): Figure<PhaseAnalysis> {
   const judged = judgedStage(readings, loop);
   if (judged === undefined) {
     return notDetermined("the instrument does not say what the quantity that was read should be at its range ends");
   }
-  const analysed = analyseReadings(readings, loop, judged);
+  const analysed = analyseReadings(readings, loop, judged, steps);
   const used = curveReadingsOf(analysed);
   const curve = used.length === 0 ? [] : errorCurve(used);
   const { rangeLower, rangeUpper } = loop.characteristics.signal;

@@ -1,12 +1,15 @@
 import type { Reading } from "../../model/calibration.ts";
-import { spanOf } from "../../model/range.ts";
+import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
+import { isInside } from "../../units/is-inside.ts";
 import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
+import { stagedReadings } from "../stages/staged-readings.ts";
 import { faultSide } from "./fault-signal.ts";
 import { idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
 import { type Loop, type ReadStage, readStages, type Stage, stages } from "./loop.ts";
 import { type PointError, pointError } from "./point-errors.ts";
+import { type Rail, railedReadings } from "./railed-readings.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
 
 /** What the operator sees too much or too little: in the controller's unit, in distance, in percent of span. */
@@ -28,8 +31,14 @@ export type AnalysedReading = {
   shares: StageShares;
   /** Why the reading is in no figure; a reading of the controller's value alone is in the figure of the loop error. */
   leftOut?: string;
-  isFaultInRange: boolean;
+  /** The end of the signal at which it stands, and says "at or beyond" in place of a number. */
+  railed?: Rail["end"];
+  /** Fails though it is in no figure: a fault signal inside the range, or an end of the signal where it should not stand. */
+  isOutsideAnyway: boolean;
 };
+
+/** Smallest change that reference and signal could show, in the unit of each. */
+export type Steps = { reference: number; signal: number };
 
 /**
  * The quantity that a phase is judged by: the sensor's signal where it was read, else the counts, else the value.
@@ -56,20 +65,29 @@ export function judgedStage(readings: readonly Reading[], loop: Loop): Stage | u
  * Everything that follows from single readings: indicated distance, errors, shares, tolerance there, and whether the
  * reading goes into the figures.
  *
- * A reading is left out where somebody rejected it, where it is a copy of another, where its signal reports a fault, or
- * where nothing was read that has an ideal line. A rejected reading neither shapes a test point nor counts as a cycle.
+ * A reading is left out where somebody rejected it, where it is a copy of another, where its signal reports a fault,
+ * where that stands at an end of what it can say, or where nothing was read that has an ideal line. A rejected reading
+ * neither shapes a test point nor counts as a cycle. A railed one is outside where the ideal signal is not at that end and
+ * either its number or what the others say in its place is: beyond what it shows, it can only be worse.
  *
  * @param readings of one phase, in the order in which they were taken
  * @param loop what the loop is meant to do
  * @param judged the quantity that the errors stand for
+ * @param steps smallest change that reference and signal could show; left out where they are exact
  * @returns one result a reading, in the same order; a cycle that is not given is counted by how often the same
  *   test point was read in the same direction before
- * Source: JCGM 200:2012, 2.16; NAMUR NE 43 for fault signals.
+ * Source: JCGM 200:2012, 2.16; NAMUR NE 43 for fault signals; `railedReadings`.
  * @example analyseReadings([{ calibration: "C-1", phase: "as_found", direction: "rising", reference: 50, signal: 12.5 }],
  *   { characteristics: { signal: { rangeLower: 0, rangeUpper: 100, outputAtLower: 4, outputAtUpper: 20 } },
  *   toleranceTerms: [], faultLevels: {}, signalUnit: "mA" }, "signal")[0].error.errorPercentSpan // 3.125
  */
-export function analyseReadings(readings: readonly Reading[], loop: Loop, judged: Stage): readonly AnalysedReading[] {
+export function analyseReadings(
+  readings: readonly Reading[],
+  loop: Loop,
+  judged: Stage,
+  steps?: Steps,
+): readonly AnalysedReading[] {
+  const rails = railsOf(readings, loop, steps);
   const points = nominalPoints(readings.filter(isKept), spanOf(loop.characteristics.signal));
   const copies = new Set(copiedReadings(readings).map(({ index }) => index));
   const seen = new Map<string, number>();
@@ -79,8 +97,29 @@ export function analyseReadings(readings: readonly Reading[], loop: Loop, judged
     const place = `${point} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
     if (isKept(reading) && !isCopy) seen.set(place, times);
-    return analyseReading(reading, { loop, judged, point, cycle: reading.cycle ?? times, isCopy });
+    return analyseReading(reading, {
+      ...{ loop, judged, point, cycle: reading.cycle ?? times, isCopy },
+      rail: rails.find((rail) => rail.index === index),
+    });
   });
+}
+
+/** From half of the tolerance on an error matters: own choice. */
+const matteringPart = 0.5;
+
+function railsOf(readings: readonly Reading[], loop: Loop, steps?: Steps): readonly Rail[] {
+  const { signal } = loop.characteristics;
+  const span = spanOf(signal);
+  const { low, high } = toleranceAt(loop.toleranceTerms, signal, (signal.rangeLower + signal.rangeUpper) / 2);
+  const perSignal = 100 / Math.abs(signal.outputAtUpper - signal.outputAtLower);
+  return railedReadings(
+    stagedReadings(readings, loop).readings.filter(({ reading }) => !isFault(reading, loop)),
+    {
+      loop,
+      mattering: (matteringPart * 100 * Math.min(-low, high)) / span,
+      step: steps === undefined ? 0 : Math.hypot((100 * steps.reference) / span, steps.signal * perSignal),
+    },
+  );
 }
 
 function isKept({ rejected }: Reading): boolean {
@@ -95,28 +134,53 @@ function nominalPoints(readings: readonly Reading[], span: number): ReadonlyMap<
   );
 }
 
-type ReadingContext = { loop: Loop; judged: Stage; point: number; cycle: number; isCopy: boolean };
+type ReadingContext = {
+  loop: Loop;
+  judged: Stage;
+  point: number;
+  cycle: number;
+  isCopy: boolean;
+  rail: Rail | undefined;
+};
 
 function analyseReading(reading: Reading, context: ReadingContext): AnalysedReading {
-  const { loop, judged, point, cycle } = context;
+  const { loop, judged, point, cycle, rail } = context;
   const characteristic = loop.characteristics[judged];
   const output = reading[judged];
   const stageErrors = stageErrorsOf(reading, loop);
   const leftOut = whyLeftOut(reading, context, stageErrors);
   const loopError = loopErrorOf(reading, loop);
+  const tolerance = toleranceAt(loop.toleranceTerms, loop.characteristics.signal, reading.reference);
+  const isOutside = (isKept(reading) && isFault(reading, loop)) || isRailOutside(reading, rail, stageErrors, loop);
   return {
     reading,
     point,
     cycle,
-    tolerance: toleranceAt(loop.toleranceTerms, loop.characteristics.signal, reading.reference),
+    tolerance,
     ...(characteristic !== undefined &&
       output !== undefined && { error: pointError(characteristic, reading.reference, output) }),
     ...(loopError && { loopError }),
     stageErrors,
     shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
     ...(leftOut !== undefined && { leftOut }),
-    isFaultInRange: isKept(reading) && isFault(reading, loop) && isInRange(reading, loop),
+    ...(rail && { railed: rail.end }),
+    isOutsideAnyway: isOutside && isInRange(reading, loop),
   };
+}
+
+/** What the loop shows at its end, and what the others say that the sensor should show there. */
+function isRailOutside(
+  { reference }: Reading,
+  rail: Rail | undefined,
+  stageErrors: AnalysedReading["stageErrors"],
+  loop: Loop,
+): boolean {
+  if (rail === undefined) return false;
+  const { signal } = loop.characteristics;
+  const limits = toleranceAt(loop.toleranceTerms, signal, reference);
+  const shown = readStages.flatMap((stage) => stageErrors[stage]?.distance ?? []).slice(-1);
+  const expected = rail.isIdealRailed ? [] : [signal.rangeLower + (rail.expected / 100) * spanOf(signal) - reference];
+  return [...shown, ...expected].some((error) => !isInside(error, limits, greatestDistanceOf(signal)));
 }
 
 /** Why a reading that only repeats the numbers of another is in no figure. */
@@ -124,7 +188,7 @@ export const copyWords = "a copy: the same numbers as another reading, to the la
 
 function whyLeftOut(
   reading: Reading,
-  { loop, judged, isCopy }: ReadingContext,
+  { loop, judged, isCopy, rail }: ReadingContext,
   stageErrors: AnalysedReading["stageErrors"],
 ): string | undefined {
   if (reading.rejected !== undefined) return `rejected: ${reading.rejected}`;
@@ -133,6 +197,9 @@ function whyLeftOut(
     const side = faultSide(reading.signal as number, loop.faultLevels);
     const level = side === "low" ? loop.faultLevels.low : loop.faultLevels.high;
     return `fault signal: at or ${side === "low" ? "below" : "above"} ${level} ${loop.signalUnit}`;
+  }
+  if (rail !== undefined) {
+    return `railed: ${reading.signal} ${loop.signalUnit} is the ${rail.end} end of what the signal can say; at or beyond, and no number`;
   }
   if (reading[judged] !== undefined) return undefined;
   return Object.keys(stageErrors).length > 0 ? undefined : `no ${judged} was read`;

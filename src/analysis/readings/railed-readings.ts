@@ -23,6 +23,17 @@ const pastEnd = 0.4;
 /** What railed readings are told by besides themselves, percent of span: a step of what was displayed. */
 export type RailContext = { loop: Loop; step: number; mattering: number };
 
+/** A reading whose signal stands at an end of what it can say, and what the line of the others says in its place. */
+export type Rail = {
+  index: number;
+  /** End of the signal, not of the range: a falling signal is high at the lower end of the range. */
+  end: "low" | "high";
+  /** What the signal should be by the others, percent of span: 0 at the lower end of the range. */
+  expected: number;
+  /** The ideal signal of this place stands at the same end, so the loop shows what it should. */
+  isIdealRailed: boolean;
+};
+
 type Seen = { index: number; point: number; input: number; output: number };
 
 /**
@@ -34,11 +45,11 @@ type Seen = { index: number; point: number; input: number; output: number };
  *
  * @param readings of one phase, without those whose signal reports a fault
  * @param context loop, a step of the display, smallest error that matters
- * @returns indexes, in the order of the readings; none where fewer than three others are left to say so
+ * @returns rails, in the order of the readings; none where fewer than three others are left to say so
  * Source: NAMUR NE 43 for the levels of 4–20 mA; that a line has to say so is own choice.
  * @example railedReadings(evidence.readings, { loop: evidence.loop, step: 0.01, mattering: 0.25 }) // []
  */
-export function railedReadings(readings: readonly StagedReading[], context: RailContext): readonly number[] {
+export function railedReadings(readings: readonly StagedReading[], context: RailContext): readonly Rail[] {
   const { outputAtLower, outputAtUpper } = context.loop.characteristics.signal;
   const isReverse = outputAtUpper < outputAtLower;
   // In percent of the signal's own span, so that the low end is the low end of the output.
@@ -51,14 +62,15 @@ export function railedReadings(readings: readonly StagedReading[], context: Rail
   const low = railedAt("low", seen, context);
   const high = railedAt(
     "high",
-    seen.filter(({ index }) => !low.includes(index)),
+    seen.filter(({ index }) => !low.some((rail) => rail.index === index)),
     context,
   );
-  const railed = new Set([...low, ...high]);
-  return seen.map(({ index }) => index).filter((index) => railed.has(index));
+  return [...low, ...high]
+    .map((rail) => ({ ...rail, expected: own(rail.expected) }))
+    .toSorted((one, other) => one.index - other.index);
 }
 
-function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailContext): readonly number[] {
+function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailContext): readonly Rail[] {
   const side = end === "high" ? 1 : -1;
   const levels = seen.map(({ output }) => side * output);
   const level = Math.max(...levels);
@@ -70,9 +82,11 @@ function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailConte
   if (line === undefined) return [];
   const scatter = robustScale(rest.map(({ input, output }) => output - line.intercept - line.slope * input));
   const beyond = Math.max(beyondScatters * scatter, beyondSteps * context.step, context.mattering / 4);
-  return there
-    .filter(({ input, output }) => side * (line.intercept + line.slope * input - output) > beyond)
-    .map(({ index }) => index);
+  return there.flatMap(({ index, input, output }) => {
+    const expected = line.intercept + line.slope * input;
+    const isIdealRailed = side * (input - output) >= -Math.max(levelWithin, context.step);
+    return side * (expected - output) > beyond ? [{ index, end, expected, isIdealRailed }] : [];
+  });
 }
 
 function isAtLevel(end: "low" | "high", level: number, { loop }: RailContext): boolean {

@@ -50,13 +50,15 @@ export type PhaseContext = {
  */
 export function assemblePhase(rows: readonly TableRow<Reading>[], context: PhaseContext): Figure<MeasuredPhase> {
   const { loop, rule, drawnBy } = context;
+  const typed = readingResolutions(rows, context.instrument, context.markOf);
+  const steps = stepsOf(typed);
   const analysis = analysePhase(
     rows.map(({ row }) => row),
     loop,
+    steps,
   );
   if (!isDetermined(analysis)) return analysis;
-  const typed = readingResolutions(rows, context.instrument, context.markOf);
-  const judged = judgePhase(analysis, { ...context, steps: stepsOf(typed) }, loop, rule);
+  const judged = judgePhase(analysis, { ...context, steps }, loop, rule);
   const shared = readingUncertainties(judged.basis);
   const uncertainties = zeroAndSpanUncertainty(
     curveReadingsOf(analysis.readings),

@@ -11,7 +11,7 @@ import type { ReadingVerdict } from "../../verdict/decision/decide-phase.ts";
  * @returns the reading, numbers at full precision
  * Source: each figure's own file in `analysis`.
  * @example assembleReading({ reading: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
- *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, stageErrors: {}, shares: {}, isFaultInRange: false }, 14,
+ *   signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 }, stageErrors: {}, shares: {}, isOutsideAnyway: false }, 14,
  *   "pass").row // 14
  */
 export function assembleReading(
@@ -19,7 +19,7 @@ export function assembleReading(
   row: number,
   verdict: ReadingVerdict | undefined,
 ): ReadingRecord {
-  const { reading, point, cycle, error, loopError, stageErrors, shares, tolerance, leftOut } = analysed;
+  const { reading, point, cycle, error, loopError, stageErrors, shares, tolerance, leftOut, railed } = analysed;
   const { reference, direction, signal, signalAtCard, counts, value, time, remark } = reading;
   return withoutUndefined({
     row,
@@ -46,6 +46,7 @@ export function assembleReading(
     toleranceHigh: tolerance.high,
     verdict,
     leftOut,
+    railed,
   }) as ReadingRecord;
 }
 

@@ -1,6 +1,8 @@
 import { sentenceCase } from "../../charts/chart-words.ts";
+import { faultsIn } from "../../record/loop-end.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { toleranceWords } from "../../record/tolerance-words.ts";
+import { counted } from "../../units/counted.ts";
 import { writeFixed, writeSigned } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 
@@ -50,7 +52,8 @@ export function worstWords(record: CalibrationRecord, phase: PhaseRecord, style:
 export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): string {
   const outside = phase.readings.filter(({ verdict }) => verdict === "fail").length;
   const judged = phase.readings.filter(({ verdict }) => verdict !== undefined).length;
-  const faults = phase.readings.filter(({ verdict, leftOut }) => verdict === "fail" && leftOut !== undefined).length;
+  const faults = faultsIn(phase);
+  const railed = phase.readings.filter((reading) => reading.railed !== undefined).length;
   const count =
     outside === 0
       ? `${allOf(judged, "reading lies", "readings lie")} inside`
@@ -58,7 +61,11 @@ export function outsideWords(record: CalibrationRecord, phase: PhaseRecord): str
         ? `${allOf(judged, "reading lies", "readings lie")} outside`
         : `${outside} of ${judged} readings ${outside === 1 ? "lies" : "lie"} outside`;
   const faultNote = faults === 0 ? "" : `; ${faults} of them reported a fault instead of a distance`;
-  return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}.`;
+  const railNote =
+    railed === 0
+      ? ""
+      : `; ${counted(railed, "reading stands", "readings stand")} at an end of the signal, at or beyond`;
+  return `${partsWords(phase)}${pointsWords(record, phase)}${count} the tolerance${faultNote}${railNote}.`;
 }
 
 function pointsWords({ decisionRule }: CalibrationRecord, { points, endOf, endPoints = [] }: PhaseRecord): string {

@@ -60,8 +60,8 @@ export function partOfStage(stage: ReadStage, judged: Stage): JudgedPart {
  * point where that was not read, of the last one that was. A stage before it keeps its own word against the same
  * tolerance. Simple acceptance judges every reading on its own. The other rules judge the mean of each direction at each
  * test point with its uncertainty, which holds the scatter of the readings already; readings outside the tolerance are
- * then marked and decide nothing. Whatever the rule, a reading inside the range whose signal reports a fault fails: the
- * loop gave no measurement where it should.
+ * then marked and decide nothing. Whatever the rule, a reading inside the range whose signal reports a fault fails, or
+ * stands at an end where it should not: the loop gave no measurement where it should.
  *
  * @param phase its readings, analysed; greatest distance from zero within the range; the first stage that was read
  * @param points statements of the test points of each stage; left out for simple acceptance
@@ -70,13 +70,13 @@ export function partOfStage(stage: ReadStage, judged: Stage): JudgedPart {
  * of where a loop is judged.
  * @example decidePhase({ readings: [{ reading: { calibration: "C-1", phase: "as_found", direction: "rising",
  *   reference: 50, signal: 12.16 }, point: 50, cycle: 1, tolerance: { low: -1, high: 1 },
- *   stageErrors: { signal: { distance: 1, percentSpan: 1 } }, shares: { sensor: 1 }, isFaultInRange: false }],
+ *   stageErrors: { signal: { distance: 1, percentSpan: 1 } }, shares: { sensor: 1 }, isOutsideAnyway: false }],
  *   magnitude: 100, judged: "signal" }).overall // "pass"
  */
 export function decidePhase(phase: Decided, points?: PointStatements): PhaseVerdict {
   const { readings, judged } = phase;
   const read = stagesRead(readings, judged);
-  const faults = readings.filter(({ isFaultInRange }) => isFaultInRange).map((): Statement => "fail");
+  const faults = readings.filter(({ isOutsideAnyway }) => isOutsideAnyway).map((): Statement => "fail");
   const ofStage = (stage: ReadStage): readonly Statement[] => [
     ...(points ? (points.get(stage) ?? []).map(({ statement }) => statement) : verdictsAt(phase, stage)),
     ...(stage === judged ? faults : []),
@@ -127,7 +127,8 @@ function verdictsAt({ readings, magnitude }: Decided, stage: ReadStage): readonl
 }
 
 function verdictOf(reading: AnalysedReading, { magnitude, judged }: Decided): ReadingVerdict | undefined {
-  if (reading.isFaultInRange) return "fail";
+  if (reading.isOutsideAnyway) return "fail";
+  if (reading.railed !== undefined && reading.reading.rejected === undefined) return "pass";
   const end = endError(reading, judged);
   return end && simpleAcceptance(end.distance, reading.tolerance, magnitude);
 }

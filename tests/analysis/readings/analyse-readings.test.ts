@@ -92,7 +92,7 @@ describe("what is left out", () => {
   test("a rejected reading, with the reason, which is no fault even at a fault signal", () => {
     expect(only(reading(50, { signal: 3.5, rejected: "target slipped" }))).toMatchObject({
       leftOut: "rejected: target slipped",
-      isFaultInRange: false,
+      isOutsideAnyway: false,
     });
   });
 
@@ -103,12 +103,12 @@ describe("what is left out", () => {
     [100, 3.5, "fault signal: at or below 3.6 mA", true],
     [-0.1, 3.6, "fault signal: at or below 3.6 mA", false],
     [100.1, 21, "fault signal: at or above 21 mA", false],
-  ])("at %d mm a signal of %d mA: %s, in range %s", (reference, signal, leftOut, isFaultInRange) => {
-    expect(only(reading(reference, { signal }))).toMatchObject({ leftOut, isFaultInRange });
+  ])("at %d mm a signal of %d mA: %s, in range %s", (reference, signal, leftOut, isOutsideAnyway) => {
+    expect(only(reading(reference, { signal }))).toMatchObject({ leftOut, isOutsideAnyway });
   });
 
   test("a signal beyond the ends that is no fault is not", () => {
-    expect(only(reading(0, { signal: 3.8 }))).toMatchObject({ isFaultInRange: false });
+    expect(only(reading(0, { signal: 3.8 }))).toMatchObject({ isOutsideAnyway: false });
     expect(only(reading(0, { signal: 3.8 })).leftOut).toBeUndefined();
   });
 
@@ -178,5 +178,39 @@ describe("test points and cycles", () => {
     const taken = [reading(90, { signal: 18 }), reading(10, { signal: 6 }), reading(50, { signal: 12 })];
     expect(analyseReadings(taken, loop, "signal").map((analysed) => analysed.reading)).toEqual(taken);
     expect(analyseReadings([], loop, "signal")).toEqual([]);
+  });
+});
+
+describe("a signal that stands at an end of what it can say", () => {
+  const of = { ...loop, toleranceTerms: [{ basis: "percent of span", plus: 1, minus: 1 }] } as typeof loop;
+  /** Eleven points of a sensor with a shift in percent of span, limited as NAMUR NE 43 says. */
+  const shifted = (shift: number, places = [0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100]) =>
+    analyseReadings(
+      places.map((at) => reading(at, { signal: Math.max(3.8, Math.min(20.5, 4 + 0.16 * (at + shift))) })),
+      of,
+      "signal",
+      { reference: 0.01, signal: 0.001 },
+    );
+
+  test("is in no figure, and outside where the ideal signal does not stand there", () => {
+    const railed = shifted(-5).filter((one) => one.railed !== undefined);
+    expect(railed.map(({ point, railed: end, isOutsideAnyway }) => [point, end, isOutsideAnyway])).toEqual([
+      [0, "low", true],
+    ]);
+    expect(railed[0]?.leftOut).toBe(
+      "railed: 3.8 mA is the low end of what the signal can say; at or beyond, and no number",
+    );
+  });
+
+  test("is not outside where the target is beyond the range, and the ideal signal stands there too", () => {
+    const railed = shifted(0, [0, 20, 40, 60, 80, 100, 104, 108]).filter((one) => one.railed !== undefined);
+    expect(railed.map(({ point, isOutsideAnyway }) => [point, isOutsideAnyway])).toEqual([
+      [104, false],
+      [108, false],
+    ]);
+  });
+
+  test("is a number where the line of the others ends there", () => {
+    expect(shifted(-1).filter((one) => one.railed !== undefined)).toEqual([]);
   });
 });

@@ -28,7 +28,7 @@ function railedIn(of: ReturnType<typeof loop>, signal: (part: number, place: num
   );
   const { readings: staged } = stagedReadings(readings, of);
   const step = 0.1 / Math.abs(of.characteristics.signal.outputAtUpper - of.characteristics.signal.outputAtLower);
-  const indexes = railedReadings(staged, { loop: of, step, mattering: 0.25 });
+  const indexes = railedReadings(staged, { loop: of, step, mattering: 0.25 }).map(({ index }) => index);
   return [...new Set(staged.filter(({ index }) => indexes.includes(index)).map(({ percent }) => percent.reference))];
 }
 

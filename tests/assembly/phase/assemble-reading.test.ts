@@ -14,7 +14,7 @@ test("a reading knows its line", () => {
         tolerance: { low: -1, high: 1 },
         stageErrors: {},
         shares: {},
-        isFaultInRange: false,
+        isOutsideAnyway: false,
       },
       14,
       "pass",

@@ -22,7 +22,7 @@ test("an error of 1 mm within ±1 mm passes", () => {
         tolerance: { low: -1, high: 1 },
         stageErrors: { signal: { distance: 1, percentSpan: 1 } },
         shares: { sensor: 1 },
-        isFaultInRange: false,
+        isOutsideAnyway: false,
       },
     ],
     magnitude: 100,

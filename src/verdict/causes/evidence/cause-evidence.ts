@@ -77,7 +77,9 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
   });
   const sensor = first === undefined ? noFlags : sensorFlags(first, measured, loop, contextOf(first));
   const railed =
-    first === undefined ? [] : railedReadings(measured, { loop, mattering, step: stepOf(contextOf(first)) });
+    first === undefined
+      ? []
+      : railedReadings(measured, { loop, mattering, step: stepOf(contextOf(first)) }).map(({ index }) => index);
   const stagesWithout = (apart: readonly number[]) =>
     ends.map((stage) => {
       const context = contextOf(stage);
