@@ -66,6 +66,9 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     newConstants: forecast?.newConstants?.worst.statement ?? null,
     worstPoint: worstPointIn(phase),
     missing: phase.missing.map(({ says }) => says),
+    isThinlyRead:
+      phase.points.length >= fewestToLeave &&
+      phase.missing.every(({ about }) => about === "points" || about === "ends"),
     switching: switchedStates(record, name),
     failedChecks: isLast ? failedChecksOf(record) : [],
     leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,
@@ -74,6 +77,9 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     thresholds: thresholdValues(thresholdsOf(instrument)),
   };
 }
+
+/** Two test points lie on a line whatever the sensor does. */
+const fewestToLeave = 3;
 
 /** An error in percent of span over the tolerance at a distance. */
 type PartOf = (percentSpan: number, reference: number) => number;

@@ -110,16 +110,16 @@ export function openStep({ statement, judged, faultReadings }: PhaseState): Reco
  * What to do with a loop that is in tolerance as far as it was read, and was not read far enough.
  *
  * @param state of a phase that passes and is not complete
- * @returns the step: complete it
+ * @returns the step: complete it; and leave it until then where nothing but test points is missing
  * Source: own choice: what was not read is not proved.
  * @example completeStep({ ...state, missing: ["1 test point was read, 5 are asked for"] }).action // "cannot be decided"
  */
-export function completeStep({ missing, sensor, controller }: PhaseState): RecommendedStep {
+export function completeStep({ missing, isThinlyRead = false, sensor, controller }: PhaseState): RecommendedStep {
   const worst = (controller ?? sensor)?.worst ?? 0;
   return stepOf({
-    action: "cannot be decided",
-    of: "readings",
-    does: "Complete the calibration before anything is decided.",
+    ...(isThinlyRead
+      ? { action: "leave", of: "loop", does: "Leave it as it is, and complete the calibration." }
+      : { action: "cannot be decided", of: "readings", does: "Complete the calibration before anything is decided." }),
     rule: "what was not read, tried or answered is not proved",
     reasons: [
       ...missing.map((says) => `${sentence(says)}`),

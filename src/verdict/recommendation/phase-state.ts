@@ -78,6 +78,8 @@ export type PhaseState = {
   worstPoint: WorstPoint | null;
   /** Why the phase is not complete, in words. */
   missing: readonly string[];
+  /** Nothing is missing but test points, and three or more were read. */
+  isThinlyRead?: boolean;
   switching: readonly SwitchedState[];
   failedChecks: readonly FailedCheck[];
   /** What would be left without the error of the day's air, over the tolerance. */

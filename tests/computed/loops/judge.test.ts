@@ -5,10 +5,9 @@ import { judgedPage } from "./judged-page.ts";
 import { scoreOf } from "./score.ts";
 
 /**
- * Sixty loops of the two thousand of `npm run judge`. At the rates of docs/advice-judged.md of version 0.2.0 other sixty
- * would break one of these limits with a probability of less than 1 in 20 000 each (binomial tails for 2.8 % false
- * passes, 7.4 % 'replace' without need, 11 % wrong advice, and 0.2 % findings in healthy loops). They are to be tightened
- * when the detectors get better; each says what is aimed at.
+ * Sixty loops of those of `npm run judge`, whose seeds are fixed: what was reached once is not lost again. The limits are
+ * those of this version over a thousand loops, with room for one loop where it is not yet what is aimed at; each says
+ * what that is.
  */
 const sixty = Array.from({ length: 60 }, (_, seed) => seed);
 let judged: readonly Judged[];
@@ -24,23 +23,23 @@ describe("sixty loops of the second generator", () => {
     expect(how(({ broke }) => broke !== null)).toBe(0);
   });
 
-  it("are hardly passed where they are outside: aim 0", () => {
-    expect(how(({ isFalsePass }) => isFalsePass)).toBeLessThanOrEqual(8);
-    expect(how(({ isFalsePassAsLeft }) => isFalsePassAsLeft)).toBeLessThanOrEqual(2);
+  it("are never passed where they are outside", () => {
+    expect(how(({ isFalsePass }) => isFalsePass)).toBe(0);
+    expect(how(({ isFalsePassAsLeft }) => isFalsePassAsLeft)).toBe(0);
   });
 
-  it("are not too often to be replaced without need: aim 0", () => {
-    expect(how(({ isFalseReplace }) => isFalseReplace)).toBeLessThanOrEqual(15);
+  it("are hardly ever to be replaced without need: aim 0", () => {
+    expect(how(({ isFalseReplace }) => isFalseReplace)).toBeLessThanOrEqual(1);
   });
 
   it("have no finding where they are healthy: aim 99.8 %", () => {
-    expect(how(({ made, titles }) => made.family === "healthy" && titles.length > 0)).toBeLessThanOrEqual(2);
-    expect(how(({ isFalseFail }) => isFalseFail)).toBeLessThanOrEqual(2);
+    expect(how(({ made, titles }) => made.family === "healthy" && titles.length > 0)).toBe(0);
+    expect(how(({ isFalseFail }) => isFalseFail)).toBe(0);
   });
 
   it("get mostly the advice of an engineer: aim 97 %", () => {
     const asked = judged.filter(({ made }) => made.family !== "doubtful");
-    expect(asked.filter(({ isAdviceRight }) => isAdviceRight).length).toBeGreaterThanOrEqual(0.6 * asked.length);
+    expect(asked.filter(({ isAdviceRight }) => isAdviceRight).length).toBeGreaterThanOrEqual(0.9 * asked.length);
   });
 
   it("make a page with every kind of fault in it", async () => {
