@@ -55,7 +55,8 @@ export function assembleRecord(rows: CalibrationRows, context: RecordContext): C
   const instrument = rows.instrument.row;
   const asFound = phaseOf(rows, "as_found", context);
   const asLeft = phaseOf(rows, "as_left", context);
-  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, context.filedRate);
+  const rule = ruleOf(instrument, context.ruleOverride ?? {});
+  const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, rule, context.filedRate);
   const measured: CalibrationRecord = {
     schema: recordFormat,
     software: { name: "spanwright", version: context.softwareVersion },

@@ -83,10 +83,11 @@ function errorsOf(
 ): readonly JudgedError[] {
   const { rule } = setting;
   const errors = usedErrors(phase, distanceOf, setting);
-  const limits = points.map(({ point, toleranceLow: low, toleranceHigh: high, expandedUncertainty }) => ({
+  const limits = points.map(({ point, toleranceLow: low, toleranceHigh: high, ...judged }) => ({
     point,
     tolerance: { low, high },
-    expandedUncertainty,
+    expandedUncertainty: judged.expandedUncertainty,
+    coverageFactor: judged.coverageFactor,
   }));
   return judgedErrors(errors, limits, rule);
 }

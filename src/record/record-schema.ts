@@ -80,8 +80,15 @@ export const recordSchema = z.strictObject({
   falseAccept: z
     .strictObject({
       inToleranceRate: finite.describe(
-        "percent of such loops that are in tolerance: as the owner states it, or else by filedRate",
+        "percent of such loops that are found in tolerance: as the owner states it, or else by filedRate",
       ),
+      trueRate: finite.optional().describe("percent truly in tolerance, with what measuring adds taken out"),
+      spread: finite
+        .optional()
+        .describe(
+          "standard deviation of the true errors, part of the tolerance; 0 where measuring alone explains the rate",
+        ),
+      results: finite.optional().describe("readings, or means, each of which has to pass"),
       testUncertaintyRatio: finite,
       guardMultiplier: finite,
       falseAccept: finite,

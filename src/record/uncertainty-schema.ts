@@ -49,11 +49,18 @@ export const judgedPointSchema = z.strictObject({
     effectiveDegreesOfFreedom: degreesOfFreedom,
     coverageProbability: finite,
     coverageBasis: z.string(),
+    sharing: z
+      .strictObject({ all: finite, cycle: finite, reading: finite })
+      .optional()
+      .describe(
+        "standard uncertainty of one reading, distance: shared by all readings, by those of its cycle, its own",
+      ),
     missing: z.array(z.string()).describe("what the workbook does not give, in words"),
   }),
   expandedUncertainty: finite,
   coverageFactor: finite,
   guardBand: finite,
+  whyNotManaged: z.string().optional().describe("a guard band of U takes the place of the managed one, and why"),
   acceptanceLow: finite.nullable().describe("null where no error can pass"),
   acceptanceHigh: finite.nullable(),
   specificRisk: finite.describe("probability that the true error lies outside the tolerance"),

@@ -88,4 +88,6 @@ export function toldBy(check: (tell: Tell, problems: ProblemList) => unknown): r
 }
 
 /** Errors of four years, each a year apart: a line of 2.2 a year. */
+/** One result, ratio 4: 95 % found in tolerance. */
+export { onePointAtRisk } from "../verdict/decision/sample-risk.ts";
 export const fourErrors = [1, 3, 4, 8].map((error, year) => ({ day: 365.25 * year, error }));

@@ -5,8 +5,8 @@ import { type Figure, isDetermined } from "../figures/figure.ts";
 import { type Characteristic, idealOutput } from "../readings/ideal-characteristic.ts";
 import type { Stage } from "../readings/loop.ts";
 import { type Budget, combineBudget, contribution } from "./budget.ts";
-import type { KnownDeviation } from "./cycle-differences.ts";
 import type { ReadingScatter } from "./reading-scatter.ts";
+import { type Sharing, scatterContributions, sharingOf } from "./scatter-contributions.ts";
 import { type FoundContributions, standardContributions } from "./standard-contributions.ts";
 
 /** What the budgets of one phase rest on; distances in the instrument's unit. */
@@ -59,7 +59,7 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  *
  * @param basis of the phase
  * @param point reference in distance, number of readings in the mean
- * @returns the budget in distance, and what is missing
+ * @returns the budget in distance, what is missing, and which part of it who shares
  * Faults: `RangeError` where nothing at all is above zero: steps of 0 and no standard.
  * Source: JCGM 100:2008; EA-4/02 M:2022; ILAC-P14:09/2020 (the item's own repeatability and resolution take part).
  * @example pointBudget({ standards: [], performedOn: "2026-03-04", distanceUnit: "mm", signalUnit: "mA",
@@ -68,7 +68,7 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  *   repeatability: { pooledStdDev: 0.3, degreesOfFreedom: 20 }, hysteresis: { width: 0.4 } },
  *   { reference: 1000, readings: 9, isReadBothWays: true }).budget.combinedUncertainty // 0.10801234497346433
  */
-export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget {
+export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget & { sharing: Sharing } {
   const parts = [
     referenceContributions(basis, point.reference),
     outputContributions(basis, point.reference),
@@ -80,7 +80,11 @@ export function pointBudget(basis: BudgetBasis, point: BudgetPoint): PointBudget
   const contributions = parts
     .flatMap(({ shared, own }) => [...shared, ...own])
     .filter(({ standardUncertainty }) => standardUncertainty > 0);
-  return { budget: combineBudget(contributions), missing: parts.flatMap((part) => part.missing) };
+  return {
+    budget: combineBudget(contributions),
+    missing: parts.flatMap((part) => part.missing),
+    sharing: sharingOf(parts, basis, point),
+  };
 }
 
 /**
@@ -142,33 +146,6 @@ export function outputContributions(basis: StandardsBasis, reference?: number): 
     distribution: "rectangular",
     sensitivity: distancePerOutput,
   });
-}
-
-function scatterContributions(
-  { repeatability: scatter, distanceUnit: unit }: BudgetBasis,
-  { readings, point, cycles = readings }: BudgetPoint,
-): FoundContributions {
-  if (!isDetermined(scatter)) return onlyMissing(`repeatability: ${scatter.notDetermined}`);
-  const { pooledStdDev, degreesOfFreedom, isAboutLine, ofPoints, betweenCycles } = scatter;
-  const own = point === undefined ? undefined : ofPoints?.get(point);
-  const line = (source: string, known: KnownDeviation, count: number) =>
-    contribution({
-      source,
-      value: known.standardDeviation,
-      unit,
-      distribution: "normal",
-      divisor: Math.sqrt(count),
-      degreesOfFreedom: known.degreesOfFreedom,
-    });
-  const name = isAboutLine ? "scatter about the line" : own ? "repeatability at this point" : "repeatability";
-  return {
-    shared: [],
-    own: [
-      line(`${name}, mean of ${readings}`, own ?? { standardDeviation: pooledStdDev, degreesOfFreedom }, readings),
-      ...(betweenCycles ? [line(`differences between cycles, mean of ${cycles}`, betweenCycles, cycles)] : []),
-    ],
-    missing: isAboutLine ? ["differences between cycles: too little was repeated to see them"] : [],
-  };
 }
 
 function hysteresisContribution(

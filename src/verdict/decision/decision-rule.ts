@@ -1,7 +1,7 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Statement } from "../../model/statement.ts";
 import { isInside } from "../../units/is-inside.ts";
-import { managedGuardBand } from "./managed-guard-band.ts";
+import { managedGuardBand, whyNotManaged } from "./managed-guard-band.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 // A decision rule says how the uncertainty of a measured error counts in a statement of conformity. The same error can
@@ -22,13 +22,21 @@ export type PointToDecide = {
   limits: ToleranceLimits;
   /** U of the error, >= 0; not used by simple acceptance. */
   expandedUncertainty: number;
+  /** k of that U; the managed guard band asks for it. */
+  coverageFactor?: number | undefined;
   rule: DecisionRule;
   /** Greatest distance from zero that the error came of; 10⁻¹² of it is what storing a decimal number may change. */
   magnitude: number;
 };
 
 /** The statement, the limits inside which an error passes (null where there are none), and the guard band, distance. */
-export type PointDecision = { statement: Statement; acceptance: ToleranceLimits | null; guardBand: number };
+export type PointDecision = {
+  statement: Statement;
+  acceptance: ToleranceLimits | null;
+  guardBand: number;
+  /** Why the managed guard band does not hold here, and a guard band of U takes its place. */
+  whyNotManaged?: string;
+};
 
 /**
  * Decides one measured error by a decision rule.
@@ -46,7 +54,7 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  * @param point error, limits (low <= high), expanded uncertainty, rule, magnitude > 0
  * @returns statement; acceptance limits, null where there is no acceptance zone; guard band w >= 0
  * Faults: `RangeError` for a value that is not finite, a negative uncertainty or guard factor, a lower limit above the
- * upper, or a managed guard band without uncertainty.
+ * upper, or a managed guard band without uncertainty. Where that guard band does not hold (`whyNotManaged`), it is U.
  * Source: ILAC-G8:09/2019, 4.2 (binary statements, w = 0 or r·U; non-binary statements); JCGM 106:2012, 8.2 and 8.3.
  * Boundaries and the case without an acceptance zone: own choice, as above.
  * @example decidePoint({ error: 1.2, limits: { low: -2, high: 2 }, expandedUncertainty: 0.5, magnitude: 100, rule: {
@@ -55,8 +63,13 @@ export type PointDecision = { statement: Statement; acceptance: ToleranceLimits 
  */
 export function decidePoint(point: PointToDecide): PointDecision {
   requirePoint(point);
+  const { rule } = point;
+  const reason = rule.name === "managed guard band" ? whyNotManaged(point) : undefined;
+  return { ...decidedBy(point, guardBandOf(point, reason !== undefined)), ...(reason && { whyNotManaged: reason }) };
+}
+
+function decidedBy(point: PointToDecide, guardBand: number): PointDecision {
   const { error, limits, rule, magnitude } = point;
-  const guardBand = guardBandOf(point);
   if (leavesNoZone(guardBand, point)) {
     const statement = isInside(error, movedOutwards(limits, guardBand), magnitude) ? "cannot be decided" : "fail";
     return { statement, acceptance: null, guardBand };
@@ -70,7 +83,8 @@ export function decidePoint(point: PointToDecide): PointDecision {
   };
 }
 
-function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide): number {
+function guardBandOf({ rule, limits, expandedUncertainty }: PointToDecide, isReplaced: boolean): number {
+  if (isReplaced) return expandedUncertainty;
   switch (rule.name) {
     case "simple acceptance":
       return 0;

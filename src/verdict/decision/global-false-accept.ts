@@ -1,73 +1,111 @@
-import { normalCumulative, normalQuantile } from "../../numeric/normal-distribution.ts";
+import { gaussPanels, type WeightedPlace } from "../../numeric/gauss-panels.ts";
 
-/** Shares of all instruments that come to be judged: passed though out of tolerance, failed though in tolerance. */
+/** Shares of all loops that come to be judged: passed though out of tolerance, failed though in tolerance. */
 export type GlobalRisk = { falseAccept: number; falseReject: number };
 
-/** What a calibration and the instruments that come to it are like. */
-export type JudgedPopulation = {
-  /** T / (2u), u the standard uncertainty of the measured error, tolerance ±T. */
-  testUncertaintyRatio: number;
-  /** Share of instruments whose true error is in tolerance; not the share that was observed to pass. */
-  inToleranceProbability: number;
-  /** Acceptance limit over tolerance limit, A/T: 1 for simple acceptance, 1 − w/T for a guard band w. */
-  guardMultiplier: number;
+/** How loops of a true error are judged; errors as parts of the tolerance, 1 on its limit, the middle at 0. */
+export type JudgedLoops = {
+  /** Chance that a loop of this true error, or of the same one on the other side, does not pass. */
+  rejectedAt: (trueError: number) => number;
+  /** Standard deviation of what the measurement adds, the least and the greatest of the results. */
+  noise: { least: number; greatest: number };
+  /** The least acceptance limit, >= 0. */
+  acceptance: number;
 };
 
-/** Density beyond this many standard deviations is under 1e-32 of what counts. */
-const reach = 12;
-/** Steps for one standard deviation; Simpson's rule is then good to about 1e-10 of the result. */
-const stepsPerDeviation = 100;
+/** The same at places that integrals over true errors take. */
+export type TabulatedLoops = readonly (WeightedPlace & { rejected: number })[];
+
+/** Standard deviations of the measurement beyond which a loop is surely passed or surely rejected. */
+const reach = 9;
+/** A spread under this part of the tolerance counts as none; places begin to be dense there. */
+export const leastSpread = 1e-3;
 
 /**
- * Gives the shares of false passes and false fails over all instruments, before any of them is measured.
+ * How loops are judged, at the places of true errors from 0 up that an integral over them takes.
  *
- * True errors are normal about 0 with the standard deviation that puts the stated share inside ±T; the measured error
- * is the true one plus a normal deviation of u. With T = 1:
- * false accept = 2 ∫ φ(x) · P(−A <= measured <= A | x) dx over x > 1; false reject = 2 ∫ φ(x) · P(outside | x) dx over
- * 0 <= x <= 1.
- *
- * @param population ratio > 0 and finite, in-tolerance probability strictly between 0 and 1, multiplier >= 0 and finite
- * @returns two probabilities of the whole, not of the passed or failed ones; about 9 digits, and an absolute 1e-30
- * Faults: `RangeError` for a value outside these ranges.
- * Source: JCGM 106:2012, 9.5.2 (global consumer's and producer's risk); ANSI/NCSL Z540.3-2006, 5.3 for the rule of 2 %.
- * @example globalFalseAccept({ testUncertaintyRatio: 4, inToleranceProbability: 0.95, guardMultiplier: 1 })
- * // falseAccept 0.00858266, falseReject 0.01553651
+ * @param loops how they are judged
+ * @returns places dense where the answer changes, and for narrow spreads near 0; one of the panels ends at 1
+ * Source: own choice of panels; Gauss-Legendre rule.
+ * @example tabulated({ rejectedAt: () => 0.5, noise: { least: 1, greatest: 1 }, acceptance: 1 })[0].rejected // 0.5
  */
-export function globalFalseAccept(population: JudgedPopulation): GlobalRisk {
-  requirePopulation(population);
-  const { testUncertaintyRatio, inToleranceProbability, guardMultiplier: acceptance } = population;
-  const deviation = 1 / normalQuantile((1 + inToleranceProbability) / 2);
-  const uncertainty = 1 / (2 * testUncertaintyRatio);
-  const density = (x: number) => Math.exp(-0.5 * (x / deviation) ** 2) / (deviation * Math.sqrt(2 * Math.PI));
-  const above = (x: number) => normalCumulative((x - acceptance) / uncertainty);
-  const below = (x: number) => normalCumulative((-acceptance - x) / uncertainty);
-  const accepted = (x: number) => normalCumulative((acceptance - x) / uncertainty) - below(x);
-  const step = Math.min(deviation, uncertainty) / stepsPerDeviation;
-  const end = Math.max(1, Math.min(reach * deviation, acceptance + reach * uncertainty));
-  const start = Math.min(1, Math.max(0, acceptance - reach * uncertainty));
+export function tabulated({ rejectedAt, noise, acceptance }: JudgedLoops): TabulatedLoops {
+  const zone = [acceptance - reach * noise.greatest, acceptance + reach * noise.greatest] as const;
+  const next = (from: number) => {
+    const width = from < zone[0] ? Math.max(noise.least, zone[0] - from) : noise.least;
+    return from + Math.min(Math.max(from, leastSpread), from > zone[1] ? Number.POSITIVE_INFINITY : width);
+  };
+  const bounds = [...panelsTo(1, 0, next), ...panelsTo(Math.max(1, zone[1]), 1, next).slice(1)];
+  return gaussPanels(bounds).map((one) => ({ ...one, rejected: rejectedAt(one.place) }));
+}
+
+function panelsTo(end: number, start: number, next: (from: number) => number): readonly number[] {
+  const bounds = [start];
+  for (let at = start; at < end; bounds.push(at)) at = Math.min(end, next(at));
+  return bounds;
+}
+
+/**
+ * Gives the shares of false passes and false fails over all loops, before any of them is measured.
+ *
+ * True errors are normal about the middle of the tolerance. With T = 1: false accept = 2 ∫ φ(x) · P(passed | x) dx over
+ * x > 1; false reject = 2 ∫ φ(x) · P(not passed | x) dx over 0 <= x <= 1.
+ *
+ * @param loops of `tabulated`, by the rule as it is applied
+ * @param spread standard deviation of the true errors, part of the tolerance; under 0.001 all of them are 0
+ * @returns two probabilities of the whole, not of the passed or failed ones; about 9 decimals
+ * Faults: `RangeError` for a spread that is negative or not finite.
+ * Source: JCGM 106:2012, 9.5.2 (global consumer's and producer's risk).
+ * @example globalFalseAccept(tabulated({ rejectedAt: () => 0.5, noise: { least: 1, greatest: 1 }, acceptance: 1 }), 1)
+ *   // { falseAccept: 0.1587, falseReject: 0.3413 }: half of 31.7 % outside, half of 68.3 % inside
+ */
+export function globalFalseAccept(loops: TabulatedLoops, spread: number): GlobalRisk {
+  if (!(spread >= 0 && Number.isFinite(spread))) throw new RangeError(`a spread of ${spread} is not a number >= 0`);
+  if (spread < leastSpread) return { falseAccept: 0, falseReject: loops[0]?.rejected ?? 0 };
   return {
-    falseAccept: 2 * simpson((x) => density(x) * accepted(x), 1, end, step),
-    falseReject: 2 * simpson((x) => density(x) * (above(x) + below(x)), start, 1, step),
+    falseAccept: overTrueErrors(loops, spread, ({ place, rejected }) => (place > 1 ? 1 - rejected : 0)),
+    falseReject: overTrueErrors(loops, spread, ({ place, rejected }) => (place < 1 ? rejected : 0)),
   };
 }
 
-function requirePopulation(population: JudgedPopulation): void {
-  const { testUncertaintyRatio, inToleranceProbability, guardMultiplier } = population;
-  if (!(testUncertaintyRatio > 0 && Number.isFinite(testUncertaintyRatio)))
-    throw new RangeError(`a test uncertainty ratio of ${testUncertaintyRatio} is not a number above 0`);
-  if (!(inToleranceProbability > 0 && inToleranceProbability < 1))
-    throw new RangeError(`an in-tolerance probability of ${inToleranceProbability} is not between 0 and 1`);
-  if (!(guardMultiplier >= 0 && Number.isFinite(guardMultiplier)))
-    throw new RangeError(`a guard multiplier of ${guardMultiplier} is not a number >= 0`);
+/**
+ * The spread of true errors that makes a share of the loops be found in tolerance: what the measurement adds to the
+ * errors that are found is thereby taken out.
+ *
+ * For one result judged by the tolerance itself it is σ² = σ(found)² − u².
+ *
+ * @param loops of `tabulated`, rejected: not found in tolerance
+ * @param foundRate part of the loops that is found in tolerance, 0 to 1, both excluded
+ * @returns standard deviation, part of the tolerance; 0 where the measurement alone makes no more be found in tolerance
+ * Faults: `RangeError` for a rate that is not between 0 and 1.
+ * Source: JCGM 106:2012, 6.3 and 9.5 (prior of the item, its spread from what was found less what measuring adds).
+ * @example spreadOf(tabulated({ rejectedAt: (x) => (x > 1 ? 1 : 0), noise: { least: 1, greatest: 1 }, acceptance: 1 }),
+ *   0.95) // 0.5102 = 1/1.96: nothing is added
+ */
+export function spreadOf(loops: TabulatedLoops, foundRate: number): number {
+  if (!(foundRate > 0 && foundRate < 1)) throw new RangeError(`a rate of ${foundRate} is not between 0 and 1`);
+  const found = (spread: number) => overTrueErrors(loops, spread, ({ rejected }) => 1 - rejected);
+  let [narrow, wide] = [leastSpread, 1];
+  if (found(narrow) <= foundRate) return 0;
+  while (found(wide) > foundRate) wide *= 2;
+  while (wide / narrow - 1 > 1e-13) {
+    const middle = Math.sqrt(narrow * wide);
+    if (middle <= narrow || middle >= wide) break;
+    if (found(middle) > foundRate) narrow = middle;
+    else wide = middle;
+  }
+  return wide;
 }
 
-function simpson(height: (x: number) => number, from: number, to: number, greatestStep: number): number {
-  const panels = Math.max(1, Math.ceil((to - from) / (2 * greatestStep)));
-  const width = (to - from) / panels;
-  let sum = 0;
-  for (let panel = 0; panel < panels; panel++) {
-    const left = from + panel * width;
-    sum += height(left) + 4 * height(left + width / 2) + height(left + width);
-  }
-  return (sum * width) / 6;
+/** Both sides; nothing passes beyond the last place. */
+function overTrueErrors(
+  loops: TabulatedLoops,
+  spread: number,
+  heightOf: (loop: TabulatedLoops[number]) => number,
+): number {
+  const scale = 2 / (spread * Math.sqrt(2 * Math.PI));
+  return loops.reduce(
+    (sum, loop) => sum + loop.weight * scale * Math.exp(-0.5 * (loop.place / spread) ** 2) * heightOf(loop),
+    0,
+  );
 }

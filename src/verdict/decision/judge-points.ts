@@ -3,11 +3,12 @@ import type { Loop } from "../../analysis/readings/loop.ts";
 import { type ToleranceLimits, toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
 import { type BudgetBasis, pointBudget } from "../../analysis/uncertainty/point-budget.ts";
+import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
 import type { Direction } from "../../model/calibration.ts";
 import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import { statementSeverity } from "../../model/statement.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "./decision-rule.ts";
-import { specificRisk } from "./specific-risk.ts";
+import { riskOfDirections } from "./specific-risk.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 /** One test point with its uncertainty and what is said of it; the direction whose statement is worse stands for it. */
@@ -20,7 +21,9 @@ export type JudgedPoint = {
   budget: Budget;
   /** In words, what the budget could not take in. */
   missing: readonly string[];
+  sharing: Sharing;
   decision: PointDecision;
+  /** That the true error of either direction lies outside. */
   specificRisk: number;
   testUncertaintyRatio: number;
 };
@@ -38,7 +41,8 @@ export type CurveToJudge = {
  * Judges each test point: mean error of each direction with its uncertainty against the tolerance there.
  *
  * @param judged curve, readings, basis of the budgets, loop, rule
- * @returns one result a test point, by rising distance; rising and falling are judged apart, the worse one is given
+ * @returns one result a test point, by rising distance; rising and falling are judged apart, the worse one is given, with
+ *   the risk that the true error of either lies outside
  * Source: JCGM 106:2012 for the risk; ILAC-G8:09/2019 for the rules; own choice that each direction is judged on its
  * own: a mean of both would hide a hysteresis that is out of tolerance.
  * @example judgePoints({ curve: [{ point: 50, reference: 50, up: 0.5, down: null, mean: 0.5 }],
@@ -57,10 +61,25 @@ export function judgePoints(judged: CurveToJudge): readonly JudgedPoint[] {
       { direction: "rising", error: curvePoint.up },
       { direction: "falling", error: curvePoint.down },
     ] as const;
-    return directions
-      .flatMap(({ direction, error }) => (error === null ? [] : [judgeDirection(judged, curvePoint, direction, error)]))
-      .reduce((left, right) => (isWorse(right, left) ? right : left));
+    const each = directions.flatMap(({ direction, error }) =>
+      error === null ? [] : [judgeDirection(judged, curvePoint, direction, error)],
+    );
+    const { cycles: _, ...worse } = each.reduce((left, right) => (isWorse(right, left) ? right : left));
+    return { ...worse, specificRisk: riskOf(each) };
   });
+}
+
+type JudgedDirection = JudgedPoint & { cycles: number };
+
+function riskOf(each: readonly JudgedDirection[]): number {
+  const [first] = each as readonly [JudgedDirection, ...JudgedDirection[]];
+  return riskOfDirections(
+    each.map(({ errorDistance: error, budget, sharing, cycles }) => ({
+      ...{ error, budget },
+      common: Math.hypot(sharing.all, sharing.cycle / Math.sqrt(cycles)),
+    })),
+    first.tolerance,
+  );
 }
 
 function judgeDirection(
@@ -68,21 +87,22 @@ function judgeDirection(
   curvePoint: CurvePoint,
   direction: Direction,
   errorPercentSpan: number,
-): JudgedPoint {
+): JudgedDirection {
   const { point, reference, up, down } = curvePoint;
   const characteristic = loop.characteristics.signal;
   const magnitude = greatestDistanceOf(characteristic);
   const errorDistance = (errorPercentSpan * spanOf(characteristic)) / 100;
   const tolerance = toleranceAt(loop.toleranceTerms, characteristic, reference);
   const own = readings.filter((reading) => reading.point === point && reading.direction === direction);
-  const { budget, missing } = pointBudget(basis, {
+  const cycles = new Set(own.map(({ cycle }) => cycle)).size;
+  const { budget, missing, sharing } = pointBudget(basis, {
     reference,
     readings: own.length,
     point,
-    cycles: new Set(own.map(({ cycle }) => cycle)).size,
+    cycles,
     isReadBothWays: up !== null && down !== null,
   });
-  const { combinedUncertainty, expandedUncertainty } = budget;
+  const { expandedUncertainty, coverageFactor } = budget;
   return {
     curvePoint,
     direction,
@@ -91,8 +111,12 @@ function judgeDirection(
     tolerance,
     budget,
     missing,
-    decision: decidePoint({ error: errorDistance, limits: tolerance, expandedUncertainty, rule, magnitude }),
-    specificRisk: specificRisk(errorDistance, tolerance, combinedUncertainty),
+    sharing,
+    cycles,
+    decision: decidePoint({
+      ...{ error: errorDistance, limits: tolerance, expandedUncertainty, coverageFactor, rule, magnitude },
+    }),
+    specificRisk: riskOfDirections([{ error: errorDistance, budget, common: 0 }], tolerance),
     testUncertaintyRatio: testUncertaintyRatio(tolerance, expandedUncertainty),
   };
 }

@@ -1,3 +1,42 @@
+import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
+import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
+
+/** k that counts as 2: to 2.05, Student's t of 50 degrees of freedom. A greater k means a smaller u, and a safer band. */
+const [leastFactor, greatestFactor] = [1.995, 2.055];
+/** Least ratio for which the worst case was computed. */
+const leastRatio = 0.6;
+
+/**
+ * Why the managed guard band does not hold at a test point, if it does not.
+ *
+ * Its 2 % is reckoned for a tolerance with 0 in its middle, a normal error with U = 2u, and a ratio of 0.6 or more.
+ *
+ * @param point limits of the error, U, its k
+ * @returns the condition that is not met, in words; undefined where all are
+ * Source: the conditions under which the worst case of `managedGuardBand` was computed; which k counts as 2 is own choice.
+ * @example whyNotManaged({ limits: { low: -1, high: 1 }, expandedUncertainty: 0.2, coverageFactor: 2.31 })
+ *   // "k is 2.31 and not 2"
+ */
+export function whyNotManaged({
+  limits,
+  expandedUncertainty,
+  coverageFactor,
+}: {
+  limits: ToleranceLimits;
+  expandedUncertainty: number;
+  coverageFactor?: number | undefined;
+}): string | undefined {
+  if (Math.abs(limits.low + limits.high) > 1e-9 * (limits.high - limits.low)) {
+    return "the two sides of the tolerance differ";
+  }
+  if (coverageFactor === undefined) return "k is not known";
+  if (coverageFactor < leastFactor || coverageFactor >= greatestFactor) {
+    return `k is ${coverageFactor.toFixed(2)} and not 2`;
+  }
+  if (testUncertaintyRatio(limits, expandedUncertainty) < leastRatio) return "U is more than 1.67 times the tolerance";
+  return undefined;
+}
+
 /**
  * Gives the guard band that keeps the share of false passes under 2 %, whatever share of instruments is in tolerance.
  *

@@ -1,7 +1,7 @@
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "../decision/decision-rule.ts";
-import { specificRisk } from "../decision/specific-risk.ts";
+import { riskUncertainty, specificRisk } from "../decision/specific-risk.ts";
 import { testUncertaintyRatio } from "../decision/test-uncertainty-ratio.ts";
 
 /** The distances at which an output switched in the direction that matters, and what they should be; one unit. */
@@ -41,7 +41,7 @@ export function judgeSetPoint(set: SetPointToJudge): JudgedSetPoint {
   const { distances, error, setPoint, tolerance, budget, rule } = set;
   const magnitude = Math.max(tolerance, ...[setPoint, ...distances].map(Math.abs));
   const limits = { low: -tolerance, high: tolerance };
-  const decision = decidePoint({ error, limits, expandedUncertainty: budget.expandedUncertainty, rule, magnitude });
+  const decision = decidePoint({ error, limits, ...budget, rule, magnitude });
   const isOneOutside = distances.some((distance) => !isInside(distance - setPoint, limits, magnitude));
   const isFailed = rule.name === "simple acceptance" && isOneOutside;
   return {
@@ -49,7 +49,7 @@ export function judgeSetPoint(set: SetPointToJudge): JudgedSetPoint {
     ...(isFailed && { statement: "fail" as const }),
     toleranceLow: limits.low,
     toleranceHigh: limits.high,
-    specificRisk: specificRisk(error, limits, budget.combinedUncertainty),
+    specificRisk: specificRisk(error, limits, riskUncertainty(budget)),
     testUncertaintyRatio: testUncertaintyRatio(limits, budget.expandedUncertainty),
   };
 }

@@ -3,10 +3,10 @@ import type { DecisionRule } from "../decision/decision-rule.ts";
 import type { JudgedError } from "./reteach.ts";
 
 /** An error of one reading, with the limits of that reading. */
-export type ReadingError = Omit<JudgedError, "expandedUncertainty">;
+export type ReadingError = Omit<JudgedError, "expandedUncertainty" | "coverageFactor">;
 
 /** What is judged at a test point: its limits, and the uncertainty of a mean error there. */
-export type PointLimits = Pick<JudgedError, "point" | "tolerance" | "expandedUncertainty">;
+export type PointLimits = Pick<JudgedError, "point" | "tolerance" | "expandedUncertainty" | "coverageFactor">;
 
 /**
  * The errors that a decision rule judges: every reading under simple acceptance, otherwise the mean of each direction at
@@ -25,15 +25,15 @@ export function judgedErrors(
   points: readonly PointLimits[],
   rule: DecisionRule,
 ): readonly JudgedError[] {
-  return points.flatMap(({ point, tolerance, expandedUncertainty }) => {
+  return points.flatMap(({ point, tolerance, ...uncertainty }) => {
     const here = readings.filter((reading) => reading.point === point);
-    if (rule.name === "simple acceptance") return here.map((reading) => ({ ...reading, expandedUncertainty }));
+    if (rule.name === "simple acceptance") return here.map((reading) => ({ ...reading, ...uncertainty }));
     return (["rising", "falling"] as const).flatMap((direction) => {
       const group = here.filter((reading) => reading.direction === direction);
       if (group.length === 0) return [];
       const reference = mean(group.map((reading) => reading.reference));
       const indicated = mean(group.map((reading) => reading.indicated));
-      return [{ point, direction, reference, indicated, tolerance, expandedUncertainty }];
+      return [{ point, direction, reference, indicated, tolerance, ...uncertainty }];
     });
   });
 }

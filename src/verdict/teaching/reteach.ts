@@ -25,6 +25,8 @@ export type JudgedError = {
   indicated: number;
   tolerance: ToleranceLimits;
   expandedUncertainty: number;
+  /** k of that U, where the rule asks for it. */
+  coverageFactor?: number;
 };
 
 /** The error that is worst after a correction, and what the decision rule says of all of them. */
@@ -135,8 +137,8 @@ function judged(error: JudgedError, correction: Correction, context: ReteachCont
   return { error, errorDistance, statement, excess: Math.max(low - errorDistance, errorDistance - high) };
 }
 
-function decided({ tolerance, expandedUncertainty }: JudgedError, error: number, { rule, range }: ReteachContext) {
-  return decidePoint({ error, limits: tolerance, expandedUncertainty, rule, magnitude: greatestDistanceOf(range) });
+function decided({ tolerance, ...uncertainty }: JudgedError, error: number, { rule, range }: ReteachContext) {
+  return decidePoint({ ...uncertainty, error, limits: tolerance, rule, magnitude: greatestDistanceOf(range) });
 }
 
 function limitsOf(error: JudgedError, context: ReteachContext): ToleranceLimits {
