@@ -16,6 +16,8 @@ const keysOfBudgets: readonly FigureKey[] = [
   ] as const),
   ...(["guardBand", "acceptanceLimit", "testUncertaintyRatio", "specificRisk"] as const),
 ];
+const judged = "for the rule as it is applied to all results, with measuring taken out of the found rate";
+const keysOfRisks: readonly FigureKey[] = ["globalFalseAccept", "globalFalseReject"];
 const placesOfLines: readonly string[] = phaseNames.flatMap((phase) =>
   ["uncertainLine", "zeroError.combinedStandardUncertainty", "spanError.combinedStandardUncertainty"].map(
     (place) => `phases.${phase}.${place}`,
@@ -38,6 +40,7 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     why: "the scatter is pooled over the test points, a change leaves out the same certificates, a longer interval asks for two results",
   },
   ...keysOfBudgets.map((key) => ({ key, since: "0.3.0", why: budgeted })),
+  ...keysOfRisks.map((key) => ({ key, since: "0.3.0", why: judged })),
   ...placesOfLines.map((below) => ({
     below,
     since: "0.3.0",

@@ -34,27 +34,31 @@ const cases: Readonly<Record<string, Case>> = {
   "measuring alone explains the rate": { results: [result(1, 0.3, 0.4, 40)], groups: 1, rate: 0.5 },
 };
 
-describeWithProgram("Rscript", "base R's adaptive integration finds the same spread and risks over all loops", (rscript) => {
-  it.each(Object.entries(fromR(rscript, cases)))("%s", (name, [spread, falseAccept, falseReject]) => {
-    const { results, groups, rate } = cases[name] as Case;
-    const noises = results.map(({ common, group, own }) => Math.hypot(common, group, own));
-    const loops = tabulated({
-      acceptance: Math.min(...results.map(({ acceptance }) => acceptance)),
-      noise: { least: Math.min(...noises), greatest: Math.max(...noises) },
-      rejectedAt: (x) =>
-        chanceOutside(
-          results.map((one) => ({ ...one, low: -one.acceptance - x, high: one.acceptance - x })),
-          { groups, finestStep: 1 / 40 },
-        ),
+describeWithProgram(
+  "Rscript",
+  "base R's adaptive integration finds the same spread and risks over all loops",
+  (rscript) => {
+    it.each(Object.entries(fromR(rscript, cases)))("%s", (name, [spread, falseAccept, falseReject]) => {
+      const { results, groups, rate } = cases[name] as Case;
+      const noises = results.map(({ common, group, own }) => Math.hypot(common, group, own));
+      const loops = tabulated({
+        acceptance: Math.min(...results.map(({ acceptance }) => acceptance)),
+        noise: { least: Math.min(...noises), greatest: Math.max(...noises) },
+        rejectedAt: (x) =>
+          chanceOutside(
+            results.map((one) => ({ ...one, low: -one.acceptance - x, high: one.acceptance - x })),
+            { groups, finestStep: 1 / 40 },
+          ),
+      });
+      const tolerance = toleranceOf(groups);
+      const found = spreadOf(loops, rate);
+      const risks = globalFalseAccept(loops, found);
+      expect(Math.abs(found - spread)).toBeLessThan(tolerance);
+      expect(Math.abs(risks.falseAccept - falseAccept)).toBeLessThan(tolerance);
+      expect(Math.abs(risks.falseReject - falseReject)).toBeLessThan(tolerance);
     });
-    const tolerance = toleranceOf(groups);
-    const found = spreadOf(loops, rate);
-    const risks = globalFalseAccept(loops, found);
-    expect(Math.abs(found - spread)).toBeLessThan(tolerance);
-    expect(Math.abs(risks.falseAccept - falseAccept)).toBeLessThan(tolerance);
-    expect(Math.abs(risks.falseReject - falseReject)).toBeLessThan(tolerance);
-  });
-});
+  },
+);
 
 function fromR(rscript: string, all: typeof cases): Record<string, [number, number, number]> {
   const folder = mkdtempSync(join(tmpdir(), "global-risk-"));

@@ -109,6 +109,30 @@ point_budget <- function(basis, row, direction) {
 
 combined <- function(u) sqrt(sum(u^2))
 
+# What both directions of a point share: everything but their scatter and the steps.
+common_part <- function(basis, row, direction) {
+  at <- basis$curve[row, ]
+  of_mean <- basis$used[basis$used$nominal == at$point & basis$used$direction == direction, ]
+  scatter <- scatter_lines(basis$scatter, at$point, nrow(of_mean), length(unique(of_mean$cycle)), basis$span / 100)
+  standards <- rbind(basis$reference(at$reference), basis$output(at$reference))
+  own <- combined(c(scatter$u[1], standards$u[!standards$is_shared]))
+  sqrt(max(0, combined(point_budget(basis, row, direction)$u)^2 - own^2))
+}
+
+# The chance that the true error of either direction lies outside, by adaptive integration over what they share.
+either_outside <- function(e, limit, all, common) {
+  own <- sqrt(pmax(0, all^2 - common^2))
+  outside <- function(c) {
+    q <- pnorm((e + c * common - limit$high) / own) + pnorm((limit$low - e - c * common) / own)
+    -expm1(sum(log1p(-pmin(1, q))))
+  }
+  if (all(common == 0)) return(outside(0))
+  edges <- c((limit$high - e) / common, (limit$low - e) / common)
+  breaks <- sort(unique(pmin(8.75, pmax(-8.75, c(-8.75, 0, 8.75, edges)))))
+  sum(mapply(function(a, b) integrate(Vectorize(function(c) dnorm(c) * outside(c)), a, b, rel.tol = 1e-11,
+    abs.tol = 1e-15, subdivisions = 5000)$value, head(breaks, -1), tail(breaks, -1)))
+}
+
 # k where two rectangular quantities make a trapezoid: the root of its probability, not the closed form.
 trapezoidal_factor <- function(wide, narrow) {
   a <- wide * sqrt(3)
@@ -129,10 +153,11 @@ coverage_factor <- function(budget, freedom) {
   if (freedom > 1e4) qnorm((1 + coverage) / 2) else qt((1 + coverage) / 2, floor(freedom * (1 + 1e-12)))
 }
 
-guard_band <- function(condition, U, ratio) {
+guard_band <- function(condition, U, ratio, k, limit) {
+  is_managed <- k >= 1.995 && k < 2.055 && abs(limit$low + limit$high) <= 1e-9 * (limit$high - limit$low) && ratio >= 0.6
   switch(or_else(condition$decision_rule, "simple acceptance"),
     "simple acceptance" = 0,
-    "managed guard band" = U * max(0, 1.04 - exp(0.38 * log(ratio) - 0.54)),
+    "managed guard band" = if (is_managed) U * max(0, 1.04 - exp(0.38 * log(ratio) - 0.54)) else U,
     or_else(condition$guard_factor, 1) * U)
 }
 
@@ -163,7 +188,8 @@ judged_direction <- function(basis, row, direction) {
   k <- coverage_factor(budget, freedom)
   limit <- tolerance_limits(basis$first, at$reference)
   ratio <- (limit$high - limit$low) / (2 * k * u)
-  w <- guard_band(basis$condition, k * u, ratio)
+  w <- guard_band(basis$condition, k * u, ratio, k, limit)
+  wide <- max(1, k / 2)
   slack <- 1e-12 * max(abs(basis$first$range_lower), abs(basis$first$range_upper))
   has_zone <- w == 0 || (limit$high - limit$low) / 2 > w + slack
   rule <- or_else(basis$condition$decision_rule, "simple acceptance")
@@ -172,7 +198,7 @@ judged_direction <- function(basis, row, direction) {
     errorDistance = e, toleranceLow = limit$low, toleranceHigh = limit$high, combinedUncertainty = u,
     effectiveDegreesOfFreedom = if (is.finite(freedom)) freedom else NA, coverageFactor = k, expandedUncertainty = k * u,
     guardBand = w, acceptanceLow = if (has_zone) limit$low + w else NA, acceptanceHigh = if (has_zone) limit$high - w else NA,
-    testUncertaintyRatio = ratio, specificRisk = pnorm((e - limit$high) / u) + pnorm((limit$low - e) / u),
+    testUncertaintyRatio = ratio, specificRisk = pnorm((e - limit$high) / (wide * u)) + pnorm((limit$low - e) / (wide * u)),
     statement = statement_of(e, limit$low, limit$high, w, rule, slack))
 }
 
@@ -183,7 +209,15 @@ judged_point <- function(basis, row) {
   rank <- vapply(each, function(one) match(one$statement, severity), 0L)
   risk <- vapply(each, function(one) one$specificRisk, 0)
   beyond <- vapply(each, function(one) max(one$errorDistance - one$toleranceHigh, one$toleranceLow - one$errorDistance), 0)
-  each[[order(-rank, -risk, -beyond)[1]]]
+  worse <- each[[order(-rank, -risk, -beyond)[1]]]
+  if (length(each) == 2) {
+    wide <- vapply(each, function(one) max(1, one$coverageFactor / 2), 0)
+    value <- function(name) vapply(each, function(one) one[[name]], 0)
+    limit <- list(low = worse$toleranceLow, high = worse$toleranceHigh)
+    common <- vapply(c("rising", "falling"), function(way) common_part(basis, row, way), 0)
+    worse$specificRisk <- either_outside(value("errorDistance"), limit, wide * value("combinedUncertainty"), wide * common)
+  }
+  worse
 }
 
 # The judged points of one stage, by rising distance; the signal at the card has the line and the meter of the signal.

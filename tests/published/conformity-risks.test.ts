@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import { normalQuantile } from "../../src/numeric/normal-distribution.ts";
 import { decidePoint } from "../../src/verdict/decision/decision-rule.ts";
-import { globalFalseAccept } from "../../src/verdict/decision/global-false-accept.ts";
+import { globalFalseAccept, spreadOf } from "../../src/verdict/decision/global-false-accept.ts";
 import { specificRisk } from "../../src/verdict/decision/specific-risk.ts";
+import { judgedOnce } from "../verdict/decision/sample-risk.ts";
 import { correctDigits, readColumns, readExpected } from "./read-data.ts";
 
 type GuardBand = {
@@ -35,7 +37,8 @@ test("false accept and false reject at every row of the grid, to its 8 decimals 
   for (const [index, testUncertaintyRatio] of ratios.entries()) {
     const guardMultiplier = unroundedMultiplier(grid.guard_multiplier_A_over_T![index]!, testUncertaintyRatio);
     const inToleranceProbability = grid.prior_in_tolerance![index]!;
-    const risk = globalFalseAccept({ testUncertaintyRatio, inToleranceProbability, guardMultiplier });
+    const spread = 1 / normalQuantile((1 + inToleranceProbability) / 2);
+    const risk = globalFalseAccept(judgedOnce(testUncertaintyRatio, guardMultiplier), spread);
     expect(Math.abs(risk.falseAccept - grid.PFA![index]!), `row ${index + 1}`).toBeLessThan(0.51e-8);
     expect(Math.abs(risk.falseReject - grid.PFR![index]!), `row ${index + 1}`).toBeLessThan(0.51e-8);
   }
@@ -56,7 +59,27 @@ test.each([
   [4, 0.85, 0.01727749, 0.02382553],
 ])("ratio %d, %d in tolerance, no guard band: false accept %d, false reject %d (mpmath)", (...row) => {
   const [testUncertaintyRatio, inToleranceProbability, falseAccept, falseReject] = row;
-  const risk = globalFalseAccept({ testUncertaintyRatio, inToleranceProbability, guardMultiplier: 1 });
+  const spread = 1 / normalQuantile((1 + inToleranceProbability) / 2);
+  const risk = globalFalseAccept(judgedOnce(testUncertaintyRatio, 1), spread);
   expect(Math.abs(risk.falseAccept - falseAccept)).toBeLessThan(0.51e-8);
   expect(Math.abs(risk.falseReject - falseReject)).toBeLessThan(0.51e-8);
+});
+
+test("ratio 4, 95 % found in tolerance: 0.770 % falsely accepted, for σ² = σ(found)² − u² (quadrature, scipy)", () => {
+  const loops = judgedOnce(4, 1);
+  const spread = spreadOf(loops, 0.95);
+  expect(Math.abs(spread - Math.sqrt(normalQuantile(0.975) ** -2 - 1 / 64))).toBeLessThan(1e-9);
+  expect(Math.abs(globalFalseAccept(loops, spread).falseAccept - 0.007705)).toBeLessThan(0.51e-6);
+});
+
+test("resistors of 1500 Ω ± 0.2 Ω, σ 0.12 Ω, u 0.04 Ω: the risks of three guard bands (inputs JCGM 106:2012, 9.5, from memory; results by another quadrature)", () => {
+  const risksAt = (guardBand: number) => globalFalseAccept(judgedOnce(0.2 / 0.08, 1 - guardBand / 0.2), 0.12 / 0.2);
+  for (const [guardBand, consumer, producer] of [
+    [0, 0.0189422, 0.0372078],
+    [0.04, 0.00433407, 0.114657],
+    [0.08, 0.000468634, 0.24767],
+  ] as const) {
+    expect(Math.abs(risksAt(guardBand).falseAccept / consumer - 1)).toBeLessThan(5e-6);
+    expect(Math.abs(risksAt(guardBand).falseReject / producer - 1)).toBeLessThan(5e-6);
+  }
 });

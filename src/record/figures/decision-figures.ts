@@ -19,7 +19,8 @@ export const decisionFigures = Object.freeze([
     unit: "distance",
     meaning: "How far the acceptance limit lies inside the tolerance limit.",
     formula:
-      "w = r · U, r the guard factor, 0 for simple acceptance; managed: w = U · max(0, 1.04 − e^(0.38 · ln(T/U) − 0.54))",
+      "w = r · U, r the guard factor, 0 for simple acceptance; managed: w = U · max(0, 1.04 − e^(0.38 · ln(T/U) − 0.54)), " +
+      "where k is 2 (to 2.05), both sides of the tolerance are equal and T/U ≥ 0.6; elsewhere w = U",
     source: "ILAC-G8:09/2019, 4.2; the managed form after Dobbert (NCSLI 2008), its constants from memory",
     fields: ["guardBand", "guardFactor"],
   },
@@ -46,26 +47,60 @@ export const decisionFigures = Object.freeze([
     key: "specificRisk",
     name: "Specific risk",
     unit: "%",
-    meaning: "The probability that the true error lies outside the tolerance, given the error that was measured.",
-    formula: "1 − [Φ((T2 − e)/u_c) − Φ((T1 − e)/u_c)], Φ the normal distribution",
-    source: "JCGM 106:2012, 7.4 and 9.3.2",
+    meaning:
+      "The probability that the true error lies outside the tolerance, given the error that was measured; where both " +
+      "directions were read, that of either lies outside.",
+    formula:
+      "1 − [Φ((T2 − e)/u) − Φ((T1 − e)/u)], Φ the normal distribution, u = u_c · max(1, k/2); of two directions " +
+      "1 − ∫ φ(c) Π [Φ((T2 − e − c·u(all))/u(own)) − Φ((T1 − e − c·u(all))/u(own))] dc",
+    source: "JCGM 106:2012, 7.4 and 9.3.2; that k widens u is own choice, so that ±U leaves outside what U says",
     fields: ["specificRisk"],
   },
   {
     key: "globalFalseAccept",
     name: "Global false accept",
     unit: "%",
-    meaning: "Of all such loops, before any is measured: the part that would pass though it is out of tolerance.",
-    formula: "2 ∫ φ(x) · P(|measured| ≤ A given x) dx over x > T, true errors normal about 0",
-    source: "JCGM 106:2012, 9.5.2; ANSI/NCSL Z540.3-2006, 5.3",
-    fields: ["falseAccept.falseAccept", "inToleranceRate", "guardMultiplier"],
+    meaning:
+      "Of all such loops, before any is measured: the part that would pass though it is out of tolerance, by the rule as " +
+      "it is applied to every reading, or every mean.",
+    formula:
+      "2 ∫ φ(x/σ)/σ · P(all results within their limits, given x) dx over x > T; given x, results share u(all) and u(cycle) " +
+      "and have u(reading) of their own",
+    source:
+      "JCGM 106:2012, 9.5.2; true errors normal about the middle of the tolerance, the same over the range: own choice",
+    fields: ["falseAccept.falseAccept", "inToleranceRate", "guardMultiplier", "falseAccept.results"],
+  },
+  {
+    key: "spreadOfTrueErrors",
+    name: "Spread of true errors",
+    symbol: "σ",
+    unit: "part of the tolerance",
+    meaning:
+      "Standard deviation of the true errors of all such loops, with what measuring adds taken out of the rate that was " +
+      "found; 0 where measuring alone explains that rate.",
+    formula:
+      "the σ at which ∫ φ(x/σ)/σ · P(found in tolerance, given x) dx is the found rate; of one result σ² = σ(found)² − u²",
+    source: "JCGM 106:2012, 9.5.2; own choice that the found rate is one of such calibrations",
+    fields: ["falseAccept.spread", "falseAccept.trueRate"],
+  },
+  {
+    key: "sharedUncertainty",
+    name: "Who shares the uncertainty",
+    symbol: "u(all), u(cycle), u(reading)",
+    unit: "distance",
+    meaning:
+      "Standard uncertainty of one reading in parts: the same at all readings (standards, drift, alignment, air), at those " +
+      "of one cycle, and of the reading alone (scatter, steps).",
+    formula: "u² of one reading = u(all)² + u(cycle)² + u(reading)²",
+    source: "JCGM 100:2008, 5.2.2",
+    fields: ["sharing.all", "sharing.cycle", "sharing.reading"],
   },
   {
     key: "globalFalseReject",
     name: "Global false reject",
     unit: "%",
     meaning: "Of all such loops, before any is measured: the part that would fail though it is in tolerance.",
-    formula: "2 ∫ φ(x) · P(|measured| > A given x) dx over 0 ≤ x ≤ T",
+    formula: "2 ∫ φ(x/σ)/σ · P(not all results within their limits, given x) dx over 0 ≤ x ≤ T",
     source: "JCGM 106:2012, 9.5.2",
     fields: ["falseAccept.falseReject"],
   },

@@ -23,6 +23,7 @@ export function Uncertainty({ record, style }: { record: CalibrationRecord; styl
         rounded before it is decided.
       </p>
       {ratioNote(record)}
+      {managedNote(record)}
       {falseAcceptNote(record)}
       {phasesOf(record).map(({ name, title, phase }) => (
         <PhaseUncertainty key={name} title={title} record={record} phase={phase} style={style} />
@@ -88,12 +89,39 @@ function ratioNote(record: CalibrationRecord) {
 function falseAcceptNote(record: CalibrationRecord) {
   const { falseAccept } = record;
   if (falseAccept === undefined) return null;
-  const { testUncertaintyRatio } = falseAccept;
   return (
     <p class="small">
       Over all such loops, if {rateWords(record, falseAccept.inToleranceRate)}: a loop is passed though out of tolerance
       with {riskWords(falseAccept.falseAccept)}, failed though in tolerance with {riskWords(falseAccept.falseReject)}{" "}
-      (errors taken as normal about zero, test uncertainty ratio {writeFixed(testUncertaintyRatio, 1)}).
+      (errors taken as normal about the middle of the tolerance, and the same over the range; test uncertainty ratio{" "}
+      {writeFixed(falseAccept.testUncertaintyRatio, 1)}).{trueRateWords(falseAccept)}
+    </p>
+  );
+}
+
+function trueRateWords({ trueRate, spread, results = 1 }: NonNullable<CalibrationRecord["falseAccept"]>): string {
+  if (trueRate === undefined || spread === undefined) return "";
+  const judged = results > 1 ? ` All ${results} results have to pass.` : "";
+  const taken =
+    spread === 0
+      ? "What measuring adds explains that rate alone, so no spread is left for the loops"
+      : `With what measuring adds taken out, ${writeFixed(trueRate, 1)} % of them are truly in tolerance`;
+  return `${judged} ${taken}.`;
+}
+
+/** Where the managed guard band does not hold, what is done instead, and why. */
+function managedNote(record: CalibrationRecord) {
+  const points = phasesOf(record).flatMap(({ phase }) => [...phase.points, ...(phase.endPoints ?? [])]);
+  const reasons = [...new Set(points.flatMap(({ whyNotManaged }) => whyNotManaged ?? []))];
+  if (reasons.length === 0) return null;
+  const count = points.filter(({ whyNotManaged }) => whyNotManaged !== undefined).length;
+  return (
+    <p class="small">
+      <strong>
+        At {count} of {points.length} test points the managed guard band does not hold, and a guard band of U is applied
+        instead:
+      </strong>{" "}
+      {reasons.join("; ")}.
     </p>
   );
 }
@@ -101,9 +129,9 @@ function falseAcceptNote(record: CalibrationRecord) {
 /** What the rate rests on: the owner's word, or counts in the filing folder. */
 function rateWords({ instrument, filedRate }: CalibrationRecord, inToleranceRate: number): string {
   if (instrument.inToleranceRate !== undefined || filedRate === undefined) {
-    return `${writePlain(inToleranceRate)} % of them are in tolerance as the owner states`;
+    return `${writePlain(inToleranceRate)} % of them are found in tolerance as the owner states`;
   }
   const { inTolerance, of } = filedRate;
   const percent = writeFixed(inToleranceRate, 1);
-  return `${percent} % of them are in tolerance, as ${inTolerance} of ${of} filed records found theirs (that count and one more on either side)`;
+  return `${percent} % of them are found in tolerance, as ${inTolerance} of ${of} filed records found theirs (that count and one more on either side)`;
 }

@@ -24,8 +24,8 @@ export function ruleWords({ decisionRule }: CalibrationRecord): string {
       );
     case "managed guard band":
       return (
-        "managed guard band: the guard band keeps false acceptance under 2 % whatever part of such loops is in " +
-        "tolerance; judged is the mean error of each direction at each test point"
+        "managed guard band: for loops about the middle of their tolerance the guard band keeps false acceptance under 2 %, " +
+        "whatever part of them is in tolerance; judged is the mean error of each direction at each test point"
       );
   }
 }
@@ -37,7 +37,7 @@ export function ruleInShort({ decisionRule }: CalibrationRecord): string {
     "simple acceptance": "simple acceptance: inside the tolerance passes, whatever the uncertainty",
     "guard band": `${band} inside the tolerance`,
     "non-binary guard band": `non-binary ${band}`,
-    "managed guard band": "managed guard band: false acceptance under 2 %",
+    "managed guard band": "managed guard band: false acceptance under 2 % where its conditions hold",
   }[decisionRule.name];
 }
 

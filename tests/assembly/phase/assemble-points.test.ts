@@ -18,6 +18,7 @@ const point: JudgedPoint = frozen({
     contribution({ source: "repeatability, mean of 3", value: 0.1, ...normal, degreesOfFreedom: 4 }),
   ]),
   missing: ["GB-1: no drift is stated"],
+  sharing: { all: 0.1, cycle: 0, reading: 0.17 },
   decision: { statement: "pass", acceptance: { low: -0.7, high: 1.7 }, guardBand: 0.3 },
   specificRisk: 1e-9,
   testUncertaintyRatio: 4.9,

@@ -16,6 +16,7 @@ const point = (error: number, rule: DecisionRule, more: Partial<PointToDecide> =
     error,
     limits: Object.freeze({ low: -2, high: 2 }),
     expandedUncertainty: 0.5,
+    coverageFactor: 2,
     rule,
     magnitude: 100,
     ...more,
@@ -76,8 +77,6 @@ test("limits that differ are each moved inwards", () => {
   expect(statementOf(-1.4, rules.words, { limits })).toBe("conditional fail");
   expect(statementOf(3.4, rules.words, { limits })).toBe("conditional fail");
   expect(statementOf(-1.6, rules.words, { limits })).toBe("fail");
-  // (1 + 3)/(2·0.5) = 4, the ratio of the managed guard band.
-  expect(decidePoint(point(0, rules.managed, { limits })).guardBand).toBe(managedGuardBand(0.5, 4));
 });
 
 test.each([rules.guard, rules.words])("%o with U above T decides nothing, but for an error beyond T + U", (rule) => {
@@ -100,10 +99,30 @@ test("an acceptance zone of a single point is none, also where rounding leaves a
   expect(statementOf(0, rules.guard, { limits, expandedUncertainty: 0.2999 })).toBe("pass");
 });
 
-test("simple acceptance decides whatever the uncertainty, and a managed guard band only from a ratio of 0.57", () => {
+test("simple acceptance decides whatever the uncertainty, and a managed guard band only from a ratio of 0.6", () => {
   expect(statementOf(1.9, rules.simple, { expandedUncertainty: 50 })).toBe("pass");
-  expect(statementOf(0, rules.managed, { expandedUncertainty: 2 / 0.58 })).toBe("pass");
-  expect(statementOf(0, rules.managed, { expandedUncertainty: 2 / 0.56 })).toBe("cannot be decided");
+  expect(statementOf(0, rules.managed, { expandedUncertainty: 2 / 0.61 })).toBe("pass");
+  expect(statementOf(0, rules.managed, { expandedUncertainty: 2 / 0.59 })).toBe("cannot be decided");
+});
+
+test.each<[Partial<PointToDecide>, string]>([
+  [{ coverageFactor: 2.31 }, "k is 2.31 and not 2"],
+  [{ coverageFactor: 1.65 }, "k is 1.65 and not 2"],
+  [{ coverageFactor: undefined }, "k is not known"],
+  [{ limits: { low: -1, high: 3 } }, "the two sides of the tolerance differ"],
+  [{ expandedUncertainty: 3.4 }, "U is more than 1.67 times the tolerance"],
+])("the managed guard band does not hold with %o: a guard band of U, and why", (more, whyNotManaged) => {
+  const { guardBand, ...decided } = decidePoint(point(0, rules.managed, more));
+  expect(decided.whyNotManaged).toBe(whyNotManaged);
+  expect(guardBand).toBe(more.expandedUncertainty ?? 0.5);
+});
+
+test("it holds for k of 2 to 2.05, as printed, and nothing is said then", () => {
+  for (const coverageFactor of [2, 2.05]) {
+    const decided = decidePoint(point(0, rules.managed, { coverageFactor }));
+    expect(decided.guardBand).toBe(managedGuardBand(0.5, 4));
+    expect(decided).not.toHaveProperty("whyNotManaged");
+  }
 });
 
 test("a guard factor scales the guard band; one of 0 is simple acceptance", () => {

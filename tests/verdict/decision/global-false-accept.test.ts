@@ -1,9 +1,14 @@
 import { expect, test } from "vitest";
-import { globalFalseAccept } from "../../../src/verdict/decision/global-false-accept.ts";
+import { normalQuantile } from "../../../src/numeric/normal-distribution.ts";
+import { globalFalseAccept, spreadOf, tabulated } from "../../../src/verdict/decision/global-false-accept.ts";
 import { falseAcceptByMeasuredError, falseRejectByMeasuredError } from "../false-accept-by-measured-error.ts";
+import { judgedOnce } from "./sample-risk.ts";
 
 const risk = (testUncertaintyRatio: number, inToleranceProbability: number, guardMultiplier = 1) =>
-  globalFalseAccept({ testUncertaintyRatio, inToleranceProbability, guardMultiplier });
+  globalFalseAccept(
+    judgedOnce(testUncertaintyRatio, guardMultiplier),
+    1 / normalQuantile((1 + inToleranceProbability) / 2),
+  );
 
 test("four to one with 95 % in tolerance: 0.858 % false accept, 1.554 % false reject", () => {
   // 0.00858266480892 and 0.0155365130306 by mpmath, tests/published/false-accept-grid/recompute.py.
@@ -45,9 +50,34 @@ test("a narrower acceptance zone trades false accepts for false rejects", () => 
   expect(risk(2, 0.9, 0.8).falseReject).toBeGreaterThan(risk(2, 0.9).falseReject);
 });
 
-test("ratios, probabilities and multipliers that are none are refused", () => {
-  for (const ratio of [0, -1, Number.NaN, Number.POSITIVE_INFINITY]) expect(() => risk(ratio, 0.9)).toThrow(RangeError);
-  for (const rate of [0, 1, Number.NaN]) expect(() => risk(4, rate)).toThrow(RangeError);
-  for (const multiplier of [-0.1, Number.NaN, Number.POSITIVE_INFINITY])
-    expect(() => risk(4, 0.9, multiplier)).toThrow(RangeError);
+test("spreads and rates that are none are refused", () => {
+  const loops = judgedOnce(4, 1);
+  for (const spread of [-1, Number.NaN, Number.POSITIVE_INFINITY])
+    expect(() => globalFalseAccept(loops, spread)).toThrow(RangeError);
+  for (const rate of [0, 1, Number.NaN]) expect(() => spreadOf(loops, rate)).toThrow(RangeError);
+});
+
+test.each([0.3, 0.9, 0.95])(
+  "measuring is taken out: %d found by one result of ratio 2, σ² = σ(found)² − u²",
+  (rate) => {
+    const found = 1 / normalQuantile((1 + rate) / 2);
+    expect(Math.abs(spreadOf(judgedOnce(2, 1), rate) - Math.sqrt(found ** 2 - 1 / 16))).toBeLessThan(1e-9);
+  },
+);
+
+test("where measuring alone makes as few be found in tolerance, nothing is left of the spread, and no loop is outside", () => {
+  const loops = judgedOnce(0.5, 1);
+  const spread = spreadOf(loops, 0.7);
+  expect(spread).toBe(0);
+  const { falseAccept, falseReject } = globalFalseAccept(loops, spread);
+  // u = T: 31.73 % of loops without any error are measured outside.
+  expect(falseAccept).toBe(0);
+  expect(Math.abs(falseReject - 0.31731)).toBeLessThan(1e-5);
+});
+
+test("a perfect judge leaves the found rate as it is", () => {
+  const loops = tabulated({
+    ...{ rejectedAt: (x) => (x > 1 ? 1 : 0), noise: { least: 1, greatest: 1 }, acceptance: 1 },
+  });
+  expect(Math.abs(spreadOf(loops, 0.95) * normalQuantile(0.975) - 1)).toBeLessThan(1e-9);
 });

@@ -104,8 +104,8 @@ test("what is said of a point follows from its budget: guard band, acceptance li
   expectNear(point?.decision.guardBand, expandedUncertainty, rounding);
   expectNear(point?.decision.acceptance?.high, 1 - expandedUncertainty, rounding);
   expectNear(point?.testUncertaintyRatio, 1 / expandedUncertainty, 1e-13);
-  // 1 − Φ(1), of normal tables to 15 digits; the other tail, 19 standard deviations away, adds nothing.
-  expectNear(point?.specificRisk, 0.158655253931457, 1e-14);
+  // 1 − Φ(1) is 0.158655253931457, of normal tables to 15 digits; of two directions that share nothing 1 − Φ(1)².
+  expectNear(point?.specificRisk, 1 - (1 - 0.158655253931457) ** 2, 1e-14);
   expect(point?.decision.statement).toBe("fail");
   expect(point?.missing).toContain("repeatability: one cycle only");
 });
@@ -116,7 +116,8 @@ describe("the rule decides what is said of the same error (±1 mm, U = 0.165 mm)
     ["simple acceptance", ["pass", "pass", "fail", "fail"]],
     ["guard band", ["pass", "fail", "fail", "fail"]],
     ["non-binary guard band", ["pass", "conditional pass", "conditional fail", "fail"]],
-    ["managed guard band", ["pass", "pass", "fail", "fail"]],
+    // k is 1.65, of a rectangle: a guard band of U takes its place.
+    ["managed guard band", ["pass", "fail", "fail", "fail"]],
   ] as const)("%s", (name, statements) => {
     for (const sign of [1, -1]) {
       const readings = places.flatMap((error, index) => [
@@ -128,14 +129,17 @@ describe("the rule decides what is said of the same error (±1 mm, U = 0.165 mm)
     }
   });
 
-  test("the managed guard band is that of the point's own ratio; at 6.1 it is none", () => {
+  test("the managed guard band is that of the point's own ratio; at 5 it is none", () => {
     const tight = { basis: "distance", plus: 0.3, minus: 0.3 } as const;
     const rule = ruleNamed("managed guard band");
     const readings = [curveReading(50, 0), curveReading(50, 0, "falling")];
-    const expected = managedGuardBand(expandedUncertainty, 0.3 / expandedUncertainty);
-    expect(expected).toBeGreaterThan(0);
-    expectNear(judged(readings, { rule, tolerance: tight })[0]?.decision.guardBand, expected, rounding);
-    expect(judged(readings, { rule })[0]?.decision.guardBand).toBe(0);
+    const known = { repeatability: { pooledStdDev: 0.1, degreesOfFreedom: 1e6 }, steps: { reference: 0, output: 0 } };
+    const [point] = judged(readings, { rule, tolerance: tight, basis: known });
+    const expanded = point!.budget.expandedUncertainty;
+    expectNear(expanded, 0.2, 1e-4);
+    expectNear(point!.decision.guardBand, managedGuardBand(expanded, 0.3 / expanded), rounding);
+    expect(point!.decision.guardBand).toBeGreaterThan(0);
+    expect(judged(readings, { rule, basis: known })[0]?.decision.guardBand).toBe(0);
   });
 
   test("a tolerance that the uncertainty fills cannot be decided, and never fails for the standard's sake", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { specificRisk } from "../../../src/verdict/decision/specific-risk.ts";
+import { riskOfDirections, riskUncertainty, specificRisk } from "../../../src/verdict/decision/specific-risk.ts";
 
 const limits = Object.freeze({ low: -2, high: 2 });
 
@@ -32,4 +32,33 @@ test("what is no error, limit or uncertainty is refused", () => {
     expect(() => specificRisk(0, limits, uncertainty)).toThrow(RangeError);
   expect(() => specificRisk(Number.NaN, limits, 1)).toThrow(RangeError);
   expect(() => specificRisk(0, { low: 2, high: -2 }, 1)).toThrow(RangeError);
+});
+
+test("few degrees of freedom widen, a rectangle narrows nothing", () => {
+  expect(riskUncertainty({ combinedUncertainty: 2, coverageFactor: 2.87 })).toBe(2.87);
+  expect(riskUncertainty({ combinedUncertainty: 2, coverageFactor: 1.65 })).toBe(2);
+});
+
+test("±U leaves outside what U says, whatever k is: 4.55 %", () => {
+  const budget = { combinedUncertainty: 0.4, coverageFactor: 3.31 };
+  const [risk] = [specificRisk(0, { low: -0.4 * 3.31, high: 0.4 * 3.31 }, riskUncertainty(budget))];
+  expect(Math.abs(risk - 0.0455)).toBeLessThan(1e-5);
+});
+
+test("of two directions: more than either, no more than both; of one that shares all the greater", () => {
+  const budget = { combinedUncertainty: 0.5, coverageFactor: 2 };
+  const both = (common: number) =>
+    riskOfDirections(
+      [
+        { error: 1.5, budget, common },
+        { error: 1.2, budget, common },
+      ],
+      limits,
+    );
+  const [greater, lesser] = [specificRisk(1.5, limits, 0.5), specificRisk(1.2, limits, 0.5)];
+  expect(Math.abs(both(0) - (1 - (1 - greater) * (1 - lesser)))).toBeLessThan(1e-12);
+  expect(both(0.3)).toBeLessThan(both(0));
+  expect(both(0.3)).toBeGreaterThan(greater);
+  expect(Math.abs(both(0.5) - greater)).toBeLessThan(3e-4);
+  expect(() => riskOfDirections([], limits)).toThrow(RangeError);
 });
