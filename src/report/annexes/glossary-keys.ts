@@ -46,7 +46,9 @@ function uncertaintyKeys(record: CalibrationRecord): readonly FigureKey[] {
   return [
     ...(points.length > 0 ? [...budgetKeys, ...decisionKeys] : []),
     ...(points.some(({ monteCarlo }) => monteCarlo !== undefined) ? (["monteCarlo"] as const) : []),
-    ...(record.falseAccept === undefined ? [] : (["globalFalseAccept", "globalFalseReject"] as const)),
+    ...(record.falseAccept === undefined
+      ? []
+      : (["globalFalseAccept", "globalFalseReject", "spreadOfTrueErrors"] as const)),
     ...(phases.some(({ uncertainLine }) => uncertainLine !== null)
       ? (["chiSquared", "calibratedDistance"] as const)
       : []),
@@ -60,6 +62,7 @@ const budgetKeys = [
   "degreesOfFreedom",
   "shareOfVariance",
   "combinedUncertainty",
+  "sharedUncertainty",
   "effectiveDegreesOfFreedom",
   "coverageFactor",
   "expandedUncertainty",

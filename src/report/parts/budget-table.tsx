@@ -23,6 +23,7 @@ export function BudgetTable({ record, point, label }: { record: CalibrationRecor
       rows={budget.lines}
     >
       <MonteCarloLine record={record} point={point} />
+      <SharingLine record={record} point={point} />
       {budget.missing.length > 0 && <p class="small">Not in the budget: {budget.missing.join("; ")}.</p>}
     </DataTable>
   );
@@ -62,6 +63,19 @@ function expandedWords({ coverageFactor, expandedUncertainty, budget }: Budgeted
   const { coverageBasis, coverageProbability } = budget;
   const factor = `k = ${writeFixed(coverageFactor, 2)} (${coverageBasis}, ${writePlain(100 * coverageProbability)} %)`;
   return `${factor}: U = ${writeSignificant(expandedUncertainty, 2)} ${unit}`;
+}
+
+/** How the standard uncertainty of one reading is parted among what all share, its cycle, and itself. */
+function SharingLine({ record, point }: { record: CalibrationRecord; point: Budgeted }) {
+  const { sharing } = point.budget;
+  if (sharing === undefined) return null;
+  const cycle = sharing.cycle > 0 ? `, ${writeSignificant(sharing.cycle, 3)} the readings of a cycle` : "";
+  return (
+    <p class="small">
+      Standard uncertainty of one reading in {record.instrument.distanceUnit}: {writeSignificant(sharing.all, 3)} all
+      readings share{cycle}, {writeSignificant(sharing.reading, 3)} is its own.
+    </p>
+  );
 }
 
 /** The same budget by drawing, beside what it gave. */
