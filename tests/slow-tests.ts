@@ -49,6 +49,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "jobs/tampered-record.test.ts": 60,
   "outside/drift.test.ts": 60,
   "outside/figures.test.ts": 60,
+  "outside/global-risk.test.ts": 120,
   "outside/trips.test.ts": 60,
   "package/npm-pack.test.ts": 90,
   "proof/key-file.test.ts": 60,
