@@ -27,7 +27,7 @@ export function randomStream(seed: Uint8Array | readonly number[], stream: numbe
   if (!Number.isSafeInteger(stream) || stream < 0) throw new RangeError(`stream ${stream} is not a whole number >= 0`);
   const generator = xoroshiro128plusFromState(stateOf(seed));
   for (let jumps = 0; jumps < stream; jumps++) generator.jump();
-  return { uniform: () => uniformOf(() => generator.next()) };
+  return { uniform: () => uniformOf(generator) };
 }
 
 function stateOf(seed: Uint8Array | readonly number[]): readonly number[] {
@@ -42,8 +42,8 @@ function stateOf(seed: Uint8Array | readonly number[]): readonly number[] {
 }
 
 // The lower bits of this generator are its weakest, so 27 and 26 of 32 are kept.
-function uniformOf(next: () => number): number {
+function uniformOf(generator: { next: () => number }): number {
   let value = 0;
-  while (value === 0) value = ((next() >>> 5) * 2 ** 26 + (next() >>> 6)) / 2 ** 53;
+  while (value === 0) value = ((generator.next() >>> 5) * 2 ** 26 + (generator.next() >>> 6)) / 2 ** 53;
   return value;
 }

@@ -4,7 +4,7 @@ import { groupedBy } from "../../model/grouped-by.ts";
 /** A reading that only repeats the digits of another, and what was copied: the row alone, a run of one direction, a cycle. */
 export type Copy = { index: number; original: number; of: "row" | "run" | "cycle" };
 
-type Numbered = { index: number; reading: Reading; cycle: number; digits: string };
+type Numbered = { index: number; reading: Reading; cycle: number; digits: string; outputs: string };
 
 /** Runs and rows of that many readings at least, where chance makes as many agree so seldom. */
 const fewest = 3;
@@ -39,11 +39,12 @@ export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
 function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
   const seen = new Map<string, number>();
   return readings.flatMap((reading, index) => {
-    if (reading.rejected !== undefined || outputsOf({ reading }) === nothingRead) return [];
+    const outputs = outputsOf(reading);
+    if (reading.rejected !== undefined || outputs === nothingRead) return [];
     const place = `${reading.point ?? ""} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
     seen.set(place, times);
-    return [{ index, reading, cycle: reading.cycle ?? times, digits: digitsOf(reading) }];
+    return [{ index, reading, cycle: reading.cycle ?? times, digits: digitsOf(reading), outputs }];
   });
 }
 
@@ -112,16 +113,23 @@ type Agreement = { pairs: number; all: number; references: number; outputs: numb
 function agreementOfRepeats(numbered: readonly Numbered[]): Agreement {
   const agreement = { pairs: 0, all: 0, references: 0, outputs: 0 };
   for (const group of groupsOfRepeats(numbered)) {
-    for (const [place, one] of group.entries()) {
-      for (const other of group.slice(place + 1)) {
-        agreement.pairs += 1;
-        if (one.digits === other.digits) agreement.all += 1;
-        if (one.reading.reference === other.reading.reference) agreement.references += 1;
-        if (outputsOf(one) === outputsOf(other)) agreement.outputs += 1;
-      }
-    }
+    agreement.pairs += pairsAmong(group.length);
+    agreement.all += equalPairs(group.map(({ digits }) => digits));
+    agreement.references += equalPairs(group.map(({ reading }) => reading.reference));
+    agreement.outputs += equalPairs(group.map(({ outputs }) => outputs));
   }
   return agreement;
+}
+
+/** Counted, not compared: a thousand repeats have half a million pairs. */
+function equalPairs(values: readonly (string | number | undefined)[]): number {
+  let pairs = 0;
+  for (const { length } of groupedBy(values, (value) => value).values()) pairs += pairsAmong(length);
+  return pairs;
+}
+
+function pairsAmong(count: number): number {
+  return (count * (count - 1)) / 2;
 }
 
 /** Without a nominal position, readings of one reference are all that repeats can be told by. */
@@ -145,7 +153,7 @@ function surplusRows(numbered: readonly Numbered[]): readonly Copy[] {
   });
 }
 
-function outputsOf({ reading: { signal, signalAtCard, counts, value } }: Pick<Numbered, "reading">): string {
+function outputsOf({ signal, signalAtCard, counts, value }: Reading): string {
   return JSON.stringify([signal, signalAtCard, counts, value]);
 }
 

@@ -25,8 +25,22 @@ const further: readonly Part[] = [
  * (Inter, OFL 1.1).
  */
 export function fontFaces(text: string): string {
-  const needed = further.filter(({ characters }) => [...characters].some((one) => text.includes(one)));
+  const needed = further.filter((part) => patternOf(part).test(text));
   return [basic, ...needed].map(facesOf).join("");
+}
+
+/** A text is a page of hundreds of kilobytes, and gone through once for a part. */
+const patternOf = keptByPart(({ characters }) => new RegExp(`[${characters.replace(/[\\\]^-]/gu, "\\$&")}]`, "u"));
+const facesOf = keptByPart(writtenFaces);
+
+/** What is made of a part is made once. */
+function keptByPart<Made>(make: (part: Part) => Made): (part: Part) => Made {
+  const made = new Map<Part, Made>();
+  return (part) => {
+    const known = made.get(part) ?? make(part);
+    made.set(part, known);
+    return known;
+  };
 }
 
 /** Letters and signs of a text that the font does not have: the reader's own font shows them. */
@@ -35,7 +49,7 @@ export function charactersOutsideFont(text: string): readonly string[] {
   return [...new Set(text)].filter((one) => !known.has(one) && !/[\p{C}\p{Z}]/u.test(one));
 }
 
-function facesOf({ characters, weights }: Part): string {
+function writtenFaces({ characters, weights }: Part): string {
   const range = rangesOf(characters);
   return Object.entries(weights)
     .map(

@@ -13,6 +13,8 @@ export type PlannedReading = ModelReading & { acceptance: ToleranceLimits };
 /** How the new readings are judged: each by itself, or the mean of a direction at a test point. */
 export type JudgedBy = "reading" | "mean";
 
+const normal = { shape: "normal" } as const;
+
 /** Enough for the chance to be known within 0.02 (standard deviation at one half 0.016). */
 export const chanceDraws = 1000;
 
@@ -82,26 +84,27 @@ function planOf(
 }
 
 function passes(model: ErrorModel, plan: Plan, stream: RandomStream): boolean {
-  const normal = () => drawFrom({ shape: "normal" }, stream);
   const factor = scatterFactor(model.degreesOfFreedom, stream);
-  const within = factor * model.within;
-  const between = factor * model.between;
-  const curve = model.groups.map(({ left, uncertainty }) => left + factor * uncertainty * normal());
-  const noise = () => between * normal() + within * normal();
+  const [within, between] = [factor * model.within, factor * model.between];
+  const curve = model.groups.map(({ left, uncertainty }) => left + factor * uncertainty * drawFrom(normal, stream));
+  const noise = () => between * drawFrom(normal, stream) + within * drawFrom(normal, stream);
   const [atLower, atUpper] = plan.groupsAtEnds.map((places) => mean(places.map((place) => curve[place]!)) + noise());
-  const offsets = Array.from({ length: plan.cycles }, () => between * normal());
+  const slope = atUpper! - atLower!;
+  const offsets: number[] = [];
+  for (let cycle = 0; cycle < plan.cycles; cycle++) offsets.push(between * drawFrom(normal, stream));
   const sums = plan.sizes.map(() => 0);
   for (const { place, group, cycle, low, high } of plan.readings) {
-    const taught = atLower! + (atUpper! - atLower!) * place;
-    const error = curve[group]! - taught + offsets[cycle]! + within * normal();
+    const taught = atLower! + slope * place;
+    const error = curve[group]! - taught + offsets[cycle]! + within * drawFrom(normal, stream);
     if (plan.judgedBy === "reading" && (error < low || error > high)) return false;
     sums[group]! += error;
   }
-  if (plan.judgedBy === "reading") return true;
-  return plan.readings.every(({ group, low, high }) => {
-    const middle = sums[group]! / plan.sizes[group]!;
-    return middle >= low && middle <= high;
-  });
+  return plan.judgedBy === "reading" || plan.readings.every((reading) => isMeanAccepted(reading, sums, plan.sizes));
+}
+
+function isMeanAccepted({ group, low, high }: Plan["readings"][number], sums: number[], sizes: readonly number[]) {
+  const middle = sums[group]! / sizes[group]!;
+  return middle >= low && middle <= high;
 }
 
 /** √(ν/χ²): the true scatter over the one that was found, drawn. */
@@ -109,11 +112,11 @@ function scatterFactor(degreesOfFreedom: number, stream: RandomStream): number {
   // χ² after E. B. Wilson and M. M. Hilferty (1931), within 1 % from three degrees of freedom on.
   if (degreesOfFreedom < 3) {
     const squares = Array.from({ length: Math.max(1, Math.round(degreesOfFreedom)) }, () =>
-      drawFrom({ shape: "normal" }, stream),
+      drawFrom(normal, stream),
     ).reduce((sum, value) => sum + value * value, 0);
     return Math.sqrt(Math.max(1, Math.round(degreesOfFreedom)) / squares);
   }
   const spread = 2 / (9 * degreesOfFreedom);
-  const root = 1 - spread + Math.sqrt(spread) * drawFrom({ shape: "normal" }, stream);
+  const root = 1 - spread + Math.sqrt(spread) * drawFrom(normal, stream);
   return Math.max(root, 0.05) ** -1.5;
 }
