@@ -81,7 +81,7 @@ export const modelProblems = {
     "the column point with the nominal position of each reading",
   ),
   "model/few-points": warn(
-    "{points} test points were taken {phase}",
+    "few test points {phase}: {points}",
     "at least five, as good practice asks (common practice)",
   ),
   "model/set-point-outside-range": warn(

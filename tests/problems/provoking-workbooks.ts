@@ -286,7 +286,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "model/few-points": {
     texts: withText("readings.csv", "C-1,as_found,rising,25,8.01\n", ""),
-    told: "readings.csv:2: 4 test points were taken as found; accepted: at least five, as good practice asks (common practice)",
+    told: "readings.csv:2: few test points as found: 4; accepted: at least five, as good practice asks (common practice)",
   },
   "model/set-point-outside-range": {
     texts: withFile("outputs.csv", "tag,output,set_point\nLT-1,Q1,101\n"),

@@ -39,6 +39,8 @@ const mostPart = 0.25;
 const mostFew = 2;
 /** Own choice, held against simulated loops: beyond it chance alone does not come in a thousand phases. */
 const beyondScatters = 8;
+/** A reading at a place where no other was taken is in doubt before its number is looked at. */
+const aloneBeyondScatters = 5;
 const beyondSteps = 3;
 
 /**
@@ -123,14 +125,17 @@ type Item = { index: number; point: number; direction: string; input: number; er
 function deviationsOf(
   readings: readonly StagedReading[],
   output: Output,
-  { mattering, steps }: ApartContext,
+  context: ApartContext,
 ): ReadonlyMap<number, Deviation> {
+  const { mattering, steps } = context;
   const items = readings.flatMap(({ index, point, direction, percent }): Item[] => {
     const [input, shown] = [percent.reference, percent[output]];
     return input === undefined || shown === undefined ? [] : [{ index, point, direction, input, error: shown - input }];
   });
   if (items.length < fewest) return new Map();
   const fellows = fellowsOf(items);
+  const contradicts = witnessed(readings, output, context);
+  const points = visitedPoints(items);
   const found = items.map((item) => {
     const { repeats, others } = fellows(item);
     const distances = [...repeats, ...others].map((predicted) => item.error - predicted);
@@ -139,13 +144,51 @@ function deviationsOf(
   });
   const scatter = 1.4826 * median(found.map(({ closest }) => Math.abs(closest)));
   const step = beyondSteps * ((steps.reference ?? 0) + (steps[output] ?? 0));
-  const least = Math.max(beyondScatters * scatter, step);
+  const limitOf = (item: Item, isRepeated: boolean) => {
+    if (contradicts(item)) return Math.max(mattering, step);
+    if (!points.has(item.point)) return Math.max(mattering, aloneBeyondScatters * scatter, step);
+    return Math.max(isRepeated ? mattering : 2 * mattering, beyondScatters * scatter, step);
+  };
   return new Map(
-    found.map(({ item, deviation, isRepeated }) => [
-      item.index,
-      { deviation, limit: Math.max(least, isRepeated ? mattering : 2 * mattering) },
-    ]),
+    found.map(({ item, deviation, isRepeated }) => [item.index, { deviation, limit: limitOf(item, isRepeated) }]),
   );
+}
+
+/** The test points that were read more than once, or all where more than two were not: a reading at none stands alone. */
+function visitedPoints(items: readonly Item[]): ReadonlySet<number> {
+  const byPoint = [...groupedBy(items, ({ point }) => point)];
+  const twice = byPoint.filter(([, { length }]) => length > 1);
+  return new Set((twice.length < byPoint.length - 2 ? byPoint : twice).map(([point]) => point));
+}
+
+/** Whether another output of the same reading says otherwise, by more than matters, than it does in its fellows. */
+function witnessed(
+  readings: readonly StagedReading[],
+  output: Output,
+  { mattering, steps }: ApartContext,
+): (item: Item) => boolean {
+  const told = new Set<number>();
+  for (const witness of axes) {
+    if (witness === "reference" || witness === output) continue;
+    const pairs = readings.flatMap(({ index, percent }) => {
+      const [shown, said] = [percent[output], percent[witness]];
+      return shown === undefined || said === undefined ? [] : [{ index, said, apart: shown - said }];
+    });
+    if (pairs.length < fewest) continue;
+    const said = pairs.map((pair) => pair.said);
+    const line = theilSenLine(
+      said,
+      pairs.map(({ apart }) => apart),
+    );
+    const residuals = pairs.map(({ apart, said }) => apart - line.intercept - line.slope * said);
+    const scatter = 1.4826 * median(residuals.map(Math.abs));
+    const step = beyondSteps * ((steps[output] ?? 0) + (steps[witness] ?? 0));
+    const limit = Math.max(mattering, beyondScatters * scatter, step);
+    pairs.forEach(({ index }, place) => {
+      if (Math.abs(residuals[place] as number) > limit) told.add(index);
+    });
+  }
+  return ({ index }) => told.has(index);
 }
 
 /** What the readings of the same point say of a reading, and what the curve through the other points says. */

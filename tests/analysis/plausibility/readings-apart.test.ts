@@ -75,3 +75,27 @@ test("more than a quarter of the readings are a pattern, and three have no fello
   expect(apart(half)).toEqual([]);
   expect(apart(sheet(1, { signal: 14.28 }).slice(0, 3))).toEqual([]);
 });
+
+test("what another output of the same reading contradicts needs no scatter to be told by", () => {
+  // Scatter of the reference itself, the same in signal and value: neither of them says how well the other follows it.
+  const shaken = (index: number) => (((index * 7) % 5) - 2) / 8;
+  const both = (reference: number, index: number, slip: number) => ({
+    signal: 4 + (reference + shaken(index)) / 6.25 + slip,
+    value: (reference + shaken(index)) / 10,
+  });
+  const slipped = (slip: number) => sheetOf(1, (reference, index) => both(reference, index, index === 7 ? slip : 0));
+  expect(apart(slipped(0))).toEqual([]);
+  expect(apart(slipped(-0.12))).toMatchObject([{ index: 7, axis: "signal" }]);
+});
+
+test("a reading at a place of its own, where all others come in pairs, is told from a smaller deviation on", () => {
+  const shaken = (index: number) => (((index * 7) % 5) - 2) / 20;
+  const paired = (place: number) =>
+    sheetOf(1, (reference, index) => ({
+      point: undefined,
+      reference: index === place ? reference + 9 : reference,
+      signal: 4 + (reference + shaken(index) + (index === place ? 9.8 : 0)) / 6.25,
+    }));
+  expect(apart(paired(-1))).toEqual([]);
+  expect(apart(paired(7))).toMatchObject([{ index: 7, isEither: true }]);
+});
