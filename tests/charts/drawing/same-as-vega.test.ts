@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import type { CompiledChart } from "../../../src/charts/drawing/compiled-chart.ts";
 import type { DrawingData } from "../../../src/charts/drawing/draw.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
@@ -9,22 +9,30 @@ import { svgByVega } from "../oracle/svg-by-vega.ts";
 
 type Drawn = { chart: CompiledChart; drawing: DrawingData; svg: string };
 
-const drawn = vi.hoisted(() => [] as Drawn[]);
+const drawn: Drawn[] = [];
+const drawModule = "../../../src/charts/drawing/draw.ts";
 
-/** Every drawing is kept with its chart, whatever asks for it. */
-vi.mock("../../../src/charts/drawing/draw.ts", async (original) => {
-  const { createDrawing, ...others } = await original<typeof import("../../../src/charts/drawing/draw.ts")>();
-  return {
-    ...others,
-    createDrawing: (chart: CompiledChart, mayBeEmpty: readonly string[]) => {
-      const draw = createDrawing(chart, mayBeEmpty);
-      return async (drawing: DrawingData) => {
-        const svg = await draw(drawing);
-        drawn.push({ chart, drawing, svg });
-        return svg;
-      };
-    },
+/**
+ * Every drawing is kept with its chart, whatever asks for it.
+ * Modules are shared between files of tests: those loaded before hold the drawing that keeps nothing.
+ */
+beforeAll(async () => {
+  const known = await vi.importActual<typeof import("../../../src/charts/drawing/draw.ts")>(drawModule);
+  vi.resetModules();
+  const createDrawing = (chart: CompiledChart, mayBeEmpty: readonly string[]) => {
+    const draw = known.createDrawing(chart, mayBeEmpty);
+    return async (drawing: DrawingData) => {
+      const svg = await draw(drawing);
+      drawn.push({ chart, drawing, svg });
+      return svg;
+    };
   };
+  vi.doMock(drawModule, () => ({ ...known, createDrawing }));
+});
+
+afterAll(() => {
+  vi.doUnmock(drawModule);
+  vi.resetModules();
 });
 
 async function drawAwkwardCharts(): Promise<void> {
