@@ -17,7 +17,7 @@ test("of more than three thousand spoiled workbooks none is silent: it is told, 
   const count = (wanted: Outcome["outcome"]) => outcomes.filter(({ outcome }) => outcome === wanted).length;
   const silent = outcomes.filter(({ outcome }) => outcome === "silent");
   process.stdout.write(
-    `spoiled workbooks, seeds ${first} to ${seeds.at(-1)}: ${outcomes.length} spoiled, ${count("told")} told, ${count("harmless")} harmless, ${silent.length} silent\n`,
+    `spoiled workbooks, seeds ${first} to ${seeds.at(-1)}: ${outcomes.length} spoiled, ${count("told")} told, ${count("harmless")} harmless, ${silent.length} silent, ${good} of ${seeds.length} good\n`,
   );
   expect(silent).toEqual([]);
   expect(outcomes.length).toBeGreaterThan(3000);

@@ -3,6 +3,7 @@ import { type Axis, axes } from "../../model/loop-stages.ts";
 import { median } from "../../numeric/median.ts";
 import { theilSenLine } from "../../numeric/theil-sen-line.ts";
 import type { StagedReading } from "../stages/staged-readings.ts";
+import { fellowsOf, type Item } from "./fellow-readings.ts";
 
 /** A reading whose columns do not belong together as they do in its fellows. */
 export type ApartReading = {
@@ -37,6 +38,8 @@ const fewest = 4;
 /** More than a quarter of the readings, and more than two, are no slips but a pattern. */
 const mostPart = 0.25;
 const mostFew = 2;
+/** Few are taken out one by one, the worst first: a wild reading makes its neighbours look wild. */
+const mostOneByOne = 20;
 /** Own choice, held against simulated loops: beyond it chance alone does not come in a thousand phases. */
 const beyondScatters = 8;
 /** A reading at a place where no other was taken is in doubt before its number is looked at. */
@@ -57,6 +60,25 @@ const beyondSteps = 3;
  * @example readingsApart(staged, { mattering: 0.25, steps: {} })[0]?.axis // "signal"
  */
 export function readingsApart(readings: readonly StagedReading[], context: ApartContext): readonly ApartReading[] {
+  const most = Math.max(mostFew, mostPart * readings.length);
+  const atOnce = apartAtOnce(readings, context);
+  const rows = rowsOf(atOnce).size;
+  if (rows > mostOneByOne) return rows > most ? [] : atOnce;
+  const slips: ApartReading[] = [];
+  let left = readings;
+  for (let apart = atOnce; apart.length > 0; apart = apartAtOnce(left, context)) {
+    const worst = apart.reduce((one, other) => (Math.abs(other.deviation) > Math.abs(one.deviation) ? other : one));
+    slips.push(...apart.filter(({ index }) => index === worst.index));
+    left = left.filter(({ index }) => index !== worst.index);
+    if (rowsOf(slips).size > most) return [];
+  }
+  return slips.toSorted((one, other) => one.index - other.index);
+}
+
+const rowsOf = (apart: readonly ApartReading[]): ReadonlySet<number> => new Set(apart.map(({ index }) => index));
+
+/** The readings that all others contradict; among them may be one that its wild neighbour alone contradicts. */
+function apartAtOnce(readings: readonly StagedReading[], context: ApartContext): readonly ApartReading[] {
   const outputs = axes.filter((axis): axis is Output => axis !== "reference");
   const byOutput = new Map(outputs.map((output) => [output, deviationsOf(readings, output, context)]));
   const apart = readings.flatMap((reading) => {
@@ -66,9 +88,7 @@ export function readingsApart(readings: readonly StagedReading[], context: Apart
     });
     return contradicted(reading, deviations);
   });
-  const slips = apart.filter((one) => !isDirectionGap(one, apart, readings));
-  const rows = new Set(slips.map(({ index }) => index)).size;
-  return rows > Math.max(mostFew, mostPart * readings.length) ? [] : slips;
+  return apart.filter((one) => !isDirectionGap(one, apart, readings));
 }
 
 /** Two readings of a point, one in each direction, that are off to opposite sides: that is hysteresis. */
@@ -119,8 +139,6 @@ function contradicted(
   return [{ ...ofOutput(first), isEither: true }];
 }
 
-type Item = { index: number; point: number; direction: string; input: number; error: number };
-
 /** How far each reading of an output lies from the nearest of what its fellows say. */
 function deviationsOf(
   readings: readonly StagedReading[],
@@ -142,7 +160,12 @@ function deviationsOf(
     const [nearest = 0] = distances.toSorted((one, other) => Math.abs(one) - Math.abs(other));
     return { item, deviation: nearest, closest: distances[0] ?? 0, isRepeated: repeats.length > 1 };
   });
-  const scatter = 1.4826 * median(found.map(({ closest }) => Math.abs(closest)));
+  const scatterOf = (distances: readonly number[]) => 1.4826 * median(distances.map(Math.abs));
+  // Two readings of a point, one in each direction, lie apart by the hysteresis too, which is no scatter.
+  const scatter = Math.min(
+    scatterOf(found.map(({ closest }) => closest)),
+    Math.SQRT2 * scatterOf(found.map(({ deviation }) => deviation)),
+  );
   const step = beyondSteps * ((steps.reference ?? 0) + (steps[output] ?? 0));
   const limitOf = (item: Item, isRepeated: boolean) => {
     if (contradicts(item)) return Math.max(mattering, step);
@@ -174,8 +197,9 @@ function witnessed(
       const [shown, said] = [percent[output], percent[witness]];
       return shown === undefined || said === undefined ? [] : [{ index, said, apart: shown - said }];
     });
-    if (pairs.length < fewest) continue;
     const said = pairs.map((pair) => pair.said);
+    // A witness that says the same of every reading says nothing.
+    if (pairs.length < fewest || new Set(said).size < 2) continue;
     const line = theilSenLine(
       said,
       pairs.map(({ apart }) => apart),
@@ -189,50 +213,4 @@ function witnessed(
     });
   }
   return ({ index }) => told.has(index);
-}
-
-/** What the readings of the same point say of a reading, and what the curve through the other points says. */
-function fellowsOf(items: readonly Item[]): (item: Item) => { repeats: readonly number[]; others: readonly number[] } {
-  const byPoint = groupedBy(items, ({ point }) => point);
-  const points = [...byPoint.keys()].toSorted((one, other) => one - other);
-  const medianAt = (point: number, direction?: string) => {
-    const members = byPoint.get(point)?.filter((one) => direction === undefined || one.direction === direction) ?? [];
-    return members.length === 0 ? undefined : median(members.map(({ error }) => error));
-  };
-  const middles = points.map((point) => medianAt(point) as number);
-  const line = points.length < 3 ? undefined : theilSenLine(points, middles);
-  return (item) => {
-    const same = byPoint.get(item.point)?.filter(({ index }) => index !== item.index) ?? [];
-    const ofDirection = same.filter(({ direction }) => direction === item.direction);
-    const repeats = [ofDirection, same]
-      .filter(({ length }) => length > 0)
-      .map((group) => median(group.map(({ error }) => error)));
-    const place = points.indexOf(item.point);
-    const between = [undefined, item.direction].map((direction) => {
-      const [below, above] = [points[place - 1], points[place + 1]];
-      if (below === undefined || above === undefined) return undefined;
-      const [left, right] = [medianAt(below, direction), medianAt(above, direction)];
-      if (left === undefined || right === undefined) return undefined;
-      return left + ((item.input - below) / (above - below)) * (right - left);
-    });
-    const beyond = extrapolated(points, middles, place, item.input);
-    const onLine = line === undefined ? undefined : line.intercept + line.slope * item.point;
-    return { repeats, others: [...between, beyond, onLine].filter((one) => one !== undefined) };
-  };
-}
-
-/** At an end of the range, what the two next points say of it. */
-function extrapolated(
-  points: readonly number[],
-  middles: readonly number[],
-  place: number,
-  input: number,
-): number | undefined {
-  const inwards = place === 0 ? 1 : place === points.length - 1 ? -1 : 0;
-  const [near, far] = [points[place + inwards], points[place + 2 * inwards]];
-  const [atNear, atFar] = [middles[place + inwards], middles[place + 2 * inwards]];
-  if (inwards === 0 || near === undefined || far === undefined || atNear === undefined || atFar === undefined) {
-    return undefined;
-  }
-  return atNear + ((input - near) / (far - near)) * (atFar - atNear);
 }

@@ -99,3 +99,18 @@ test("a reading at a place of its own, where all others come in pairs, is told f
   expect(apart(paired(-1))).toEqual([]);
   expect(apart(paired(7))).toMatchObject([{ index: 7, isEither: true }]);
 });
+test("a value that stands still is no witness", () => {
+  const frozen = sheetOf(2, (reference, index) => ({ ...read(reference, index), value: 50 }));
+  expect(apart(frozen).filter(({ axis }) => axis !== "value")).toEqual([]);
+});
+
+test("hysteresis with one cycle does not hide a reference that both outputs contradict", () => {
+  const shaken = (index: number) => (((index * 7) % 5) - 2) / 100;
+  const pairs = (slip: number) =>
+    sheetOf(1, (reference, index) => {
+      const shown = reference + (index < 6 ? -1.5 : 1.5) + shaken(index);
+      return { reference: index === 3 ? reference + slip : reference, signal: 4 + shown / 6.25, value: shown / 10 };
+    });
+  expect(apart(pairs(0))).toEqual([]);
+  expect(apart(pairs(9))).toMatchObject([{ index: 3 }]);
+});
