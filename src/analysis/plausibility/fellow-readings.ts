@@ -8,7 +8,15 @@ export type Item = { index: number; point: number; direction: string; input: num
 /** What its fellows say of the error of a reading, percent of span. */
 type Said = { repeats: readonly number[]; others: readonly number[] };
 
-/** What the readings of the same point say of a reading, and what the curves through the other points say. */
+/**
+ * What the readings of the same point say of a reading, and what the curves through the other points say.
+ *
+ * @param items of one output, of one phase
+ * @returns for an item, the errors that would fit, percent of span: of its repeats (those of its direction first), and of
+ * the lines between its neighbours, of both directions and of its own, and the line through all
+ * Source: own choice; medians, and the line of Theil and Sen, so that a wild fellow says little.
+ * @example fellowsOf(items)(first).repeats // [0.1]
+ */
 export function fellowsOf(items: readonly Item[]): (item: Item) => Said {
   const byPoint = groupedBy(items, ({ point }) => point);
   const all = curveOf(items);
