@@ -1,6 +1,7 @@
 import { compactHtml } from "./compact-html.ts";
 import { escapedText } from "./escape.ts";
 import { fontFaces } from "./style/font-faces.ts";
+import { usedRules } from "./style/used-rules.ts";
 
 /** What differs from one kind of page to another; `body` and `scripts` are HTML, `style` is CSS, the title is text. */
 export type DocumentParts = {
@@ -19,7 +20,7 @@ export function htmlDocument({ title, contentSecurityPolicy, style, body, script
     `<meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapedText(title)}</title>`,
-    `<style>${fontFaces(body)}${style}</style>`,
+    `<style>${fontFaces(body)}${usedRules(style, body)}</style>`,
     "</head><body>",
     compactHtml(body),
     ...(scripts === undefined ? [] : [scripts]),

@@ -1,3 +1,4 @@
+import { layersOf } from "./mark-layers.ts";
 import { type Subpath, writePath } from "./svg-path.ts";
 
 /** What draws something: a path in absolute places, a text at its place, or a group as it is written. */
@@ -23,14 +24,15 @@ function isOfOneStyle(one: Drawn, other: Drawn): boolean {
   return one.kind !== "group" && one.kind === other.kind && one.style === other.style;
 }
 
-/** Marks that have an edge hide each other's, so that each stays a path of its own. */
+/** Marks that have an edge hide each other's: those that touch stay in their order, the others are one path. */
 function together(first: Exclude<Drawn, { kind: "group" }>, run: readonly Drawn[]): string {
-  if (first.kind === "path" && !first.hasEdge) {
-    const subpaths = run.flatMap((one) => (one.kind === "path" ? one.subpaths : []));
-    return pathText(first.style, subpaths);
-  }
-  if (run.length === 1) return partText(first, first.style);
-  return `<g${first.style}>${run.map((one) => partText(one, "")).join("")}</g>`;
+  if (first.kind === "text" && run.length === 1) return partText(first, first.style);
+  if (first.kind === "text") return `<g${first.style}>${run.map((one) => partText(one, "")).join("")}</g>`;
+  const paths = run.flatMap((one) => (one.kind === "path" ? [one.subpaths] : []));
+  if (!first.hasEdge) return pathText(first.style, paths.flat());
+  const layers = layersOf(paths);
+  if (layers.length === 1) return pathText(first.style, layers.flat());
+  return `<g${first.style}>${layers.map((layer) => pathText("", layer)).join("")}</g>`;
 }
 
 function partText(one: Drawn, style: string): string {

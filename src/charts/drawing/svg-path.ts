@@ -79,7 +79,7 @@ export function rectanglePath(by: Place, { x, y, width, height }: Place & { widt
 /** A point nearer than this to the line between its neighbours is not seen; pixels. */
 const unseen = 0.02;
 
-/** Subpaths as one path: relative steps, two decimals, no point that lies on the line between its neighbours. */
+/** Subpaths as one path: relative steps, one decimal, no point that lies on the line between its neighbours. */
 export function writePath(subpaths: readonly Subpath[]): string {
   let [x, y] = [0, 0];
   const parts: string[] = [];
@@ -136,13 +136,14 @@ function joined(numbers: readonly number[]): string {
   return text;
 }
 
-/** A number with two decimals at most and no zero that says nothing. */
+/** A number with one decimal at most, for nobody sees a tenth of a pixel, and no zero that says nothing. */
 export function short(value: number): string {
   const text = String(rounded(value));
   if (text.startsWith("0.")) return text.slice(1);
   return text.startsWith("-0.") ? `-${text.slice(2)}` : text;
 }
 
+/** A place halfway between two tenths goes up, whatever its last digits. */
 function rounded(value: number): number {
-  return Math.round(value * 100) / 100 || 0;
+  return Math.round(10 * value + 1e-6) / 10 || 0;
 }

@@ -19,18 +19,18 @@ function Definition({ figure }: { figure: FigureKey }) {
       <dt>
         {name}
         {symbol && (
-          <span class="symbol">
+          <var>
             , <WithIndexes text={symbol} />
-          </span>
+          </var>
         )}
-        {unit !== "none" && <span class="unit"> {unit}</span>}
+        {unit !== "none" && <small> {unit}</small>}
       </dt>
       <dd>
-        <span class="said">{meaning}</span>{" "}
-        <span class="formula">
+        {meaning}{" "}
+        <samp>
           <WithIndexes text={formula} />
-        </span>{" "}
-        <span class="where">{sourceWords(source)}</span>
+        </samp>{" "}
+        <cite>{sourceWords(source)}</cite>
       </dd>
     </div>
   );

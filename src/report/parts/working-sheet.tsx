@@ -41,7 +41,7 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
           </tr>
           <tr class="titles">
             <th scope="row">row</th>
-            <td class="line">line</td>
+            <td>line</td>
             {columns.map((column) => (
               <td key={column.letter} class={column.isNumber ? undefined : "words"}>
                 {column.title}
@@ -51,7 +51,7 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
           </tr>
           <tr class="formulas">
             <th scope="row">=</th>
-            <td class="line" />
+            <td />
             {columns.map(({ letter, formula }) => (
               <td key={letter}>{formula}</td>
             ))}
@@ -76,7 +76,7 @@ function SheetRow({ number, columns, reading }: RowProps) {
   return (
     <tr class={state}>
       <th scope="row">{number}</th>
-      <td class="line">{reading.row}</td>
+      <td>{reading.row}</td>
       {columns.map((column) => (
         <td key={column.letter} class={column.isNumber ? undefined : "words"}>
           {reading.leftOut !== undefined && column.title !== "verdict" ? (

@@ -83,7 +83,7 @@ h5{margin:0;font-size:15px;line-height:1.35;font-weight:600}
 .signatures .ink{height:46px;min-width:0}
 .signatures thead .where{display:inline;font-weight:400;font-size:12px}
 .glossary h3{margin:18px 0 0}
-.sheet .line{color:var(--quiet)}
+.sheet tr:not(.letters) td:nth-child(2){color:var(--quiet)}
 .sideways{position:sticky;left:0;width:fit-content;margin:0 0 4px;padding:1px 8px;font-size:12.5px;background:var(--faint);border-left:3px solid var(--quiet)}
 @media screen{
  section.wide{container-type:inline-size}

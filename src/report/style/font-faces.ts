@@ -1,3 +1,4 @@
+import regularFormulas from "inter-ui/web/Inter-Regular.woff2?formulas";
 import regularGreek from "inter-ui/web/Inter-Regular.woff2?greek";
 import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin";
 import regularLatin1 from "inter-ui/web/Inter-Regular.woff2?latin-1";
@@ -9,7 +10,7 @@ import glyphs from "./font-glyphs.json" with { type: "json" };
 
 type Part = { characters: string; weights: Readonly<Record<number, string>> };
 
-/** The letters and signs that every page has; further letters only where a page has some. Greek stands in formulas. */
+/** The letters and signs that every page has; further letters only where a page has some. */
 const basic: Part = { characters: glyphs.latin, weights: { 400: regularLatin, 600: semiboldLatin } };
 const further: readonly Part[] = [
   { characters: glyphs["latin-1"], weights: { 400: regularLatin1, 600: semiboldLatin1 } },
@@ -17,6 +18,7 @@ const further: readonly Part[] = [
     characters: glyphs["latin-extended-a"],
     weights: { 400: regularLatinExtendedA, 600: semiboldLatinExtendedA },
   },
+  { characters: glyphs.formulas, weights: { 400: regularFormulas } },
   { characters: glyphs.greek, weights: { 400: regularGreek } },
 ];
 

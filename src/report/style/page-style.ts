@@ -61,9 +61,9 @@ table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}
 th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
 thead th{background:var(--faint)}
-.number{text-align:right;font-variant-numeric:tabular-nums}
-.plain td.number{white-space:nowrap}
-.figures td.number{white-space:nowrap}
+.number,.numeric td,.numeric thead th{text-align:right;font-variant-numeric:tabular-nums}
+td.number,.numeric td{white-space:nowrap}
+.numeric .text,.numeric .over,.numeric .not-determined{text-align:left;white-space:normal}
 .figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
 .where,.meaning{color:var(--quiet)}
 .figures th[scope=row]{font-weight:400;min-width:11em}
@@ -100,24 +100,21 @@ thead th{background:var(--faint)}
 p+.picture{margin-top:14px}
 .is-break td,.is-break th{border-bottom:2px dashed var(--quiet)}
 .set-points th[scope=row]{font-weight:400}
-.budget td.number{white-space:nowrap}
 .budget th[scope=row]{font-weight:400}
-.budgets td{white-space:nowrap}
 .budgets th[scope=row]{font-weight:400}
 .budgets .sum>*{background:var(--faint);font-weight:600}
 .other-budgets{margin:10px 0}
 details{border-top:1px solid var(--rule);padding:5px 0;font-size:14px}
 summary{cursor:pointer}
-.definitions{margin-top:14px;font-size:13.5px}
-.definitions{columns:2;column-gap:40px;line-height:1.45}
+.definitions{margin-top:14px;font-size:13.5px;columns:2;column-gap:40px;line-height:1.45}
 .definitions>div{break-inside:avoid;padding:4px 0 5px;border-top:1px solid var(--rule)}
 .definitions dt{font-weight:600}
-.definitions .unit,.definitions .symbol{font-weight:400}
-.definitions .unit{color:var(--quiet)}
+.definitions dt>*{font:inherit;font-weight:400}
+.definitions small,cite{color:var(--quiet)}
 .definitions sub{font-size:75%;line-height:0}
 .definitions dd{overflow-wrap:anywhere}
-.definitions .formula,.definitions .where{display:block}
-.definitions .where{font-size:12px}
+samp,cite{display:block;font:inherit}
+cite{font-size:12px}
 .plain{font-size:13.5px}
 tfoot td,tfoot th{background:var(--faint);font-weight:600}
 .notes{padding-left:20px;max-width:84ch}
@@ -129,8 +126,6 @@ h4{margin:0;font-size:15px;line-height:1.35}
 .finding h4 .where{font-weight:400;font-size:13px;margin-left:6px}
 .finding-parts{display:grid;grid-template-columns:minmax(0,3fr) minmax(0,4fr);gap:8px 28px;margin-top:8px;align-items:start}
 .evidence th[scope=row]{font-weight:400}
-.evidence td.number{white-space:nowrap}
-.stage-lines td.number{white-space:nowrap}
 .kept-together{white-space:nowrap}
 .recommendation .finding p{margin-top:4px}
 .recommendation .finding .notes{margin-top:4px}
@@ -186,7 +181,7 @@ section>h3{margin-top:18px}
  .narrow-only{display:block}
  .sign-off .ink{min-width:90px}
  .figures th[scope=row]{min-width:7.5em}
- .figures td.number{white-space:normal;min-width:7em}
+ .figures td{white-space:normal;min-width:7em}
  .figures th,.figures td{padding:5px 8px}
  .answers, .finding-parts{grid-template-columns:1fr}
  .loop-checks th[scope=row]{width:37%}

@@ -150,13 +150,12 @@ export const paperStyle = `
  .digests li{margin:.5pt 0}
  .ink{height:26pt}
  .changes tbody tr:first-child{break-before:avoid}
- .definitions{font-size:6.8pt;margin-top:2pt}
  .glossary h3{margin:5pt 0 0}
-.definitions{columns:3;column-gap:12pt;margin:2pt 0 0;line-height:1.25}
+ .definitions{font-size:6.8pt;columns:3;column-gap:12pt;margin:2pt 0 0;line-height:1.25}
  .definitions>div{padding:1pt 0;border-top-width:.5pt}
- .definitions .formula,.definitions .where{display:inline;font-size:inherit}
- .definitions .said+.formula::before{content:"\\a";white-space:pre}
- .definitions .formula+.where::before{content:" · "}
+ samp,cite{display:inline;font-size:inherit}
+ samp::before{content:"\\a";white-space:pre}
+ cite::before{content:" · "}
  .end{margin-top:10pt}
  *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }

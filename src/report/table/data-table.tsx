@@ -45,9 +45,9 @@ function Table<Row>(props: DataTableProps<Row>) {
     groups.flatMap(({ rows }) => rows),
   );
   return (
-    <table id={id} class={kind}>
+    <table id={id} class={isNumeric(placed) ? `${kind} numeric` : kind}>
       {caption && <caption>{caption}</caption>}
-      {!hasNoHead && <Head columns={placed.map(({ column }) => column)} />}
+      {!hasNoHead && <Head columns={placed.map(({ column }) => column)} inNumbers={isNumeric(placed)} />}
       {groups.map(({ title, rows }, place) => (
         <tbody key={title ?? String(place)}>
           {title && (
@@ -70,6 +70,12 @@ function Table<Row>(props: DataTableProps<Row>) {
 /** A column with its own place, what stands below its content, and the texts among which decimal points line up. */
 type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; texts: readonly string[] };
 
+/** Whether most cells of a table are numbers: then the others say what they are, and a page is shorter by that. */
+function isNumeric<Row>(placed: readonly Placed<Row>[]): boolean {
+  const cells = placed.filter(({ column }) => !column.isRowHeader);
+  return 2 * cells.filter(({ column }) => isNumber(column.kind)).length > cells.length;
+}
+
 function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): readonly Placed<Row>[] {
   return columns
     .filter(({ under }) => under === undefined)
@@ -80,7 +86,9 @@ function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[
     }));
 }
 
-function Head<Row>({ columns }: { columns: readonly Column<Row>[] }) {
+type HeadProps<Row> = { columns: readonly Column<Row>[]; inNumbers: boolean };
+
+function Head<Row>({ columns, inNumbers }: HeadProps<Row>) {
   const hasTwoRows = columns.some(({ over }) => over !== undefined);
   const runs = runsOf(columns);
   return (
@@ -88,7 +96,7 @@ function Head<Row>({ columns }: { columns: readonly Column<Row>[] }) {
       <tr>
         {runs.map(({ over, columns: [first, ...others] }, place) =>
           over === undefined ? (
-            <Heading key={String(place)} column={first} rows={hasTwoRows ? 2 : undefined} />
+            <Heading key={String(place)} column={first} inNumbers={inNumbers} rows={hasTwoRows ? 2 : undefined} />
           ) : (
             <th key={String(place)} scope="colgroup" colSpan={1 + others.length} class="over">
               {over}
@@ -98,7 +106,10 @@ function Head<Row>({ columns }: { columns: readonly Column<Row>[] }) {
       </tr>
       {hasTwoRows && (
         <tr>
-          {columns.map((column, place) => column.over !== undefined && <Heading key={String(place)} column={column} />)}
+          {columns.map(
+            (column, place) =>
+              column.over !== undefined && <Heading key={String(place)} column={column} inNumbers={inNumbers} />,
+          )}
         </tr>
       )}
     </thead>
@@ -118,11 +129,12 @@ function runsOf<Row>(columns: readonly Column<Row>[]): readonly Run<Row>[] {
   return runs;
 }
 
-type HeadingProps<Row> = { column: Column<Row>; rows?: number | undefined };
+type HeadingProps<Row> = { column: Column<Row>; inNumbers: boolean; rows?: number | undefined };
 
-function Heading<Row>({ column: { heading, unit, kind }, rows }: HeadingProps<Row>) {
+function Heading<Row>({ column: { heading, unit, kind }, inNumbers, rows }: HeadingProps<Row>) {
+  const isAsMost = isNumber(kind) === inNumbers;
   return (
-    <th scope="col" rowSpan={rows} class={isNumber(kind) ? "number" : undefined}>
+    <th scope="col" rowSpan={rows} class={isAsMost ? undefined : inNumbers ? "text" : "number"}>
       {heading}
       {unit && `, ${unit}`}
     </th>
@@ -133,11 +145,12 @@ type RowProps<Row> = { row: Row; placed: readonly Placed<Row>[]; table: DataTabl
 
 function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: RowProps<Row>) {
   const words = instead?.(row);
+  const inNumbers = isNumeric(placed);
   const shown = words === undefined ? placed : placed.filter(({ column }) => column.isRowHeader);
   return (
     <tr class={classOf?.(row)} data-state={stateOf?.(row)}>
       {shown.map((one, place) => (
-        <Cell key={String(place)} row={row} placed={one} />
+        <Cell key={String(place)} row={row} placed={one} inNumbers={inNumbers} />
       ))}
       {words !== undefined && (
         <td colSpan={placed.length - shown.length} class="not-determined">
@@ -148,9 +161,12 @@ function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: Ro
   );
 }
 
-function Cell<Row>({ row, placed: { column, below, texts } }: { row: Row; placed: Placed<Row> }) {
+type CellProps<Row> = { row: Row; placed: Placed<Row>; inNumbers: boolean };
+
+function Cell<Row>({ row, placed: { column, below, texts }, inNumbers }: CellProps<Row>) {
   const { isRowHeader, classOf, sortBy } = column;
-  const classes = [classOfKind(column.kind), classOf?.(row)].filter(Boolean).join(" ") || undefined;
+  const kind = classOfKind(column.kind, inNumbers && !isRowHeader);
+  const classes = [kind, classOf?.(row)].filter(Boolean).join(" ") || undefined;
   const content = (
     <>
       <Content row={row} column={column} texts={texts} />
@@ -202,23 +218,35 @@ function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
     <tfoot>
       <tr>
         {placed.map(({ column, texts }, place) =>
-          covered.has(place) ? null : <FootCell key={String(place)} column={column} texts={texts} />,
+          covered.has(place) ? null : (
+            <FootCell key={String(place)} column={column} texts={texts} inNumbers={isNumeric(placed)} />
+          ),
         )}
       </tr>
     </tfoot>
   );
 }
 
-function FootCell<Row>({ column: { isRowHeader, foot, kind }, texts }: Pick<Placed<Row>, "column" | "texts">) {
+type FootProps<Row> = Pick<Placed<Row>, "column" | "texts"> & { inNumbers: boolean };
+
+function FootCell<Row>({ column: { isRowHeader, foot, kind }, texts, inNumbers }: FootProps<Row>) {
   if (isRowHeader) return <th scope="row">{foot?.text}</th>;
-  if (foot?.span !== undefined) return <td colSpan={foot.span}>{foot.text}</td>;
-  return <td class={isNumber(kind) ? "number" : undefined}>{foot && <Decimal text={foot.text} texts={texts} />}</td>;
+  if (foot?.span !== undefined) {
+    return (
+      <td colSpan={foot.span} class={inNumbers ? "text" : undefined}>
+        {foot.text}
+      </td>
+    );
+  }
+  return <td class={classOfKind(kind, inNumbers)}>{foot && <Decimal text={foot.text} texts={texts} />}</td>;
 }
 
 function isNumber(kind: Column<never>["kind"]): boolean {
   return kind === "number" || kind === "decimal";
 }
 
-function classOfKind(kind: Column<never>["kind"]): string | undefined {
+/** Said is what a cell is beside the most of its table. */
+function classOfKind(kind: Column<never>["kind"], inNumbers: boolean): string | undefined {
+  if (inNumbers) return isNumber(kind) ? undefined : ["text", kind].filter(Boolean).join(" ");
   return isNumber(kind) ? "number" : kind;
 }

@@ -22,10 +22,13 @@ test("what is not seen goes: no stroke and no fill, no length, not displayed", (
   expect(compact(unseen)).toBe("");
 });
 
-test("filled marks with an edge stay apart, for each hides what lies under it", () => {
+test("filled marks with an edge stay apart where they touch, for each hides what lies under it", () => {
   const mark = (x: number) => `<path transform="translate(${x},0)" d="M0,0h2v2Z" fill="#1557a6" stroke="#ffffff"/>`;
   expect(compact(mark(0) + mark(1))).toBe(
     '<g fill="#1557a6" stroke="#ffffff"><path d="M0 0h2v2z"/><path d="M1 0h2v2z"/></g>',
+  );
+  expect(compact(mark(0) + mark(1) + mark(20))).toBe(
+    '<g fill="#1557a6" stroke="#ffffff"><path d="M0 0h2v2zm20 0h2v2z"/><path d="M1 0h2v2z"/></g>',
   );
 });
 
@@ -33,7 +36,7 @@ test("texts say their place; what the root says is not said again", () => {
   const text = (y: number) =>
     `<text text-anchor="end" transform="translate(-8,${y})" font-size="13px" font-weight="400" fill="#1b2430">+${y}</text>`;
   expect(compact(text(1) + text(2.126), { "font-size": "13px" })).toBe(
-    '<g text-anchor="end" fill="#1b2430"><text x="-8" y="1">+1</text><text x="-8" y="2.13">+2.126</text></g>',
+    '<g text-anchor="end" fill="#1b2430"><text x="-8" y="1">+1</text><text x="-8" y="2.1">+2.126</text></g>',
   );
 });
 

@@ -1,3 +1,4 @@
+import { layersOf } from "../../../src/charts/drawing/mark-layers.ts";
 import { readPath, type Subpath, short, writePath } from "../../../src/charts/drawing/svg-path.ts";
 import type { SvgElement } from "./svg-tree.ts";
 
@@ -114,19 +115,13 @@ function isOfOneStyle(one: Drawn, other: Drawn): boolean {
   return JSON.stringify(one.style) === JSON.stringify(other.style);
 }
 
-/** Marks that have an edge hide each other's, so that each stays a path of its own. */
+/** Marks that have an edge hide each other's: those that touch stay in their order. */
 function together({ kind, style }: Exclude<Drawn, { kind: "group" }>, run: readonly Drawn[]): SvgElement {
   const hasEdge = style.fill !== undefined && style.stroke !== undefined;
-  if (kind === "path" && !hasEdge) {
-    const subpaths = run.flatMap((one) => (one.kind === "path" ? one.subpaths : []));
-    return element("path", { ...style, d: writePath(subpaths) });
-  }
-  const parts = run.flatMap((one) => {
-    if (one.kind === "group") return [];
-    return one.kind === "path"
-      ? [element("path", { d: writePath(one.subpaths) })]
-      : [element("text", one.place, { text: one.text })];
-  });
+  const paths = run.flatMap((one) => (one.kind === "path" ? [one.subpaths] : []));
+  const texts = run.flatMap((one) => (one.kind === "text" ? [element("text", one.place, { text: one.text })] : []));
+  const layers = hasEdge ? layersOf(paths) : [paths.flat()];
+  const parts = kind === "text" ? texts : layers.map((layer) => element("path", { d: writePath(layer) }));
   const [only] = parts;
   if (parts.length === 1 && only !== undefined) return { ...only, attributes: { ...style, ...only.attributes } };
   return element("g", style, { children: parts });

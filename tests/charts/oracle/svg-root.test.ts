@@ -37,5 +37,5 @@ test("the font of the texts is said once, and a text is never taken for an attri
     words,
   );
   expect(svg).toContain(' font-family="Inter" font-size="13px"><desc');
-  expect(svg).toContain(`<text x="1.23" y="0">${text}</text>`);
+  expect(svg).toContain(`<text x="1.2" y="0">${text}</text>`);
 });

@@ -18,11 +18,25 @@ const columns: readonly Column<Line>[] = [
 
 test("a column is a heading with its scope and its unit, a row has its header, and all of it is text", () => {
   expect(renderToString(<DataTable columns={columns} rows={lines} />)).toBe(
-    '<table class="plain"><thead><tr><th scope="col">What</th><th scope="col" class="number">Share, mm</th></tr></thead>' +
-      '<tbody><tr><th scope="row">scale &lt;b></th><td class="number">1.25</td></tr>' +
+    '<table class="plain numeric"><thead><tr><th scope="col" class="text">What</th><th scope="col">Share, mm</th></tr></thead>' +
+      '<tbody><tr><th scope="row">scale &lt;b></th><td>1.25</td></tr>' +
       '<tr><th scope="row">meter<span class="where">read twice</span></th>' +
-      '<td class="number"><span style="padding-right:2.45ch;">30</span></td></tr></tbody></table>',
+      '<td><span style="padding-right:2.45ch;">30</span></td></tr></tbody></table>',
   );
+});
+
+test("where most cells are numbers the others say that they are none, and where most are not, the numbers do", () => {
+  const both: readonly Column<Line>[] = [
+    ...columns,
+    { heading: "Remark", text: ({ note }) => note ?? "" },
+    { heading: "Digits", kind: "number", text: ({ share }) => String(share.length) },
+  ];
+  const [mostly, partly] = [both, both.slice(0, 4)].map((shown) =>
+    renderToString(<DataTable columns={shown} rows={lines.slice(1)} />),
+  );
+  expect(mostly).toContain('<td class="text">read twice</td><td>2</td>');
+  expect(mostly).toContain('<th scope="col" class="text">Remark</th><th scope="col">Digits</th>');
+  expect(partly).toContain('<td class="number">30</td><td>read twice</td>');
 });
 
 test("a foot stands under its column, over several where it says so, and lines up with them", () => {
@@ -72,7 +86,7 @@ test("a table may have no head, classes and states of its rows, and a place that
   );
   const html = renderToString(table);
   expect(html).toMatch(
-    /^<section[^>]* aria-label="Lines"[^>]*><p class="sideways" tabindex="0">.*<\/p><table class="plain"><caption>All lines<\/caption><tbody>/u,
+    /^<section[^>]* aria-label="Lines"[^>]*><p class="sideways" tabindex="0">.*<\/p><table class="plain numeric"><caption>All lines<\/caption><tbody>/u,
   );
   expect(html).toContain('<tr class="noted" data-state="meter">');
   expect(html).toMatch(/<\/table><p>below<\/p><\/section>$/u);
