@@ -15,3 +15,7 @@ declare module "*.woff2?greek" {
   const base64: string;
   export default base64;
 }
+declare module "*.woff2?formulas" {
+  const base64: string;
+  export default base64;
+}

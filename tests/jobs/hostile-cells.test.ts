@@ -6,6 +6,7 @@ import { alignedTable } from "../../src/cli/print-table.ts";
 import { reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
 import { summaryRows } from "../../src/jobs/records/summary-rows.ts";
 import { sealedRecordSchema } from "../../src/record/record-schema.ts";
+import { pageStyle } from "../../src/report/style/page-style.ts";
 import { openBrowser } from "../browser/browser.ts";
 import { contentsOf } from "../browser/in-page.mjs";
 import { recordingConsole } from "../cli/recording-console.ts";
@@ -37,8 +38,10 @@ async function reported(texts: Texts) {
 async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof reported>>, parser: Page) {
   const pages = written.map(({ page }) => disk.written.get(page) ?? "");
   for (const page of pages) expect(page).not.toMatch(hiddenCharacters);
-  const contents = await parser.evaluate(contentsOf, [await harmlessPage(), ...pages].map(withoutFonts));
-  const [harmless, ...hostile] = contents;
+  const whole = `<!doctype html><style>${pageStyle}</style>`;
+  const contents = await parser.evaluate(contentsOf, [whole, await harmlessPage(), ...pages].map(withoutFonts));
+  const [styled, harmless, ...hostile] = contents;
+  const known = new Set(selectorsOf(styled?.rules ?? []));
   expect(harmless?.frame).toEqual(["meta", "meta", "meta", "title", "style", "|", "a", "main", "script"]);
   expect(harmless?.rules.length).toBeGreaterThan(50);
   return hostile.map(({ frame, title, rules, scripts, active, actingAttributes, text, data }, index) => {
@@ -47,7 +50,8 @@ async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof report
       active: [],
       actingAttributes: [],
     });
-    expect({ frame, rules }).toEqual({ frame: harmless?.frame, rules: harmless?.rules });
+    expect(frame).toEqual(harmless?.frame);
+    expect(selectorsOf(rules).filter((one) => !known.has(one))).toEqual([]);
     const { tag } = written[index]?.record.instrument ?? {};
     const number = written[index]?.record.calibration.calibration;
     expect(title).toBe(oneBlank(`${tag} · calibration record ${number}`));
@@ -55,6 +59,17 @@ async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof report
     expect(JSON.parse(data)).toEqual(JSON.parse(json));
     expect(sealedRecordSchema.parse(JSON.parse(json))).toEqual(written[index]?.record);
     return text;
+  });
+}
+
+/** A page has of the style what it uses: of a list of selectors perhaps one. */
+function selectorsOf(rules: readonly string[]): readonly string[] {
+  return rules.flatMap((rule) => {
+    const [kind, ...selectors] = rule.split(/ (?=[^ ])/u);
+    return selectors
+      .join(" ")
+      .split(", ")
+      .map((selector) => `${kind} ${selector}`);
   });
 }
 
