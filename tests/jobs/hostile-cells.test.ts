@@ -51,7 +51,7 @@ async function harmlessTexts({ written, disk }: Awaited<ReturnType<typeof report
       actingAttributes: [],
     });
     expect(frame).toEqual(harmless?.frame);
-    expect(selectorsOf(rules).filter((one) => !known.has(one))).toEqual([]);
+    expect(selectorsOf(rules).filter((one) => !known.has(one) && !one.startsWith("CSSFontFaceRule"))).toEqual([]);
     const { tag } = written[index]?.record.instrument ?? {};
     const number = written[index]?.record.calibration.calibration;
     expect(title).toBe(oneBlank(`${tag} · calibration record ${number}`));

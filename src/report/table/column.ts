@@ -29,6 +29,11 @@ export type Column<Row> = Content<Row> & {
   value?: (row: Row) => string | number;
 };
 
+/** Whether what stands in a column is to be read as numbers. */
+export function isNumber(kind: Column<never>["kind"]): boolean {
+  return kind === "number" || kind === "decimal";
+}
+
 /** The columns that have a name, as rows for a terminal or a CSV; the first row holds the names. */
 export function namedRows<Row>(
   columns: readonly Column<Row>[],
