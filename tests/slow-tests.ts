@@ -38,6 +38,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "computed/loops/make-loop.test.ts": 60,
   "computed/uncertainty/coverage.test.ts": 120,
   "demo.test.ts": 120,
+  "jobs/decimal-comma.test.ts": 60,
   "docs/pages.test.ts": 180,
   "filing/ended-at-random.test.ts": 240,
   "filing/several-processes.test.ts": 120,

@@ -9,6 +9,7 @@ import { type Amendment, amendmentSchema } from "../record/amendment-schema.ts";
 import { digestOf, type FileDigest, toHex } from "../record/file-digest.ts";
 import { type CalibrationRecord, recordFormat } from "../record/record-schema.ts";
 import { type RecordSummary, recordSummarySchema } from "../record/record-summary-schema.ts";
+import { withDecimalMark } from "../units/decimal-mark.ts";
 import { falseAcceptOf } from "../verdict/decision/false-accept-of.ts";
 import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/decision/rule-of.ts";
 import { assembleOverall, type MeasuredPhase } from "./assemble-overall.ts";
@@ -52,6 +53,10 @@ export type RecordContext = {
  *   { softwareVersion: "0.1.0", digests: new Map(), warnings: [] }).phases.asFound.verdict // "pass"
  */
 export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
+  return withDecimalMark(rows.instrument.row.decimalMark, () => assembled(rows, context));
+}
+
+function assembled(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
   const instrument = rows.instrument.row;
   const asFound = phaseOf(rows, "as_found", context);
   const asLeft = phaseOf(rows, "as_left", context);

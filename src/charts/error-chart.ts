@@ -4,6 +4,7 @@ import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts"
 import { type NamedPhase, phasesOf } from "../record/phases-of.ts";
 import { type Range, spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import { decimalsOf } from "../units/decimal-mark.ts";
 import { writePlain, writeSigned } from "../units/write-number.ts";
 import { axisDomain } from "./axis-domain.ts";
 import { leftOutText, pointText, rangeText, sentenceCase, spreadText, toleranceText } from "./chart-words.ts";
@@ -108,7 +109,7 @@ function limitLabelRows({ instrument }: CalibrationRecord, { tolerance, readings
       (one, other) => roomAt(other, readings, instrument) - roomAt(one, readings, instrument),
     );
     const { limit, ...place } = end ?? { x: 0, y: 0, limit: 0, align: "right" };
-    const text = `${writeSigned(Number(limit.toPrecision(4)), decimalsOf(limit))} ${instrument.distanceUnit}`;
+    const text = `${writeSigned(Number(limit.toPrecision(4)), decimalsOfLimit(limit))} ${instrument.distanceUnit}`;
     return { ...place, side, text };
   });
 }
@@ -123,8 +124,8 @@ function roomAt({ x, y }: { x: number; y: number }, readings: readonly Row[], ra
 }
 
 /** As many decimals as four digits need. */
-function decimalsOf(limit: number): number {
-  return writePlain(Number(limit.toPrecision(4))).split(".")[1]?.length ?? 0;
+function decimalsOfLimit(limit: number): number {
+  return decimalsOf(writePlain(Number(limit.toPrecision(4))));
 }
 
 function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainties, acceptance }: Rows) {

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { decimalMarks } from "../units/read-number.ts";
 import {
   choice,
   choices,
@@ -168,6 +169,7 @@ export const instrumentSchema = z.strictObject({
     "signatures that make a record issued, in their order, with ; between them; performed; authorised where empty",
   ),
   fourEyes: yesNo("whether who performed may neither review nor authorise; no where empty"),
+  decimalMark: choice(decimalMarks, "decimal mark of its record and label; point where empty"),
 });
 
 export type Instrument = z.infer<typeof instrumentSchema>;

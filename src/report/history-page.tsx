@@ -1,5 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import type { OverTheYears } from "../record/over-the-years-schema.ts";
+import { withDecimalMark } from "../units/decimal-mark.ts";
+import type { DecimalMark } from "../units/read-number.ts";
 import { writePlain } from "../units/write-number.ts";
 import { historyKeys } from "./annexes/glossary-keys.ts";
 import type { RecordLinks } from "./columns/history-columns.tsx";
@@ -22,6 +24,8 @@ export type TagHistory = {
   /** Whole months, and who agreed to them. */
   intervalMonths: number | undefined;
   intervalAgreedBy: string | undefined;
+  /** What its last record is written with. */
+  decimalMark?: DecimalMark | undefined;
   overTheYears: OverTheYears;
   /** From the page to those of its records, by calibration. */
   links?: RecordLinks | undefined;
@@ -36,7 +40,9 @@ export function renderHistory(history: TagHistory, drawings: HistoryDrawings): s
     title: `${history.tag} · history of its calibrations`,
     contentSecurityPolicy,
     style: `${pageStyle}a{color:inherit}${printedMargins(history)}`,
-    body: renderToString(<HistoryPage history={history} drawings={drawings} />),
+    body: withDecimalMark(history.decimalMark, () =>
+      renderToString(<HistoryPage history={history} drawings={drawings} />),
+    ),
   });
 }
 

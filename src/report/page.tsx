@@ -1,5 +1,6 @@
 import { renderToString } from "preact-render-to-string";
 import type { SealedRecord } from "../record/record-schema.ts";
+import { withDecimalMark } from "../units/decimal-mark.ts";
 import { Annex } from "./annexes/annex.tsx";
 import { annexes } from "./annexes/annexes.tsx";
 import { Contents } from "./annexes/contents.tsx";
@@ -22,7 +23,7 @@ export function renderPage(record: SealedRecord, drawings: PageDrawings): string
     title: title,
     contentSecurityPolicy,
     style: pageStyle,
-    body: renderToString(<Page record={record} drawings={drawings} />),
+    body: withDecimalMark(instrument.decimalMark, () => renderToString(<Page record={record} drawings={drawings} />)),
     scripts: `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
   });
 }

@@ -1,5 +1,7 @@
 /** The sign that stands before the fraction in a whole file. */
-export type DecimalMark = "point" | "comma";
+export const decimalMarks = ["point", "comma"] as const;
+
+export type DecimalMark = (typeof decimalMarks)[number];
 
 /**
  * A number as it was written: its value, the unit word behind it, and how many digits follow the decimal mark. `step` is

@@ -1,3 +1,5 @@
+import { decimalSign } from "./decimal-mark.ts";
+
 const minus = "\u2212";
 
 /** No number is written with more. */
@@ -8,7 +10,8 @@ const mostDecimals = 100;
  *
  * @param value any finite number
  * @param decimals digits behind the point, 0 or more
- * @returns text with a true minus sign (U+2212), never in exponent form; a value that rounds to zero has no sign
+ * @returns text with a true minus sign (U+2212) and the decimal mark of now (`withDecimalMark`), never in exponent form;
+ *   a value that rounds to zero has no sign
  * @throws RangeError for a value that is not finite
  * Source: rounding half away from zero, as `writeToPlace`.
  * @example writeFixed(-0.4996, 2) // "−0.50"
@@ -29,7 +32,7 @@ export function writeFixed(value: number, decimals: number): string {
  */
 export function writeSigned(value: number, decimals: number): string {
   const text = writeFixed(value, decimals);
-  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+  return value > 0 && /[1-9]/u.test(text) ? `+${text}` : text;
 }
 
 /**
@@ -78,7 +81,7 @@ export function writeToPlace(value: number, place: number): string {
   const kept = shortened(digits, place - lastPlace);
   const decimals = Math.max(0, -place);
   const text = String(kept * tenTo(Math.max(0, place))).padStart(decimals + 1, "0");
-  const written = decimals === 0 ? text : `${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
+  const written = decimals === 0 ? text : `${text.slice(0, -decimals)}${decimalSign()}${text.slice(-decimals)}`;
   return value < 0 && kept !== 0n ? minus + written : written;
 }
 

@@ -4,6 +4,7 @@ import { groupedBy } from "../model/grouped-by.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
 import { type RowOf, requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import type { DecimalMark } from "../units/read-number.ts";
 import { UnitRows } from "./cells/unit-rows.ts";
 import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
@@ -27,8 +28,11 @@ export type Workbook = {
   files: readonly InputFile[];
 };
 
-/** `today` is an ISO date; a first look does without what only a whole workbook can hold. */
-export type BuildOptions = { today: string; firstLook?: boolean };
+/**
+ * `today` is an ISO date; a first look does without what only a whole workbook can hold. A decimal mark asked for stands
+ * for what the rows of the instruments say.
+ */
+export type BuildOptions = { today: string; firstLook?: boolean; decimalMark?: DecimalMark | undefined };
 
 /**
  * Turns raw tables into a checked workbook. What is wrong goes to `problems`, all of it in one run: columns, cells,
@@ -36,7 +40,7 @@ export type BuildOptions = { today: string; firstLook?: boolean };
  */
 export function buildWorkbook(
   tables: readonly RawTable[],
-  { today, firstLook = false }: BuildOptions,
+  { today, firstLook = false, decimalMark }: BuildOptions,
   problems: ProblemList,
 ): Workbook {
   reportMissingTables(tables, problems);
@@ -46,7 +50,7 @@ export function buildWorkbook(
   const kept = <Table extends TableName>(table: Table) =>
     drafts[table].filter((draft) => !stopped.has(draft)) as TableRow<RowOf<Table>>[];
   return {
-    instruments: kept("instruments"),
+    instruments: kept("instruments").map((one) => withMark(one, decimalMark)),
     outputs: kept("outputs"),
     standards: kept("standards"),
     calibrations: kept("calibrations"),
@@ -56,6 +60,10 @@ export function buildWorkbook(
     candidates: kept("candidates"),
     files: descriptionsOf(tables),
   };
+}
+
+function withMark(instrument: TableRow<Instrument>, decimalMark: DecimalMark | undefined): TableRow<Instrument> {
+  return decimalMark === undefined ? instrument : { ...instrument, row: { ...instrument.row, decimalMark } };
 }
 
 function readAll(tables: readonly RawTable[], firstLook: boolean, problems: ProblemList) {

@@ -1,4 +1,5 @@
 import { textMetrics } from "vega-scenegraph";
+import { decimalMark, withDecimalMark } from "../../units/decimal-mark.ts";
 import type { ChartProgram } from "./chart-program.ts";
 import type { CompiledChart } from "./compiled-chart.ts";
 import type { DrawingData } from "./drawing-data.ts";
@@ -23,9 +24,11 @@ export function createDrawing(
   const required = chart.series.filter((name) => !mayBeEmpty.includes(name));
   const program = programOf(chart);
   return async (drawing) => {
+    const mark = decimalMark();
     requireRows(required, drawing.data);
     textMetrics.width = textWidth as typeof textMetrics.width;
-    return svgOf(program === undefined ? await sceneByVega(chart, drawing) : walkChart(program, drawing), drawing);
+    const scene = program === undefined ? await sceneByVega(chart, drawing) : walkChart(program, drawing);
+    return withDecimalMark(mark, () => svgOf(scene, drawing));
   };
 }
 

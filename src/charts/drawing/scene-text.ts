@@ -1,4 +1,5 @@
 import { Marks } from "vega-scenegraph";
+import { decimalSign } from "../../units/decimal-mark.ts";
 import type { Item } from "./scene.ts";
 import { short } from "./svg-path.ts";
 
@@ -29,9 +30,15 @@ function movedBy(transform: string): [x: number, y: number, turn: number] {
   return [x, y, turn];
 }
 
-/** What a text says, for SVG. */
+/** What vega writes along an axis; other texts of a drawing have their mark already. */
+const pointedNumber = /^(?<ones>[+−-]?\d+)\.(?<decimals>\d+)$/u;
+
+/** What a text says, for SVG; a number along an axis with the decimal mark of now. */
 export function textOf({ text }: Item): string {
   if (Array.isArray(text)) throw new Error("textOf: a text has one line");
-  const said = text === undefined || text === null ? "" : String(text).trim();
+  const said =
+    text === undefined || text === null
+      ? ""
+      : String(text).trim().replace(pointedNumber, `$<ones>${decimalSign()}$<decimals>`);
   return said.replace(/&/gu, "&amp;").replace(/</gu, "&lt;").replace(/>/gu, "&gt;");
 }

@@ -17,15 +17,19 @@ export type HistoryOptions = {
   fullInterval?: string;
   leastMonths?: string;
   mostMonths?: string;
+  decimalMark?: string;
 };
 
 /** `spanwright history`: a tag over its filed records, in the terminal and as a page where one is asked for. */
 export async function historyCommand(folder: string, options: HistoryOptions, console: Console): Promise<0 | 2> {
   const { writeHistory } = await import("../../jobs/filing/write-history.ts");
   const { historyLines, historyRows } = await import("../../jobs/filing/history-rows.ts");
-  const { tag, out, ...settings } = options;
+  const { tag, out, decimalMark, ...settings } = options;
   const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
-  const { history, problems } = await writeHistory(disks, folder, { tag, out, settings, linkTo: linkTo(folder, out) });
+  const { history, problems } = await writeHistory(disks, folder, {
+    ...{ tag, out, settings, decimalMark },
+    linkTo: linkTo(folder, out),
+  });
   complainOf(problems, console);
   if (history !== undefined) {
     console.print(alignedTable(historyRows(history)));
@@ -59,6 +63,7 @@ export const addHistoryCommand: AddCommand = (program, console, settle) => {
     .option("--full-interval <percent>", "of the interval that has to have passed before it is extended (90)")
     .option("--least-months <months>", "shortest interval that is proposed (1)")
     .option("--most-months <months>", "longest interval that is proposed (36)")
+    .option("--decimal-mark <point or comma>", "of what is shown, over that of the last record")
     .action(async (folder: string, options: HistoryOptions) => {
       settle(await historyCommand(folder, options, console));
     });

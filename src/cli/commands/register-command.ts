@@ -6,11 +6,22 @@ import { nodeFilingDisk } from "../node-filing-disk.ts";
 
 const soonDays = 30;
 
+/** The options of `spanwright register` as the command line gives them. */
+export type RegisterOptions = { decimalMark?: string };
+
 /** `spanwright register`: what a filing folder says today, as a page and a table inside it. */
-export async function registerCommand(folder: string, console: Console): Promise<0 | 2> {
+export async function registerCommand(
+  folder: string,
+  { decimalMark }: RegisterOptions,
+  console: Console,
+): Promise<0 | 2> {
   const { writeRegister } = await import("../../jobs/filing/write-register.ts");
   const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
-  const { written, problems } = await writeRegister(disks, folder, { today: console.today(), soonDays });
+  const { written, problems } = await writeRegister(disks, folder, {
+    today: console.today(),
+    soonDays,
+    decimalMark,
+  });
   complainOf(problems, console);
   if (written !== undefined) {
     const { rows, records, openFindings } = written.register;
@@ -28,7 +39,8 @@ export const addRegisterCommand: AddCommand = (program, console, settle) => {
     .command("register")
     .description("write what a filing folder says of every loop, as a page to search and sort, and as a table")
     .argument("<folder>", "folder into which records are filed")
-    .action(async (folder: string) => {
-      settle(await registerCommand(folder, console));
+    .option("--decimal-mark <point or comma>", "of page and table; a table with commas has ; between its cells")
+    .action(async (folder: string, options: RegisterOptions) => {
+      settle(await registerCommand(folder, options, console));
     });
 };

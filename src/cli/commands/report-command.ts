@@ -23,6 +23,7 @@ export type ReportOptions = {
   guardFactor?: string;
   monteCarlo?: string;
   filed?: string;
+  decimalMark?: string;
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
@@ -33,7 +34,8 @@ export async function reportCommand(
 ): Promise<0 | 2> {
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
-  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed } = options;
+  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark } =
+    options;
   const problems = new ProblemList();
   const written: WrittenRecord[] = [];
   let hasStop = false;
@@ -44,6 +46,7 @@ export async function reportCommand(
       calibration,
       today: console.today(),
       firstLook: { range, signal, tolerance, tag, calibration },
+      decimalMark,
       decision: { rule, guardFactor, monteCarlo },
       filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
       softwareVersion: version,
@@ -85,6 +88,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     )
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
+    .option("--decimal-mark <point or comma>", "of pages and labels, over what the rows of the instruments say")
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (paths: readonly string[], options: ReportOptions) => {
     settle(await reportCommand(paths, options, console));

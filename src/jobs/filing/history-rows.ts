@@ -10,14 +10,20 @@ import {
   proposalWords,
   reliabilityWords,
 } from "../../report/texts/history-texts.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 
 /** The records of a history, a row a record, for a terminal; the first row names the columns. */
-export function historyRows({ overTheYears, distanceUnit }: TagHistory): readonly (readonly (string | number)[])[] {
-  return namedRows(historyColumns(distanceUnit), overTheYears.records);
+export function historyRows(history: TagHistory): readonly (readonly (string | number)[])[] {
+  const { overTheYears, distanceUnit, decimalMark } = history;
+  return withDecimalMark(decimalMark, () => namedRows(historyColumns(distanceUnit), overTheYears.records));
 }
 
 /** What follows from them, a line each. */
-export function historyLines({ overTheYears: years, distanceUnit: unit }: TagHistory): readonly string[] {
+export function historyLines(history: TagHistory): readonly string[] {
+  return withDecimalMark(history.decimalMark, () => linesOf(history));
+}
+
+function linesOf({ overTheYears: years, distanceUnit: unit }: TagHistory): readonly string[] {
   const { staircase, controlChart, notDetermined } = years;
   return [
     ...placeLines(years, unit),

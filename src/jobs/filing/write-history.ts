@@ -8,8 +8,10 @@ import { ProblemList } from "../../problems/problem-list.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { recordSummary } from "../../record/record-summary.ts";
 import { renderHistory, type TagHistory } from "../../report/history-page.tsx";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import type { IntervalSettings } from "../../verdict/intervals/interval-settings.ts";
 import type { Disk } from "../disk.ts";
+import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
 import { readIntervalSettings, type SettingOptions } from "../workbook/interval-settings-options.ts";
 import { openFolder } from "./open-folder.ts";
 import { writeDerived } from "./write-derived.ts";
@@ -19,6 +21,8 @@ export type HistoryOptions = {
   tag: string;
   out?: string | undefined;
   settings?: SettingOptions | undefined;
+  /** `--decimal-mark` as it was typed; without it, that of the last record. */
+  decimalMark?: string | undefined;
   /** From the page that is written to one of the folder, whose path inside it is given. */
   linkTo?: ((path: string) => string) | undefined;
 };
@@ -29,11 +33,12 @@ type Disks = { filing: FilingDisk; plain: Pick<Disk, "read" | "writeTogether"> }
 export async function writeHistory(
   disks: Disks,
   folder: string,
-  { tag, out, settings: typed = {}, linkTo }: HistoryOptions,
+  { tag, out, settings: typed = {}, decimalMark, linkTo }: HistoryOptions,
 ): Promise<{ history: TagHistory | undefined; problems: ProblemList }> {
   const problems = new ProblemList();
   const settings = readIntervalSettings(typed, problems);
-  const index = settings === undefined ? undefined : await openFolder(disks.filing, folder, problems);
+  const mark = readDecimalMark(decimalMark, problems);
+  const index = problems.hasStop ? undefined : await openFolder(disks.filing, folder, problems);
   if (settings === undefined || index === undefined) return { history: undefined, problems };
   const byTag = currentRecordsByTag(index.entries);
   const entries = byTag.get(tag);
@@ -44,7 +49,8 @@ export async function writeHistory(
   }
   const records = await readPages(disks.filing, folder, entries, problems);
   if (records === undefined) return { history: undefined, problems };
-  const history = historyOf(records, settings);
+  const found = historyOf(records, settings);
+  const history = found && mark ? { ...found, decimalMark: mark } : found;
   if (history === undefined) problems.add("options/no-history", { file: folder }, { read: tag });
   else if (out !== undefined)
     await writePage(disks.plain, out, { ...history, links: linksOf(entries, linkTo) }, problems);
@@ -78,7 +84,10 @@ async function readPages(
 }
 
 async function writePage(disk: Disks["plain"], out: string, history: TagHistory, problems: ProblemList): Promise<void> {
-  const drawings = { wide: await historyChart(history, "wide"), narrow: await historyChart(history, "narrow") };
+  const [wide, narrow] = await withDecimalMark(history.decimalMark, () =>
+    Promise.all([historyChart(history, "wide"), historyChart(history, "narrow")]),
+  );
+  const drawings = { wide, narrow };
   await writeDerived(disk, out, renderHistory(history, drawings), problems);
 }
 
@@ -91,10 +100,12 @@ export function historyOf(
   if (instrument === undefined) return undefined;
   const { tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy } =
     instrument;
+  const { decimalMark } = instrument;
   const found = overTheYears(records.map(recordSummary), { intervalMonths, settings });
   if (found === undefined) return undefined;
   return {
     ...{ tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy },
+    ...(decimalMark && { decimalMark }),
     overTheYears: found,
   };
 }

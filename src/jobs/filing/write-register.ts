@@ -6,12 +6,15 @@ import type { Register } from "../../record/register-form.ts";
 import { registerColumns } from "../../report/columns/register-columns.tsx";
 import { renderRegister } from "../../report/register-page.tsx";
 import { namedRows } from "../../report/table/column.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import type { Disk } from "../disk.ts";
+import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { openFolder } from "./open-folder.ts";
 
-export type RegisterOptions = { today: string; soonDays: number };
+/** The day, how soon is soon, and `--decimal-mark` as it was typed. */
+export type RegisterOptions = { today: string; soonDays: number; decimalMark?: string | undefined };
 
 /** What was written, or nothing where a problem stops it. */
 export type WrittenRegister = { register: Register; page: string; table: string } | undefined;
@@ -20,18 +23,20 @@ export type WrittenRegister = { register: Register; page: string; table: string 
 export async function writeRegister(
   disks: { filing: FilingDisk; plain: Pick<Disk, "writeTogether"> },
   folder: string,
-  { today, soonDays }: RegisterOptions,
+  { today, soonDays, decimalMark }: RegisterOptions,
 ): Promise<{ written: WrittenRegister; problems: ProblemList }> {
   const problems = new ProblemList();
-  const index = await openFolder(disks.filing, folder, problems);
+  const mark = readDecimalMark(decimalMark, problems);
+  const index = problems.hasStop ? undefined : await openFolder(disks.filing, folder, problems);
   if (index === undefined) return { written: undefined, problems };
   const register = makeRegister(index, today, soonDays);
   const page = `${folder}/register.html`;
   const table = `${folder}/register.csv`;
-  const files = [
-    { path: page, text: renderRegister(register, await rateChart(register.years)) },
-    { path: table, text: writeDelimited(namedRows(registerColumns, register.rows)) },
-  ];
+  const rates = await withDecimalMark(mark, () => rateChart(register.years));
+  const files = withDecimalMark(mark, () => [
+    { path: page, text: renderRegister(register, rates) },
+    { path: table, text: writeDelimited(namedRows(registerColumns, register.rows), { mark }) },
+  ]);
   const isWritten = await writeOrTell(() => disks.plain.writeTogether(files), page, problems);
   return { written: isWritten ? { register, page, table } : undefined, problems };
 }

@@ -23,6 +23,7 @@ const lastDay = "9999-12-31";
 export function rebuildRows({
   inputs,
   calibration: { calibration: name },
+  instrument: { decimalMark },
 }: CalibrationRecord): { rows: CalibrationCase } | { doubts: readonly Doubt[] } {
   const rowsByTable: Readonly<Partial<Record<TableName, readonly SourceRow[] | undefined>>> = inputs.rows;
   const files = inputs.files as readonly InputFile[];
@@ -39,7 +40,7 @@ export function rebuildRows({
   }
   if (doubts.length > 0) return { doubts };
   const firstLook = inputs.rows.calibrations[0]?.file === commandLine;
-  const workbook = buildWorkbook(tables, { today: lastDay, firstLook }, problems);
+  const workbook = buildWorkbook(tables, { today: lastDay, firstLook, decimalMark }, problems);
   const found = judgedCases(workbook, problems).find(({ calibration }) => calibration.row.calibration === name);
   if (found === undefined) return { doubts: unreadable(problems) };
   return { rows: { ...found, files: files.map(descriptionOf) } };

@@ -69,7 +69,7 @@ function rows(planned: readonly PlannedCheck[]): string {
       return columns.map((name) => cells[name] ?? "");
     }),
   );
-  return writeDelimited([columns, ...lines], "\n").trimEnd();
+  return writeDelimited([columns, ...lines], { newline: "\n" }).trimEnd();
 }
 
 function guide(planned: readonly PlannedCheck[]): string {

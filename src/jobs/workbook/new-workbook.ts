@@ -28,7 +28,10 @@ export async function newWorkbook(
   const files: readonly NewFile[] = [
     ...(options.isSpreadsheet
       ? [{ path: `${folder}/workbook.xlsx`, text: await writeSpreadsheet(Object.fromEntries(tables)) }]
-      : [...tables].map(([table, rows]) => ({ path: `${folder}/${table}.csv`, text: writeDelimited(rows, "\n") }))),
+      : [...tables].map(([table, rows]) => ({
+          path: `${folder}/${table}.csv`,
+          text: writeDelimited(rows, { newline: "\n" }),
+        }))),
     { path: `${folder}/README.md`, text: readme() },
   ];
   const isWritten = await writeOrTell(() => disk.writeTogether(files), folder, problems);

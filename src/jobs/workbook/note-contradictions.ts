@@ -1,13 +1,16 @@
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { judgeLoopChecks } from "../../verdict/loop-check/judge-loop-checks.ts";
 import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 
 /** Notes each row of a loop check that says pass while its number, or another table, says otherwise. */
 export function noteContradictions(cases: readonly CalibrationCase[], problems: ProblemList): void {
   for (const { instrument, calibration, outputs, loopChecks } of cases) {
-    const { findings } = judgeLoopChecks(
-      loopChecks.map(({ row }) => row),
-      { instrument: instrument.row, calibration: calibration.row, outputs: outputs.map(({ row }) => row) },
+    const { findings } = withDecimalMark(instrument.row.decimalMark, () =>
+      judgeLoopChecks(
+        loopChecks.map(({ row }) => row),
+        { instrument: instrument.row, calibration: calibration.row, outputs: outputs.map(({ row }) => row) },
+      ),
     );
     for (const [index, { check, outside, isContradiction }] of findings.entries()) {
       const source = loopChecks[index];

@@ -10,6 +10,7 @@ import { firstReading, lookAtReadings } from "../../workbook/look/look-at-readin
 import { type NamedCalibration, namedCalibrations } from "../../workbook/named-calibrations.ts";
 import { isOtherTable, isSpreadsheet, mayHoldTable, readTables, withoutEnding } from "../../workbook/read-tables.ts";
 import { type Disk, standardInput } from "../disk.ts";
+import { readDecimalMark } from "./decimal-mark-option.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
 import { noteContradictions } from "./note-contradictions.ts";
 import { noteDoubts } from "./note-doubts.ts";
@@ -30,7 +31,12 @@ export type WorkbookReading = {
   digests: ReadonlyMap<string, FileDigest>;
 };
 
-export type ReadingOptions = { today: string; firstLook: FirstLook };
+export type ReadingOptions = {
+  today: string;
+  firstLook: FirstLook;
+  /** `--decimal-mark` as it was typed. */
+  decimalMark?: string | undefined;
+};
 
 /** Reads and checks a workbook: a folder of tables, a spreadsheet file, or a lone table of readings with options. */
 export async function readWorkbook(disk: Disk, path: string, options: ReadingOptions): Promise<WorkbookReading> {
@@ -48,7 +54,13 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   if (found !== undefined && lone === undefined) refuseLook(options.firstLook, problems);
   const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
   if ((tables.length === 0 && problems.hasStop) || cannotBeJudged) return nothingRead(problems);
-  const workbook = buildWorkbook(tables, { today: options.today, firstLook: lone !== undefined }, problems);
+  const decimalMark = readDecimalMark(options.decimalMark, problems);
+  if (options.decimalMark !== undefined && decimalMark === undefined) return nothingRead(problems);
+  const workbook = buildWorkbook(
+    tables,
+    { today: options.today, firstLook: lone !== undefined, decimalMark },
+    problems,
+  );
   return {
     cases: judgedCases(workbook, problems),
     named: namedCalibrations(tables),

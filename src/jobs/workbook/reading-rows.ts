@@ -4,6 +4,8 @@ import { phases } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
+import type { DecimalMark } from "../../units/read-number.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
@@ -48,12 +50,20 @@ export async function readingRows(
   if (instruments.length === 0 && !problems.hasStop) tellNoLoop(workbook, options.tag, problems);
   if (problems.hasStop) return { text: "", problems };
   const columns = columnsOf(instruments);
+  const mark = markOf(instruments);
   const rows = instruments.flatMap((instrument) =>
     calibrationsOf(instrument.tag, tables, workbook, options.calibration).flatMap((calibration) =>
-      wanted.flatMap((phase) => rowsOf({ instrument, calibration, phase, points, cycles }, columns)),
+      wanted.flatMap((phase) =>
+        withDecimalMark(mark, () => rowsOf({ instrument, calibration, phase, points, cycles }, columns)),
+      ),
     ),
   );
-  return { text: writeDelimited([columns, ...rows], "\n").trimEnd(), problems };
+  return { text: writeDelimited([columns, ...rows], { newline: "\n", mark }).trimEnd(), problems };
+}
+
+/** A table has one mark: a comma where every loop in it asks for one. */
+function markOf(instruments: readonly Instrument[]): DecimalMark {
+  return instruments.every(({ decimalMark }) => decimalMark === "comma") ? "comma" : "point";
 }
 
 function isWanted({ tag }: Instrument, wanted: string | undefined): boolean {

@@ -3,7 +3,7 @@ import { worstPointOf } from "../../record/loop-end.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
-import { writePlain } from "../../units/write-number.ts";
+import { writeFixed, writePlain } from "../../units/write-number.ts";
 import { keptTogether } from "../kept-together.ts";
 import { figureRows } from "../parts/figure-rows.tsx";
 import { standardUncertaintyWords } from "../parts/standards-table.tsx";
@@ -43,7 +43,7 @@ function uncertaintyWords({ instrument }: CalibrationRecord, phase: PhaseRecord)
     <>
       {uncertainty} {instrument.distanceUnit}
       <span class="where">
-        k = {worst.coverageFactor.toFixed(2)}, at {writePlain(Number(worst.point.toPrecision(6)))}{" "}
+        k = {writeFixed(worst.coverageFactor, 2)}, at {writePlain(Number(worst.point.toPrecision(6)))}{" "}
         {instrument.distanceUnit}
       </span>
     </>

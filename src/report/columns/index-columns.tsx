@@ -67,12 +67,13 @@ export const indexColumns: readonly Column<IndexRow>[] = [
   {
     ...{ heading: "Worst error", unit: "% of span", kind: "number" },
     text: ({ summary }) => summary["worst error, % of span"] ?? "",
-    sortBy: ({ summary }) => Math.abs(Number(lastOf(summary["worst error, % of span"] ?? ""))) || "",
+    sortBy: ({ summary }) => sizeOfLast(summary["worst error, % of span"] ?? ""),
   },
   { heading: "What to do", text: ({ summary }) => summary["to do"] ?? "" },
 ];
 
-/** Of "+0.95 → −0.11" the number that holds now. */
-function lastOf(errors: string): string {
-  return (errors.split("→").at(-1) ?? "").trim().replace("−", "-");
+/** Of "+0.95 → −0.11" how large the number is that holds now. */
+function sizeOfLast(errors: string): number | "" {
+  const last = (errors.split("→").at(-1) ?? "").trim();
+  return Math.abs(Number(last.replace("−", "-").replace(",", "."))) || "";
 }

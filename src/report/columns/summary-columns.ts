@@ -1,5 +1,6 @@
 import { overallOf } from "../../record/overall-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeSigned } from "../../units/write-number.ts";
 import { numberStyleOf } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
@@ -16,7 +17,7 @@ export const summaryColumns: readonly Column<PlacedRecord>[] = [
   { heading: "Overall", name: "overall", text: ({ record }) => overallOf(record).word },
   {
     ...{ heading: "Worst error", unit: "% of span", name: "worst error, % of span" },
-    text: ({ record }) => worstErrors(record),
+    text: ({ record }) => withDecimalMark(record.instrument.decimalMark, () => worstErrors(record)),
   },
   { heading: "What to do", name: "to do", text: ({ record }) => toDo(record) },
   { heading: "Page", name: "page", text: ({ page }) => page },

@@ -1,4 +1,5 @@
 import { type FigureKey, figureDefinition } from "../../record/figure-definitions.ts";
+import { marked } from "../../units/decimal-mark.ts";
 import { sourceWords } from "../texts/source-texts.ts";
 
 /** What figures are: meaning, formula, source. */
@@ -26,9 +27,9 @@ function Definition({ figure }: { figure: FigureKey }) {
         {unit !== "none" && <small> {unit}</small>}
       </dt>
       <dd>
-        {meaning}{" "}
+        {marked(meaning)}{" "}
         <samp>
-          <WithIndexes text={formula} />
+          <WithIndexes text={marked(formula)} />
         </samp>{" "}
         <cite>{sourceWords(source)}</cite>
       </dd>

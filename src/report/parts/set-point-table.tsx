@@ -1,4 +1,5 @@
 import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { decimalsOf as writtenDecimals } from "../../units/decimal-mark.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
 import { Part } from "../annexes/part.tsx";
 import type { Column } from "../table/column.ts";
@@ -55,7 +56,7 @@ function PointsAndSignals({ record: { instrument }, points, hasCounts, hasValue 
 /** As many decimals as the number of the column that needs most. */
 function decimalsOf(column: readonly (number | null)[]): number {
   const written = column.map((value) => (value === null ? "" : writePlain(Number(value.toPrecision(6)))));
-  return Math.max(0, ...written.map((text) => text.split(".")[1]?.length ?? 0));
+  return Math.max(0, ...written.map((text) => writtenDecimals(text)));
 }
 
 function shown(value: number | null, decimals: number): string {

@@ -1,5 +1,6 @@
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { decimalsOf } from "../../units/decimal-mark.ts";
 import { type NumberStyle, readableDecimals } from "../style/number-style.ts";
 import type { UnletteredColumn } from "./sheet-column.ts";
 
@@ -41,7 +42,7 @@ function agrees({ readings }: PhaseRecord, columns: readonly UnletteredColumn[])
     return worked.every(({ work, cell }) => {
       const text = cell(reading);
       if (text === "") return true;
-      const step = 10 ** -(text.split(".")[1]?.length ?? 0);
+      const step = 10 ** -decimalsOf(text);
       return isRoundedTo(numberOf(text), work(printed), step);
     });
   });
@@ -55,5 +56,5 @@ function isRoundedTo(printed: number, result: number, step: number): boolean {
 
 /** The number that a cell prints. */
 function numberOf(text: string): number {
-  return Number(text.replace("−", "-"));
+  return Number(text.replace("−", "-").replace(",", "."));
 }

@@ -2,6 +2,7 @@ import { isOutside } from "../../record/is-outside.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, ReadingRecord } from "../../record/record-schema.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalsForSignificant, writeFixed } from "../../units/write-number.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
@@ -61,10 +62,15 @@ export function readableDecimals(record: CalibrationRecord, least: number): numb
 /** A limit that is stated is printed as it was typed, another one with the decimals of the error. */
 function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly number[]): boolean {
   return printed.every(({ error, limit, isStated }, place) => {
-    const printedError = Number(writeFixed(error, decimals[place] ?? 0));
-    const printedLimit = isStated ? limit : Number(writeFixed(limit, decimals[place] ?? 0));
+    const printedError = roundedTo(error, decimals[place] ?? 0);
+    const printedLimit = isStated ? limit : roundedTo(limit, decimals[place] ?? 0);
     return printedError > printedLimit === isOutside;
   });
+}
+
+/** The number that is printed of one that is not negative. */
+function roundedTo(value: number, decimals: number): number {
+  return Number(withDecimalMark("point", () => writeFixed(value, decimals)));
 }
 
 function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {

@@ -1,3 +1,5 @@
+import { decimalsOf } from "../../units/decimal-mark.ts";
+
 /** Width of a decimal point beside that of a digit, in the font of the page. */
 const pointWidth = 0.45;
 
@@ -13,6 +15,6 @@ function isNumber(text: string): boolean {
 
 /** Digits behind the last decimal point, and the point. */
 function widthOfDecimals(text: string): number {
-  const decimals = /\.(\d+)$/u.exec(text)?.[1];
-  return decimals === undefined ? 0 : decimals.length + pointWidth;
+  const decimals = decimalsOf(text);
+  return decimals === 0 ? 0 : decimals + pointWidth;
 }

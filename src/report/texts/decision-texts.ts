@@ -1,4 +1,5 @@
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
+import { marked } from "../../units/decimal-mark.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 
@@ -51,7 +52,7 @@ export function pointWords({ instrument }: CalibrationRecord, point: JudgedPoint
 
 /** A probability in percent: two digits, "under 0.01 %" for less; near certainty two decimals, for 100 % is never sure. */
 export function riskWords(risk: number): string {
-  if (risk < 1e-4) return "under 0.01 %";
-  if (risk > 0.9999) return "over 99.99 %";
+  if (risk < 1e-4) return marked("under 0.01 %");
+  if (risk > 0.9999) return marked("over 99.99 %");
   return risk < 0.99 ? `${writeSignificant(100 * risk, 2)} %` : `${writeFixed(100 * risk, 2)} %`;
 }

@@ -1,6 +1,7 @@
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, Statement } from "../../record/record-schema.ts";
 import type { CorrectedCurve, NewConstants } from "../../record/reteach-schema.ts";
+import { marked } from "../../units/decimal-mark.ts";
 import { decimalsForSignificant, writeFixed, writePlain } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 
@@ -110,7 +111,9 @@ function saturationWords(
   const isLiveZero = signalUnit === "mA" && Math.min(signalLower, signalUpper) === 4;
   const isInside = [atLower, atUpper].every((end) => end >= measuringMilliamps.low && end <= measuringMilliamps.high);
   if (of !== "signal" || !isLiveZero || isInside) return "";
-  return " One of them lies beyond the 3.8 to 20.5 mA that measure (NAMUR NE 43): the whole range cannot be had so.";
+  return marked(
+    " One of them lies beyond the 3.8 to 20.5 mA that measure (NAMUR NE 43): the whole range cannot be had so.",
+  );
 }
 
 function tightestTolerance({ phases }: CalibrationRecord): number {

@@ -1,3 +1,4 @@
+import { marked } from "../../units/decimal-mark.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { lineNumbers, placeOf } from "./evidence/line-words.ts";
@@ -51,7 +52,7 @@ function sightingIn(evidence: CauseEvidence, stage: StageEvidence, title: string
   const where = place === "sensor" ? "the signal itself" : "what the controller makes of the signal";
   return {
     stage: place,
-    says: `In ${where}: ${shape}. This is consistent with a ${title}.`,
+    says: `In ${where}: ${marked(shape)}. This is consistent with a ${title}.`,
     evidence: lineNumbers(evidence, stage),
     ...(place === "sensor"
       ? {

@@ -2,7 +2,6 @@ import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { deadSignalSightings } from "./evidence/dead-signal.ts";
-import { placeNumber } from "./evidence/line-words.ts";
 import { onceFor } from "./evidence/once-for.ts";
 import { hasGrowingSpread, isSignificant, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
@@ -133,7 +132,7 @@ function placesOf({ readings, loop, instrument }: CauseEvidence, indexes: readon
   const points = new Set(there.map(({ point }) => point));
   const others = readings.filter(({ index, point }) => points.has(point) && !indexes.includes(index));
   const unit = instrument.distanceUnit;
-  const at = (percent: number) => Number(placeNumber(inUnitOf(loop, "reference", percent)).replace("\u2212", "-"));
+  const at = (percent: number) => Number(inUnitOf(loop, "reference", percent).toPrecision(6));
   return [
     { name: "such readings", value: there.length, unit: "" },
     { name: "nearest of them", value: at(Math.min(...places)), unit },

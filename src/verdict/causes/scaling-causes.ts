@@ -1,3 +1,4 @@
+import { writePlain } from "../../units/write-number.ts";
 import type { Cause } from "./cause.ts";
 import { scalingLineSightings } from "./evidence/scaling-line.ts";
 
@@ -36,7 +37,7 @@ export const unitsMixedUp: Cause = {
 };
 
 function shortFactor(factor: number): string {
-  return String(Number(factor.toPrecision(4)));
+  return writePlain(Number(factor.toPrecision(4)));
 }
 
 /** The line is without error at the low end of the signal, and its gain is that of two full scales. */

@@ -1,4 +1,6 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
+import { marked } from "../../units/decimal-mark.ts";
+import { writeFixed } from "../../units/write-number.ts";
 import { testUncertaintyRatio } from "./test-uncertainty-ratio.ts";
 
 /** k that counts as 2: to 2.05, Student's t of 50 degrees of freedom. A greater k means a smaller u, and a safer band. */
@@ -31,9 +33,10 @@ export function whyNotManaged({
   }
   if (coverageFactor === undefined) return "k is not known";
   if (coverageFactor < leastFactor || coverageFactor >= greatestFactor) {
-    return `k is ${coverageFactor.toFixed(2)} and not 2`;
+    return `k is ${writeFixed(coverageFactor, 2)} and not 2`;
   }
-  if (testUncertaintyRatio(limits, expandedUncertainty) < leastRatio) return "U is more than 1.67 times the tolerance";
+  if (testUncertaintyRatio(limits, expandedUncertainty) < leastRatio)
+    return marked("U is more than 1.67 times the tolerance");
   return undefined;
 }
 

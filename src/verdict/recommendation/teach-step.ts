@@ -1,3 +1,4 @@
+import { writeFixed } from "../../units/write-number.ts";
 import { mostWords, numberWords } from "../loop-check/limit-words.ts";
 import { acceptedBelow } from "./accepted-below.ts";
 import { exceeds } from "./beside-threshold.ts";
@@ -60,7 +61,7 @@ export function chanceWords({ chanceOfPass }: Pick<Forecast, "chanceOfPass">): s
   if (chanceOfPass === undefined) {
     return "A new zero and span may cure it; the chance that new readings pass is not determined from these.";
   }
-  const chance = chanceOfPass.toFixed(2);
+  const chance = writeFixed(chanceOfPass, 2);
   if (chanceOfPass > sureFrom) return `A new zero and span can cure it: new readings pass with a chance of ${chance}.`;
   return `A new zero and span may not be enough: new readings pass with a chance of ${chance}.`;
 }

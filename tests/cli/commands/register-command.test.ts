@@ -32,3 +32,21 @@ test("of a folder that keeps no records there is no register", async () => {
   expect(complained).toContain("there is no ledger.jsonl in it");
   expect(existsSync(join(folder, "register.html"))).toBe(false);
 });
+
+test("page and table have decimal commas where they are asked for; another mark is told, and nothing is written", async () => {
+  const folder = temporaryFolder();
+  cpSync(join(madeDemo(), "filed"), folder, { recursive: true });
+  expect((await run("register", folder, "--decimal-mark", "comma")).exitCode).toBe(0);
+  const [head, ...rows] = readFileSync(join(folder, "register.csv"), "utf8").trimEnd().split("\r\n");
+  const place = head?.split(";").indexOf("as_found_error_percent_span") ?? -1;
+  expect(rows.map((row) => row.split(";")[place]).filter((cell) => /^-?\d+,\d+$/u.test(cell ?? ""))).not.toEqual([]);
+  const page = readFileSync(join(folder, "register.html"), "utf8");
+  const body = page.slice(page.indexOf("<main>"), page.indexOf("</main>")).replace(/<[^>]*>/gu, "\n");
+  expect(body).toMatch(/\d,\d+ %/u);
+  expect(body.match(/.*\d\.\d.*/gu)).toBeNull();
+  const before = readFileSync(join(folder, "register.csv"), "utf8");
+  const { exitCode, complained } = await run("register", folder, "--decimal-mark", "dot");
+  expect(exitCode).toBe(2);
+  expect(complained).toContain('read "dot"; accepted: point, comma');
+  expect(readFileSync(join(folder, "register.csv"), "utf8")).toBe(before);
+});

@@ -1,4 +1,7 @@
 import { expect, test } from "vitest";
+import { ProblemList } from "../../../src/problems/problem-list.ts";
+import { readNumber } from "../../../src/units/read-number.ts";
+import { readDelimited } from "../../../src/workbook/files/read-delimited.ts";
 import { writeDelimited } from "../../../src/workbook/files/write-delimited.ts";
 
 test("numbers stay numbers, also below zero; cells that need it are quoted", () => {
@@ -8,6 +11,25 @@ test("numbers stay numbers, also below zero; cells that need it are quoted", () 
       [-0.5, 'x, "y"'],
     ]),
   ).toBe('a,b\r\n-0.5,"x, ""y"""\r\n');
+});
+
+test("a table with decimal commas has semicolons, and is read back with the numbers that were written", () => {
+  const text = writeDelimited(
+    [
+      ["tag", "description", "tolerance"],
+      ["LT-1", "level, left; old", -0.25],
+    ],
+    { mark: "comma" },
+  );
+  expect(text).toBe('tag;description;tolerance\r\nLT-1;"level, left; old";-0,25\r\n');
+  const problems = new ProblemList();
+  const read = readDelimited(
+    { name: "instruments.csv", bytes: new TextEncoder().encode(text) },
+    "instruments",
+    problems,
+  );
+  expect(read).toMatchObject({ decimalMark: "comma", rows: [{ cells: ["LT-1", "level, left; old", "-0,25"] }] });
+  expect(readNumber(read.rows[0]?.cells[2] ?? "", read.decimalMark)?.value).toBe(-0.25);
 });
 
 // What spreadsheets take for a formula: OWASP, "CSV Injection", https://owasp.org/www-community/attacks/CSV_Injection

@@ -1,7 +1,7 @@
 import { inUnitOf } from "../../../analysis/stages/staged-readings.ts";
 import type { Axis } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
-import { writeSigned } from "../../../units/write-number.ts";
+import { writePlain, writeSigned } from "../../../units/write-number.ts";
 import type { CausePlace, Evidence } from "../finding.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
@@ -61,7 +61,7 @@ function errorNumber(evidence: CauseEvidence, stage: StageEvidence, end: 0 | 100
  * @example placeNumber(1200.0000001) // "1200"
  */
 export function placeNumber(value: number): string {
-  return String(Number(value.toPrecision(6))).replace("-", "\u2212");
+  return writePlain(Number(value.toPrecision(6)));
 }
 
 /**
