@@ -54,8 +54,12 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
       <header class="heading">
         <div>
           <p class="kind">History of calibrations</p>
-          <h1>{tag}</h1>
-          <p class="subject">{description ?? "description not stated"}</p>
+          <h1>
+            <bdi>{tag}</bdi>
+          </h1>
+          <p class="subject">
+            <bdi>{description ?? "description not stated"}</bdi>
+          </p>
         </div>
         <dl class="facts">
           <Fact

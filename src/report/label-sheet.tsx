@@ -6,6 +6,7 @@ import { phaseTitles } from "../record/phase-name.ts";
 import { isInTolerance } from "../record/phase-statement.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { htmlDocument } from "./html-document.ts";
+import { isolatedTexts } from "./isolated-texts.ts";
 import { QrCode } from "./qr-code.tsx";
 import { failedOutputs } from "./texts/switching-texts.ts";
 
@@ -23,20 +24,23 @@ export function renderLabels(records: readonly SealedRecord[], { isSheet, skippe
     title: "Calibration labels",
     contentSecurityPolicy,
     style: `${labelStyle}@page{size:${isSheet ? "A4" : "70mm 37mm"};margin:0}`,
-    body: renderToString(
-      <main>
-        {sheets.map((places, index) => (
-          <section
-            key={String(index)}
-            class={isSheet ? "sheet" : "single"}
-            aria-label={isSheet ? `Sheet ${index + 1}` : `Label ${index + 1}`}
-          >
-            {places.map((record, place) => (
-              <Place key={record?.seal.sha256 ?? `empty ${place}`} record={record} />
-            ))}
-          </section>
-        ))}
-      </main>,
+    body: isolatedTexts(
+      renderToString(
+        <main>
+          {sheets.map((places, index) => (
+            <section
+              key={String(index)}
+              class={isSheet ? "sheet" : "single"}
+              aria-label={isSheet ? `Sheet ${index + 1}` : `Label ${index + 1}`}
+            >
+              {places.map((record, place) => (
+                <Place key={record?.seal.sha256 ?? `empty ${place}`} record={record} />
+              ))}
+            </section>
+          ))}
+        </main>,
+      ),
+      records,
     ),
   });
 }
@@ -48,7 +52,9 @@ function Place({ record }: { record: SealedRecord | undefined }) {
   return (
     <article class="place">
       <header>
-        <h2>{instrument.tag}</h2>
+        <h2>
+          <bdi>{instrument.tag}</bdi>
+        </h2>
         {!signingState(record).isIssued && <strong class="draft">DRAFT</strong>}
       </header>
       <State record={record} />

@@ -7,6 +7,7 @@ import { Contents } from "./annexes/contents.tsx";
 import { Certificate } from "./certificate/certificate.tsx";
 import { embeddedRecord } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
+import { isolatedTexts } from "./isolated-texts.ts";
 import type { PageDrawings } from "./page-drawings.ts";
 import { numberStyleOf } from "./style/number-style.ts";
 import { pageStyle } from "./style/page-style.ts";
@@ -23,7 +24,10 @@ export function renderPage(record: SealedRecord, drawings: PageDrawings): string
     title: title,
     contentSecurityPolicy,
     style: pageStyle,
-    body: withDecimalMark(instrument.decimalMark, () => renderToString(<Page record={record} drawings={drawings} />)),
+    body: isolatedTexts(
+      withDecimalMark(instrument.decimalMark, () => renderToString(<Page record={record} drawings={drawings} />)),
+      [record],
+    ),
     scripts: `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
   });
 }

@@ -39,7 +39,7 @@ test("a row says what its loop is, how it was found and left, how it drifts and 
 });
 
 test("a tag and the open findings lead to the pages of their records", () => {
-  expect(page).toContain('<a href="LT-1/2026-01-01_C-1_r1.html">LT-1</a>');
+  expect(page).toContain('<a href="LT-1/2026-01-01_C-1_r1.html"><bdi>LT-1</bdi></a>');
   expect(page).toContain('<a href="LT-2/2026-01-01_C-1_r1.html">C-1, revision 1</a>');
 });
 

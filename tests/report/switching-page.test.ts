@@ -31,7 +31,7 @@ test("a failed output is named in the box of its phase, whose own verdict stays"
   const box = sectionOf(await pageOf(demoRecord("LT-640")), "answer-title");
   expect(box).toMatch(/Pass <span class="meaning">in tolerance/u);
   expect(box).toMatch(
-    /Switched output Q1: fail<\/strong>; set-point error \+0\.\d+\s±\s0\.\d+\sm, tolerance ±0\.05\sm/u,
+    /Switched output <bdi>Q1<\/bdi>: fail<\/strong>; set-point error \+0\.\d+\s±\s0\.\d+\sm, tolerance ±0\.05\sm/u,
   );
 });
 

@@ -141,7 +141,7 @@ function FailedOutputs({ record, phase }: { record: CalibrationRecord; phase?: P
   return failed.map(({ phase: name, output, statement, why }) => (
     <p key={`${name} ${output}`} class="failed-output">
       <strong>
-        Switched output {output}
+        Switched output <bdi>{output}</bdi>
         {phase === undefined && name !== undefined && `, ${phaseWords[name]}`}: {statement}
       </strong>
       ; {keptTogether(why)}.

@@ -53,7 +53,8 @@ function Replaces({ record: { amendment, revision } }: { record: SealedRecord })
       <strong>
         Revision {revision} replaces revision {replaces.revision}
       </strong>{" "}
-      (fingerprint {fingerprintOf(replaces.sha256)}). Reason: {reason}; amended by {by}. What changed: annex I.
+      (fingerprint {fingerprintOf(replaces.sha256)}). Reason: <bdi>{reason}</bdi>; amended by <bdi>{by}</bdi>. What
+      changed: annex I.
     </p>
   );
 }

@@ -22,8 +22,12 @@ export function Masthead({ record }: { record: SealedRecord }) {
           <h1>
             <bdi>{instrument.tag}</bdi>
           </h1>
-          <p class="subject">{instrument.description ?? "description not stated"}</p>
-          <p class="laboratory">{calibration.laboratory ?? "laboratory not stated"}</p>
+          <p class="subject">
+            <bdi>{instrument.description ?? "description not stated"}</bdi>
+          </p>
+          <p class="laboratory">
+            <bdi>{calibration.laboratory ?? "laboratory not stated"}</bdi>
+          </p>
         </div>
         <dl class="facts">
           <Fact name="Record" value={`${calibration.calibration}${revisionWords(record)}`} />

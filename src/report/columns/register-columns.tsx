@@ -7,7 +7,11 @@ import { driftWords, dueStates, dueWords, worstErrorWords } from "../texts/regis
 export const registerColumns: readonly Column<RegisterRow>[] = [
   {
     ...{ heading: "Tag", name: "tag", isRowHeader: true, text: ({ tag }) => tag },
-    cell: ({ path, tag }) => <a href={path}>{tag}</a>,
+    cell: ({ path, tag }) => (
+      <a href={path}>
+        <bdi>{tag}</bdi>
+      </a>
+    ),
   },
   {
     ...{ heading: "What and where", name: "description", text: ({ description }) => description ?? "" },

@@ -41,7 +41,7 @@ function Summary({ fit }: { fit: CandidateFitRecord }) {
   return (
     <li>
       <strong>
-        {fit.candidate}: {overallWords(fit)}
+        <bdi>{fit.candidate}</bdi>: {overallWords(fit)}
       </strong>
       {fit.overall === "fits" && ": every demand that was compared is met"}
       {reasons.length > 0 && (
@@ -83,7 +83,7 @@ function matrixColumns(fits: readonly CandidateFitRecord[]): readonly Column<Dem
       (fit): Column<Demand> => ({
         heading: (
           <>
-            {fit.candidate}
+            <bdi>{fit.candidate}</bdi>
             <span class="where">{overallWords(fit)}</span>
           </>
         ),

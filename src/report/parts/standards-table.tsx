@@ -25,12 +25,12 @@ type Standard = CalibrationRecord["standards"][number];
 function stated(heading: string, words: (standard: Standard) => string | undefined, kind?: "day"): Column<Standard> {
   return {
     ...{ heading, text: (standard) => words(standard) ?? "", ...(kind && { kind }) },
-    cell: (standard) => words(standard) || <span class="not-stated">not stated</span>,
+    cell: (standard) => (words(standard) ? <bdi>{words(standard)}</bdi> : <span class="not-stated">not stated</span>),
   };
 }
 
 const standardColumns: readonly Column<Standard>[] = [
-  { heading: "Standard", isRowHeader: true, text: ({ standard }) => standard },
+  { heading: "Standard", isRowHeader: true, cell: ({ standard }) => <bdi>{standard}</bdi> },
   stated("What it is", ({ description, serial }) => [description, serial].filter(Boolean).join(", ")),
   stated("Certificate", ({ certificate }) => certificate),
   stated("Calibrated on", ({ calibratedOn }) => calibratedOn, "day"),

@@ -26,7 +26,7 @@ test("a register is a page and a table in the folder, and says the same in both"
   expect(written?.register.rows.map(({ tag }) => tag)).toEqual(["LT-1", "LT-2"]);
   const page = readFileSync(join(folder, "register.html"), "utf8");
   const table = readFileSync(join(folder, "register.csv"), "utf8");
-  expect(page).toContain('<a href="LT-1/2026-03-04_C-LT-1_r1.html">LT-1</a>');
+  expect(page).toContain('<a href="LT-1/2026-03-04_C-LT-1_r1.html"><bdi>LT-1</bdi></a>');
   expect(page).toContain("In 2026, 2 of 2 were found in tolerance");
   expect(
     table
