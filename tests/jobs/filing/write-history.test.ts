@@ -35,7 +35,7 @@ test("a tag over its filed pages is a page, with the last revision of each calib
     ["C-2", 1],
     ["C-3", 2],
   ]);
-  expect(readFileSync(out, "utf8")).toContain("<h1>LT-1</h1>");
+  expect(readFileSync(out, "utf8")).toContain("<h1><bdi>LT-1</bdi></h1>");
 });
 
 test("without a name for it no page is written", async () => {
