@@ -3,15 +3,19 @@ import { mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
+import { type Attached, attachJson } from "./attach-json.ts";
 import type { Paper } from "./paper.ts";
 
 const longestPrintMilliseconds = 60_000;
 
 export type PrintSettings = { paper: Paper /** The first sheet alone. */; isCertificate: boolean };
 
-/** Printing with a browser of the Chromium family, with a profile that is thrown away; a file is whole or not there. */
+/**
+ * Printing with a browser of the Chromium family, with a profile that is thrown away, and the record inside as JSON; a
+ * file is whole or not there.
+ */
 export function browserPrint(browser: string, settings: PrintSettings) {
-  return async (page: string, target: string): Promise<{ why: string } | undefined> => {
+  return async (page: string, target: string, attached: Attached): Promise<{ why: string } | undefined> => {
     const temporary = resolve(`${target}.${crypto.randomUUID()}.tmp`);
     const profile = await mkdtemp(join(tmpdir(), "spanwright-print-"));
     const styled = join(profile, "page.html");
@@ -19,6 +23,7 @@ export function browserPrint(browser: string, settings: PrintSettings) {
       await writeFile(styled, styledPage(await readFile(page, "utf8"), settings));
       const why = await ended(browser, words(styled, temporary, profile));
       if (!(await isPdf(temporary))) return { why: why ?? "the browser wrote no PDF" };
+      await attachJson(temporary, attached);
       await rename(temporary, target);
       return undefined;
     } finally {

@@ -52,6 +52,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   canonicalize: ["proof"],
   zod: ["model", "record", "proof", "workbook"],
   commander: ["cli"],
+  "@cantoo/pdf-lib": ["cli"],
   "node:crypto": ["record", "proof", "filing", "cli"],
   "node:": ["cli"],
 };

@@ -1,40 +1,67 @@
+import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
 import { expect, test } from "vitest";
 import { describeWithProgram } from "../../outside/needs-program.ts";
 import { filesBelow, spanwright, temporaryFolder } from "../built-command.ts";
 
-describeWithProgram("chromium", "a page printed to PDF by an installed browser", (chromium) => {
-  test("lies beside the page, as a PDF file, and nothing else is left there", () => {
-    const folder = temporaryFolder();
-    spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
-    const page = join(folder, "LT-640", "C-2026-047.html");
-    const run = spanwright("pdf", page, "--browser", chromium);
-    expect(run).toEqual({ exitCode: 0, output: `${join(folder, "LT-640", "C-2026-047.pdf")}\n`, complaints: "" });
-    expect(filesBelow(folder)).toEqual([
-      ...["html", "json", "pdf"].map((kind) => `LT-640/C-2026-047.${kind}`),
-      "index.html",
-    ]);
-    const pdf = readFileSync(join(folder, "LT-640/C-2026-047.pdf")).toString("latin1");
-    expect(pdf.slice(0, 5)).toBe("%PDF-");
-    // Tagged, with an outline, a title and a language (ISO 32000-1, 14.8, 12.3.3, 14.3.3, 14.9.2).
-    for (const part of ["/MarkInfo", "/Outlines", "/Title", "/Lang"]) expect(pdf).toContain(part);
-  });
+describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
+  describeWithProgram("chromium", "of a page that an installed browser printed", (chromium) => {
+    test("lies beside the page, as a PDF file, and nothing else is left there", () => {
+      const folder = temporaryFolder();
+      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      const page = join(folder, "LT-640", "C-2026-047.html");
+      const run = spanwright("pdf", page, "--browser", chromium);
+      expect(run).toEqual({ exitCode: 0, output: `${join(folder, "LT-640", "C-2026-047.pdf")}\n`, complaints: "" });
+      expect(filesBelow(folder)).toEqual([
+        ...["html", "json", "pdf"].map((kind) => `LT-640/C-2026-047.${kind}`),
+        "index.html",
+      ]);
+      expect(readFileSync(join(folder, "LT-640/C-2026-047.pdf")).subarray(0, 5).toString("latin1")).toBe("%PDF-");
+      const inside = join(folder, "inside.json");
+      execFileSync(pdfdetach, ["-save", "1", "-o", inside, join(folder, "LT-640/C-2026-047.pdf")]);
+      expect(readFileSync(inside, "utf8")).toBe(readFileSync(join(folder, "LT-640/C-2026-047.json"), "utf8"));
+      expect(spanwright("verify", inside)).toMatchObject({ exitCode: 0, complaints: "" });
+    });
 
-  test.each([
-    ["A4", "595", "842"],
-    ["letter", "612", "792"],
-  ])("on %s, and the certificate alone, as it is asked for", (paper, width, height) => {
-    const folder = temporaryFolder();
-    spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
-    const run = spanwright("pdf", folder, "--browser", chromium, "--paper", paper, "--certificate");
-    expect(run.exitCode, run.complaints).toBe(0);
-    const pdf = readFileSync(join(folder, "LT-640/C-2026-047.pdf")).toString("latin1");
-    const [, ...box] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/u.exec(pdf) ?? [];
-    expect(box.map((side) => String(Math.round(Number(side))))).toEqual([width, height]);
-    expect(pdf).toMatch(/\/Type \/Pages\s+\/Count 1\b/u);
-  });
-});
+    test("has a title, a language, tags and an outline with every annex, as another reader finds them", async () => {
+      const folder = temporaryFolder();
+      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      expect(spanwright("pdf", folder, "--browser", chromium).exitCode).toBe(0);
+      const path = join(folder, "LT-640/C-2026-047.pdf");
+      const told = execFileSync(pdfdetach.replace(/pdfdetach$/u, "pdfinfo"), [path], { encoding: "utf8" });
+      expect(told).toMatch(/^Title: +LT-640 · calibration record C-2026-047$/mu);
+      expect(told).toMatch(/^Tagged: +yes$/mu);
+      // ISO 32000-1, 14.9.2 and 12.3.3: the language is in the catalogue, and so is the root of the outline.
+      const { catalog, context } = await PDFDocument.load(readFileSync(path));
+      expect(String(catalog.get(PDFName.of("Lang")))).toBe("(en)");
+      const outline = catalog.lookup(PDFName.of("Outlines"), PDFDict);
+      const titles = [...context.enumerateIndirectObjects()]
+        .flatMap(([, found]) => (found instanceof PDFDict && found.has(PDFName.of("Dest")) ? [found] : []))
+        .flatMap((found) => found.lookup(PDFName.of("Title")) ?? [])
+        .map((title) => (title instanceof PDFHexString || title instanceof PDFString ? title.decodeText() : ""));
+      expect(outline.has(PDFName.of("First"))).toBe(true);
+      for (const letter of ["A Working", "B Figures in full", "I Basis of the result", "J Glossary"]) {
+        expect(titles.map((title) => title.replace(/\s+/gu, " "))).toContain(letter);
+      }
+    });
+
+    test.each([
+      ["A4", 595, 842],
+      ["letter", 612, 792],
+    ])("on %s, and the certificate alone, as it is asked for", async (paper, width, height) => {
+      const folder = temporaryFolder();
+      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      const run = spanwright("pdf", folder, "--browser", chromium, "--paper", paper, "--certificate");
+      expect(run.exitCode, run.complaints).toBe(0);
+      const document = await PDFDocument.load(readFileSync(join(folder, "LT-640/C-2026-047.pdf")));
+      expect(document.getPages().map((side) => [side.getWidth(), side.getHeight()].map(Math.round))).toEqual([
+        [width, height],
+      ]);
+    });
+  }),
+);
 
 test("a browser that is none is told, and no file is left", () => {
   const folder = temporaryFolder();
