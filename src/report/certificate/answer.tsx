@@ -2,7 +2,7 @@ import { sentenceCase } from "../../charts/chart-words.ts";
 import { worstPointOf } from "../../record/loop-end.ts";
 import { overallOf } from "../../record/overall-of.ts";
 import { type PhaseName, phaseWords } from "../../record/phase-name.ts";
-import { isInTolerance } from "../../record/phase-statement.ts";
+import { isInTolerance, phaseStatement } from "../../record/phase-statement.ts";
 import { type NamedPhase, phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
@@ -81,14 +81,13 @@ function PhaseAnswer({ named: { name, title, phase }, record, style }: PhaseAnsw
       </div>
     );
   }
+  const statement = phaseStatement(record, name) ?? phase.verdict;
   return (
-    <div class={`answer-box ${phase.complete ? answerClass[phase.verdict] : "is-open"}`}>
+    <div class={`answer-box ${phase.complete ? answerClass[statement] : "is-open"}`}>
       <h3>{title}</h3>
       <p class="verdict">
-        {phase.complete || !isInTolerance(phase.verdict) ? verdictWords[phase.verdict].word : "In tolerance where read"}{" "}
-        <span class="meaning">
-          {phase.complete ? meaningOf(record, phase.verdict) : phase.missing.map(({ says }) => says).join("; ")}
-        </span>
+        {phase.complete || !isInTolerance(statement) ? verdictWords[statement].word : "In tolerance where read"}{" "}
+        <span class="meaning">{meaningWords(record, phase, statement)}</span>
       </p>
       <ToleranceNotes record={record} phase={name} />
       <p>{outsideWords(record, phase)}</p>
@@ -96,6 +95,15 @@ function PhaseAnswer({ named: { name, title, phase }, record, style }: PhaseAnsw
       <FailedOutputs record={record} phase={name} />
     </div>
   );
+}
+
+/** What the word of a phase means, or what is missing of it; and that its readings alone would have another. */
+function meaningWords(record: CalibrationRecord, phase: PhaseRecord, statement: Statement): string {
+  if (phase.verdict !== null && statement !== phase.verdict) {
+    const readings = `the readings: ${phase.verdict}, ${meaningOf(record, phase.verdict)}`;
+    return `by a switched output; ${readings}`;
+  }
+  return phase.complete ? meaningOf(record, statement) : phase.missing.map(({ says }) => says).join("; ");
 }
 
 /** A wide tolerance stands beside the verdict that it makes easy; one too fine to be read beside that of its phase. */

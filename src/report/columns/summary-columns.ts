@@ -1,4 +1,6 @@
 import { overallOf } from "../../record/overall-of.ts";
+import type { PhaseName } from "../../record/phase-name.ts";
+import { phaseStatement } from "../../record/phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeSigned } from "../../units/write-number.ts";
@@ -12,8 +14,8 @@ export type PlacedRecord = { record: CalibrationRecord; page: string };
 export const summaryColumns: readonly Column<PlacedRecord>[] = [
   { heading: "Tag", name: "tag", isRowHeader: true, text: ({ record }) => oneLine(record.instrument.tag) },
   { heading: "Calibration", name: "calibration", text: ({ record }) => oneLine(record.calibration.calibration) },
-  { heading: "As found", name: "as found", text: ({ record }) => verdictOf(record.phases.asFound) },
-  { heading: "As left", name: "as left", text: ({ record }) => verdictOf(record.phases.asLeft) },
+  { heading: "As found", name: "as found", text: ({ record }) => statementOf(record, "asFound") },
+  { heading: "As left", name: "as left", text: ({ record }) => statementOf(record, "asLeft") },
   { heading: "Overall", name: "overall", text: ({ record }) => overallOf(record).word },
   {
     ...{ heading: "Worst error", unit: "% of span", name: "worst error, % of span" },
@@ -41,9 +43,10 @@ function toDo({ recommendation }: CalibrationRecord): string {
   return [...new Set([last, ...last.also].map(({ action }) => shortActions[action]))].join(", ");
 }
 
-function verdictOf(phase: PhaseRecord | undefined): string {
-  if (phase === undefined) return "–";
-  return phase.verdict ?? "not determined";
+/** Of readings and switched outputs together, as the page and the register say it. */
+function statementOf(record: CalibrationRecord, name: PhaseName): string {
+  if (record.phases[name] === undefined) return "–";
+  return phaseStatement(record, name) ?? "not determined";
 }
 
 function worstErrors(record: CalibrationRecord): string {
