@@ -18,6 +18,7 @@ import { addReportCommand } from "./commands/report-command.ts";
 import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
+import { addWithdrawCommand } from "./commands/withdraw-command.ts";
 import type { Console } from "./console.ts";
 
 /** Every command, in the order in which the help lists them. */
@@ -30,6 +31,7 @@ const commands: readonly AddCommand[] = [
   addFileCommand,
   addAmendCommand,
   addDecideCommand,
+  addWithdrawCommand,
   addRegisterCommand,
   addDueCommand,
   addHistoryCommand,

@@ -1,4 +1,5 @@
 import { canonicalText } from "../proof/canonical-text.ts";
+import { signingState } from "../proof/signing-state.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
@@ -6,19 +7,22 @@ import type { ReadRecord } from "../record/written-record.ts";
 import { bytesOrWhy } from "./bytes-or-why.ts";
 import { checkAmendment } from "./check-amendment.ts";
 import { checkLedger } from "./check-ledger.ts";
+import { checkLines, clocksApart } from "./check-lines.ts";
+import { pagesOf } from "./filed-lines.ts";
 import { filedPath } from "./filed-path.ts";
 import type { FilingDisk } from "./filing-disk.ts";
-import { indexName, readIndexText } from "./filing-index.ts";
+import { type IndexRow, indexName, readIndexText } from "./filing-index.ts";
 import { lockName, withFilingLock } from "./filing-lock.ts";
 import { indexEntry } from "./index-entry.ts";
 import { ledgerName } from "./ledger.ts";
-import type { DecidedLine, FiledLine, LedgerLine } from "./ledger-line.ts";
+import type { FiledLine, LedgerLine } from "./ledger-line.ts";
 import { readFiledRecord } from "./read-filed-record.ts";
+import { signersName } from "./signers-changed.ts";
 import { textOf } from "./text-of.ts";
 import { whatHappened } from "./what-happened.ts";
 
 /** What lies beside the pages by right: kept by filing, or made from the pages at any time; signers speak for themselves. */
-const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "register.csv", "due.ics", "signers.csv"];
+const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "register.csv", "due.ics", signersName];
 /** What a process leaves that was ended while it made a file: no record, and swept by a later filing. */
 const unfinished = /(?:^|\/)\.[0-9a-f-]{36}\.tmp$/u;
 const lockOrMarker = new RegExp(`^${lockName.replace(".", "\\.")}(?:\\.[0-9a-f]{16})*$`, "u");
@@ -38,7 +42,7 @@ export async function checkFolder(disk: FilingDisk, path: string): Promise<reado
   const { lines, doubts } = checkLedger(ledger);
   const filed = lines.filter((line): line is FiledLine => line.action === "filed");
   const folder = { disk, path, files, filed };
-  return [...doubts, ...checkOnce(filed), ...checkDecisions(lines), ...(await checkPages(folder, lines))];
+  return [...doubts, ...checkLines(lines), ...(await checkPages(folder, lines))];
 }
 
 /** Files and ledger as they were at one moment; where no lock can be made, as on a disk to read from, nobody files. */
@@ -52,33 +56,6 @@ async function snapshot(disk: FilingDisk, path: string) {
   return withFilingLock(disk, path, read).catch(read);
 }
 
-function checkOnce(filed: readonly FiledLine[]): readonly Doubt[] {
-  const seen = new Set<string>();
-  return filed.flatMap(({ tag, calibration, revision, number, path }) => {
-    const keys = [JSON.stringify([tag, calibration, revision]), path];
-    const isTwice = keys.some((key) => seen.has(key));
-    for (const key of keys) seen.add(key);
-    if (!isTwice) return [];
-    const says = `line ${number} files revision ${revision} of ${calibration} of ${tag} a second time`;
-    return [{ about: "ledger" as const, place: ledgerName, says }];
-  });
-}
-
-/** A decision names the page whose finding it is about. */
-function checkDecisions(lines: readonly LedgerLine[]): readonly Doubt[] {
-  const key = ({ path, fileSha256, sealSha256, tag, calibration, revision }: LedgerLine) =>
-    JSON.stringify([path, fileSha256, sealSha256, tag, calibration, revision]);
-  const filed = new Set<string>();
-  return lines.flatMap((line) => {
-    if (line.action === "filed") filed.add(key(line));
-    else if (!filed.has(key(line))) {
-      const says = `line ${line.number} decides about a page that no line before it files`;
-      return [{ about: "ledger" as const, place: ledgerName, says }];
-    }
-    return [];
-  });
-}
-
 async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise<readonly Doubt[]> {
   const { disk, path, files, filed } = folder;
   const known = new Set(filed.map((line) => line.path));
@@ -89,10 +66,12 @@ async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise
     files.filter((file) => !known.has(file) && !isOwn(file) && !odd.includes(file)),
     doubts,
   );
-  const index = await indexOf(folder, lines);
+  const index = await indexOf(folder);
+  const { standing } = pagesOf(lines);
   for (const line of filed) {
     const found = await readFiledRecord(disk, path, line);
-    if ("record" in found) doubts.push(...(await checkRecord(folder, line, found, index)));
+    if ("record" in found && !standing.includes(line)) doubts.push(...checkWithdrawn(line, found));
+    else if ("record" in found) doubts.push(...(await checkRecord({ ...folder, standing }, line, found, index)));
     else doubts.push(await whatHappened({ disk, path, filed, strange }, line, found.says));
   }
   const lost = new Set(filed.filter((line) => !files.includes(line.path)).map(({ fileSha256 }) => fileSha256));
@@ -138,13 +117,13 @@ function isOwn(file: string): boolean {
   return ownNames.includes(file) || lockOrMarker.test(file) || unfinished.test(file);
 }
 
-async function indexOf({ disk, path }: Folder, [first]: readonly LedgerLine[]) {
+async function indexOf({ disk, path, filed: [first] }: Folder) {
   const text = await textOf(disk, `${path}/${indexName}`);
-  return first === undefined ? new Map<number, never>() : readIndexText(text, first);
+  return first === undefined ? new Map<number, IndexRow>() : readIndexText(text, first);
 }
 
 async function checkRecord(
-  { disk, path, filed }: Folder,
+  { disk, path, standing }: Folder & { standing: readonly FiledLine[] },
   line: FiledLine,
   found: ReadRecord,
   index: Awaited<ReturnType<typeof indexOf>>,
@@ -152,13 +131,14 @@ async function checkRecord(
   const doubt = (says: string): Doubt => ({ about: "folder", place: line.path, says });
   const { record } = found;
   const doubts: Doubt[] = [];
-  if (!isOf(line, record)) doubts.push(doubt(`line ${line.number} of the ledger says of it what its record does not`));
-  const entry = index.get(line.number);
-  if (entry !== undefined && !isSame(entry, indexEntry(line, record))) {
+  if (!isOf(line, record)) doubts.push(doubt(otherThanRecord(line)));
+  doubts.push(...checkSigned(line, record).map(doubt));
+  const row = index.get(line.number);
+  if (row !== undefined && !isSame(row.entry, indexEntry(line, record))) {
     doubts.push(doubt(`${indexName} says otherwise than the page; delete ${indexName}, it is made anew`));
   }
   if (line.revision === 1) return doubts;
-  const before = filed.find(
+  const before = standing.find(
     ({ tag, calibration, revision }) =>
       tag === line.tag && calibration === line.calibration && revision === line.revision - 1,
   );
@@ -167,9 +147,36 @@ async function checkRecord(
   return "record" in replaced ? [...doubts, ...checkAmendment(replaced, found, line.path)] : doubts;
 }
 
-function isOf(line: FiledLine | DecidedLine, record: SealedRecord): boolean {
+const otherThanRecord = ({ number }: FiledLine) => `line ${number} of the ledger says of it what its record does not`;
+
+/** A page that was withdrawn is kept as it was filed; what else is doubtful about it is why it was withdrawn. */
+function checkWithdrawn(line: FiledLine, { record }: ReadRecord): readonly Doubt[] {
+  return isOf(line, record) ? [] : [{ about: "folder", place: line.path, says: otherThanRecord(line) }];
+}
+
+/** Somebody answers for each page: by signatures given before it was filed, or on a paper that the ledger names. */
+function checkSigned({ number, at, paper }: FiledLine, record: SealedRecord): readonly string[] {
+  const { isIssued, missing, given } = signingState(record);
+  const late = given.filter(({ signedAt }) => Date.parse(signedAt) - Date.parse(at) > clocksApart);
+  const sayings = late.map(
+    ({ name, signedAt }) => `${name} signed it at ${signedAt}, after line ${number} filed it at ${at}`,
+  );
+  if (isIssued || paper !== undefined) return sayings;
+  return [
+    ...sayings,
+    `nobody answers for it: it is not signed as ${missing.join(" and ")}, and line ${number} names no paper with the signatures`,
+  ];
+}
+
+/** Where it lies by right: under its own name, or under that of a page that takes the place of withdrawn ones. */
+function isPathOf(path: string, record: SealedRecord): boolean {
+  const [, time] = /_again(\d{1,4})\.html$/u.exec(path) ?? [];
+  return path === filedPath(record) || (time !== undefined && path === filedPath(record, Number(time)));
+}
+
+function isOf(line: FiledLine, record: SealedRecord): boolean {
   return (
-    line.path === filedPath(record) &&
+    isPathOf(line.path, record) &&
     line.tag === record.instrument.tag &&
     line.calibration === record.calibration.calibration &&
     line.revision === record.revision &&

@@ -1,5 +1,6 @@
 import { phaseStatement } from "../record/phase-statement.ts";
 import { CannotFile } from "./cannot-file.ts";
+import { pagesOf } from "./filed-lines.ts";
 import { changeFolder, type FilingFolder } from "./filing-folder.ts";
 import { isFinding } from "./finding.ts";
 import type { DecidedLine, FiledLine } from "./ledger-line.ts";
@@ -22,9 +23,7 @@ export async function decideFinding(folder: FilingFolder, decided: FindingDecisi
 }
 
 function lastRevision({ ledger }: FilingFolder, { tag, calibration }: FindingDecision): FiledLine {
-  const found = ledger.lines.filter(
-    (line): line is FiledLine => line.action === "filed" && line.tag === tag && line.calibration === calibration,
-  );
+  const found = pagesOf(ledger.lines).standing.filter((line) => line.tag === tag && line.calibration === calibration);
   const last = found.toSorted((one, other) => one.revision - other.revision).at(-1);
   if (last === undefined) throw new CannotFile("filing/record-unknown", { tag, calibration });
   return last;

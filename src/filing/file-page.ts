@@ -1,14 +1,15 @@
 import { fileDigest } from "../record/file-digest.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { CannotFile } from "./cannot-file.ts";
+import { pagesOf } from "./filed-lines.ts";
 import { filedPath } from "./filed-path.ts";
 import { changeFolder, type Enter, type FilingFolder } from "./filing-folder.ts";
-import { addToIndex } from "./filing-index.ts";
+import { addToIndex, indexRow } from "./filing-index.ts";
 import type { FiledLine } from "./ledger-line.ts";
 
 export type SignedPage = { bytes: Uint8Array; record: SealedRecord };
-/** Who files it, and where the paper with the signatures lies. */
-export type FiledWith = { by?: string | undefined; paper?: string | undefined };
+/** Who files it, where the paper with the signatures lies, and the SHA-256 of the table that its signatures were checked by. */
+export type FiledWith = { by?: string | undefined; paper?: string | undefined; signersSha256?: string | undefined };
 /** `put back`: the ledger had its line, and the page was missing. */
 export type FiledPage = { outcome: "filed" | "filed already" | "put back"; line: FiledLine };
 
@@ -24,11 +25,12 @@ export async function filePage(folder: FilingFolder, page: SignedPage, filedWith
     const before = folder.ledger.filed({ tag, calibration, revision });
     if (before !== undefined) return filedBefore(folder, page, sha256, before);
     checkRevision(folder, page.record);
-    const path = filedPath(page.record);
+    const path = filedPath(page.record, 1 + withdrawnBefore(folder, page.record));
     const isNew = await putDown(folder, path, page.bytes);
     if (!isNew) await checkSame(folder, path, sha256);
-    const line = await entered(enter, page, { path, sha256 }, filedWith);
-    await addToIndex(folder, line, page.record);
+    const row = indexRow({ number: folder.ledger.lines.length + 1, path, fileSha256: sha256 }, page.record);
+    const line = await entered(enter, page, { path, sha256, rowSha256: row.sha256 }, filedWith);
+    await addToIndex(folder, line, row);
     return { outcome: "filed", line };
   });
 }
@@ -36,8 +38,8 @@ export async function filePage(folder: FilingFolder, page: SignedPage, filedWith
 function entered(
   enter: Enter,
   { record }: SignedPage,
-  { path, sha256 }: { path: string; sha256: string },
-  { by, paper }: FiledWith,
+  { path, sha256, rowSha256 }: { path: string; sha256: string; rowSha256: string },
+  { by, paper, signersSha256 }: FiledWith,
 ): Promise<FiledLine> {
   return enter<FiledLine>({
     action: "filed",
@@ -45,13 +47,23 @@ function entered(
     fileSha256: sha256,
     sealSha256: record.seal.sha256,
     ...identityOf(record),
+    rowSha256,
     ...(by !== undefined && { by }),
     ...(paper !== undefined && { paper }),
+    ...(signersSha256 !== undefined && { signersSha256 }),
   });
 }
 
 function identityOf({ instrument, calibration, revision }: SealedRecord) {
   return { tag: instrument.tag, calibration: calibration.calibration, revision };
+}
+
+/** How many pages of this very revision were withdrawn, and lie there still. */
+function withdrawnBefore({ ledger }: FilingFolder, record: SealedRecord): number {
+  const { tag, calibration, revision } = identityOf(record);
+  return pagesOf(ledger.lines).withdrawn.filter(
+    (line) => line.tag === tag && line.calibration === calibration && line.revision === revision,
+  ).length;
 }
 
 async function filedBefore(

@@ -1,6 +1,6 @@
 import type { FilingDisk } from "./filing-disk.ts";
 import { ledgerName } from "./ledger.ts";
-import { type FiledLine, readLedgerLine } from "./ledger-line.ts";
+import { type FiledLine, type LedgerLine, readLedgerLine, type WithdrawnLine } from "./ledger-line.ts";
 import { textOf } from "./text-of.ts";
 
 /** Where a page lies in a filing folder: the folder, and its path in it, two names long. */
@@ -12,11 +12,23 @@ export function placeInFolder(page: string): { folder: string; path: string } {
   };
 }
 
-/** Lines by which pages were filed into a folder, in their order; none where there is no ledger that can be read. */
-export async function filedLines(disk: Pick<FilingDisk, "read">, folder: string): Promise<readonly FiledLine[]> {
+/** What a ledger says of the pages of its folder. */
+export type FiledPages = {
+  /** Lines by which pages were filed that count, in their order. */
+  standing: readonly FiledLine[];
+  /** Those by which pages were withdrawn. */
+  withdrawn: readonly WithdrawnLine[];
+};
+
+/** What the ledger of a folder says of its pages; nothing where there is no ledger that can be read. */
+export async function filedPages(disk: Pick<FilingDisk, "read">, folder: string): Promise<FiledPages> {
   const texts = (await textOf(disk, `${folder}/${ledgerName}`)).split("\n");
-  return texts.flatMap((text) => {
-    const line = text === "" ? undefined : readLedgerLine(text);
-    return line?.action === "filed" ? [line] : [];
-  });
+  return pagesOf(texts.flatMap((text) => (text === "" ? [] : (readLedgerLine(text) ?? []))));
+}
+
+/** Which pages count, by the lines of a ledger. */
+export function pagesOf(lines: readonly LedgerLine[]): FiledPages {
+  const withdrawn = lines.filter((line) => line.action === "withdrawn");
+  const gone = new Set(withdrawn.map(({ path }) => path));
+  return { standing: lines.filter((line) => line.action === "filed").filter(({ path }) => !gone.has(path)), withdrawn };
 }

@@ -2,14 +2,14 @@ import { CannotFile } from "./cannot-file.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import { withFilingLock } from "./filing-lock.ts";
 import { Ledger, ledgerName } from "./ledger.ts";
-import { type DecidedLine, type FiledLine, ledgerText } from "./ledger-line.ts";
+import { type LedgerLine, ledgerText } from "./ledger-line.ts";
 
 /** A folder that records are filed into, with its ledger as far as this process has read it. */
 export type FilingFolder = { disk: FilingDisk; path: string; ledger: Ledger };
 
 type Open<Line> = Omit<Line, "number" | "at" | "previous">;
 /** Enters an action into the ledger, durably, and gives its line. */
-export type Enter = <Line extends FiledLine | DecidedLine>(line: Open<Line>) => Promise<Line>;
+export type Enter = <Line extends LedgerLine>(line: Open<Line>) => Promise<Line>;
 
 export function filingFolder(disk: FilingDisk, path: string): FilingFolder {
   return { disk, path, ledger: new Ledger() };
@@ -40,7 +40,7 @@ async function readOn({ disk, path, ledger }: FilingFolder): Promise<void> {
   if (result.torn > 0) await disk.cut(file, ledger.length);
 }
 
-async function enterLine<Line extends FiledLine | DecidedLine>(
+async function enterLine<Line extends LedgerLine>(
   { disk, path, ledger }: FilingFolder,
   open: Open<Line>,
 ): Promise<Line> {

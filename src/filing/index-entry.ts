@@ -35,7 +35,10 @@ export type IndexEntry = {
 export type StandardInShort = { standard: string; certificate: string; dueOn: string };
 
 /** The entry of a record that was filed by a line. */
-export function indexEntry({ number, path, fileSha256 }: FiledLine, record: SealedRecord): IndexEntry {
+export function indexEntry(
+  { number, path, fileSha256 }: Pick<FiledLine, "number" | "path" | "fileSha256">,
+  record: SealedRecord,
+): IndexEntry {
   const { instrument, calibration, standards, recommendation } = record;
   const summary = recordSummary(record);
   return {

@@ -6,6 +6,11 @@ type Entered = {
   number: number;
   /** Date and time with offset. */
   at: string;
+  /** SHA-256 of the line before, without its newline; zeros for the first. */
+  previous: string;
+};
+
+type AboutPage = Entered & {
   /** Of the page, from the folder on. */
   path: string;
   fileSha256: string;
@@ -13,41 +18,62 @@ type Entered = {
   tag: string;
   calibration: string;
   revision: number;
-  /** SHA-256 of the line before, without its newline; zeros for the first. */
-  previous: string;
 };
 
-/** A page was filed: by whom, and where the paper with its signatures lies, if that was said. */
-export type FiledLine = Entered & { action: "filed"; by?: string; paper?: string };
+/**
+ * A page was filed: by whom, and where the paper with its signatures lies, if that was said; by which table of signers
+ * its signatures were checked, and which row the index got of it, each as its SHA-256.
+ */
+export type FiledLine = AboutPage & {
+  action: "filed";
+  by?: string;
+  paper?: string;
+  signersSha256?: string;
+  rowSha256?: string;
+};
 /** What was decided about a loop that was found out of tolerance. */
-export type DecidedLine = Entered & { action: "decided"; by: string; decision: string };
+export type DecidedLine = AboutPage & { action: "decided"; by: string; decision: string };
+/** A filed page counts no more: who said so, and why. It stays where it lies. */
+export type WithdrawnLine = AboutPage & { action: "withdrawn"; by: string; reason: string };
+/** The index was made anew from the pages: how many rows it has, and the SHA-256 of theirs, one after the other. */
+export type IndexedLine = Entered & { action: "indexed"; rows: number; rowsSha256: string };
 /** One line of a ledger: an action that is over. */
-export type LedgerLine = FiledLine | DecidedLine;
+export type LedgerLine = FiledLine | DecidedLine | WithdrawnLine | IndexedLine;
 
 /** What stands in the place of a hash before the first line. */
 export const noLine = "0".repeat(64);
 
-const isWhole = (value: unknown) => Number.isInteger(value) && (value as number) >= 1;
-const isWords = (value: unknown) => typeof value === "string" && value.trim() !== "";
-const matches = (form: RegExp) => (value: unknown) => typeof value === "string" && form.test(value);
+type Check = (value: unknown) => boolean;
+type Checks = Readonly<Record<string, Check>>;
+
+const isWhole: Check = (value) => Number.isInteger(value) && (value as number) >= 1;
+const isWords: Check = (value) => typeof value === "string" && value.trim() !== "";
+const matches =
+  (form: RegExp): Check =>
+  (value) =>
+    typeof value === "string" && form.test(value);
 const sha256 = matches(/^[0-9a-f]{64}$/u);
 
-const form: Readonly<Record<keyof Entered, (value: unknown) => boolean>> = {
+const entered: Readonly<Record<keyof Entered, Check>> = {
   number: isWhole,
   at: matches(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d+)?(?:Z|[+-]\d\d:\d\d)$/u),
+  previous: sha256,
+};
+const aboutPage: Readonly<Record<keyof AboutPage, Check>> = {
+  ...entered,
   path: matches(/^\w[\w.-]*\/\w[\w.-]*\.html$/u),
   fileSha256: sha256,
   sealSha256: sha256,
   tag: isWords,
   calibration: isWords,
   revision: isWhole,
-  previous: sha256,
 };
-const required = Object.entries(form);
-const furtherOf = {
-  filed: { must: [], may: ["by", "paper"] },
-  decided: { must: ["by", "decision"], may: [] },
-} as const;
+const forms: Readonly<Record<LedgerLine["action"], { must: Checks; may: Checks }>> = {
+  filed: { must: aboutPage, may: { by: isWords, paper: isWords, signersSha256: sha256, rowSha256: sha256 } },
+  decided: { must: { ...aboutPage, by: isWords, decision: isWords }, may: {} },
+  withdrawn: { must: { ...aboutPage, by: isWords, reason: isWords }, may: {} },
+  indexed: { must: { ...entered, rows: isWhole, rowsSha256: sha256 }, may: {} },
+};
 
 /** A line as it stands in a ledger, without its newline. */
 export function ledgerText(line: LedgerLine): string {
@@ -56,13 +82,13 @@ export function ledgerText(line: LedgerLine): string {
 
 /** What a line says; nothing where it does not have the form of a line. */
 export function readLedgerLine(text: string): LedgerLine | undefined {
-  const found = parsed(text);
-  if (found === undefined || !required.every(([name, isRight]) => isRight(found[name]))) return undefined;
-  const further = found.action === "filed" || found.action === "decided" ? furtherOf[found.action] : undefined;
-  if (further === undefined || !further.must.every((name) => isWords(found[name]))) return undefined;
-  const others = Object.keys(found).filter((name) => !Object.hasOwn(form, name) && name !== "action");
-  const known: readonly string[] = [...further.must, ...further.may];
-  return others.every((name) => known.includes(name) && isWords(found[name])) ? (found as LedgerLine) : undefined;
+  const { action, ...found } = parsed(text) ?? {};
+  const form =
+    typeof action === "string" && Object.hasOwn(forms, action) ? forms[action as LedgerLine["action"]] : undefined;
+  if (form === undefined || !Object.keys(form.must).every((name) => Object.hasOwn(found, name))) return undefined;
+  const checks: Checks = { ...form.must, ...form.may };
+  const isRight = Object.entries(found).every(([name, value]) => Object.hasOwn(checks, name) && checks[name]?.(value));
+  return isRight ? ({ ...found, action } as LedgerLine) : undefined;
 }
 
 /** The hash by which the next line knows this one. */

@@ -5,6 +5,8 @@ export const ledgerName = "ledger.jsonl";
 
 type Identity = { tag: string; calibration: string; revision: number };
 
+const keyOf = ({ tag, calibration, revision }: Identity) => JSON.stringify([tag, calibration, revision]);
+
 /** A ledger as far as it was read: every whole line holds on to the one before it. */
 export class Ledger {
   readonly lines: LedgerLine[] = [];
@@ -35,17 +37,17 @@ export class Ledger {
     return { torn: bytes.length - end };
   }
 
-  /** The line by which a revision of a calibration was filed. */
-  filed({ tag, calibration, revision }: Identity): FiledLine | undefined {
-    return this.#filed.get(JSON.stringify([tag, calibration, revision]));
+  /** The line by which a revision of a calibration was filed, unless its page was withdrawn. */
+  filed(identity: Identity): FiledLine | undefined {
+    return this.#filed.get(keyOf(identity));
   }
 
   #take(line: LedgerLine, text: string): void {
     this.lines.push(line);
     this.head = lineHash(text);
     this.length += new TextEncoder().encode(text).length + 1;
-    if (line.action !== "filed") return;
-    this.#filed.set(JSON.stringify([line.tag, line.calibration, line.revision]), line);
+    if (line.action === "filed") this.#filed.set(keyOf(line), line);
+    if (line.action === "withdrawn") this.#filed.delete(keyOf(line));
   }
 }
 

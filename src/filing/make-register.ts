@@ -22,7 +22,7 @@ export function makeRegister(
 ): Register {
   const byTag = currentRecordsByTag(entries);
   const current = [...byTag.values()].flat();
-  const decided = new Set(decisions.map(({ tag, calibration }) => keyOf(tag, calibration)));
+  const decided = new Set(decisions.map(({ fileSha256 }) => fileSha256));
   return {
     on,
     soonDays,
@@ -35,11 +35,6 @@ export function makeRegister(
     years: yearsOf(current),
     records: entries.length,
   };
-}
-
-/** Two texts as one key that no other two texts have. */
-function keyOf(tag: string, calibration: string): string {
-  return JSON.stringify([tag, calibration]);
 }
 
 function byTagName(one: RegisterRow, other: RegisterRow): number {
@@ -96,11 +91,15 @@ function standardsOf(last: readonly IndexEntry[], on: string): readonly Register
   return [...found.values()].sort((one, other) => (one.dueOn < other.dueOn ? -1 : 1));
 }
 
-function openFinding({ summary, path, impactDecision }: IndexEntry, decided: ReadonlySet<string>): OpenFinding[] {
+/** A decision is about one page: what was decided of a revision does not close the finding of the next one. */
+function openFinding(
+  { summary, path, fileSha256, impactDecision }: IndexEntry,
+  decided: ReadonlySet<string>,
+): OpenFinding[] {
   const { tag, calibration, revision, performedOn } = summary;
   const asFound = summary.asFound?.statement;
   if (asFound === undefined || asFound === null || !isFinding(asFound)) return [];
-  if (impactDecision !== undefined || decided.has(keyOf(tag, calibration))) return [];
+  if (impactDecision !== undefined || decided.has(fileSha256)) return [];
   return [{ tag, calibration, revision, path, performedOn, asFound }];
 }
 

@@ -1,16 +1,20 @@
 import type { Doubt } from "../record/doubt.ts";
+import { borneOut, rowsDigest } from "./borne-out.ts";
+import { bytesOrWhy } from "./bytes-or-why.ts";
+import { checkLedger } from "./check-ledger.ts";
+import { pagesOf } from "./filed-lines.ts";
 import type { FilingDisk } from "./filing-disk.ts";
-import { indexName, indexText, readIndexText } from "./filing-index.ts";
-import { withFilingLock } from "./filing-lock.ts";
-import { type IndexEntry, indexEntry } from "./index-entry.ts";
-import { ledgerName } from "./ledger.ts";
-import { type DecidedLine, type FiledLine, type LedgerLine, readLedgerLine } from "./ledger-line.ts";
+import { changeFolder, filingFolder } from "./filing-folder.ts";
+import { type IndexRow, indexName, indexRow, indexText, readIndexText } from "./filing-index.ts";
+import type { IndexEntry } from "./index-entry.ts";
+import { Ledger, ledgerName } from "./ledger.ts";
+import type { DecidedLine, FiledLine, IndexedLine, LedgerLine } from "./ledger-line.ts";
 import { readFiledRecord } from "./read-filed-record.ts";
 import { textOf } from "./text-of.ts";
 
 /** What lies in a folder, in short. */
 export type FilingIndex = {
-  /** One a filed page, every revision, in the order of filing. */
+  /** One a filed page that was not withdrawn, every revision, in the order of filing. */
   entries: readonly IndexEntry[];
   /** What was decided about loops found out of tolerance, in that order. */
   decisions: readonly DecidedLine[];
@@ -22,100 +26,113 @@ export type FilingIndex = {
 /**
  * The records of a folder in short, from its index; what the index lacks is made from the pages and added to it.
  *
- * It is quick because it believes the index of a page that was not touched since the index was written, by the disk's
- * own times, and the ledger; whether they may be believed is the business of `verify`. The index is written again only
- * where every page could be read.
+ * A row of the index is taken where the ledger bears it out and its page was not touched since the index was written, by
+ * the disk's own times; whether the ledger and the pages may be believed is the business of `verify`. The index is
+ * written again only where every page could be read, and the ledger then says so.
  */
 export async function readIndex(disk: FilingDisk, folder: string): Promise<FilingIndex> {
-  const ledger = await textOrWhy(disk, `${folder}/${ledgerName}`);
-  if ("why" in ledger) return { entries: [], decisions: [], doubts: [ledgerDoubt(`it cannot be read: ${ledger.why}`)] };
-  const { lines, doubts } = linesOf(ledger.text);
-  const [first] = lines;
+  // The index first: what is filed meanwhile then has its line, and no row yet.
+  const index = await writtenIndex(disk, folder);
+  const ledger = await readLedger(disk, folder);
+  const { lines } = ledger;
+  const doubts = [...ledger.doubts];
+  const { standing } = pagesOf(lines);
+  const first = lines.find((line) => line.action === "filed");
   if (first === undefined) return { entries: [], decisions: [], doubts };
-  const filed = lines.filter((line) => line.action === "filed");
-  const known = await entriesKnown(disk, folder, first, filed);
-  const entries: IndexEntry[] = [];
-  let isBehind = false;
-  for (const line of filed) {
-    const entry = known.get(line.number);
-    if (entry !== undefined) {
-      entries.push(entry);
-      continue;
-    }
+  const rows = readIndexText(index.text, first);
+  const beyond = [...rows.keys()].find((number) => number > lines.length);
+  if (beyond !== undefined) doubts.push(ledgerDoubt(cutOff(beyond, lines.length)));
+  const known = await rowsKnown({ disk, folder, writtenAt: index.writtenAt }, borneOut(lines, rows), rows, standing);
+  const made = new Map(known);
+  for (const line of standing.filter(({ number }) => !known.has(number))) {
     const found = await readFiledRecord(disk, folder, line);
-    if ("record" in found) {
-      isBehind = true;
-      entries.push(indexEntry(line, found.record));
-    } else doubts.push({ about: "folder", place: line.path, says: found.says });
+    if ("record" in found) made.set(line.number, indexRow(line, found.record));
+    else doubts.push({ about: "folder", place: line.path, says: found.says });
   }
-  if (isBehind && doubts.length === 0) await renewed(disk, folder, indexText(first, entries));
-  return { entries, decisions: lines.filter((line) => line.action === "decided"), doubts };
+  const inOrder = standing.flatMap(({ number }) => made.get(number) ?? []);
+  if (known.size < standing.length && doubts.length === 0) await renewed(disk, folder, first, standing, inOrder);
+  const decisions = lines.filter((line) => line.action === "decided");
+  return { entries: inOrder.map(({ entry }) => entry), decisions, doubts };
+}
+
+function cutOff(row: number, last: number): string {
+  return `it ends with line ${last}, and ${indexName} has the row of line ${row}: lines were taken off its end`;
+}
+
+type ReadLedger = { lines: readonly LedgerLine[]; doubts: readonly Doubt[] };
+
+/** The lines of a ledger; where one does not hold on to the one before it, every doubt about them. */
+async function readLedger(disk: FilingDisk, folder: string): Promise<ReadLedger> {
+  const bytes = await bytesOrWhy(disk, `${folder}/${ledgerName}`);
+  const ledger = new Ledger();
+  if (bytes === undefined) return { lines: [], doubts: [] };
+  if ("why" in bytes) return { lines: [], doubts: [ledgerDoubt(`it cannot be read: ${bytes.why}`)] };
+  const result = ledger.readOn(bytes);
+  if ("torn" in result) return { lines: ledger.lines, doubts: [] };
+  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+  return checkLedger(text.slice(0, text.lastIndexOf("\n") + 1));
+}
+
+/** The text of an index, and when it was written; an index that cannot be read is as good as none. */
+async function writtenIndex(
+  disk: FilingDisk,
+  folder: string,
+): Promise<{ text: string; writtenAt: number | undefined }> {
+  const path = `${folder}/${indexName}`;
+  const writtenAt = await disk.changedAt(path).catch(() => undefined);
+  const text = writtenAt === undefined ? "" : await textOf(disk, path).catch(() => "");
+  return { text, writtenAt };
 }
 
 /** As many files as are asked about at once. */
 const atOnce = 64;
 
-/** Entries of the index for pages that are there and have not been touched since it was written. */
-async function entriesKnown(
-  disk: FilingDisk,
-  folder: string,
-  first: LedgerLine,
-  filed: readonly FiledLine[],
-): Promise<ReadonlyMap<number, IndexEntry>> {
-  const path = `${folder}/${indexName}`;
-  const writtenAt = await disk.changedAt(path).catch(() => undefined);
-  const index = await textOrWhy(disk, path);
-  if (writtenAt === undefined || "why" in index) return new Map();
-  const entries = readIndexText(index.text, first);
-  const known = new Map<number, IndexEntry>();
-  const isKnown = async (line: FiledLine) => {
-    const entry = entries.get(line.number);
-    if (entry === undefined || !isOf(entry, line)) return;
+type Written = { disk: FilingDisk; folder: string; writtenAt: number | undefined };
+
+/** Rows of the index for pages that are there and have not been touched since it was written. */
+async function rowsKnown(
+  { disk, folder, writtenAt }: Written,
+  borne: ReadonlySet<number>,
+  rows: ReadonlyMap<number, IndexRow>,
+  standing: readonly FiledLine[],
+): Promise<ReadonlyMap<number, IndexRow>> {
+  const known = new Map<number, IndexRow>();
+  if (writtenAt === undefined) return known;
+  const look = async (line: FiledLine) => {
+    const row = rows.get(line.number);
+    if (row === undefined || !borne.has(line.number) || !isOf(row.entry, line)) return;
     const changedAt = await disk.changedAt(`${folder}/${line.path}`).catch(() => undefined);
-    if (changedAt !== undefined && changedAt < writtenAt) known.set(line.number, entry);
+    if (changedAt !== undefined && changedAt < writtenAt) known.set(line.number, row);
   };
-  for (let start = 0; start < filed.length; start += atOnce) {
-    await Promise.all(filed.slice(start, start + atOnce).map(isKnown));
+  for (let start = 0; start < standing.length; start += atOnce) {
+    await Promise.all(standing.slice(start, start + atOnce).map(look));
   }
   return known;
 }
 
-async function textOrWhy(disk: FilingDisk, path: string): Promise<{ text: string } | { why: string }> {
-  try {
-    return { text: await textOf(disk, path) };
-  } catch (fault) {
-    return { why: fault instanceof Error ? fault.message : String(fault) };
-  }
-}
-
-function ledgerDoubt(says: string, line?: number): Doubt {
-  return { about: "ledger", place: line === undefined ? ledgerName : `${ledgerName}:${line}`, says };
+function ledgerDoubt(says: string): Doubt {
+  return { about: "ledger", place: ledgerName, says };
 }
 
 function isOf({ path, fileSha256 }: IndexEntry, line: FiledLine): boolean {
   return path === line.path && fileSha256 === line.fileSha256;
 }
 
-function linesOf(text: string): { lines: readonly LedgerLine[]; doubts: Doubt[] } {
-  const doubts: Doubt[] = [];
-  const lines = text
-    .slice(0, text.lastIndexOf("\n") + 1)
-    .split("\n")
-    .slice(0, -1)
-    .flatMap((one, index) => {
-      const line = readLedgerLine(one);
-      if (line === undefined) {
-        doubts.push(ledgerDoubt("this is no line of a ledger", index + 1));
-      }
-      return line ?? [];
-    });
-  return { lines, doubts };
-}
-
 /** The index saves time and nothing else: where it cannot be written, as on a disk to read from, it stays as it is. */
-async function renewed(disk: FilingDisk, folder: string, text: string): Promise<void> {
+async function renewed(
+  disk: FilingDisk,
+  path: string,
+  first: FiledLine,
+  standing: readonly FiledLine[],
+  rows: readonly IndexRow[],
+): Promise<void> {
   try {
-    await withFilingLock(disk, folder, () => disk.replace(`${folder}/${indexName}`, text));
+    await changeFolder(filingFolder(disk, path), async (enter) => {
+      await disk.replace(`${path}/${indexName}`, indexText(first, rows));
+      if (standing.every(({ rowSha256 }, place) => rowSha256 === rows[place]?.sha256)) return;
+      const rowsSha256 = rowsDigest(rows.map(({ sha256 }) => sha256));
+      await enter<IndexedLine>({ action: "indexed", rows: rows.length, rowsSha256 });
+    });
   } catch {
     // The entries were given all the same.
   }

@@ -13,6 +13,7 @@ export const filingProblems = {
     "a record with every signature that it needs, or --signed-on-paper with the place where the signed paper lies",
   ),
   "filing/signature-doubtful": stop("{says}", "a page of which spanwright verify doubts no signature"),
+  "filing/page-doubtful": stop("{says}", "a page that spanwright verify does not doubt"),
   "filing/issued-already": stop(
     "{path} is issued already, with other content",
     "the very same bytes, or a new revision made by spanwright amend",
@@ -44,6 +45,14 @@ export const filingProblems = {
   "filing/record-unknown": stop(
     "no record of calibration {calibration} of the tag {tag} is filed there",
     "tag and calibration as the register shows them",
+  ),
+  "filing/revision-unknown": stop(
+    "no page of revision {revision} of calibration {calibration} of the tag {tag} counts there",
+    "tag, calibration and --revision as the register shows them",
+  ),
+  "filing/rested-upon": stop(
+    "revision {later} replaces revision {revision}, and rests on it",
+    "the last revision first, then the one before it",
   ),
   "filing/nothing-to-decide": stop(
     "the loop was found in tolerance ({path})",

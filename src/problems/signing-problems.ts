@@ -8,6 +8,10 @@ export const signingProblems = {
     "a key of its own for each person",
   ),
   "signing/dates-reversed": stop("valid_to comes before valid_from", "the first day, then the last"),
+  "signing/signers-heading": stop(
+    "its heading lacks a column or has one that is not known, so that nobody in it is known to be a signer",
+    "a heading with the columns that spanwright keys new prints, each by its name",
+  ),
   "signing/no-signers": stop(
     "no table of signers was found beside the record or in the folder above it",
     "signers.csv there, or --signers with its path",

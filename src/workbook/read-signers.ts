@@ -14,7 +14,13 @@ const publicKeyForm = /^[\w-]{42}[AEIMQUYcgkosw048]$/u;
 export function readSigners(file: SourceFile, problems: ProblemList): readonly TableRow<Signer>[] {
   const raw = readDelimited(file, "signers", problems);
   if (raw.header.length === 0) return [];
+  const before = problems.all.length;
   checkHeader(raw, false, problems);
+  if (problems.all.length > before) {
+    // A limit under a name that is not known would be no limit.
+    problems.add("signing/signers-heading", { file: raw.file, line: raw.headerLine });
+    return [];
+  }
   const { rows, stopped } = readRows(raw, () => undefined, false, problems);
   const firstByKey = new Map<string, DraftRow<"signers">>();
   const kept = rows.filter((draft) => !stopped.has(draft)) as TableRow<Signer>[];

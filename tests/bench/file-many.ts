@@ -31,7 +31,7 @@ export async function fileMany(base: SealedRecord, folder: string, tags: number,
       });
       const json = JSON.stringify(record).replaceAll("<", "\\u003c");
       const page = `<!doctype html>\n<script type="application/json" id="record">${json}</script>\n`;
-      await filePage(filing, { bytes: new TextEncoder().encode(page), record }, {});
+      await filePage(filing, { bytes: new TextEncoder().encode(page), record }, { paper: "binder 7" });
     }
   }
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { runCommandLine } from "../../src/cli/command-line.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
-import { diskWith, samplePage, temporaryFolder } from "../filing/sample-pages.ts";
+import { diskWith, onPaper, samplePage, temporaryFolder } from "../filing/sample-pages.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
 import { filesBelow, written } from "./built-command.ts";
 import { recordingConsole } from "./recording-console.ts";
@@ -27,7 +27,7 @@ async function plant(more: readonly ReturnType<typeof samplePage>[] = []): Promi
     samplePage({ tag: "LT-2", calibration: "C-2", performedOn: "2025-03-04" }),
     samplePage({ calibration: "C-00", performedOn: "2024-03-04" }),
   ];
-  for (const page of [...pages, ...more]) await filePage(folder, page, {});
+  for (const page of [...pages, ...more]) await filePage(folder, page, onPaper);
   return root;
 }
 

@@ -7,7 +7,7 @@ import { decideFinding } from "../../src/filing/decide-finding.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import { type FiledLine, ledgerText, lineHash, readLedgerLine } from "../../src/filing/ledger-line.ts";
-import { amended, diskWith, pageOf, samplePage, temporaryFolder } from "./sample-pages.ts";
+import { amended, diskWith, onPaper, pageOf, samplePage, temporaryFolder } from "./sample-pages.ts";
 
 const disk = diskWith();
 const first = samplePage();
@@ -29,7 +29,7 @@ const writeLedger = (texts: readonly string[]) =>
 beforeEach(async () => {
   folder = temporaryFolder();
   const filing = filingFolder(disk, folder);
-  for (const page of [first, second, other]) await filePage(filing, page, {});
+  for (const page of [first, second, other]) await filePage(filing, page, onPaper);
   await decideFinding(filing, { tag: "LT-2", calibration: "C-2", decision: "no impact, because …", by: "A. Example" });
 });
 
@@ -136,7 +136,8 @@ describe("found and named:", () => {
     const again = { ...(readLedgerLine(texts[2] ?? "") as FiledLine), number: 5, previous: lineHash(texts[3] ?? "") };
     writeLedger([...texts, ledgerText(again)]);
     expect(await told()).toEqual(["ledger.jsonl: line 5 files revision 1 of C-2 of LT-2 a second time"]);
-    const decided = { ...again, action: "decided" as const, by: "A. Example", decision: "none", revision: 7 };
+    const { paper: _, rowSha256: __, ...page } = again;
+    const decided = { ...page, action: "decided" as const, by: "A. Example", decision: "none", revision: 7 };
     writeLedger([...texts, ledgerText(decided)]);
     expect(await told()).toEqual(["ledger.jsonl: line 5 decides about a page that no line before it files"]);
   });
@@ -205,10 +206,10 @@ describe("found and named:", () => {
 test("a revision whose list of changes is not what differs is told with the first place", async () => {
   const path = temporaryFolder();
   const filing = filingFolder(disk, path);
-  await filePage(filing, first, {});
+  await filePage(filing, first, onPaper);
   const { amendment, ...rest } = second.record;
   if (amendment === undefined) throw new TypeError("the second revision amends the first");
-  await filePage(filing, pageOf({ ...rest, amendment: { ...amendment, changes: [] } }), {});
+  await filePage(filing, pageOf({ ...rest, amendment: { ...amendment, changes: [] } }), onPaper);
   expect((await checkFolder(disk, path)).map(({ says }) => says)).toEqual([
     "its list of changes is not what differs from revision 1: 0 are listed, 1 were found, the first that differs is calibration.remarks",
   ]);

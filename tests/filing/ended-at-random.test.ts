@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { checkFolder } from "../../src/filing/check-folder.ts";
 import { checkLedger } from "../../src/filing/check-ledger.ts";
+import { pagesOf } from "../../src/filing/filed-lines.ts";
 import { filedPath } from "../../src/filing/filed-path.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
 import { fileDigest } from "../../src/record/file-digest.ts";
@@ -44,7 +45,7 @@ function expectSound(folder: string, whole: Whole, seen: Set<string>): number {
   const text = filesBelow(folder).includes("ledger.jsonl") ? readFileSync(join(folder, "ledger.jsonl"), "utf8") : "";
   const { lines, doubts } = checkLedger(text);
   expect(doubts.filter(({ says }) => !says.startsWith("the line was not finished"))).toEqual([]);
-  for (const line of lines) expect(line.fileSha256).toBe(whole.get(line.path));
+  for (const line of pagesOf(lines).standing) expect(line.fileSha256).toBe(whole.get(line.path));
   return lines.length;
 }
 

@@ -6,10 +6,11 @@ import { filePage, type SignedPage } from "../../src/filing/file-page.ts";
 import type { FilingDisk } from "../../src/filing/filing-disk.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import { filesBelow } from "../cli/built-command.ts";
-import { amended, diskWith, pageOf, samplePage, temporaryFolder } from "./sample-pages.ts";
+import { amended, diskWith, onPaper, pageOf, samplePage, temporaryFolder } from "./sample-pages.ts";
 
 const disk = diskWith();
-const file = (path: string, page: SignedPage, filedWith = {}) => filePage(filingFolder(disk, path), page, filedWith);
+const file = (path: string, page: SignedPage, filedWith: { paper?: string; by?: string } = onPaper) =>
+  filePage(filingFolder(disk, path), page, filedWith);
 
 test("a page is filed byte for byte, and its line says what it is", async () => {
   const path = temporaryFolder();
@@ -155,12 +156,12 @@ describe.each(["before", "after", "half-way"] as const)("ended %s any step", (wh
       const stopping = stoppingDisk(at, where);
       const folder = filingFolder(stopping.disk, path);
       const ends = (async () => {
-        for (const page of pages) await filePage(folder, page, {});
+        for (const page of pages) await filePage(folder, page, onPaper);
       })().catch((fault: unknown) => fault);
       if ((await ends) === undefined) break;
       steps = Math.max(steps, stopping.reached());
       const again = filingFolder(diskWith({ host: "here" }), path);
-      for (const page of pages) expect((await filePage(again, page, {})).outcome).toMatch(/^filed/u);
+      for (const page of pages) expect((await filePage(again, page, onPaper)).outcome).toMatch(/^filed/u);
       expect([at, await checkFolder(disk, path)]).toEqual([at, []]);
       expect([at, filesBelow(path)]).toEqual([
         at,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { filedLines, placeInFolder } from "../../src/filing/filed-lines.ts";
+import { filedPages, pagesOf, placeInFolder } from "../../src/filing/filed-lines.ts";
 import { ledgerText } from "../../src/filing/ledger-line.ts";
 import { sampleLines } from "./sample-lines.ts";
 
@@ -20,6 +20,14 @@ test("lines that filed a page are read, whatever stands between them; without a 
   const disk = (given: string | undefined) => ({
     read: async (path: string) => (path === "f/ledger.jsonl" && given ? new TextEncoder().encode(given) : undefined),
   });
-  expect(await filedLines(disk(text), "f")).toEqual(lines);
-  expect(await filedLines(disk(undefined), "f")).toEqual([]);
+  expect(await filedPages(disk(text), "f")).toEqual({ standing: lines, withdrawn: [] });
+  expect(await filedPages(disk(undefined), "f")).toEqual({ standing: [], withdrawn: [] });
+});
+
+test("a page that was withdrawn counts no more, and the others do", () => {
+  const lines = sampleLines(3);
+  const [, second] = lines;
+  if (second === undefined) throw new Error("there are three lines");
+  const line = { ...second, number: 4, action: "withdrawn" as const, by: "A. Example", reason: "a slip" };
+  expect(pagesOf([...lines, line])).toEqual({ standing: lines.filter((one) => one !== second), withdrawn: [line] });
 });

@@ -1,16 +1,16 @@
 import { expect, test } from "vitest";
-import { indexHeader, indexText, readIndexText } from "../../src/filing/filing-index.ts";
-import { indexEntry } from "../../src/filing/index-entry.ts";
-import type { FiledLine } from "../../src/filing/ledger-line.ts";
+import { indexHeader, indexRow, indexText, readIndexText } from "../../src/filing/filing-index.ts";
+import { type FiledLine, lineHash } from "../../src/filing/ledger-line.ts";
 import { sampleLines } from "./sample-lines.ts";
 import { samplePage } from "./sample-pages.ts";
 
 const [first, second] = sampleLines(2) as [FiledLine, FiledLine];
-const entries = [first, second].map((line) => indexEntry(line, samplePage().record));
-const text = indexText(first, entries);
+const rows = [first, second].map((line) => indexRow(line, samplePage().record));
+const text = indexText(first, rows);
 
 test("an index is read as it was written", () => {
-  expect([...readIndexText(text, first)]).toEqual(entries.map((entry) => [entry.number, entry]));
+  expect([...readIndexText(text, first)]).toEqual(rows.map((row) => [row.entry.number, row]));
+  for (const row of rows) expect(row.sha256).toBe(lineHash(row.text));
   expect(text.split("\n")[0]).toBe(indexHeader(first));
 });
 

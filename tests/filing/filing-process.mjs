@@ -16,4 +16,4 @@ const pages = JSON.parse(readFileSync(list, "utf8")).map((path) => {
   return { bytes, record: JSON.parse(json) };
 });
 process.stdout.write("ready\n");
-for (const page of pages) await filePage(filing, page, {});
+for (const page of pages) await filePage(filing, page, { paper: "binder 7" });

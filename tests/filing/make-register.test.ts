@@ -36,13 +36,22 @@ test("a standard stands once, by the certificate that runs longest, with the tag
 });
 
 test("a loop found out of tolerance is open until its record or the ledger says what was decided", () => {
-  const failed = (calibration: string, more = {}) => entry({ calibration, asFound: phaseInShort("fail") }, more);
-  const decision = { tag: "LT-1", calibration: "by ledger" } as DecidedLine;
+  const failed = (calibration: string, more = {}) =>
+    entry({ calibration, asFound: phaseInShort("fail") }, { fileSha256: calibration, ...more });
+  const decision = { tag: "LT-1", calibration: "by ledger", fileSha256: "by ledger" } as DecidedLine;
   const { openFindings } = registerOf(
     [failed("by record", { impactDecision: "none" }), failed("by ledger"), failed("open"), entry({})],
     [decision],
   );
   expect(openFindings.map(({ calibration }) => calibration)).toEqual(["open"]);
+});
+
+test("what was decided of a revision does not close the finding of the one after it", () => {
+  const failed = (revision: number) =>
+    entry({ calibration: "C-1", revision, asFound: phaseInShort("fail") }, { fileSha256: `page ${revision}` });
+  const decision = { tag: "LT-1", calibration: "C-1", revision: 1, fileSha256: "page 1" } as DecidedLine;
+  expect(registerOf([failed(1)], [decision]).openFindings).toEqual([]);
+  expect(registerOf([failed(1), failed(2)], [decision]).openFindings).toMatchObject([{ revision: 2 }]);
 });
 
 test("the rate of a year counts loops as found, each calibration once, without those that could not be judged", () => {

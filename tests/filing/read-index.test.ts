@@ -7,7 +7,7 @@ import type { FilingDisk } from "../../src/filing/filing-disk.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import type { IndexEntry } from "../../src/filing/index-entry.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
-import { amended, diskWith, samplePage, settled, temporaryFolder } from "./sample-pages.ts";
+import { amended, diskWith, onPaper, samplePage, settled, temporaryFolder } from "./sample-pages.ts";
 
 /** A disk that counts the pages that are read. */
 function countingDisk(changes: Partial<FilingDisk> = {}) {
@@ -33,7 +33,7 @@ async function filedFolder(): Promise<string> {
     samplePage({ tag: "LT-2", calibration: "C-2", isOutOfTolerance: true }),
     amended(first.record, "put right"),
   ]) {
-    await filePage(folder, page, {});
+    await filePage(folder, page, onPaper);
   }
   await decideFinding(folder, { tag: "LT-2", calibration: "C-2", decision: "no impact", by: "A. Example" });
   await settled(path);
@@ -131,7 +131,7 @@ test("a ledger or an index that cannot be read ends nothing: the one is told, th
 test("a page that was filed after the index was lost is added to one that is made anew", async () => {
   const folder = await filedFolder();
   rmSync(join(folder, "index.jsonl"));
-  await filePage(filingFolder(diskWith(), folder), samplePage({ calibration: "C-3" }), {});
+  await filePage(filingFolder(diskWith(), folder), samplePage({ calibration: "C-3" }), onPaper);
   expect((await readIndex(diskWith(), folder)).entries.map(({ number }) => number)).toEqual([1, 2, 3, 5]);
 });
 
@@ -160,4 +160,30 @@ test("a folder that cannot be written to is read all the same", async () => {
 
 test("a folder without a ledger holds nothing", async () => {
   expect(await readIndex(diskWith(), temporaryFolder())).toEqual({ entries: [], decisions: [], doubts: [] });
+});
+
+test("no byte of the index that is changed changes what is said: the page is read, or it is told", async () => {
+  const folder = await filedFolder();
+  const path = join(folder, "index.jsonl");
+  const whole = readFileSync(path);
+  // A disk to read from: the index is not made anew, so that each change meets the ledger alone.
+  const disk = diskWith({ createOnce: () => Promise.reject(new Error("EROFS")) });
+  const { entries } = await readIndex(disk, folder);
+  for (let change = 0; change < 300; change += 1) {
+    const place = (change * 7919) % whole.length;
+    const bytes = Buffer.from(whole);
+    bytes[place] = (bytes[place] ?? 0) ^ (1 << (change % 7));
+    writeFileSync(path, bytes);
+    const found = await readIndex(disk, folder);
+    if (found.doubts.length === 0) expect([change, found.entries]).toEqual([change, entries]);
+  }
+});
+
+test("lines that were cut off the end of the ledger show by the rows of the index", async () => {
+  const folder = await filedFolder();
+  const path = join(folder, "ledger.jsonl");
+  writeFileSync(path, `${readFileSync(path, "utf8").split("\n").slice(0, 2).join("\n")}\n`);
+  expect((await readIndex(diskWith(), folder)).doubts).toMatchObject([
+    { says: "it ends with line 2, and index.jsonl has the row of line 3: lines were taken off its end" },
+  ]);
 });

@@ -66,6 +66,9 @@ export function amended(replaced: SealedRecord, remarks: string): SignedPage {
   return pageOf({ ...changed, amendment });
 }
 
+/** How a page is filed that nobody signed in it. */
+export const onPaper = { paper: "binder 7" } as const;
+
 /** A new folder that is gone after the test. */
 export function temporaryFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), "spanwright-filing-"));

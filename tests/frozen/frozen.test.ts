@@ -13,7 +13,7 @@ import { makeLabels } from "../../src/jobs/records/make-labels.ts";
 import { recordPage } from "../../src/jobs/records/write-record.ts";
 import { signRecords } from "../../src/jobs/signing/sign-records.ts";
 import { type Verified, verifyFiles } from "../../src/jobs/signing/verify-files.ts";
-import { verifyRecord } from "../../src/jobs/signing/verify-record.ts";
+import { recordVerifier, verifyRecord } from "../../src/jobs/signing/verify-record.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
 import { keyFileText } from "../../src/proof/signing-key.ts";
@@ -26,6 +26,7 @@ const today = "2026-11-25";
 const now = `${today}T08:00:00+01:00`;
 const filing = nodeFilingDisk(() => undefined);
 const disks = { filing, plain: nodeDisk };
+const verifying = { verify: recordVerifier(), softwareVersion: present };
 const isRecord = (path: string) => /\.(?:html|json)$/u.test(path) && !path.startsWith("unsealed/");
 
 async function verified(paths: readonly string[], signers?: string) {
@@ -141,7 +142,7 @@ describe.each(["0.1.0", "0.2.0"])("of what spanwright %s wrote", (version) => {
     const amended = await amendRecord({ disk: nodeDisk, filing }, page, { ...options, softwareVersion: present });
     expect(amended.problems.all.map(sentence)).toEqual([]);
     const draft = amended.written?.page ?? "";
-    const filed = await fileRecords(filing, [draft], { into: folder, paper: "binder 8" });
+    const filed = await fileRecords(filing, [draft], { ...verifying, into: folder, paper: "binder 8" });
     expect(filed.problems.all.map(sentence)).toEqual([]);
     expect(told(await verified([folder]))).toEqual([]);
     const register = await writeRegister(disks, folder, { today, soonDays: 30 });
@@ -154,7 +155,11 @@ describe.each(["0.1.0", "0.2.0"])("of what spanwright %s wrote", (version) => {
     const page = join(folder, "C-2025-044.html");
     const into = join(folder, "filed");
     writeFileSync(join(folder, "signers.csv"), thawed(version).get("filed/signers.csv") ?? "");
-    const { rows, problems } = await fileRecords(filing, [page], { into, signers: join(folder, "signers.csv") });
+    const { rows, problems } = await fileRecords(filing, [page], {
+      ...verifying,
+      into,
+      signers: join(folder, "signers.csv"),
+    });
     expect(problems.all.map(sentence)).toEqual([]);
     expect(readFileSync(rows[0]?.path ?? "")).toEqual(readFileSync(page));
     expect(told(await verified([into], join(folder, "signers.csv")))).toEqual([]);

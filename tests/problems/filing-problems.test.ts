@@ -7,11 +7,14 @@ import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import { decideFiledFinding } from "../../src/jobs/filing/decide-filed-finding.ts";
 import { fileRecords } from "../../src/jobs/filing/file-records.ts";
+import { withdrawFiledPage } from "../../src/jobs/filing/withdraw-filed-page.ts";
 import { amendRecord } from "../../src/jobs/records/amend-record.ts";
+import { recordVerifier } from "../../src/jobs/signing/verify-record.ts";
 import { filingProblems } from "../../src/problems/filing-problems.ts";
 import type { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { amended, diskWith, pageOf, recordOf, samplePage, temporaryFolder } from "../filing/sample-pages.ts";
+import { amended, diskWith, onPaper, pageOf, recordOf, samplePage, temporaryFolder } from "../filing/sample-pages.ts";
+import { bySignatures } from "../jobs/filing/by-signatures.ts";
 import { smallestWorkbook, withText } from "../workbook/smallest-workbook.ts";
 
 type FilingCode = keyof typeof filingProblems;
@@ -36,7 +39,7 @@ const file = (contents: Contents, paper: string | undefined = "binder 7", disk =
   told(contents, async (folder) => {
     const pages = Object.keys(contents).filter((name) => !name.includes("/"));
     const paths = pages.map((name) => join(folder, name));
-    return (await fileRecords(disk, paths, { into: join(folder, "filed"), paper })).problems;
+    return (await fileRecords(disk, paths, { ...bySignatures, into: join(folder, "filed"), paper })).problems;
   });
 
 const decide = (page = samplePage({ isOutOfTolerance: true }), words = {}, change = (_: string) => {}) =>
@@ -47,13 +50,20 @@ const decide = (page = samplePage({ isOutOfTolerance: true }), words = {}, chang
     return (await decideFiledFinding(diskWith(), folder, decided)).problems;
   });
 
+const withdraw = (revision: string, pages = [first]) =>
+  told({}, async (folder) => {
+    for (const page of pages) await filePage(filingFolder(diskWith(), folder), page, onPaper);
+    const asked = { tag: "LT-1", calibration: "C-1", revision, reason: "a slip", by: "A. Example" };
+    return (await withdrawFiledPage(diskWith(), folder, asked)).problems;
+  });
+
 const issued = pageOf(await recordOf(smallestWorkbook));
 const amend = (page: string, workbook: object = smallestWorkbook, isFiled = true) =>
   told(
     { "C-1.html": issued.bytes, ...Object.fromEntries(Object.entries(workbook).map(([n, t]) => [`book/${n}`, t])) },
     async (folder) => {
       const filing = filingFolder(diskWith(), join(folder, "filed"));
-      if (isFiled) for (const one of [issued, amended(issued.record, "x")]) await filePage(filing, one, {});
+      if (isFiled) for (const one of [issued, amended(issued.record, "x")]) await filePage(filing, one, onPaper);
       const disks = { disk: nodeDisk, filing: diskWith() };
       const { problems } = await amendRecord(disks, join(folder, page), {
         ...{ workbook: join(folder, "book"), reason: "a slip", by: "T. Example", out: join(folder, "out") },
@@ -95,7 +105,9 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
   "filing/not-issued": {
     told: () =>
       told({ "a.html": first.bytes }, async (folder) => {
-        return (await fileRecords(diskWith(), [join(folder, "a.html")], { into: join(folder, "filed") })).problems;
+        return (
+          await fileRecords(diskWith(), [join(folder, "a.html")], { ...bySignatures, into: join(folder, "filed") })
+        ).problems;
       }),
     says: `a.html: the record is a draft: ${draftWords}; accepted: a record with every signature that it needs, or --signed-on-paper with the place where the signed paper lies`,
   },
@@ -106,6 +118,14 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
       return file({ "a.html": signed, "filed/signers.csv": "name,role,public_key,valid_from\n" });
     },
     says: "a.html: the signature 1: its header lacks or misstates alg, kid, typ, name, role, meaning, signedAt; accepted: a page of which spanwright verify doubts no signature",
+  },
+  "filing/page-doubtful": {
+    told: () =>
+      told({ "a.html": first.bytes }, async (folder) => {
+        const options = { ...bySignatures, verify: recordVerifier(), into: join(folder, "filed"), paper: "binder 7" };
+        return (await fileRecords(diskWith(), [join(folder, "a.html")], options)).problems;
+      }),
+    says: "a.html: calibration: its parts are not in the order in which a record is written; and 1 further doubt; accepted: a page that spanwright verify does not doubt",
   },
   "filing/issued-already": {
     told: () => file({ "a.html": first.bytes, "b.html": text.replace("<p>", "<p>other") }),
@@ -147,6 +167,14 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
   "filing/record-unknown": {
     told: () => decide(first, { calibration: "C-9" }),
     says: "no record of calibration C-9 of the tag LT-1 is filed there; accepted: tag and calibration as the register shows them",
+  },
+  "filing/revision-unknown": {
+    told: () => withdraw("2"),
+    says: "no page of revision 2 of calibration C-1 of the tag LT-1 counts there; accepted: tag, calibration and --revision as the register shows them",
+  },
+  "filing/rested-upon": {
+    told: () => withdraw("1", [first, second]),
+    says: "revision 2 replaces revision 1, and rests on it; accepted: the last revision first, then the one before it",
   },
   "filing/nothing-to-decide": {
     told: () => decide(first),

@@ -45,6 +45,14 @@ const provocations: Readonly<Record<SigningCode, { told: () => Promise<readonly 
     told: async () => tableTold(signersTable([{ ...ada.signer, validTo: "2025-12-31" }])),
     says: 'signers.csv:2:valid_to: valid_to comes before valid_from; read "2025-12-31"; accepted: the first day, then the last',
   },
+  "signing/signers-heading": {
+    // The column itself is told before.
+    told: async () =>
+      (await tableTold(signersTable([ada.signer]).replace("valid_to", "valid_until"))).filter(
+        (one) => !/valid_until/u.test(one),
+      ),
+    says: "signers.csv:1: its heading lacks a column or has one that is not known, so that nobody in it is known to be a signer; accepted: a heading with the columns that spanwright keys new prints, each by its name",
+  },
   "signing/no-signers": {
     told: async () => (await sign(await signingDisk(record), "ines", "performed", { signers: "none.csv" })).told,
     says: "none.csv: no table of signers was found beside the record or in the folder above it; accepted: signers.csv there, or --signers with its path",

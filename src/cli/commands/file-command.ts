@@ -1,4 +1,6 @@
+import { version } from "../../../package.json";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { meantRecords } from "../meant-records.ts";
@@ -11,18 +13,21 @@ export type FileOptions = { into: string; signedOnPaper?: string; by?: string; s
 /** `spanwright file`: pages of issued records into a folder that keeps them, and a row for each. */
 export async function fileCommand(pages: readonly string[], options: FileOptions, console: Console): Promise<0 | 2> {
   const { fileRecords } = await import("../../jobs/filing/file-records.ts");
+  const { recordVerifier } = await import("../../jobs/signing/verify-record.ts");
   const { filedRows } = await import("../../jobs/filing/filed-rows.ts");
   const { into, signedOnPaper, by, signers } = options;
   const meant = new ProblemList();
   const paths = await meantRecords(pages, meant, console);
   complainOf(meant, console);
   if (meant.hasStop) return 2;
-  const { rows, problems } = await fileRecords(nodeFilingDisk(console.complain), paths, {
-    ...{ into, by, paper: signedOnPaper, signers },
+  const { rows, problems, head } = await fileRecords(nodeFilingDisk(console.complain), paths, {
+    ...{ into, by, paper: signedOnPaper, signers, verify: recordVerifier(), softwareVersion: version },
     onFiled: progressOn(console),
   });
   complainOf(problems, console);
   if (rows.length > 0) console.print(alignedTable(filedRows(rows)));
+  if (head !== undefined)
+    console.print(`head of the ledger, ${counted(head.lines, "line")}, to be noted elsewhere: ${head.fingerprint}`);
   return problems.hasStop ? 2 : 0;
 }
 

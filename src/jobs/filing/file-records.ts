@@ -2,20 +2,25 @@ import { CannotFile } from "../../filing/cannot-file.ts";
 import { type FiledWith, filePage } from "../../filing/file-page.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { type FilingFolder, filingFolder } from "../../filing/filing-folder.ts";
-import type { Signer } from "../../model/signer.ts";
+import { type LedgerHead, ledgerHead } from "../../filing/ledger-head.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
-import { checkSignatures } from "../../proof/check-signatures.ts";
 import { signingState } from "../../proof/signing-state.ts";
+import type { Doubt } from "../../record/doubt.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
-import type { ReadRecord } from "../../record/written-record.ts";
-import { findSigners } from "../signing/find-signers.ts";
+import { counted } from "../../units/counted.ts";
+import { findSigners, type SignersTable } from "../signing/find-signers.ts";
+import type { RecordVerifier } from "../signing/verify-record.ts";
 
 export type { FilingDisk } from "../../filing/filing-disk.ts";
 
-export type FilingOptions = FiledWith & {
+export type FilingOptions = Omit<FiledWith, "signersSha256"> & {
   into: string;
+  /** How a page is verified before it is taken: what nobody doubts at that time stands behind every later doubt. */
+  verify: RecordVerifier;
+  /** Of the program that verifies. */
+  softwareVersion: string;
   /** Path of the table of signers, where it lies neither in the folder nor beside the page or in the folder above. */
   signers?: string | undefined;
   /** Called after each page, for whoever shows progress. */
@@ -31,9 +36,14 @@ export type FiledRow = {
   path: string;
 };
 
-export type Filing = { rows: readonly FiledRow[]; problems: ProblemList };
+export type Filing = {
+  rows: readonly FiledRow[];
+  problems: ProblemList;
+  /** Head of the ledger after it, to be noted elsewhere; nothing where nothing was filed. */
+  head?: LedgerHead;
+};
 
-type Page = { path: string; bytes: Uint8Array; record: SealedRecord };
+type Page = { path: string; bytes: Uint8Array; record: SealedRecord; signersSha256?: string | undefined };
 
 /** Files pages of issued records into a folder; first revisions first, for a later one rests on the one before it. */
 export async function fileRecords(disk: FilingDisk, pages: readonly string[], options: FilingOptions): Promise<Filing> {
@@ -43,7 +53,7 @@ export async function fileRecords(disk: FilingDisk, pages: readonly string[], op
     if (text?.trim() === "") problems.add("filing/words-missing", commandLine, wordsAfter(option));
   }
   if (problems.hasStop) return { rows: [], problems };
-  const signers = await signersOf(disk, options, problems);
+  const table = await signersOf(disk, options, problems);
   if (problems.hasStop) return { rows: [], problems };
   const folder = filingFolder(disk, into);
   const rows: FiledRow[] = [];
@@ -54,16 +64,16 @@ export async function fileRecords(disk: FilingDisk, pages: readonly string[], op
     options.onFiled?.(rows.length + problems.all.length, pages.length);
   };
   for (const path of pages) {
-    const page = await readPage({ disk, signers }, path, options, problems);
+    const page = await readPage({ disk, table }, path, options, problems);
     if (page === undefined) continue;
     if (page.record.revision === 1) await file(page);
     else later.push({ path, revision: page.record.revision });
   }
   for (const { path } of later.toSorted((one, other) => one.revision - other.revision)) {
-    const page = await readPage({ disk, signers }, path, options, problems);
+    const page = await readPage({ disk, table }, path, options, problems);
     if (page !== undefined) await file(page);
   }
-  return { rows, problems };
+  return rows.length === 0 ? { rows, problems } : { rows, problems, head: await ledgerHead(disk, into) };
 }
 
 const commandLine = { file: "command line" };
@@ -78,9 +88,9 @@ async function signersOf(
   disk: FilingDisk,
   { into, signers }: FilingOptions,
   problems: ProblemList,
-): Promise<readonly Signer[] | undefined> {
+): Promise<SignersTable | undefined> {
   const isMissing = signers === undefined ? new ProblemList() : problems;
-  return (await findSigners(plainDisk(disk), into, signers ?? `${into}/signers.csv`, isMissing))?.signers;
+  return findSigners(plainDisk(disk), into, signers ?? `${into}/signers.csv`, isMissing);
 }
 
 function plainDisk(disk: FilingDisk): Parameters<typeof findSigners>[0] {
@@ -92,23 +102,12 @@ function plainDisk(disk: FilingDisk): Parameters<typeof findSigners>[0] {
   };
 }
 
-/** What is wrong with the signatures, where there is a table to check them by. */
-async function signatureDoubt(
-  { disk, signers }: Known,
-  path: string,
-  { record, written }: ReadRecord,
-): Promise<string | undefined> {
-  if (record.signOff.signatures.length === 0) return undefined;
-  const table = signers ?? (await findSigners(plainDisk(disk), path, undefined, new ProblemList()))?.signers;
-  return table === undefined ? undefined : checkSignatures(record, table, disk.now(), written)[0]?.says;
-}
-
-type Known = { disk: FilingDisk; signers: readonly Signer[] | undefined };
+type Known = { disk: FilingDisk; table: SignersTable | undefined };
 
 async function readPage(
   known: Known,
   path: string,
-  { paper }: FilingOptions,
+  options: FilingOptions,
   problems: ProblemList,
 ): Promise<Page | undefined> {
   const place = { file: path };
@@ -124,13 +123,46 @@ async function readPage(
   const { record, written } = found;
   if (checkSeal(written).length > 0) return void problems.add("filing/seal-broken", place);
   const { isIssued, missing } = signingState(record);
-  if (!isIssued && paper === undefined) {
+  if (!isIssued && options.paper === undefined) {
     const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };
     return void problems.add("filing/not-issued", place, { values });
   }
-  const says = await signatureDoubt(known, path, found);
-  if (says !== undefined) return void problems.add("filing/signature-doubtful", place, { values: { says } });
-  return { path, bytes, record };
+  const isSigned = record.signOff.signatures.length > 0;
+  const table = isSigned ? await tableFor(known, path, problems) : undefined;
+  if (isSigned && table === undefined) return undefined;
+  if (await isDoubted({ path, text }, table, known, options, problems)) return undefined;
+  return { path, bytes, record, signersSha256: table?.sha256 };
+}
+
+/** Signatures that nobody can check are none; the table beside the page serves where the folder has none. */
+async function tableFor(
+  { disk, table }: Known,
+  path: string,
+  problems: ProblemList,
+): Promise<SignersTable | undefined> {
+  return table ?? findSigners(plainDisk(disk), path, undefined, problems);
+}
+
+/** Whether anything about a page is doubtful; the first doubt is told, and how many there are. */
+async function isDoubted(
+  { path, text }: { path: string; text: string },
+  table: SignersTable | undefined,
+  { disk }: Known,
+  { verify, softwareVersion }: FilingOptions,
+  problems: ProblemList,
+): Promise<boolean> {
+  const doubts: Doubt[] = [];
+  for await (const doubt of verify(text, path, { softwareVersion, signers: table?.signers, now: disk.now() })) {
+    doubts.push(doubt);
+  }
+  const [first, ...others] = doubts;
+  if (first === undefined) return false;
+  const isOfSignature = first.about === "signatures";
+  const what = isOfSignature ? first.says : `${first.place}: ${first.says}`;
+  const says = others.length === 0 ? what : `${what}; and ${counted(others.length, "further doubt")}`;
+  const code = isOfSignature ? "filing/signature-doubtful" : "filing/page-doubtful";
+  problems.add(code, { file: path }, { values: { says } });
+  return true;
 }
 
 async function fileOne(
@@ -140,7 +172,7 @@ async function fileOne(
   problems: ProblemList,
 ): Promise<FiledRow | undefined> {
   try {
-    const { outcome, line } = await filePage(folder, page, { by, paper });
+    const { outcome, line } = await filePage(folder, page, { by, paper, signersSha256: page.signersSha256 });
     const { tag, calibration, revision, path } = line;
     return { tag, calibration, revision, outcome, path: `${folder.path}/${path}` };
   } catch (fault) {

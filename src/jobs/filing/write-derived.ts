@@ -1,12 +1,13 @@
 import { indexName } from "../../filing/filing-index.ts";
 import { ledgerName } from "../../filing/ledger.ts";
+import { signersName } from "../../filing/signers-changed.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { looksLikeRecord } from "../../record/looks-like-record.ts";
 import type { Disk } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 
 /** What lies under these names cannot be made anew, or is asked whom to believe. */
-const keptNames: readonly string[] = [ledgerName, indexName, "signers.csv"];
+const keptNames: readonly string[] = [ledgerName, indexName, signersName];
 
 /** Writes what is made from records, at a path that was typed: never over a record, nor over what a folder keeps. */
 export async function writeDerived(

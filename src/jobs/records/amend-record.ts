@@ -1,5 +1,5 @@
 import { assembleRecord, type RecordContext } from "../../assembly/assemble-record.ts";
-import { filedLines, placeInFolder } from "../../filing/filed-lines.ts";
+import { filedPages, placeInFolder } from "../../filing/filed-lines.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { FiledLine } from "../../filing/ledger-line.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
@@ -72,7 +72,7 @@ async function readReplaced(
   }
   const { record, written } = found;
   if (checkSeal(written).length > 0) return void problems.add("filing/seal-broken", place);
-  const lines = await filedLines(disk, placeInFolder(page).folder);
+  const { standing: lines } = await filedPages(disk, placeInFolder(page).folder);
   const { isIssued, missing } = signingState(record);
   if (!isIssued && !lines.some(({ fileSha256 }) => fileSha256 === fileDigest(bytes).sha256)) {
     const values = { missing: `it is not yet signed as ${missing.join(" and ")}` };

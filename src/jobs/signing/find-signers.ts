@@ -1,5 +1,6 @@
 import type { Signer } from "../../model/signer.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { whatIsWrong } from "../../problems/sentence.ts";
 import { fileDigest } from "../../record/file-digest.ts";
 import { readSigners } from "../../workbook/read-signers.ts";
 import type { Disk } from "../disk.ts";
@@ -7,7 +8,13 @@ import type { Disk } from "../disk.ts";
 const tableName = "signers.csv";
 
 /** A table of signers, where it lies, and which it was: whoever can change it decides who has signed. */
-export type SignersTable = { path: string; sha256: string; signers: readonly Signer[] };
+export type SignersTable = {
+  path: string;
+  sha256: string;
+  signers: readonly Signer[];
+  /** Why nobody in it is a signer, in words; nothing where it can be read. */
+  unusable?: string | undefined;
+};
 
 /**
  * The table of signers: at the path that was given, else beside the record, else in the folder above, where a folder of
@@ -21,11 +28,13 @@ export async function findSigners(
 ): Promise<SignersTable | undefined> {
   const paths = given === undefined ? placesFor(record) : [given];
   for (const path of paths) {
-    const found = await disk.read(path);
-    const [file] = found?.isFolder === false ? found.files : [];
+    const read = await disk.read(path);
+    const [file] = read?.isFolder === false ? read.files : [];
     if (file === undefined) continue;
+    const before = problems.all.length;
     const signers = readSigners({ ...file, name: path }, problems).map(({ row }) => row);
-    return { path, sha256: fileDigest(file.bytes).sha256, signers };
+    const heading = problems.all.slice(before).find(({ code }) => code === "signing/signers-heading");
+    return { path, sha256: fileDigest(file.bytes).sha256, signers, unusable: heading && whatIsWrong(heading) };
   }
   problems.add("signing/no-signers", { file: given ?? record });
   return undefined;

@@ -2,8 +2,9 @@ import { checkFolder } from "../../filing/check-folder.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { ledgerName } from "../../filing/ledger.ts";
 import { checkLedgerHead, ledgerHead } from "../../filing/ledger-head.ts";
+import type { WithdrawnLine } from "../../filing/ledger-line.ts";
+import { signersChanged } from "../../filing/signers-changed.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
-import { signingState } from "../../proof/signing-state.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import { fileDigest } from "../../record/file-digest.ts";
 import { looksLikeRecord } from "../../record/looks-like-record.ts";
@@ -14,6 +15,7 @@ import { findTargets, type Target } from "../records/find-targets.ts";
 import type { SignersTable } from "./find-signers.ts";
 import { ledgerReader } from "./ledger-reader.ts";
 import { type FindSigners, signersFor } from "./signers-for.ts";
+import { verifiedWords } from "./verified-words.ts";
 import { type RecordVerifier, recordVerifier } from "./verify-record.ts";
 
 /** What was verified: a record, or the ledger of a folder; or a file that was passed over because it is neither. */
@@ -117,13 +119,24 @@ async function verifyText({ text, bytes }: FileText, path: string, work: Work): 
   if (table !== undefined) work.tables.set(table.path, table);
   const signers = table?.signers;
   const { softwareVersion, now } = work;
-  const line = await work.filedAs(path);
+  const ofPage = await work.filedAs(path);
+  const line = ofPage?.line;
   const isFiled = line?.fileSha256 === fileDigest(bytes).sha256;
+  if (line?.action === "withdrawn" && isFiled) return withdrawn(path, line);
   const options = { softwareVersion, signers, now, filedBy: isFiled ? line?.number : undefined };
   const { doubts, note } = await everyDoubt(work.verify(text, path, options));
+  if (table?.unusable !== undefined) doubts.push({ about: "signatures", place: table.path, says: table.unusable });
   if (line !== undefined && !isFiled) doubts.push(notFiled(line.number));
-  const what = "record" in read ? wordsOf(read.record) : "no record that can be read";
+  const what =
+    "record" in read ? verifiedWords(read.record, isFiled ? ofPage : undefined) : "no record that can be read";
   return { path, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts, note };
+}
+
+/** What was doubtful about it is why it was withdrawn; that it is kept as it was filed is all that is asked of it. */
+function withdrawn(path: string, { tag, calibration, revision, number, at, by, reason }: WithdrawnLine): Verified {
+  const what = `${tag}, ${calibration}, revision ${revision}, withdrawn`;
+  const note = `line ${number} of the ledger: withdrawn by ${by} at ${at}, ${reason}; nothing else of it was verified`;
+  return { path, outcome: "ok", what, doubts: [], note };
 }
 
 async function everyDoubt(
@@ -147,15 +160,9 @@ async function verifyLedger(folder: string, { disks, notedHead }: Work): Promise
   const doubts = [...(await checkFolder(disks.filing, folder))];
   if (notedHead !== undefined) doubts.push(...(await checkLedgerHead(disks.filing, folder, notedHead)));
   const { lines, fingerprint } = await ledgerHead(disks.filing, folder);
+  const note = await signersChanged(disks.filing, folder);
   const what = `ledger of ${counted(lines, "line")}, head ${fingerprint}`;
-  return { path: `${folder}/${ledgerName}`, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts };
-}
-
-function wordsOf(record: Parameters<typeof signingState>[0]): string {
-  const { isIssued, given, unreadable } = signingState(record);
-  const signed = isIssued ? "signed" : given.length + unreadable > 0 ? "signed in part" : "not signed";
-  const { instrument, calibration, revision } = record;
-  return `${instrument.tag}, ${calibration.calibration}, revision ${revision}, ${signed}`;
+  return { path: `${folder}/${ledgerName}`, outcome: doubts.length === 0 ? "ok" : "doubt", what, doubts, note };
 }
 
 function doubtful(path: string, what: string, says: string): Verified {

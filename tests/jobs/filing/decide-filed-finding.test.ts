@@ -3,14 +3,14 @@ import { filePage } from "../../../src/filing/file-page.ts";
 import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { decideFiledFinding } from "../../../src/jobs/filing/decide-filed-finding.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
-import { diskWith, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
+import { diskWith, onPaper, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
 
 const disk = diskWith();
 const words = { decision: "no impact, because the tank was empty", by: "A. Example" };
 
 async function folderOf(isOutOfTolerance: boolean): Promise<string> {
   const folder = temporaryFolder();
-  await filePage(filingFolder(disk, folder), samplePage({ isOutOfTolerance }), {});
+  await filePage(filingFolder(disk, folder), samplePage({ isOutOfTolerance }), onPaper);
   return folder;
 }
 

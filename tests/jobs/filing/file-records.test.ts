@@ -8,6 +8,7 @@ import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { amended, diskWith, pageOf, sampleRecord, temporaryFolder } from "../../filing/sample-pages.ts";
 import { ada, ines, signedBy } from "../../proof/sample-signing.ts";
 import { signersTable } from "../signed-disk.ts";
+import { bySignatures } from "./by-signatures.ts";
 
 const disk = diskWith();
 const draft = pageOf(sampleRecord());
@@ -22,12 +23,13 @@ function withSignOff(signOff: SealedRecord["signOff"]): string {
 async function filed(
   pages: Readonly<Record<string, Uint8Array | string>>,
   options: { paper?: string; by?: string } = {},
+  others: Readonly<Record<string, string>> = {},
 ) {
   const folder = temporaryFolder();
-  for (const [name, content] of Object.entries(pages)) writeFileSync(join(folder, name), content);
+  for (const [name, content] of Object.entries({ ...pages, ...others })) writeFileSync(join(folder, name), content);
   const paths = Object.keys(pages).map((name) => join(folder, name));
   const into = join(folder, "filed");
-  const { rows, problems } = await fileRecords(disk, paths, { into, ...options });
+  const { rows, problems } = await fileRecords(disk, paths, { ...bySignatures, into, ...options });
   return {
     ...{ rows, into, problems: problems.all.map(({ code }) => code) },
     told: problems.all.map((problem) => sentence(problem).slice(folder.length + 1)),
@@ -57,7 +59,8 @@ test("a draft whose signatures are on paper is filed with the place of the paper
 
 test("a record with every signature that it needs is filed as it is", async () => {
   const { signOff } = signedBy(sealRecord(sampleRecord()), [ines, "performed"], [ada, "authorised"]);
-  const { rows, problems } = await filed({ "a.html": withSignOff(signOff) });
+  expect(await filed({ "a.html": withSignOff(signOff) })).toMatchObject({ problems: ["signing/no-signers"] });
+  const { rows, problems } = await filed({ "a.html": withSignOff(signOff) }, {}, { "signers.csv": signersTable() });
   expect(problems).toEqual([]);
   expect(rows).toHaveLength(1);
 });
@@ -101,7 +104,7 @@ test("what cannot be filed is told, each with its reason, and the others are fil
 });
 
 test("a file that is not there is told", async () => {
-  const { problems } = await fileRecords(disk, ["/nowhere/x.html"], { into: temporaryFolder() });
+  const { problems } = await fileRecords(disk, ["/nowhere/x.html"], { ...bySignatures, into: temporaryFolder() });
   expect(problems.all.map(({ code }) => code)).toEqual(["options/no-such-record"]);
 });
 
@@ -115,6 +118,7 @@ test("the same pages once more are filed already, and the number of pages done i
   writeFileSync(join(folder, "a.html"), draft.bytes);
   const counts: string[] = [];
   const options = {
+    ...bySignatures,
     into: join(folder, "filed"),
     paper,
     onFiled: (done: number, all: number) => counts.push(`${done}/${all}`),
@@ -138,7 +142,11 @@ test("signatures are checked by the folder's table of signers, else by the one b
   const into = async (folder: string, page: string, signers?: string) => {
     const path = join(folder, "a.html");
     writeFileSync(path, page);
-    const { rows, problems } = await fileRecords(disk, [path], { into: join(folder, "filed"), signers });
+    const { rows, problems } = await fileRecords(disk, [path], {
+      ...bySignatures,
+      into: join(folder, "filed"),
+      signers,
+    });
     return [
       rows.length,
       ...problems.all.map(({ code, values }) => `${code} ${String(values.says ?? "").split(":")[1] ?? ""}`),

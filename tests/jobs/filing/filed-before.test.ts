@@ -9,7 +9,7 @@ import { verifyRecord } from "../../../src/jobs/signing/verify-record.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
-import { diskWith, samplePage, settled, temporaryFolder } from "../../filing/sample-pages.ts";
+import { diskWith, onPaper, samplePage, settled, temporaryFolder } from "../../filing/sample-pages.ts";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
 
@@ -24,7 +24,7 @@ async function filledFolder(): Promise<string> {
       samplePage({ tag: `LT-1${index}`, performedOn: "2025-01-01", isOutOfTolerance: index === 3 }),
     ),
   ]) {
-    await filePage(folder, page, {});
+    await filePage(folder, page, onPaper);
   }
   await settled(path);
   return path;

@@ -7,7 +7,7 @@ import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { CannotWrite, type NewFile } from "../../../src/jobs/disk.ts";
 import { listDue } from "../../../src/jobs/filing/list-due.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
-import { diskWith, pageOf, sampleRecord } from "../../filing/sample-pages.ts";
+import { diskWith, onPaper, pageOf, sampleRecord } from "../../filing/sample-pages.ts";
 
 const filing = diskWith();
 const folder = mkdtempSync(join(tmpdir(), "spanwright-due-"));
@@ -15,7 +15,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const dates = { "LT-1": "2026-12-20", "LT-2": "2026-11-20", "LT-3": "2027-12-01" };
 for (const [tag, nextDue] of Object.entries(dates)) {
   const record = { ...sampleRecord({ tag, calibration: `C-${tag}` }), nextDue };
-  await filePage(filingFolder(filing, folder), pageOf(record), {});
+  await filePage(filingFolder(filing, folder), pageOf(record), onPaper);
 }
 
 async function due(within: string, more: { calendar?: string; path?: string; refuses?: true } = {}) {

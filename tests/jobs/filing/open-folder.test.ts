@@ -6,7 +6,7 @@ import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { openFolder } from "../../../src/jobs/filing/open-folder.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
-import { diskWith, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
+import { diskWith, onPaper, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
 
 const disk = diskWith();
 
@@ -18,7 +18,7 @@ async function opened(folder: string) {
 
 test("a folder into which records were filed gives them in short", async () => {
   const folder = temporaryFolder();
-  await filePage(filingFolder(disk, folder), samplePage(), {});
+  await filePage(filingFolder(disk, folder), samplePage(), onPaper);
   const { index, told } = await opened(folder);
   expect(index?.entries.map(({ summary }) => summary.tag)).toEqual(["LT-1"]);
   expect(told).toEqual([]);
@@ -36,7 +36,8 @@ test("a folder without a ledger is told", async () => {
 
 test("where a page is gone or a line is none nothing is given, and each is told", async () => {
   const folder = temporaryFolder();
-  for (const calibration of ["C-1", "C-2"]) await filePage(filingFolder(disk, folder), samplePage({ calibration }), {});
+  for (const calibration of ["C-1", "C-2"])
+    await filePage(filingFolder(disk, folder), samplePage({ calibration }), onPaper);
   rmSync(join(folder, "LT-1/2026-03-04_C-1_r1.html"));
   rmSync(join(folder, "index.jsonl"));
   appendFileSync(join(folder, "ledger.jsonl"), "{}\n");

@@ -9,7 +9,15 @@ import { historyOf, writeHistory } from "../../../src/jobs/filing/write-history.
 import { sentence } from "../../../src/problems/sentence.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
 import { frozen } from "../../charts/frozen.ts";
-import { amended, diskWith, pageOf, samplePage, sampleRecord, temporaryFolder } from "../../filing/sample-pages.ts";
+import {
+  amended,
+  diskWith,
+  onPaper,
+  pageOf,
+  samplePage,
+  sampleRecord,
+  temporaryFolder,
+} from "../../filing/sample-pages.ts";
 
 const filing = diskWith();
 const disks = { filing, plain: nodeDisk };
@@ -17,7 +25,7 @@ const disks = { filing, plain: nodeDisk };
 async function folderOf(...days: readonly (string | undefined)[]): Promise<string> {
   const folder = temporaryFolder();
   for (const [index, performedOn] of days.entries())
-    await filePage(filingFolder(filing, folder), samplePage({ calibration: `C-${index + 1}`, performedOn }), {});
+    await filePage(filingFolder(filing, folder), samplePage({ calibration: `C-${index + 1}`, performedOn }), onPaper);
   return folder;
 }
 
@@ -25,8 +33,8 @@ test("a tag over its filed pages is a page, with the last revision of each calib
   const folder = await folderOf("2024-03-04", "2025-03-04");
   const record = sampleRecord({ calibration: "C-3", performedOn: "2026-03-04" });
   const third = pageOf(record);
-  await filePage(filingFolder(filing, folder), third, {});
-  await filePage(filingFolder(filing, folder), amended(third.record, "put right"), {});
+  await filePage(filingFolder(filing, folder), third, onPaper);
+  await filePage(filingFolder(filing, folder), amended(third.record, "put right"), onPaper);
   const out = join(folder, "page.html");
   const { history, problems } = await writeHistory(disks, folder, { tag: "LT-1", out });
   expect(problems.all).toEqual([]);

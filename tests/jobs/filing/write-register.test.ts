@@ -7,7 +7,7 @@ import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { CannotWrite } from "../../../src/jobs/disk.ts";
 import { writeRegister } from "../../../src/jobs/filing/write-register.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
-import { diskWith, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
+import { diskWith, onPaper, samplePage, temporaryFolder } from "../../filing/sample-pages.ts";
 
 const filing = diskWith();
 const options = { today: "2026-11-25", soonDays: 30 };
@@ -15,7 +15,7 @@ const options = { today: "2026-11-25", soonDays: 30 };
 async function folderOf(...tags: readonly string[]): Promise<string> {
   const folder = temporaryFolder();
   for (const tag of tags)
-    await filePage(filingFolder(filing, folder), samplePage({ tag, calibration: `C-${tag}` }), {});
+    await filePage(filingFolder(filing, folder), samplePage({ tag, calibration: `C-${tag}` }), onPaper);
   return folder;
 }
 
@@ -39,7 +39,7 @@ test("a register is a page and a table in the folder, and says the same in both"
 test("it is written anew over the last one", async () => {
   const folder = await folderOf("LT-1");
   await writeRegister({ filing, plain: nodeDisk }, folder, options);
-  await filePage(filingFolder(filing, folder), samplePage({ tag: "LT-9", calibration: "C-9" }), {});
+  await filePage(filingFolder(filing, folder), samplePage({ tag: "LT-9", calibration: "C-9" }), onPaper);
   await writeRegister({ filing, plain: nodeDisk }, folder, options);
   expect(readFileSync(join(folder, "register.csv"), "utf8")).toContain("LT-9");
 });

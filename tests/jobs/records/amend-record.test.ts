@@ -14,6 +14,7 @@ import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { filesBelow, written } from "../../cli/built-command.ts";
 import { diskWith, temporaryFolder } from "../../filing/sample-pages.ts";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
+import { bySignatures } from "../filing/by-signatures.ts";
 
 const disks = { disk: nodeDisk, filing: diskWith() };
 const putRight = withText("readings.csv", "50,12.01", "50,12.10");
@@ -25,7 +26,7 @@ async function filedPage() {
   const options = { out: join(folder, "out"), today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };
   await reportCalibrations(nodeDisk, join(folder, "book"), options);
   const draft = join(folder, "out/LT-1/C-1.html");
-  await fileRecords(disks.filing, [draft], { into: join(folder, "filed"), paper: "binder 7" });
+  await fileRecords(disks.filing, [draft], { ...bySignatures, into: join(folder, "filed"), paper: "binder 7" });
   return { folder, draft, page: join(folder, "filed/LT-1/2026-03-04_C-1_r1.html") };
 }
 
@@ -83,7 +84,7 @@ test("it is filed after the one that it replaces, which cannot be amended again 
   const { folder, page } = await filedPage();
   const { result } = await amended(folder, page, putRight);
   const into = join(folder, "filed");
-  const { rows } = await fileRecords(disks.filing, [result?.page ?? ""], { into, paper: "binder 7" });
+  const { rows } = await fileRecords(disks.filing, [result?.page ?? ""], { ...bySignatures, into, paper: "binder 7" });
   expect(rows.map(({ path }) => path)).toEqual([join(into, "LT-1/2026-03-04_C-1_r2.html")]);
   const { told } = await amended(folder, page, putRight);
   expect(told).toContain("revision 1 is replaced already by revision 2");

@@ -16,7 +16,7 @@ function readerOf(ledger: () => Promise<Uint8Array | undefined>) {
 
 test("a page is found by its place in the folder, and a ledger is read once", async () => {
   const { asked, lineOf } = readerOf(async () => new TextEncoder().encode(textOfLines(lines)));
-  expect(await lineOf(`filed/${second?.path}`)).toEqual(second);
+  expect(await lineOf(`filed/${second?.path}`)).toEqual({ line: second });
   expect(await lineOf("filed/LT-1/other.html")).toBeUndefined();
   expect(asked).toEqual(["filed/ledger.jsonl"]);
 });

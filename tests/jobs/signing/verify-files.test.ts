@@ -10,6 +10,7 @@ import { type Verified, verifyFiles } from "../../../src/jobs/signing/verify-fil
 import { temporaryFolder } from "../../filing/sample-pages.ts";
 import { ada, ines, signedBy } from "../../proof/sample-signing.ts";
 import type { Texts } from "../../workbook/smallest-workbook.ts";
+import { bySignatures } from "../filing/by-signatures.ts";
 import { reportedRecord, softwareVersion } from "../reported-records.ts";
 import { signersTable } from "../signed-disk.ts";
 
@@ -172,8 +173,11 @@ describe("signatures", () => {
 describe("a folder of filed records", () => {
   async function filed(): Promise<{ folder: string; path: string }> {
     const folder = folderWith({ "a.html": signedPage, "signers.csv": signersTable() });
-    const disk = nodeFilingDisk(() => undefined);
-    const { rows, problems } = await fileRecords(disk, [join(folder, "a.html")], { into: join(folder, "filed") });
+    const disk = { ...nodeFilingDisk(() => undefined), now: () => "2026-12-24T10:00:00.000+01:00" };
+    const { rows, problems } = await fileRecords(disk, [join(folder, "a.html")], {
+      ...bySignatures,
+      into: join(folder, "filed"),
+    });
     expect(problems.all).toEqual([]);
     return { folder, path: (rows[0]?.path ?? "").slice(folder.length + 1) };
   }
@@ -182,7 +186,10 @@ describe("a folder of filed records", () => {
     const { folder, path } = await filed();
     const { lines, tables } = await verified(folder, ["filed"], "signers.csv");
     expect(tables).toEqual([["signers.csv", createHash("sha256").update(signersTable()).digest("hex")]]);
-    expect(lines).toEqual(["ok filed/ledger.jsonl: ledger of 1 line", `ok ${path}: LT-1, C-1, revision 1, signed`]);
+    expect(lines).toEqual([
+      "ok filed/ledger.jsonl: ledger of 1 line",
+      `ok ${path}: LT-1, C-1, revision 1, signed, filed 29 days after the last signature`,
+    ]);
   });
 
   test("is verified against the head of its ledger that was noted before", async () => {
