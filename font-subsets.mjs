@@ -7,13 +7,17 @@ const glyphs = JSON.parse(readFileSync(new URL("src/report/style/font-glyphs.jso
 /** Digits of one width, and signs that stand on others; kerning would weigh as much as a third of the glyphs. */
 const keepFeatures = ["tnum", "ccmp", "mark"];
 
-/** Whether a path asks for a part of a font: `Inter-Regular.woff2?latin`. */
-export const fontPart = /\.woff2\?(?<part>[\w-]+)$/u;
+/** Whether a path asks for a part of a font, or for some of them as one: `Inter-Regular.woff2?latin+signs`. */
+export const fontPart = /\.woff2\?(?<part>[\w+-]+)$/u;
 
 /** A module that exports a part of a font as base64 text. */
 export async function fontPartModule(path) {
   const { part } = fontPart.exec(path).groups;
   const font = readFileSync(path.replace(/\?.*$/u, ""));
-  const subset = await subsetFont(font, glyphs[part], { targetFormat: "woff2", noHinting: true, keepFeatures });
+  const characters = part
+    .split("+")
+    .map((name) => glyphs[name])
+    .join("");
+  const subset = await subsetFont(font, characters, { targetFormat: "woff2", noHinting: true, keepFeatures });
   return `export default ${JSON.stringify(Buffer.from(subset).toString("base64"))};\n`;
 }

@@ -11,6 +11,10 @@ declare module "*.woff2?latin-extended-a" {
   const base64: string;
   export default base64;
 }
+declare module "*.woff2?latin+signs" {
+  const base64: string;
+  export default base64;
+}
 declare module "*.woff2?greek" {
   const base64: string;
   export default base64;

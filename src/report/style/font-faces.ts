@@ -1,17 +1,21 @@
 import regularFormulas from "inter-ui/web/Inter-Regular.woff2?formulas";
 import regularGreek from "inter-ui/web/Inter-Regular.woff2?greek";
-import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin";
 import regularLatin1 from "inter-ui/web/Inter-Regular.woff2?latin-1";
 import regularLatinExtendedA from "inter-ui/web/Inter-Regular.woff2?latin-extended-a";
+import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin+signs";
 import semiboldLatin from "inter-ui/web/Inter-SemiBold.woff2?latin";
 import semiboldLatin1 from "inter-ui/web/Inter-SemiBold.woff2?latin-1";
 import semiboldLatinExtendedA from "inter-ui/web/Inter-SemiBold.woff2?latin-extended-a";
 import glyphs from "./font-glyphs.json" with { type: "json" };
 
-type Part = { characters: string; weights: Readonly<Record<number, string>> };
+/** `signs` stand in formulas and pictures, which are not bold. */
+type Part = { characters: string; signs?: string; weights: Readonly<Record<number, string>> };
 
 /** The letters and signs that every page has; further letters only where a page has some. */
-const basic: Part = { characters: glyphs.latin, weights: { 400: regularLatin, 600: semiboldLatin } };
+const basic: Part = {
+  ...{ characters: glyphs.latin, signs: glyphs.signs },
+  weights: { 400: regularLatin, 600: semiboldLatin },
+};
 const further: readonly Part[] = [
   { characters: glyphs["latin-1"], weights: { 400: regularLatin1, 600: semiboldLatin1 } },
   {
@@ -47,16 +51,16 @@ function keptByPart<Made>(make: (part: Part) => Made): (part: Part) => Made {
 
 /** Letters and signs of a text that the font does not have: the reader's own font shows them. */
 export function charactersOutsideFont(text: string): readonly string[] {
-  const known = new Set([basic, ...further].flatMap(({ characters }) => [...characters]));
+  const known = new Set([basic, ...further].flatMap(({ characters, signs = "" }) => [...characters, ...signs]));
   return [...new Set(text)].filter((one) => !known.has(one) && !/[\p{C}\p{Z}]/u.test(one));
 }
 
-function writtenFaces({ characters, weights }: Part): string {
-  const range = rangesOf(characters);
+function writtenFaces({ characters, signs = "", weights }: Part): string {
   return Object.entries(weights)
     .map(
       ([weight, base64]) =>
-        `@font-face{font-family:Inter;font-weight:${weight};font-display:block;unicode-range:${range};` +
+        `@font-face{font-family:Inter;font-weight:${weight};font-display:block;` +
+        `unicode-range:${rangesOf(weight === "400" ? characters + signs : characters)};` +
         `src:url(data:font/woff2;base64,${base64}) format("woff2")}`,
     )
     .join("");
