@@ -36,13 +36,22 @@ export async function amendRecord(disks: Disks, page: string, options: AmendOpti
   checkWords(options, problems);
   const replaced = await readReplaced(disks.filing, page, problems);
   if (replaced === undefined || problems.hasStop) return { written: undefined, problems };
-  const reading = await readWorkbook(disks.disk, options.workbook, { today: options.today, firstLook: {} });
+  const reading = await readWorkbook(disks.disk, options.workbook, {
+    ...{ today: options.today, firstLook: {} },
+    decimalMark: markOfRun(replaced),
+  });
   const record = nextRevision(replaced, reading, options);
   if (record === undefined) return { written: undefined, problems: reading.problems };
   // The revision is part of the name, so that the replaced record stays beside it.
   const place = `${recordPlace(options.out, record)}_r${record.revision}`;
   const drafted = await writeDraft(disks.disk, record, place, reading.problems);
   return { written: drafted === undefined ? undefined : { record, page: drafted }, problems: reading.problems };
+}
+
+/** The decimal mark that an option gave to the run, and not the row of the instrument; a revision keeps it. */
+function markOfRun({ instrument: { decimalMark }, inputs }: SealedRecord): string | undefined {
+  const stated = inputs.rows.instruments[0]?.cells.decimal_mark?.trim().toLowerCase();
+  return stated === decimalMark ? undefined : decimalMark;
 }
 
 function checkWords({ reason, by }: AmendOptions, problems: ProblemList): void {

@@ -20,10 +20,10 @@ const disks = { disk: nodeDisk, filing: diskWith() };
 const putRight = withText("readings.csv", "50,12.01", "50,12.10");
 
 /** The smallest workbook reported and filed with its signatures on paper. */
-async function filedPage() {
+async function filedPage(asked: { decimalMark?: string } = {}) {
   const folder = temporaryFolder();
   written(join(folder, "book"), smallestWorkbook);
-  const options = { out: join(folder, "out"), today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };
+  const options = { out: join(folder, "out"), today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0", ...asked };
   await reportCalibrations(nodeDisk, join(folder, "book"), options);
   const draft = join(folder, "out/LT-1/C-1.html");
   await fileRecords(disks.filing, [draft], { ...bySignatures, into: join(folder, "filed"), paper: "binder 7" });
@@ -70,6 +70,23 @@ test("the next revision says what it replaces, why, by whom, when, and all that 
     "LT-1/C-1_r2.html",
     "LT-1/C-1_r2.json",
   ]);
+});
+
+test("a decimal mark that an option gave is kept, and what changed is told with it", async () => {
+  const { folder, page } = await filedPage({ decimalMark: "comma" });
+  const { result } = await amended(folder, page, putRight);
+  const { instrument, amendment } = await recordIn(result?.page ?? "");
+  expect(instrument.decimalMark).toBe("comma");
+  expect(amendment?.changes.filter(({ place }) => place.includes("decimal"))).toEqual([]);
+  const html = new TextDecoder().decode(await disks.filing.read(result?.page ?? ""));
+  const part = html.slice(html.indexOf('id="amendment-title"'), html.indexOf('id="annex-j"'));
+  // Places in a list, such as 1.4:, are no decimal numbers, and a cell stands as it was typed.
+  const told = part
+    .replace(/<[^>]*>/gu, "\n")
+    .replace(/\d+\.\d+:/gu, "")
+    .split("\n");
+  expect(told.filter((text) => /\d\.\d/u.test(text) && !/^“?"?12\.[01]\d?"?”?$/u.test(text.trim()))).toEqual([]);
+  expect(told.filter((text) => /\d,\d/u.test(text))).not.toEqual([]);
 });
 
 test("it can be made again from its own rows, byte for byte", async () => {
