@@ -11,7 +11,8 @@ const longestPrintMilliseconds = 60_000;
 export type PrintSettings = { paper: Paper /** The first sheet alone. */; isCertificate: boolean };
 
 /**
- * Printing with a browser of the Chromium family, with a profile that is thrown away, and the record inside as JSON; a
+ * Printing the text of a page with a browser of the Chromium family, without scripts and without a network, with a profile
+ * that is thrown away, and the record inside as JSON; a
  * file is whole or not there.
  */
 export function browserPrint(browser: string, settings: PrintSettings) {
@@ -20,7 +21,7 @@ export function browserPrint(browser: string, settings: PrintSettings) {
     const profile = await mkdtemp(join(tmpdir(), "spanwright-print-"));
     const styled = join(profile, "page.html");
     try {
-      await writeFile(styled, styledPage(await readFile(page, "utf8"), settings));
+      await writeFile(styled, styledPage(page, settings));
       const why = await ended(browser, words(styled, temporary, profile));
       if (!(await isPdf(temporary))) return { why: why ?? "the browser wrote no PDF" };
       await attachJson(temporary, attached);
@@ -33,7 +34,7 @@ export function browserPrint(browser: string, settings: PrintSettings) {
   };
 }
 
-/** The page with the size of its paper, which no option of a browser gives; the file of the record stays as it is. */
+/** The page with the size of its paper, which no option of a browser gives. */
 function styledPage(page: string, { paper, isCertificate }: PrintSettings): string {
   const style = `@page{size:${paper}}${isCertificate ? ".annex{display:none!important}" : ""}`;
   return page.replace("</head>", `<style>${style}</style></head>`);
@@ -44,6 +45,9 @@ function words(page: string, target: string, profile: string): readonly string[]
     "--headless",
     "--disable-gpu",
     "--disable-background-networking",
+    // A page of ours has neither script nor address; if one ever had, nothing would come of it.
+    "--blink-settings=scriptEnabled=false",
+    "--host-resolver-rules=MAP * ~NOTFOUND",
     "--no-first-run",
     "--no-pdf-header-footer",
     "--export-tagged-pdf",

@@ -1,3 +1,4 @@
+import { version } from "../../../package.json";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { browserPrint } from "../browser-print.ts";
 import type { AddCommand } from "../command.ts";
@@ -24,7 +25,10 @@ export async function pdfCommand(pages: readonly string[], options: PdfOptions, 
     const written = await printPages(
       nodeDisk,
       paths,
-      browserPrint(browser, { paper, isCertificate: options.certificate === true }),
+      {
+        print: browserPrint(browser, { paper, isCertificate: options.certificate === true }),
+        softwareVersion: version,
+      },
       problems,
     );
     if (written.length > 0) console.print(written.join("\n"));
