@@ -94,7 +94,7 @@ describe("a planted violation is told", () => {
     [
       "src/filing/x.ts",
       'import { a } from "../report/a.ts";',
-      "imports report; filing may import proof, record, analysis",
+      "imports report; filing may import proof, record, analysis, model",
     ],
     ["src/sheet/x.ts", 'import { a } from "../report/a.ts";', "imports report; sheet may import assembly, workbook"],
     ["src/workbook/checks/x.ts", 'import { a } from "../../analysis/a.ts";', "imports analysis; workbook may import"],

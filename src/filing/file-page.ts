@@ -24,6 +24,8 @@ export async function filePage(folder: FilingFolder, page: SignedPage, filedWith
     const { tag, calibration, revision } = identityOf(page.record);
     const before = folder.ledger.filed({ tag, calibration, revision });
     if (before !== undefined) return filedBefore(folder, page, sha256, before);
+    const like = folder.ledger.tagLike(tag);
+    if (like !== undefined) throw new CannotFile("filing/tag-like-another", { tag, like });
     checkRevision(folder, page.record);
     const path = filedPath(page.record, 1 + withdrawnBefore(folder, page.record));
     const isNew = await putDown(folder, path, page.bytes);

@@ -1,3 +1,4 @@
+import { lookOfName } from "../model/look-of-name.ts";
 import { type FiledLine, type LedgerLine, lineHash, noLine, readLedgerLine } from "./ledger-line.ts";
 
 /** The name of the ledger inside a folder of filed records. */
@@ -40,6 +41,14 @@ export class Ledger {
   /** The line by which a revision of a calibration was filed, unless its page was withdrawn. */
   filed(identity: Identity): FiledLine | undefined {
     return this.#filed.get(keyOf(identity));
+  }
+
+  /** Another tag of the folder that a person takes for this one; nothing where pages of this very tag are filed. */
+  tagLike(tag: string): string | undefined {
+    const tags = new Set([...this.#filed.values()].map((line) => line.tag));
+    if (tags.has(tag)) return undefined;
+    const look = lookOfName(tag);
+    return [...tags].find((other) => lookOfName(other) === look);
   }
 
   #take(line: LedgerLine, text: string): void {

@@ -18,6 +18,10 @@ export const filingProblems = {
     "{path} is issued already, with other content",
     "the very same bytes, or a new revision made by spanwright amend",
   ),
+  "filing/tag-like-another": stop(
+    "its tag {tag} looks like {like}, of which pages are filed: they differ by capitals, spaces or characters that look the same",
+    "one spelling of each tag; spanwright withdraw takes a page out that has the wrong one",
+  ),
   "filing/replaces-nothing": stop(
     "it is revision {revision}, and does not say rightly which revision it replaces",
     "a revision made by spanwright amend",

@@ -4,7 +4,7 @@ import { type Entry, stop, warn } from "./entry.ts";
 export const modelProblems = {
   "model/key-twice": stop("the {what} stands there twice, first at line {firstLine}", "each {what} once"),
   "model/key-alike": stop(
-    "the {what} differs from that of line {otherLine} by capitals or spaces only",
+    "the {what} looks like that of line {otherLine}: they differ by capitals, spaces or characters that look the same",
     "names that a person can tell apart",
   ),
   "model/tag-unknown": stop("no instrument has this tag", "a tag of the table instruments"),

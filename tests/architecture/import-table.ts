@@ -15,7 +15,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   proof: ["record", "problems"],
   charts: ["record", "units"],
   report: ["charts", "proof", "record", "units"],
-  filing: ["proof", "record", "analysis", "numeric", "problems"],
+  filing: ["proof", "record", "analysis", "model", "numeric", "problems"],
   jobs: [
     "filing",
     "report",

@@ -131,6 +131,10 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
     told: () => file({ "a.html": first.bytes, "b.html": text.replace("<p>", "<p>other") }),
     says: "b.html: LT-1/2026-03-04_C-1_r1.html is issued already, with other content; accepted: the very same bytes, or a new revision made by spanwright amend",
   },
+  "filing/tag-like-another": {
+    told: () => file({ "a.html": first.bytes, "b.html": samplePage({ tag: "lt-1" }).bytes }),
+    says: "b.html: its tag lt-1 looks like LT-1, of which pages are filed: they differ by capitals, spaces or characters that look the same; accepted: one spelling of each tag; spanwright withdraw takes a page out that has the wrong one",
+  },
   "filing/replaces-nothing": {
     told: () => file({ "a.html": pageOf({ ...first.record, revision: 2 }).bytes }),
     says: "a.html: it is revision 2, and does not say rightly which revision it replaces; accepted: a revision made by spanwright amend",

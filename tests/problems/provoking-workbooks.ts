@@ -180,7 +180,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
       "instruments.csv",
       `${smallestWorkbook["instruments.csv"]}lt -1,0,100,mm,4,20,mA,0.5,percent of span\n`,
     ),
-    told: 'instruments.csv:2:tag: the tag differs from that of line 3 by capitals or spaces only; read "LT-1"; accepted: names that a person can tell apart',
+    told: 'instruments.csv:2:tag: the tag looks like that of line 3: they differ by capitals, spaces or characters that look the same; read "LT-1"; accepted: names that a person can tell apart',
   },
   "model/tag-unknown": {
     texts: withText("calibrations.csv", "LT-1", "LT-2"),

@@ -1,3 +1,4 @@
+import { lookOfName } from "../../model/look-of-name.ts";
 import { nameColumns } from "../belonging.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
@@ -14,7 +15,7 @@ type KeyedTable = keyof typeof whatByTable;
 
 const betweenParts = "\u0000";
 
-/** Each name stands in its table once, and no two differ by capitals or spaces only. */
+/** Each name stands in its table once, and no two look the same. */
 export const keys: Check = (context) => {
   for (const table of Object.keys(whatByTable) as KeyedTable[]) checkKeys(table, context);
 };
@@ -26,9 +27,9 @@ function checkKeys(table: KeyedTable, { drafts, report }: CheckContext): void {
   for (const draft of drafts[table] as readonly DraftRow[]) {
     const name = nameOf(table, draft);
     if (name === undefined) continue;
-    const first = firstByFold.get(folded(name));
+    const first = firstByFold.get(lookOf(name));
     if (first === undefined) {
-      firstByFold.set(folded(name), { draft, name });
+      firstByFold.set(lookOf(name), { draft, name });
     } else if (first.name === name) {
       report(table, draft, "model/key-twice", { column, values: { what, firstLine: first.draft.line } });
     } else {
@@ -44,10 +45,4 @@ function nameOf(table: KeyedTable, { cells }: DraftRow): string | undefined {
   return parts.includes(undefined) ? undefined : parts.join(betweenParts);
 }
 
-/** Without capitals, spaces and characters of no width. */
-function folded(name: string): string {
-  return name
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/[\s\p{Cf}]+/gu, "");
-}
+const lookOf = (name: string) => name.split(betweenParts).map(lookOfName).join(betweenParts);
