@@ -3,7 +3,7 @@ import type { DecimalMark } from "../../units/read-number.ts";
 
 /**
  * Rows as the text of a .csv file that a spreadsheet opens: numbers stay numbers, and a text that a spreadsheet would
- * take for a formula is marked as text with an apostrophe.
+ * take for a formula is marked as text with an apostrophe, also where it would begin behind another country's separator.
  */
 export function writeDelimited(
   rows: readonly (readonly (string | number)[])[],
@@ -22,6 +22,10 @@ function told(number: number, mark: DecimalMark): string {
 /** What begins a formula in spreadsheets, also behind signs that they pass over. */
 const formulaStart = /^[\s\p{Cc}\p{Cf}]*[=+\-@\t\r]/u;
 
+/** The same behind a separator of another country: a spreadsheet set to that one begins a cell there. */
+const formulaAfterSeparator = /([;,\t|]["\s\p{Cc}\p{Cf}]*)(?=[=+\-@])/gu;
+
 function withoutFormula(text: string): string {
-  return formulaStart.test(text) ? `'${text}` : text;
+  const inside = text.replace(formulaAfterSeparator, "$1'");
+  return formulaStart.test(text) ? `'${inside}` : inside;
 }

@@ -40,6 +40,16 @@ test.each(["=1+1", "+1", "-1+cmd", "@SUM(A1)", "\t=1", "\r=1", " =1", "\u200b=1"
   },
 );
 
+test.each([
+  ["a;=1+1", "a;'=1+1"],
+  ["a,=1+1", "a,'=1+1"],
+  ["a\t@SUM(A1)", "a\t'@SUM(A1)"],
+  ['a;"=1+1', "a;\"'=1+1"],
+  ["a; =1;+2", "a; '=1;'+2"],
+])("%j stays text where another character separates cells", (text, marked) => {
+  expect(writeDelimited([[text]])).toContain(marked.replaceAll('"', '""'));
+});
+
 test.each(["LT-1", "2026-01-01", "a=b", "", "±1"])("%j is text already", (text) => {
   expect(writeDelimited([[text, "end"]])).toBe(`${text},end\r\n`);
 });
