@@ -23,7 +23,7 @@ function told(number: number, mark: DecimalMark): string {
 const formulaStart = /^[\s\p{Cc}\p{Cf}]*[=+\-@\t\r]/u;
 
 /** The same behind a separator of another country: a spreadsheet set to that one begins a cell there. */
-const formulaAfterSeparator = /([;,\t|]["\s\p{Cc}\p{Cf}]*)(?=[=+\-@])/gu;
+const formulaAfterSeparator = /(?<=\S.*)([;,\t|]["\s\p{Cc}\p{Cf}]*)(?=[=+\-@])/gsu;
 
 function withoutFormula(text: string): string {
   const inside = text.replace(formulaAfterSeparator, "$1'");
