@@ -2,6 +2,7 @@ import { canonicalText } from "../proof/canonical-text.ts";
 import { signingState } from "../proof/signing-state.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { fileDigest } from "../record/file-digest.ts";
+import { looksLikeRecord } from "../record/looks-like-record.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import type { ReadRecord } from "../record/written-record.ts";
 import { bytesOrWhy } from "./bytes-or-why.ts";
@@ -26,6 +27,17 @@ const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "re
 /** What a process leaves that was ended while it made a file: no record, and swept by a later filing. */
 const unfinished = /(?:^|\/)\.[0-9a-f-]{36}\.tmp$/u;
 const lockOrMarker = new RegExp(`^${lockName.replace(".", "\\.")}(?:\\.[0-9a-f]{16})*$`, "u");
+
+const mayBeRecord = /\.(?:html?|json)$/iu;
+const placeOfPage = /^[^/]+\/[^/]+_r\d+(?:_again\d+)?\.html$/u;
+
+/** A file that the ledger does not name, and whether it is a record or lies where one would. */
+type StrangeFile = { sha256: string; isRecord: boolean };
+
+function isLikeRecord(file: string, bytes: Uint8Array): boolean {
+  if (placeOfPage.test(file)) return true;
+  return mayBeRecord.test(file) && looksLikeRecord(new TextDecoder("latin1").decode(bytes));
+}
 
 type Folder = { disk: FilingDisk; path: string; files: readonly string[]; filed: readonly FiledLine[] };
 
@@ -84,27 +96,31 @@ function oddDoubt(place: string): Doubt {
 }
 
 async function digests({ disk, path }: Folder, files: readonly string[], doubts: Doubt[]) {
-  const found = new Map<string, string>();
+  const found = new Map<string, StrangeFile>();
   for (const file of files) {
     const bytes = await bytesOrWhy(disk, `${path}/${file}`);
     if (bytes === undefined) continue;
     if ("why" in bytes) {
       const says = `the ledger does not name this file, and it cannot be read: ${bytes.why}`;
-      doubts.push({ about: "folder", place: file, says });
-    } else found.set(file, fileDigest(bytes).sha256);
+      if (mayBeRecord.test(file)) doubts.push({ about: "folder", place: file, says });
+    } else found.set(file, { sha256: fileDigest(bytes).sha256, isRecord: isLikeRecord(file, bytes) });
   }
-  return found as ReadonlyMap<string, string>;
+  return found as ReadonlyMap<string, StrangeFile>;
 }
 
-/** A file that the ledger does not name; one that was moved is told where it is missing. */
+/**
+ * A file that the ledger does not name; one that was moved is told where it is missing. What is neither a record nor in
+ * the place of one is passed over: systems and people leave files beside others.
+ */
 function strangeDoubts(
-  strange: ReadonlyMap<string, string>,
+  strange: ReadonlyMap<string, StrangeFile>,
   filed: readonly FiledLine[],
   lost: ReadonlySet<string>,
 ): readonly Doubt[] {
-  return [...strange].flatMap(([place, sha256]) => {
+  return [...strange].flatMap(([place, { sha256, isRecord }]) => {
     if (lost.has(sha256)) return [];
     const twin = filed.find(({ fileSha256 }) => fileSha256 === sha256);
+    if (twin === undefined && !isRecord) return [];
     const says =
       twin === undefined
         ? "the ledger does not name this file: it was added by hand, or its filing was cut off; then file it again"

@@ -6,10 +6,11 @@ import { lineHash } from "./ledger-line.ts";
 /** The name of the lock inside a folder; what begins with it was left by a lock that was broken. */
 export const lockName = "filing.lock";
 
-/** How long the same process of this machine may keep a folder until another gives up, and of which it tells. */
-const patience = { thisMachine: 30_000, tell: 2_000 } as const;
-/** A lock is kept for as long as it takes to file one page, some milliseconds: one that another machine has kept for
- * this long, by the clock of whoever waits, was left behind. Own choice. */
+/** How long something unreadable may keep a folder until another gives up, and after which somebody is told. */
+const patience = { unread: 30_000, tell: 2_000 } as const;
+/** A lock is kept for as long as it takes to file one page, some milliseconds: one that is there for this long, by the
+ * clock of whoever waits, was left behind, though a process of its number runs: numbers are used again. Whoever holds
+ * it all the same is told that it was lost before anything is entered. Own choice. */
 const leftBehindMilliseconds = 60_000;
 
 type Claim = { host: string; process: number; at: string; id: string };
@@ -58,9 +59,6 @@ async function acquire(disk: FilingDisk, path: string, claim: string): Promise<v
       await breakLock(disk, path, text, waited);
       continue;
     }
-    if (isOfThisMachine(disk, text) && waited > patience.thisMachine) {
-      throw new CannotFile("filing/locked", { holder: holderText(text), path });
-    }
     if (waited > patience.tell && !watched.isTold) {
       disk.tellWaiting(holderText(text));
       watched.isTold = true;
@@ -71,17 +69,13 @@ async function acquire(disk: FilingDisk, path: string, claim: string): Promise<v
 
 /** A lock that is gone when it is read was just given back; a link that leads nowhere is there, and never read. */
 async function waitUnread(disk: FilingDisk, path: string, waited: number): Promise<void> {
-  if (waited > patience.thisMachine) throw new CannotFile("filing/locked", { holder: "something unreadable", path });
+  if (waited > patience.unread) throw new CannotFile("filing/locked", { holder: "something unreadable", path });
   await disk.pause();
-}
-
-function isOfThisMachine(disk: FilingDisk, text: string): boolean {
-  return claimOf(text)?.host === disk.host;
 }
 
 function isLeftBehind(disk: FilingDisk, text: string, waited: number): boolean {
   const claim = claimOf(text);
-  return claim?.host === disk.host ? !disk.isRunning(claim.process) : waited > leftBehindMilliseconds;
+  return waited > leftBehindMilliseconds || (claim?.host === disk.host && !disk.isRunning(claim.process));
 }
 
 /**

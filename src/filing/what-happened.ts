@@ -9,7 +9,7 @@ type Folder = {
   path: string;
   filed: readonly FiledLine[];
   /** SHA-256 of each file that the ledger does not name, by its path. */
-  strange: ReadonlyMap<string, string>;
+  strange: ReadonlyMap<string, { sha256: string }>;
 };
 
 /** What happened to a page that is not where, or not what, the ledger says. */
@@ -28,7 +28,7 @@ export async function whatHappened(folder: Folder, line: FiledLine, otherwise: s
 }
 
 function missing({ strange, filed }: Folder, { fileSha256, number }: FiledLine): string {
-  const moved = [...strange].find(([, sha256]) => sha256 === fileSha256)?.[0];
+  const moved = [...strange].find(([, one]) => one.sha256 === fileSha256)?.[0];
   if (moved !== undefined) return `the page was moved to ${moved}`;
   const twin = filed.find((line) => line.fileSha256 === fileSha256 && line.number !== number);
   return `the page is missing; line ${number} filed it${twin === undefined ? "" : `, and ${twin.path} has the same bytes`}`;

@@ -40,7 +40,7 @@ export const filingProblems = {
   ),
   "filing/locked": stop(
     "the folder is kept by {holder}",
-    "a folder that nobody else files into at the moment; if that process files nothing, end it or remove {path}",
+    "a folder that nobody else files into at the moment; if nobody does, remove {path}",
   ),
   "filing/lock-lost": stop(
     "another process took the folder over, because this one stood still too long; nothing was entered",

@@ -56,7 +56,12 @@ describe("found and named:", () => {
     writeFileSync(at("notes.txt"), "a note");
     const says =
       "the ledger does not name this file: it was added by hand, or its filing was cut off; then file it again";
-    expect(await told()).toEqual([`LT-2/2026-03-04_C-3_r1.html: ${says}`, `notes.txt: ${says}`]);
+    expect(await told()).toEqual([`LT-2/2026-03-04_C-3_r1.html: ${says}`]);
+    for (const name of ["Thumbs.db", ".DS_Store", "LT-2/page.pdf", "history.html", "register.html.1.tmp"])
+      writeFileSync(at(name), "x");
+    expect(await told()).toEqual([`LT-2/2026-03-04_C-3_r1.html: ${says}`]);
+    writeFileSync(at("loose.html"), samplePage({ calibration: "C-9" }).bytes);
+    expect(await told()).toContain(`loose.html: ${says}`);
   });
 
   test("a page copied", async () => {
@@ -197,7 +202,7 @@ describe("found and named:", () => {
 
   test("what hides under a name that only begins like that of the lock", async () => {
     mkdirSync(at("filing.lock.d"));
-    writeFileSync(at("filing.lock.d/x.html"), "a page");
+    writeFileSync(at("filing.lock.d/x.html"), samplePage({ calibration: "C-9" }).bytes);
     writeFileSync(at("filing.lock.0123456789abcdef"), "a marker that was left behind");
     expect((await checkFolder(disk, folder)).map(({ place }) => place)).toEqual(["filing.lock.d/x.html"]);
   });
@@ -218,14 +223,14 @@ test("a revision whose list of changes is not what differs is told with the firs
 test("what is made from the pages, and the table of signers, lie beside them by right", async () => {
   for (const name of ["register.html", "register.csv", "due.ics", "signers.csv"]) writeFileSync(at(name), "x");
   expect(await told()).toEqual([]);
-  writeFileSync(at("LT-2/register.html"), "x");
+  writeFileSync(at("LT-2/register.html"), samplePage({ calibration: "C-9" }).bytes);
   expect(await told()).toHaveLength(1);
 });
 
 test("files that a process left unfinished are no records, and no doubt", async () => {
   writeFileSync(at("LT-2/.0d9c6f1e-6c37-4e8e-9f4a-1a1e4a3f9b11.tmp"), "half a page");
   expect(await told()).toEqual([]);
-  writeFileSync(at("LT-2/.hidden.tmp"), "half a page");
+  writeFileSync(at("LT-2/.hidden.html"), samplePage({ calibration: "C-9" }).bytes);
   expect(await told()).toHaveLength(1);
 });
 

@@ -1,4 +1,4 @@
-import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { nodeDisk } from "../../src/cli/node-disk.ts";
@@ -86,7 +86,6 @@ function hastyDisk() {
 }
 
 const draftWords = "it is not yet signed as performed and authorised";
-const claim = `{"at":"2026-11-25T10:00:00Z","host":"here","id":"1","process":${process.pid}}`;
 
 /** The smallest input that provokes each code; the type asks for every one. */
 const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly string[]>; says: string }>> = {
@@ -152,8 +151,14 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
     says: "a.html: the ledger does not hold together: line 1 is no line of a ledger; accepted: the ledger as it was written, from a backup; spanwright verify tells more",
   },
   "filing/locked": {
-    told: () => file({ "a.html": first.bytes, "filed/filing.lock": claim }, "binder 7", hastyDisk()),
-    says: `a.html: the folder is kept by process ${process.pid} on here, since 2026-11-25T10:00:00Z; accepted: a folder that nobody else files into at the moment; if that process files nothing, end it or remove filed/filing.lock`,
+    told: () =>
+      told({ "a.html": first.bytes }, async (folder) => {
+        mkdirSync(join(folder, "filed"));
+        symlinkSync("nowhere", join(folder, "filed/filing.lock"));
+        const options = { ...bySignatures, into: join(folder, "filed"), paper: "binder 7" };
+        return (await fileRecords(hastyDisk(), [join(folder, "a.html")], options)).problems;
+      }),
+    says: "a.html: the folder is kept by something unreadable; accepted: a folder that nobody else files into at the moment; if nobody does, remove filed/filing.lock",
   },
   "filing/lock-lost": {
     told: () => {

@@ -137,9 +137,26 @@ async function otherFiles(disk: Pick<Disk, "read">, record: SealedRecord, place:
   const doubts: Doubt[] = [];
   for (const { path, text } of await recordFiles(record, place)) {
     const [file] = (await disk.read(path))?.files ?? [];
-    if (file === undefined || new TextDecoder("utf-8", { ignoreBOM: true }).decode(file.bytes) === text) continue;
+    const found = file && new TextDecoder("utf-8", { ignoreBOM: true }).decode(file.bytes);
+    if (found === undefined || found === text || (await isOfEarlierSignature(record, place, { path, text: found })))
+      continue;
     const says = `${path} is not what this record gives: it was changed`;
     doubts.push({ about: "page", place: path, says });
   }
   return doubts;
+}
+
+/** Whether a file is the one that lay there before the last signatures: their signing was ended between its two files. */
+async function isOfEarlierSignature(
+  record: SealedRecord,
+  place: string,
+  { path, text }: { path: string; text: string },
+) {
+  const { signatures } = record.signOff;
+  for (let count = signatures.length - 1; count >= 0; count -= 1) {
+    const earlier = { ...record, signOff: { signatures: signatures.slice(0, count) } };
+    const files = await recordFiles(earlier, place);
+    if (files.some((one) => one.path === path && one.text === text)) return true;
+  }
+  return false;
 }

@@ -99,6 +99,20 @@ test("nor one whose JSON beside it is another's: nothing that is there is lost",
   expect(told[0]).toContain(`${json} is not what this record gives`);
 });
 
+test("a signing that was ended between its two files does not stand in the way of the next one", async () => {
+  const { recordFiles } = await import("../../../src/jobs/records/write-record.ts");
+  const [signedPage] = await recordFiles(performed, "records/LT-204/C-0001");
+  const cutOff = () => signingDisk(record, { [page]: signedPage?.text ?? "" });
+  const later = { now: "2026-11-25T16:02:00+01:00" };
+  const disk = await cutOff();
+  const { told, signed } = await sign(disk, "ada", "authorised", later);
+  expect(told).toEqual([]);
+  expect(signingState(signed[0]?.record ?? record).isIssued).toBe(true);
+  expect([...disk.written.keys()]).toEqual([page, json]);
+  // The file with fewer signatures is not built upon: one of them would be lost.
+  expect((await sign(await cutOff(), "ada", "authorised", { ...later, paths: [json] })).signed).toEqual([]);
+});
+
 test("a page alone is enough: the JSON is written again", async () => {
   const whole = await signingDisk(record);
   const text = new TextDecoder().decode((await whole.read(page))?.files[0]?.bytes);
