@@ -1,6 +1,7 @@
 import type { Instrument, Output } from "../../model/instrument.ts";
 import { tableColumns } from "../../model/tables.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { marked, withDecimalMark } from "../../units/decimal-mark.ts";
 import { limitWords } from "../../verdict/loop-check/limit-words.ts";
 import { type ApplicableItem, applicableItems } from "../../verdict/loop-check/loop-items.ts";
 import { loopLimits } from "../../verdict/loop-check/loop-limits.ts";
@@ -73,14 +74,14 @@ function rows(planned: readonly PlannedCheck[]): string {
 }
 
 function guide(planned: readonly PlannedCheck[]): string {
-  return planned
-    .map(({ calibration, instrument, outputs }) => {
-      const limits = loopLimits({ instrument, calibration: { calibration, tag: instrument.tag }, outputs });
-      const title = calibration === "" ? instrument.tag : `${instrument.tag}, calibration ${calibration}`;
-      const items = applicableItems(instrument, outputs).map((item) => guideLines(item, limits.get(item.key)));
-      return [title, ...items].join("\n\n");
-    })
-    .join("\n\n\n");
+  return planned.map((check) => withDecimalMark(check.instrument.decimalMark, () => guideOf(check))).join("\n\n\n");
+}
+
+function guideOf({ calibration, instrument, outputs }: PlannedCheck): string {
+  const limits = loopLimits({ instrument, calibration: { calibration, tag: instrument.tag }, outputs });
+  const title = calibration === "" ? instrument.tag : `${instrument.tag}, calibration ${calibration}`;
+  const items = applicableItems(instrument, outputs).map((item) => guideLines(item, limits.get(item.key)));
+  return [title, ...items].join("\n\n");
 }
 
 function guideLines(
@@ -93,6 +94,6 @@ function guideLines(
     `${String(number).padStart(2)}  ${key}${unit === undefined ? "" : ` [${unit}]`}`,
     `    do      ${look}`,
     `    write   ${record}`,
-    `    accept  ${accepted}.${here}`,
+    `    accept  ${marked(accepted)}.${here}`,
   ].join("\n");
 }

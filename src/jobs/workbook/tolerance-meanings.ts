@@ -3,6 +3,7 @@ import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { toleranceWords } from "../../record/tolerance-words.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writePlain } from "../../units/write-number.ts";
 
 /** As many are said back; of a plant with a thousand tags the first show how its words are understood. */
@@ -11,7 +12,7 @@ const mostSaid = 10;
 /** What each tolerance that was written in words means, with what it allows at both ends of the range. */
 export function toleranceMeanings(instruments: readonly TableRow<Instrument>[]): readonly string[] {
   const inWords = instruments.filter(({ cells }) => /[^\d\s.,±]/u.test(cells.tolerance ?? ""));
-  const said = inWords.slice(0, mostSaid).map(meaning);
+  const said = inWords.slice(0, mostSaid).map((one) => withDecimalMark(one.row.decimalMark, () => meaning(one)));
   const more = inWords.length - said.length;
   return more > 0 ? [...said, `${more} more tolerances in words`] : said;
 }

@@ -35,13 +35,13 @@ export function IntervalProposals({ years, unit }: ProposalsProps) {
         </p>
       )}
       <p class="small">
-        Settings: longer by × {settings.extendBy} after {settings.extendAfter ?? 1}{" "}
+        Settings: longer by × {writePlain(settings.extendBy)} after {settings.extendAfter ?? 1}{" "}
         {settings.extendAfter === undefined || settings.extendAfter === 1 ? "result" : "results in a row"} within{" "}
         {writePlain(100 * settings.extendWithin)} % of the tolerance, each after{" "}
-        {writePlain(100 * settings.fullInterval)} % of the interval, shorter by × {settings.shortenConditionalBy} after
-        a conditional pass and × {settings.shortenBy} out of tolerance, from {settings.leastMonths} to{" "}
-        {settings.mostMonths} months. The 80 % are the example of ILAC-G24, which makes the interval longer after one
-        such result; the rest is our own choice for the owner to change.
+        {writePlain(100 * settings.fullInterval)} % of the interval, shorter by ×{" "}
+        {writePlain(settings.shortenConditionalBy)} after a conditional pass and × {writePlain(settings.shortenBy)} out
+        of tolerance, from {settings.leastMonths} to {settings.mostMonths} months. The 80 % are the example of ILAC-G24,
+        which makes the interval longer after one such result; the rest is our own choice for the owner to change.
       </p>
       <h3>Observed reliability</h3>
       <p>Found in tolerance at the end of an interval that began in tolerance: {reliabilityWords(years)}</p>

@@ -5,6 +5,7 @@ import { nodeDisk } from "../../../src/cli/node-disk.ts";
 import { filePage } from "../../../src/filing/file-page.ts";
 import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { CannotWrite } from "../../../src/jobs/disk.ts";
+import { historyLines, historyRows } from "../../../src/jobs/filing/history-rows.ts";
 import { historyOf, writeHistory } from "../../../src/jobs/filing/write-history.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
@@ -127,4 +128,21 @@ test("records without a day are left out and told; without any day there is no h
   expect(history?.overTheYears.leftOut).toEqual(["C-undefined: its day is not stated"]);
   expect(historyOf([recordOn(undefined)])).toBeUndefined();
   expect(historyOf([])).toBeUndefined();
+});
+
+test("a history has decimal commas where they are asked for, on the page, in its picture and in the terminal", async () => {
+  const folder = await folderOf("2024-03-04", "2025-03-04", "2026-03-04");
+  const out = join(folder, "page.html");
+  const { history } = await writeHistory(disks, folder, { tag: "LT-1", out, decimalMark: "comma" });
+  if (history === undefined) throw new TypeError("no history");
+  const page = readFileSync(out, "utf8");
+  const body = page
+    .slice(page.indexOf("<main>"))
+    .replace(/<cite>.*?<\/cite>/gsu, "")
+    .replace(/<[^>]*>/gu, "\n");
+  expect(body.match(/.*\d\.\d.*/gu)).toBeNull();
+  expect(body).toMatch(/\d,\d/u);
+  const terminal = [...historyRows(history).flat(), ...historyLines(history)].join("\n");
+  expect(terminal).toMatch(/\d,\d/u);
+  expect(terminal).not.toMatch(/\d\.\d/u);
 });

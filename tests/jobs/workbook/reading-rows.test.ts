@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { type ReadingRowsOptions, readingRows } from "../../../src/jobs/workbook/reading-rows.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { judged } from "../../workbook/full-workbook.ts";
-import { smallestWorkbook, type Texts, withFile } from "../../workbook/smallest-workbook.ts";
+import { smallestWorkbook, type Texts, withColumn, withFile } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
 
 const today = "2026-11-25";
@@ -27,6 +27,19 @@ test("phases, cycles, directions and points of a tag, with what the signal shoul
   ]);
   // Both phases, three cycles, five points, two directions.
   expect((await rows(unread)).lines).toHaveLength(1 + 2 * 3 * 5 * 2);
+});
+
+test("a loop that asks for commas has them, and semicolons between the cells", async () => {
+  const asking = withColumn("instruments.csv", "decimal_mark", "comma");
+  const { lines } = await rows(
+    { ...asking, "readings.csv": "calibration,phase,direction,reference,signal\n" },
+    { points: "9", cycles: "1", phase: "as found" },
+  );
+  expect(lines.slice(0, 3)).toEqual([
+    "calibration;phase;cycle;direction;point;reference;signal;remark",
+    "C-1;as_found;1;rising;0;;;expected 4 mA",
+    "C-1;as_found;1;rising;12,5;;;expected 6 mA",
+  ]);
 });
 
 test("filled in, they are accepted by check as they are", async () => {
