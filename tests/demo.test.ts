@@ -36,7 +36,11 @@ test("the filing folder of the demo is verified without a doubt, by its own tabl
   const pages = filesBelow(filed).filter((name) => /_r\d+\.html$/u.test(name));
   expect(complaints).toBe("");
   expect(output.match(/^doubt.*$(?:\n {2}.*)*/gmu) ?? []).toEqual([]);
-  expect(output.match(/^ok .*, signed$/gmu)).toHaveLength(pages.length);
+  expect(
+    output.match(
+      /^ok .*, signed, filed (?:on the day of|\d+ days? after) the last signature(?:, superseded by revision \d)?$/gmu,
+    ),
+  ).toHaveLength(pages.length);
   expect(output).toContain(`${pages.length + 1} files verified: no doubt`);
   expect(exitCode).toBe(0);
 });

@@ -26,7 +26,8 @@ test("a record is reported, filed, amended, filed again, decided about, and veri
   const filed = await run("file", join(out, "LT-1/C-1.html"), "--into", into, "--signed-on-paper", "binder 7");
   const first = join(into, "LT-1/2026-03-04_C-1_r1.html");
   expect([filed.exitCode, filed.complained]).toEqual([0, ""]);
-  expect(filed.printed.split("\n").at(-1)).toMatch(/^LT-1 +C-1 +1 +filed +/u);
+  expect(filed.printed.split("\n").at(-2)).toMatch(/^LT-1 +C-1 +1 +filed +/u);
+  expect(filed.printed.split("\n").at(-1)).toMatch(/^head of the ledger, 1 line, to be noted elsewhere: /u);
   expect(readFileSync(first).equals(readFileSync(join(out, "LT-1/C-1.html")))).toBe(true);
 
   const amended = await run("amend", first, "--with", mended, "--reason", "a slip", "--by", "T. Example", "--out", out);

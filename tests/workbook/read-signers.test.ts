@@ -76,6 +76,7 @@ test("a table without a column that it needs, or that is no text, gives nobody",
     signers: [],
     told: [
       "signers.csv:1: the column public_key is not there; accepted: a first row with the columns name, role, public_key, valid_from",
+      "signers.csv:1: its heading lacks a column or has one that is not known, so that nobody in it is known to be a signer; accepted: a heading with the columns that spanwright keys new prints, each by its name",
     ],
   });
   expect(read(new Uint8Array([0x61, 0x81, 0x2c])).told[0]).toContain("no text that a spreadsheet saves");
