@@ -137,6 +137,22 @@ export const modelProblems = {
     "readings as found, taken before anything is touched",
   ),
   "model/reviewer-is-performer": warn("{person} performed and {action} the calibration", "two different people"),
+  "model/pin-contradicted": warn(
+    "the column pins of the instrument has {says}",
+    "one pin for each of them, the same in both tables",
+  ),
+  "model/pin-not-there": warn(
+    "the connector {connector} has no pin {pin}",
+    "a pin of the connector, or its right name",
+  ),
+  "model/pin-uncommon": warn(
+    "{role} is on pin {pin}; by the common assignment (IEC 60947-5-2) it is on pin {usual}",
+    "the pins as they are wired; where they are so, whoever plugs in another sensor has to know",
+  ),
+  "model/wire-uncommon": warn(
+    "by the common colours (IEC 60947-5-2) this wire carries {role}, and no output",
+    "the wire as it is; black, white or a number for an output",
+  ),
   "model/permit-missing": warn(
     "the loop is a safety function, and the calibration names no permit for its bypass",
     "the number of the permit in bypass_permit",

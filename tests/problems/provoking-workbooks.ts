@@ -25,6 +25,12 @@ const backAgain = smallestWorkbook["readings.csv"].replace(
   "rising,100,20.01\nC-1,as_found,falling,100,20.02\nC-1,as_found,falling,75,16.02\n",
 );
 
+/** A loop with these pins on a connector of four, and one switched output on that wire and pin. */
+function wired(pins: string, wireAndPin: string): Texts {
+  const texts = withColumn("instruments.csv", "connector,pins", `"M12, 4 pins",${pins}`);
+  return { ...texts, "outputs.csv": `tag,output,set_point,wire,pin\nLT-1,Q1,50,${wireAndPin}\n` };
+}
+
 /** One for every code: the type asks for it. */
 export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/missing": {
@@ -335,6 +341,22 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/reviewer-is-performer": {
     texts: withColumn("calibrations.csv", "reviewed_by", "t example"),
     told: 'calibrations.csv:2:reviewed_by: T. Example performed and reviewed the calibration; read "t example"; accepted: two different people',
+  },
+  "model/pin-contradicted": {
+    texts: wired("1 L+; 2 Q1; 3 0 V; 4 signal", "black,3"),
+    told: 'outputs.csv:2:pin: the column pins of the instrument has Q1 on pin 2; read "3"; accepted: one pin for each of them, the same in both tables',
+  },
+  "model/pin-not-there": {
+    texts: wired("1 L+; 3 0 V; 4 signal", "black,5"),
+    told: 'outputs.csv:2:pin: the connector M12, 4 pins has no pin 5; read "5"; accepted: a pin of the connector, or its right name',
+  },
+  "model/pin-uncommon": {
+    texts: wired("1 L+; 2 0 V; 4 signal", ","),
+    told: 'instruments.csv:2:pins: 0 V is on pin 2; by the common assignment (IEC 60947-5-2) it is on pin 3; read "1 L+; 2 0 V; 4 signal"; accepted: the pins as they are wired; where they are so, whoever plugs in another sensor has to know',
+  },
+  "model/wire-uncommon": {
+    texts: wired("1 L+; 2 signal; 3 0 V; 4 Q1", "Blue,4"),
+    told: 'outputs.csv:2:wire: by the common colours (IEC 60947-5-2) this wire carries 0 V, and no output; read "Blue"; accepted: the wire as it is; black, white or a number for an output',
   },
   "model/permit-missing": {
     texts: withColumn("instruments.csv", "criticality", "safety"),

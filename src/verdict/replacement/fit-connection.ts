@@ -1,4 +1,5 @@
 import type { Candidate, Instrument, Output } from "../../model/instrument.ts";
+import { foldedRole, pinRoles } from "../../model/pin-roles.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 
@@ -72,35 +73,4 @@ function pinsCell({ pins }: Candidate, loopPins: string): readonly FitCell[] {
 function moveWords(role: string, from: string, offered: ReadonlyMap<string, string>): string {
   const [to] = [...offered].find(([, one]) => one === role) ?? [];
   return `${role} from pin ${from} to pin ${to}`;
-}
-
-/**
- * What each pin carries, from a text such as "1 L+; 2 signal; 3 0 V; 4 Q1".
- *
- * @param text pins with ; or , between them, each a number and what it carries
- * @returns role by pin in small letters without spaces; undefined where a part does not read so, or a pin stands twice
- * Source: own choice.
- * @example pinRoles("1 L+; 4 Q1")?.get("4") // "q1"
- */
-export function pinRoles(text: string): ReadonlyMap<string, string> | undefined {
-  const roles = new Map<string, string>();
-  for (const part of text.split(/[;,]/u)) {
-    if (part.trim() === "") continue;
-    const [, pin, role] = /^\s*(?:pin\s*)?(\d+)\s*[:=\s]\s*(\S.*)$/iu.exec(part) ?? [];
-    if (pin === undefined || role === undefined || roles.has(pin)) return undefined;
-    roles.set(pin, foldedRole(role));
-  }
-  return roles.size === 0 ? undefined : roles;
-}
-
-/**
- * A role as it is compared: capitals and spaces do not count.
- *
- * @param role as typed
- * @returns the same for spellings that a person takes for one
- * Source: own choice.
- * @example foldedRole("0 V") // "0v"
- */
-export function foldedRole(role: string): string {
-  return role.toLowerCase().replace(/\s+/gu, "");
 }

@@ -14,6 +14,7 @@ import { readingOrder } from "./reading-order.ts";
 import { references } from "./references.ts";
 import { standards } from "./standards.ts";
 import { trips } from "./trips.ts";
+import { wiring } from "./wiring.ts";
 
 /** What the tables have to say of each other, in the order in which a reader would want to mend it. */
 export const everyCheck: readonly Check[] = [
@@ -31,5 +32,6 @@ export const everyCheck: readonly Check[] = [
   adjustment,
   dates,
   people,
+  wiring,
   loopChecks,
 ];
