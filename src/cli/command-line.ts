@@ -18,6 +18,7 @@ import { addReportCommand } from "./commands/report-command.ts";
 import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
+import { addWhereUsedCommand } from "./commands/where-used-command.ts";
 import { addWithdrawCommand } from "./commands/withdraw-command.ts";
 import type { Console } from "./console.ts";
 
@@ -35,6 +36,7 @@ const commands: readonly AddCommand[] = [
   addRegisterCommand,
   addDueCommand,
   addHistoryCommand,
+  addWhereUsedCommand,
   addExplainCommand,
   addKeysCommand,
   addSignCommand,

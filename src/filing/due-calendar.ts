@@ -4,13 +4,15 @@ import type { RegisterRow } from "../record/register-form.ts";
 import type { DueList } from "./due-list.ts";
 
 const longestLine = 75;
+/** A calendar reminds so many days before: own choice. */
+const alarmDays = 7;
 
 /**
  * What is due as an iCalendar file: one event of a whole day for each loop and each standard. An event keeps its name
  * as long as the date stays, so that a calendar that reads the file again has each once.
  *
  * @param made date and time with offset at which the file is made
- * Source: RFC 5545, 3.1 (folding), 3.3.11 (text), 3.6.1 (events), 3.6.2 (to-dos); RFC 7986, 5.1 for the calendar's name.
+ * Source: RFC 5545, 3.1 (folding), 3.3.11 (text), 3.6.1 (events), 3.6.2 (to-dos), 3.6.6 (alarms); RFC 7986, 5.1 for the calendar's name.
  */
 export function dueCalendar({ open, loops, standards }: DueList, made: string): string {
   const stamp = `${new Date(made).toISOString().replace(/[-:]/gu, "").slice(0, 15)}Z`;
@@ -62,6 +64,11 @@ function event(stamp: string, subject: string, day: string, summary: string, des
     `SUMMARY:${escaped(summary)}`,
     `DESCRIPTION:${escaped(description)}`,
     "TRANSP:TRANSPARENT",
+    "BEGIN:VALARM",
+    "ACTION:DISPLAY",
+    `DESCRIPTION:${escaped(summary)}`,
+    `TRIGGER:-P${alarmDays}D`,
+    "END:VALARM",
     "END:VEVENT",
   ];
 }

@@ -15,6 +15,7 @@ export const optionProblems = {
     "one of the names that spanwright explain lists without a name",
   ),
   "options/tag-unknown": stop("no calibration of the workbook belongs to this tag", "{choices}"),
+  "options/standard-not-filed": stop("no filed record rests on it", "{choices}"),
   "options/tag-not-filed": stop("no record of this tag is filed there", "{choices}"),
   "options/no-history": stop(
     "no record of the tag says on which day the work was done",

@@ -7,6 +7,9 @@ import { decideFinding } from "../../src/filing/decide-finding.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import { type FiledLine, ledgerText, lineHash, readLedgerLine } from "../../src/filing/ledger-line.ts";
+import { signingState } from "../../src/proof/signing-state.ts";
+import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { ada, ines, signedBy } from "../proof/sample-signing.ts";
 import { amended, diskWith, onPaper, pageOf, samplePage, temporaryFolder } from "./sample-pages.ts";
 
 const disk = diskWith();
@@ -24,6 +27,9 @@ const told = async () => (await checkFolder(disk, folder)).map(({ place, says })
 const ledgerTexts = () => readFileSync(at("ledger.jsonl"), "utf8").trimEnd().split("\n");
 const writeLedger = (texts: readonly string[]) =>
   writeFileSync(at("ledger.jsonl"), texts.map((one) => `${one}\n`).join(""));
+
+const textOf = (record: SealedRecord) =>
+  `<!doctype html>\n<script type="application/json" id="record">${JSON.stringify(record).replaceAll("<", "\\u003c")}</script>\n`;
 
 /** Two revisions of one calibration, another that was found out of tolerance, and what was decided about that. */
 beforeEach(async () => {
@@ -232,6 +238,22 @@ test("files that a process left unfinished are no records, and no doubt", async 
   expect(await told()).toEqual([]);
   writeFileSync(at("LT-2/.hidden.html"), samplePage({ calibration: "C-9" }).bytes);
   expect(await told()).toHaveLength(1);
+});
+
+test("somebody answers for each page: by signatures given before it was filed, or on a paper that is named", async () => {
+  const signed = signedBy(samplePage({ calibration: "C-9" }).record, [ines, "performed"], [ada, "authorised"]);
+  const page = { bytes: new TextEncoder().encode(textOf(signed)), record: signed };
+  const early = diskWith({ now: () => "2026-11-20T10:00:00.000+01:00" });
+  const path = temporaryFolder();
+  await filePage(filingFolder(early, path), samplePage(), {});
+  await filePage(filingFolder(early, path), page, {});
+  expect((await checkFolder(disk, path)).map(({ place, says }) => `${place}: ${says}`)).toEqual([
+    `${firstPath}: nobody answers for it: it is not signed as performed and authorised, and line 1 names no paper with the signatures`,
+    ...["Ines Example", "Ada Specimen"].map((name) => {
+      const { signedAt } = signingState(signed).given.find((one) => one.name === name) ?? {};
+      return `LT-1/2026-03-04_C-9_r1.html: ${name} signed it at ${signedAt}, after line 2 filed it at 2026-11-20T10:00:00.000+01:00`;
+    }),
+  ]);
 });
 
 test("a folder on a disk that cannot be written to is checked all the same", async () => {

@@ -28,7 +28,7 @@ export const addDueCommand: AddCommand = (program, console, settle) => {
     .command("due")
     .description("list the loops and standards of a filing folder that are overdue or due soon")
     .argument("<folder>", "folder into which records are filed")
-    .option("--within <time>", "days or weeks from today, such as 30d or 6w", "30d")
+    .option("--within <time>", "days, weeks, months or years from today, such as 30d, 6w, 3m or 1y", "30d")
     .option("--calendar <file.ics>", "write them as a calendar too (iCalendar)")
     .action(async (folder: string, options: DueOptions) => {
       settle(await dueCommand(folder, options, console));

@@ -1,3 +1,5 @@
+import { daysBetween } from "../../analysis/years/day-number.ts";
+import { monthsLater } from "../../analysis/years/next-due.ts";
 import { dueCalendar } from "../../filing/due-calendar.ts";
 import { type DueList, dueList } from "../../filing/due-list.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
@@ -12,9 +14,18 @@ import { writeDerived } from "./write-derived.ts";
 /** `now` is a date and time with offset; a calendar is written where a file is named for it. */
 export type DueOptions = { today: string; now: string; within: string; calendar?: string | undefined };
 
+/** Farther than any interval, and what a date with four digits of the year can hold. */
+const furthestDays = 36_525;
+
 export type Due = { rows: readonly (readonly (string | number)[])[]; withinDays: number; problems: ProblemList };
 
-const daysOf = { d: 1, w: 7 } as const;
+/** Counts of units in days, from a day on: months and years are those of the calendar. */
+const daysOf: Readonly<Record<string, (count: number, from: string) => number>> = {
+  d: (count) => count,
+  w: (count) => 7 * count,
+  m: (count, from) => daysBetween(from, monthsLater(from, count)),
+  y: (count, from) => daysBetween(from, monthsLater(from, 12 * count)),
+};
 
 /** What is due within some time in a filing folder, as rows for a terminal and as a calendar. */
 export async function listDue(
@@ -23,7 +34,7 @@ export async function listDue(
   { today, now, within, calendar }: DueOptions,
 ): Promise<Due> {
   const problems = new ProblemList();
-  const withinDays = readDays(within, problems);
+  const withinDays = readDays(within, today, problems);
   const index = withinDays === undefined ? undefined : await openFolder(disks.filing, folder, problems);
   if (withinDays === undefined || index === undefined) return { rows: [], withinDays: 0, problems };
   const list = dueList(makeRegister(index, today, withinDays), withinDays);
@@ -31,10 +42,11 @@ export async function listDue(
   return { rows: rowsOf(list), withinDays, problems };
 }
 
-function readDays(within: string, problems: ProblemList): number | undefined {
-  const [, count, unit] = /^(\d{1,5})\s*([dw])$/u.exec(within.trim()) ?? [];
-  if (count !== undefined && (unit === "d" || unit === "w")) return Number(count) * daysOf[unit];
-  const accepted = "--within with days or weeks, such as 30d or 6w";
+function readDays(within: string, today: string, problems: ProblemList): number | undefined {
+  const [, count = "", unit = ""] = /^(\d{1,4})\s*([dwmy])$/u.exec(within.trim()) ?? [];
+  const days = daysOf[unit]?.(Number(count), today);
+  if (days !== undefined && days <= furthestDays) return days;
+  const accepted = "--within with days, weeks, months or years, such as 30d, 6w, 3m or 1y, up to 100 years";
   problems.add(
     "options/not-understood",
     { file: "command line" },

@@ -25,12 +25,12 @@ async function due(within: string, more: { calendar?: string; path?: string; ref
     written.push(...files);
   };
   const options = { today: "2026-11-25", now: "2026-11-25T09:00:00+01:00", within, calendar: more.calendar };
-  const { rows, problems } = await listDue(
+  const { rows, problems, withinDays } = await listDue(
     { filing, plain: { read: async () => undefined, writeTogether } },
     more.path ?? folder,
     options,
   );
-  return { rows, written, told: problems.all.map(sentence) };
+  return { rows, written, withinDays, told: problems.all.map(sentence) };
 }
 
 test("loops and standards come by their day, overdue first; later ones are not there", async () => {
@@ -43,6 +43,13 @@ test("loops and standards come by their day, overdue first; later ones are not t
   ]);
   const longer = await due("60w");
   expect(longer.rows.slice(1).map((row) => row[2])).toEqual(["LT-2", "LT-1", "standard GB-1", "LT-3"]);
+  for (const [within, days] of [
+    ["420d", 420],
+    ["1m", 30],
+    ["3m", 92],
+    ["1y", 365],
+  ] as const)
+    expect((await due(within)).withinDays).toBe(days);
 });
 
 test("where nothing is due there are no rows", async () => {
@@ -61,10 +68,12 @@ test("a calendar holds the same", async () => {
 });
 
 describe("what cannot be done is told", () => {
-  test.each(["30", "d", "1.5w", "-1d", "1y"])("a time of %j", async (within) => {
+  test.each(["30", "d", "1.5w", "-1d", "1h", "200y", "99999d"])("a time of %j", async (within) => {
     const { rows, told } = await due(within);
     expect(rows).toEqual([]);
-    expect(told[0]).toMatch(/the option --within cannot be read; read ".*"; accepted: --within with days or weeks/u);
+    expect(told[0]).toMatch(
+      /the option --within cannot be read; read ".*"; accepted: --within with days, weeks, months or years/u,
+    );
   });
 
   test("a folder that is none, and a disk that refuses", async () => {
