@@ -34,10 +34,13 @@ export function browserPrint(browser: string, settings: PrintSettings) {
   };
 }
 
+/** Browsers print nothing where an option turns scripts off altogether. */
+const noScripts = `<meta http-equiv="Content-Security-Policy" content="script-src 'none'; connect-src 'none'">`;
+
 /** The page with the size of its paper, which no option of a browser gives. */
 function styledPage(page: string, { paper, isCertificate }: PrintSettings): string {
   const style = `@page{size:${paper}}${isCertificate ? ".annex{display:none!important}" : ""}`;
-  return page.replace("</head>", `<style>${style}</style></head>`);
+  return page.replace("</head>", `${noScripts}<style>${style}</style></head>`);
 }
 
 function words(page: string, target: string, profile: string): readonly string[] {
@@ -45,8 +48,7 @@ function words(page: string, target: string, profile: string): readonly string[]
     "--headless",
     "--disable-gpu",
     "--disable-background-networking",
-    // A page of ours has neither script nor address; if one ever had, nothing would come of it.
-    "--blink-settings=scriptEnabled=false",
+    // A page of ours names no address; if one ever did, nothing would be found there.
     "--host-resolver-rules=MAP * ~NOTFOUND",
     "--no-first-run",
     "--no-pdf-header-footer",
