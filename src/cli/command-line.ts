@@ -21,6 +21,7 @@ import { addVerifyCommand } from "./commands/verify-command.ts";
 import { addWhereUsedCommand } from "./commands/where-used-command.ts";
 import { addWithdrawCommand } from "./commands/withdraw-command.ts";
 import type { Console } from "./console.ts";
+import { addHelpAfter } from "./help-after.ts";
 
 /** Every command, in the order in which the help lists them. */
 const commands: readonly AddCommand[] = [
@@ -49,13 +50,14 @@ const commands: readonly AddCommand[] = [
 export function programOf(console: Console, settle: (exitCode: ExitCode) => void): Command {
   const program = new Command("spanwright")
     .description("Calibration records for distance-sensing loops: tables in, one self-contained record out.")
-    .version(version)
+    .version(version, "-v, --version", "print the version")
     .exitOverride()
     .configureOutput({
       writeOut: (text) => console.print(text.trimEnd()),
       writeErr: (text) => console.complain(text.trimEnd()),
     });
   for (const add of commands) add(program, console, settle);
+  addHelpAfter(program);
   return program;
 }
 

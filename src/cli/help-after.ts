@@ -1,0 +1,43 @@
+import type { Command } from "commander";
+
+/** One line that does something sensible, by the command's name. */
+const examples: Readonly<Record<string, string>> = {
+  new: "spanwright new my-loops --example",
+  check: "spanwright check my-loops",
+  report: "spanwright report my-loops --out records",
+  "loop-checks": "spanwright loop-checks my-loops --tag LT-310",
+  rows: "spanwright rows my-loops --tag LT-310 --points 5 --cycles 3",
+  file: 'spanwright file records/LT-310/C-2026-015.html --into filed --by "Ada Specimen"',
+  amend:
+    'spanwright amend filed/LT-310/2026-03-17_C-2026-015_r1.html --with put-right --reason "a slip" --by "Ada Specimen" --out records',
+  decide: 'spanwright decide filed LT-310 C-2026-015 --decision "no impact, because …" --by "Ada Specimen"',
+  withdraw:
+    'spanwright withdraw filed LT-310 C-2026-015 --revision 1 --reason "the page of another loop" --by "Ada Specimen"',
+  register: "spanwright register filed",
+  due: "spanwright due filed --within 6w --calendar due.ics",
+  history: "spanwright history filed --tag LT-310 --out LT-310.html",
+  "where-used": "spanwright where-used filed --standard METER-3",
+  explain: "spanwright explain U",
+  "keys new": 'spanwright keys new --name "Ada Specimen" --role "quality manager" --out ada.pem',
+  sign: "spanwright sign records/LT-310/C-2026-015.html --as performed --key ines.pem",
+  verify: "spanwright verify filed --signers signers.csv",
+  label: "spanwright label records --out labels.html",
+  pdf: "spanwright pdf records --paper A4",
+};
+
+const done = "0 done, whatever the verdict";
+const wrong = "2 the tables or the command line are wrong, a page cannot be read, or nothing could be written";
+
+/** What stands after the help of a command: an example, and what it ends with. */
+export function helpAfter(command: Command): string {
+  const name = command.parent?.name() === "keys" ? `keys ${command.name()}` : command.name();
+  const example = examples[name];
+  const codes = name === "verify" ? ["0 no doubt", "1 any doubt", wrong] : [done, wrong];
+  return `${example === undefined ? "" : `\nExample:\n  ${example}\n`}\nEnds with:\n${codes.map((code) => `  ${code}`).join("\n")}`;
+}
+
+/** Adds that to each command that does something. */
+export function addHelpAfter(command: Command): void {
+  for (const one of command.commands) addHelpAfter(one);
+  if (command.commands.length === 0) command.addHelpText("after", () => helpAfter(command));
+}
