@@ -3,7 +3,6 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { complainOf } from "../../src/cli/console.ts";
 import { alignedTable } from "../../src/cli/print-table.ts";
-import { reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
 import { summaryRows } from "../../src/jobs/records/summary-rows.ts";
 import { sealedRecordSchema } from "../../src/record/record-schema.ts";
 import { pageStyle } from "../../src/report/style/page-style.ts";
@@ -15,10 +14,11 @@ import type { Texts } from "../workbook/smallest-workbook.ts";
 import { type HostileText, hiddenCharacters, hostileTexts, isBlank, shownText } from "./hostile-texts.ts";
 import { type HostileColumn, hostileColumns, hostileWorkbook } from "./hostile-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
+import { reportKept } from "./reported-records.ts";
 
 async function reported(texts: Texts) {
   const disk = memoryDisk(inFolder("book", texts));
-  const { written, reading } = await reportCalibrations(disk, "book", {
+  const { written, reading } = await reportKept(disk, "book", {
     out: "out",
     today: "2026-11-25",
     firstLook: {},

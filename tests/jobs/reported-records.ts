@@ -1,5 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { type ReportOptions, reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
+import type { Disk } from "../../src/jobs/disk.ts";
+import {
+  type ReportOptions,
+  reportCalibrations,
+  type WrittenRecord,
+} from "../../src/jobs/records/report-calibrations.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
@@ -14,10 +19,18 @@ export const demoTexts: Texts = Object.fromEntries(
     .map(({ name }) => [name, new Uint8Array(readFileSync(`data-demo/${name}`))]),
 );
 
+/** What the reports of a workbook come to, with every record kept. */
+export async function reportKept(disk: Disk, workbook: string, options: ReportOptions) {
+  const written: WrittenRecord[] = [];
+  const onRecord = (one: WrittenRecord) => void written.push(one);
+  const { reading } = await reportCalibrations(disk, workbook, { ...options, onRecord });
+  return { written, reading };
+}
+
 /** The files that a workbook gives, page and JSON by their paths, and their records. */
 export async function reportedFrom(texts: Texts, path: string, options: Partial<ReportOptions> = {}) {
   const disk = memoryDisk(texts);
-  const { written } = await reportCalibrations(disk, path, {
+  const { written } = await reportKept(disk, path, {
     out: "out",
     today: "2026-11-25",
     firstLook: {},

@@ -1,6 +1,6 @@
 import { version } from "../../../package.json";
-import type { WrittenRecord } from "../../jobs/records/report-calibrations.ts";
 import { summaryRows } from "../../jobs/records/summary-rows.ts";
+import type { IndexRow } from "../../jobs/records/write-index.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
@@ -37,7 +37,9 @@ export async function reportCommand(
   const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark } =
     options;
   const problems = new ProblemList();
-  const written: WrittenRecord[] = [];
+  const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
+  const rows: IndexRow[] = [];
+  const summary = [...summaryRows([])];
   let hasStop = false;
   for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
     const reports = await reportCalibrations(disk, path, {
@@ -50,19 +52,21 @@ export async function reportCommand(
       decision: { rule, guardFactor, monteCarlo },
       filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
       softwareVersion: version,
+      onRecord: (written) => {
+        rows.push(indexRowOf(written, out));
+        summary.push(...summaryRows([written]).slice(1));
+      },
       onWritten: progressOn(console),
     });
     complainOf(reports.reading.problems, console);
-    written.push(...reports.written);
     hasStop ||= reports.reading.problems.hasStop;
   }
-  if (written.length > 0) {
-    const { writeIndex } = await import("../../jobs/records/write-index.ts");
-    await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, written, problems);
+  if (rows.length > 0) {
+    await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, rows, problems);
   }
   complainOf(problems, console);
-  if (written.length > 0) console.print(alignedTable(summaryRows(written)));
-  if (hasStop || problems.hasStop) sayWhatIsMissing(written.length, console);
+  if (rows.length > 0) console.print(alignedTable(summary));
+  if (hasStop || problems.hasStop) sayWhatIsMissing(rows.length, console);
   return hasStop || problems.hasStop ? 2 : 0;
 }
 

@@ -20,6 +20,8 @@ export type ReportOptions = ReadingOptions & {
   decision?: DecisionOptions | undefined;
   /** Folder of filed records whose earlier ones each record takes as its history. */
   filed?: FiledFolder | undefined;
+  /** Called with each record that was written: who needs something of it takes that, so that two thousand are not held. */
+  onRecord?: (written: WrittenRecord) => void;
   /** Called after each calibration, for whoever shows progress. */
   onWritten?: (done: number, all: number) => void;
 };
@@ -27,7 +29,8 @@ export type ReportOptions = ReadingOptions & {
 /** A record that was written, and where its page is. */
 export type WrittenRecord = { record: SealedRecord; page: string };
 
-export type Reports = { written: readonly WrittenRecord[]; reading: WorkbookReading };
+/** The pages that were written. */
+export type Reports = { written: readonly string[]; reading: WorkbookReading };
 
 /** Makes the record and the page of each calibration that is asked for and that no problem stops. */
 export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
@@ -38,7 +41,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const chosen = chosenCases(reading, options);
   refuseUnusedFactor(chosen, options.decision?.guardFactor, decision.ruleOverride, reading.problems);
   if (reading.problems.all.some(({ code }) => code === "options/overridden")) return { written: [], reading };
-  const written: WrittenRecord[] = [];
+  const written: string[] = [];
   let done = 0;
   for (const calibrationCase of chosen) {
     const filed = await before?.(calibrationCase.calibration.row);
@@ -46,7 +49,10 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
     const context = { softwareVersion: options.softwareVersion, digests: reading.digests, ...decision, ...filed };
     const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
     const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
-    if (page !== undefined) written.push({ record, page });
+    if (page !== undefined) {
+      written.push(page);
+      options.onRecord?.({ record, page });
+    }
     done += 1;
     options.onWritten?.(done, chosen.length);
   }

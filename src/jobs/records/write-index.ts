@@ -7,23 +7,26 @@ import type { Disk } from "../disk.ts";
 import { writeDerived } from "../filing/write-derived.ts";
 import type { WrittenRecord } from "./report-calibrations.ts";
 
+export type { IndexRow } from "../../report/columns/index-columns.tsx";
+
 type Disks = { disk: Pick<Disk, "read" | "writeTogether">; filing: Pick<FilingDisk, "filesBelow"> };
 
 /** Where `report` puts its pages: a folder a tag, and no deeper. */
 const reportedPage = /^[^/]+\/[^/]+\.html$/u;
 
+/** The row of a record that was written into a folder. */
+export function indexRowOf({ record, page }: WrittenRecord, folder: string): IndexRow {
+  return indexRow(record, page.slice(folder.length + 1));
+}
+
 /** Writes the page that lists every record of a folder: those of this run, and those that lay there before. */
 export async function writeIndex(
   { disk, filing }: Disks,
   folder: string,
-  written: readonly WrittenRecord[],
+  written: readonly IndexRow[],
   problems: ProblemList,
 ): Promise<void> {
-  const rows = new Map<string, IndexRow>();
-  for (const { record, page } of written) {
-    const path = page.slice(folder.length + 1);
-    rows.set(path, indexRow(record, path));
-  }
+  const rows = new Map(written.map((row) => [row.page, row]));
   const files = ((await filing.filesBelow(folder)) ?? []).filter((file) => reportedPage.test(file) && !rows.has(file));
   for (const file of files) {
     const [found] = (await disk.read(`${folder}/${file}`))?.files ?? [];

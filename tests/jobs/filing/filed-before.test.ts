@@ -4,7 +4,6 @@ import { expect, test } from "vitest";
 import { filePage } from "../../../src/filing/file-page.ts";
 import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { filedBefore } from "../../../src/jobs/filing/filed-before.ts";
-import { reportCalibrations } from "../../../src/jobs/records/report-calibrations.ts";
 import { verifyRecord } from "../../../src/jobs/signing/verify-record.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
@@ -12,6 +11,7 @@ import { recordSummary } from "../../../src/record/record-summary.ts";
 import { diskWith, onPaper, samplePage, settled, temporaryFolder } from "../../filing/sample-pages.ts";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
+import { reportKept } from "../reported-records.ts";
 
 /** Two records of LT-1 and eight of other loops, one of them found out of tolerance; the workbook's own is of 2026-03-04. */
 async function filledFolder(): Promise<string> {
@@ -78,7 +78,7 @@ const options = { out: "out", today: "2026-11-25", firstLook: {}, softwareVersio
 test("a record made with a folder carries history and rate, and its page verifies from itself alone", async () => {
   const disk = memoryDisk(inFolder("book", smallestWorkbook));
   const filed = { disk: diskWith(), path: await filledFolder() };
-  const { written, reading } = await reportCalibrations(disk, "book", { ...options, filed });
+  const { written, reading } = await reportKept(disk, "book", { ...options, filed });
   expect(reading.problems.all).toEqual([]);
   const record = written[0]?.record;
   expect(record?.history?.map(({ calibration }) => calibration)).toEqual(["C-A", "C-B"]);
@@ -93,9 +93,9 @@ test("a record made with a folder carries history and rate, and its page verifie
 test("a folder that is none stops the report, and without a folder a record has neither", async () => {
   const disk = memoryDisk(inFolder("book", smallestWorkbook));
   const filed = { disk: diskWith(), path: temporaryFolder() };
-  const stopped = await reportCalibrations(disk, "book", { ...options, filed });
+  const stopped = await reportKept(disk, "book", { ...options, filed });
   expect([stopped.written.length, stopped.reading.problems.hasStop]).toEqual([0, true]);
-  const [plain] = (await reportCalibrations(disk, "book", options)).written;
+  const [plain] = (await reportKept(disk, "book", options)).written;
   expect(plain?.record).not.toHaveProperty("history");
   expect(plain?.record).not.toHaveProperty("filedRate");
 });

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
-import { type ReportOptions, reportCalibrations } from "../../../src/jobs/records/report-calibrations.ts";
+import type { ReportOptions } from "../../../src/jobs/records/report-calibrations.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { sealedRecordSchema } from "../../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
+import { reportKept } from "../reported-records.ts";
 
 /** Two loops and three calibrations. */
 const twoLoops = Object.freeze({
@@ -20,7 +21,7 @@ C-3,LT-2,2026-06-05,T. Example,GB-1
 
 async function reported(texts: Texts, options: Partial<ReportOptions> = {}, refuses?: (path: string) => boolean) {
   const disk = memoryDisk(inFolder("book", texts), refuses);
-  const { written, reading } = await reportCalibrations(disk, "book", {
+  const { written, reading } = await reportKept(disk, "book", {
     out: "out",
     today: "2026-11-25",
     firstLook: {},
@@ -60,7 +61,7 @@ test("a draft is written over, a signed record never, and the others are written
   const signed = '{"signOff":{"signatures":[{}]}}';
   const disk = memoryDisk({ ...inFolder("book", twoLoops), "out/LT-1/C-1.json": "{}", "out/LT-2/C-2.json": signed });
   const options = { out: "out", today: "2026-11-25", firstLook: {}, softwareVersion: "0.0.0" };
-  const { written, reading } = await reportCalibrations(disk, "book", options);
+  const { written, reading } = await reportKept(disk, "book", options);
   expect(pagesOf({ written })).toEqual(["out/LT-1/C-1.html", "out/LT-2/C-3.html"]);
   expect(reading.problems.all.map(({ code, place }) => [code, place.file])).toEqual([
     ["signing/would-overwrite", "out/LT-2/C-2.html"],

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { writeIndex } from "../../../src/jobs/records/write-index.ts";
+import { indexRowOf, writeIndex } from "../../../src/jobs/records/write-index.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
@@ -13,7 +13,9 @@ const filesBelow = async () => Object.keys(files).map((path) => path.slice("out/
 test("records of this run and of earlier ones are listed; what lies deeper, or is none, is not", async () => {
   const disk = memoryDisk(files);
   const problems = new ProblemList();
-  const written = [{ record: sealRecord(sampleRecord({ tag: "LT-2" })), page: "out/LT-2/C-2.html" }];
+  const written = [{ record: sealRecord(sampleRecord({ tag: "LT-2" })), page: "out/LT-2/C-2.html" }].map((one) =>
+    indexRowOf(one, "out"),
+  );
   await writeIndex({ disk, filing: { filesBelow } }, "out", written, problems);
   const index = String(disk.written.get("out/index.html"));
   expect([...index.matchAll(/<a href="([^"]+)"/gu)].map(([, path]) => path)).toEqual([
