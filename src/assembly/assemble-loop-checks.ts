@@ -1,6 +1,6 @@
 import { type Figure, isDetermined, notDetermined } from "../analysis/figures/figure.ts";
-import { faultLevelAmperes, requiredSupply } from "../analysis/stages/burden.ts";
-import { burdenLimit, loopBurden } from "../analysis/stages/loop-burden.ts";
+import { requiredSupply } from "../analysis/stages/burden.ts";
+import { burdenLimit, highestCurrent, loopBurden } from "../analysis/stages/loop-burden.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { LoopCheckItem, LoopChecksRecord } from "../record/loop-check-schema.ts";
@@ -76,7 +76,8 @@ function burdenOf(instrument: Instrument): Figure<NonNullable<LoopChecksRecord["
   const limit = burdenLimit(instrument);
   if (!isDetermined(limit)) return limit;
   const { loopPowered, supplyMin } = instrument;
+  const highest = highestCurrent(instrument);
   const isTwoWire = loopPowered === true && supplyMin !== undefined;
-  const neededSupplyVolts = isTwoWire ? requiredSupply(supplyMin, faultLevelAmperes, found.total) : null;
-  return { ...found, ...limit, neededSupplyVolts };
+  const neededSupplyVolts = isTwoWire ? requiredSupply(supplyMin, highest / 1000, found.total) : null;
+  return { ...found, ...limit, highestCurrent: highest, neededSupplyVolts };
 }

@@ -3,6 +3,7 @@ import { airError } from "../analysis/air/air-error.ts";
 import { type Air, isInStatedRange, speedOfSound } from "../analysis/air/speed-of-sound.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import { toleranceAt } from "../analysis/readings/tolerance.ts";
+import { isGasOfItsOwn, type Medium, mediumOf } from "../model/medium.ts";
 import { spanOf } from "../model/range.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
@@ -25,6 +26,8 @@ export function assembleSound(record: CalibrationRecord): Pick<CalibrationRecord
   const { instrument } = record;
   if (instrument.principle !== "ultrasonic") return {};
   const isCompensated = instrument.temperatureCompensated === true;
+  const medium = mediumOf(record.calibration, instrument);
+  if (isGasOfItsOwn(medium)) return { sound: soundInGas(isCompensated, medium) };
   const today = airOfDay(record);
   const taught = instrument.taughtAt === undefined ? undefined : airOf({ temperatureCelsius: instrument.taughtAt });
   return {
@@ -43,6 +46,13 @@ export function assembleSound(record: CalibrationRecord): Pick<CalibrationRecord
       },
     },
   };
+}
+
+/** The formulas are those of air: in another gas nothing of them is said. */
+function soundInGas(isCompensated: boolean, medium: Medium): SoundRecord {
+  const why = `the medium is stated as ${medium}, and its speed of sound is not that of air`;
+  const nothing = { air: null, taught: null, effects: null, errorAtUpperEnd: null, explained: [], expected: [] };
+  return { isCompensated, ...nothing, notDetermined: { medium: why } };
 }
 
 function airOfDay({ calibration }: CalibrationRecord): Air | undefined {

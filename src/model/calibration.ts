@@ -18,6 +18,7 @@ import {
   unit,
   wholeNumber,
 } from "./column.ts";
+import { media } from "./medium.ts";
 
 /** One reference used. */
 export const standardSchema = z.strictObject({
@@ -63,6 +64,7 @@ export const calibrationSchema = z.strictObject({
   airTemperature: number("°C", "air temperature at the sensor"),
   relativeHumidity: number("%", "relative humidity of the air", { atLeast: 0, atMost: 100 }),
   pressure: number("hPa", "air pressure", { above: 0 }),
+  medium: choice(media, "what was between sensor and target, where it was not what is there in service"),
   targetMaterial: text("what the target is made of"),
   targetWidth: number("distance", "width of the target", { above: 0 }),
   targetHeight: number("distance", "height of the target", { above: 0 }),

@@ -15,6 +15,7 @@ import {
   wholeNumber,
   yesNo,
 } from "./column.ts";
+import { media } from "./medium.ts";
 import { signatureMeanings } from "./signer.ts";
 
 export const principles = [
@@ -113,6 +114,7 @@ export const instrumentSchema = z.strictObject({
   faultHigh: number("signal", "signal at or above which the sensor reports a fault"),
   temperatureCompensated: yesNo("whether an ultrasonic sensor corrects for the air temperature"),
   taughtAt: number("°C", "air temperature when it was taught"),
+  medium: choice(media, "what is between sensor and target in service; air where empty"),
   airMin: number("°C", "coldest air expected at the sensor"),
   airMax: number("°C", "hottest air expected at the sensor"),
   blindZone: number("distance", "nearest distance that it can measure", { atLeast: 0 }),
@@ -194,7 +196,7 @@ export const outputSchema = z.strictObject({
   wire: text("wire colour or number"),
   pin: text("pin of the connector"),
   criticalDirection: choice(["approach", "recede"], "direction in which the set point counts; approach where empty"),
-  inputType: choice(["1", "3"], "type of the controller's input after IEC 61131-2"),
+  inputType: choice(["1", "2", "3"], "type of the controller's input after IEC 61131-2"),
   onVoltage: number("V", "voltage across the controller's input while the output is on"),
   offVoltage: number("V", "voltage across the controller's input while the output is off"),
 });

@@ -153,6 +153,10 @@ export const modelProblems = {
     "by the common colours (IEC 60947-5-2) this wire carries {role}, and no output",
     "the wire as it is; black, white or a number for an output",
   ),
+  "model/echo-missed": warn(
+    "a flat target tilted by {tilt}° throws its echo beside the sensor: its beam of {beam}° has an edge {edge}° from the axis",
+    "a target that stands square to the axis, or the tilt and the beam_angle as they are",
+  ),
   "model/permit-missing": warn(
     "the loop is a safety function, and the calibration names no permit for its bypass",
     "the number of the permit in bypass_permit",

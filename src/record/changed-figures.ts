@@ -56,6 +56,7 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     since: "0.3.0",
     why: "the uncertainty of the analog value at the set point comes from its budget",
   })),
+  { below: "loopChecks.burden", since: "0.3.0", why: "the burden is reckoned with the highest current of the loop" },
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);
 

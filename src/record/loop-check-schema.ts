@@ -37,9 +37,10 @@ const burden = z.strictObject({
   total: finite,
   greatest: finite,
   setBy: z.enum(["supply", "load_max"]),
+  highestCurrent: finite.optional().describe("that the loop may give, mA; 21 where it is absent"),
   neededSupplyVolts: finite
     .nullable()
-    .describe("for 21 mA through the total; null where the sensor has a supply apart"),
+    .describe("for the highest current through the total; null where the sensor has a supply apart"),
 });
 
 /** The loop around the sensor: each row that was written down, what was not looked at, and what keeps it open. */

@@ -358,6 +358,13 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: wired("1 L+; 2 signal; 3 0 V; 4 Q1", "Blue,4"),
     told: 'outputs.csv:2:wire: by the common colours (IEC 60947-5-2) this wire carries 0 V, and no output; read "Blue"; accepted: the wire as it is; black, white or a number for an output',
   },
+  "model/echo-missed": {
+    texts: {
+      ...withColumn("calibrations.csv", "target_tilt", "20"),
+      "instruments.csv": withColumn("instruments.csv", "principle,beam_angle", "ultrasonic,8")["instruments.csv"] ?? "",
+    },
+    told: 'calibrations.csv:2:target_tilt: a flat target tilted by 20° throws its echo beside the sensor: its beam of 8° has an edge 4° from the axis; read "20"; accepted: a target that stands square to the axis, or the tilt and the beam_angle as they are',
+  },
   "model/permit-missing": {
     texts: withColumn("instruments.csv", "criticality", "safety"),
     told: "calibrations.csv:2: the loop is a safety function, and the calibration names no permit for its bypass; accepted: the number of the permit in bypass_permit",

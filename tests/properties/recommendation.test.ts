@@ -141,7 +141,7 @@ const asked: Readonly<Record<string, readonly string[]>> = {
     "target-lost-fault",
     "target-lost-held",
     "air-temperature",
-    "target-or-sensor-tilted",
+    "axis-tilted",
     "weak-target",
     "switch-point-off",
   ],

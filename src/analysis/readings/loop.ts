@@ -70,7 +70,7 @@ function term(basis: ToleranceBasis, plus: number, minus: number | undefined): T
 }
 
 function faultLevelsOf({ faultLow, faultHigh, signalUnit, signalLower, signalUpper }: Instrument): FaultLevels {
-  if (faultLow !== undefined || faultHigh !== undefined) return { low: faultLow, high: faultHigh };
   const isLiveZero = signalUnit === "mA" && Math.min(signalLower, signalUpper) === 4;
-  return isLiveZero && Math.max(signalLower, signalUpper) === 20 ? milliampFaultLevels : {};
+  const usual = isLiveZero && Math.max(signalLower, signalUpper) === 20 ? milliampFaultLevels : {};
+  return { low: faultLow ?? usual.low, high: faultHigh ?? usual.high };
 }

@@ -1,22 +1,18 @@
-/** Fault level of a 4–20 mA loop: the supply must still drive it. Source: NAMUR NE 43, failure at 21.0 mA and above. */
-export const faultLevelAmperes = 0.021;
-
 /** What stands in series with the sensor, in Ω; the cable both ways. */
 export type SeriesResistance = { card: number; barrier: number; cable: number };
 
 /**
- * The greatest resistance that a supply can drive the fault current through, beside the sensor:
- * R_max = (V_supply − V_min) / 0.021 A.
+ * The greatest resistance that a supply can drive a current through, beside the sensor: R_max = (V_supply − V_min) / I.
  *
  * @param supplyVoltage V_supply, V
  * @param leastDeviceVoltage V_min, the least voltage that the sensor lives on, V
+ * @param currentAmperes I, the highest that the loop may give, A
  * @returns Ω; below zero where the supply is less than the sensor needs
- * Source: Ohm's law at the failure level of NAMUR NE 43, 21 mA; at 20 mA a loop without margin would never report a
- *   fault.
- * @example greatestBurden(24, 12) // 571.4
+ * Source: Ohm's law; at 20 mA a loop without margin would never report a fault.
+ * @example greatestBurden(24, 12, 0.021) // 571.4
  */
-export function greatestBurden(supplyVoltage: number, leastDeviceVoltage: number): number {
-  return (supplyVoltage - leastDeviceVoltage) / faultLevelAmperes;
+export function greatestBurden(supplyVoltage: number, leastDeviceVoltage: number, currentAmperes: number): number {
+  return (supplyVoltage - leastDeviceVoltage) / currentAmperes;
 }
 
 /**

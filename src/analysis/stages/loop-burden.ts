@@ -1,5 +1,6 @@
 import type { Instrument } from "../../model/instrument.ts";
 import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
+import { milliampFaultLevels } from "../readings/fault-signal.ts";
 import { cableResistance, greatestBurden, totalResistance } from "./burden.ts";
 import { type Core, copperResistance } from "./copper-resistance.ts";
 
@@ -46,7 +47,25 @@ export function loopBurden(instrument: Instrument): Figure<LoopBurden> {
 }
 
 /**
- * The greatest resistance that may be in series with a current output: what the supply can drive the fault current
+ * The highest current that a current loop may give: its high fault level, or an end of its signal where that is higher.
+ *
+ * @param instrument its row: fault_high, signal_lower and signal_upper
+ * @returns mA
+ * Source: NAMUR NE 43, 21 mA, where fault_high is empty and the signal ends at 20 mA: one from 0 to 20 mA may go as far
+ *   (own choice).
+ * @example highestCurrent({ signalLower: 4, signalUpper: 20, faultHigh: 22.5 }) // 22.5
+ */
+export function highestCurrent({
+  faultHigh,
+  signalLower,
+  signalUpper,
+}: Pick<Instrument, "faultHigh" | "signalLower" | "signalUpper">): number {
+  const end = Math.max(signalLower, signalUpper);
+  return Math.max(end, faultHigh ?? (end === 20 ? (milliampFaultLevels.high ?? end) : end));
+}
+
+/**
+ * The greatest resistance that may be in series with a current output: what the supply can drive the highest current
  * through, where the sensor lives on the loop; and the output's own greatest load. The lesser of the two.
  *
  * @param instrument its row: supply_voltage and supply_min where loop_powered is yes; load_max
@@ -59,7 +78,10 @@ export function burdenLimit(instrument: Instrument): Figure<BurdenLimit> {
   const { loopPowered, supplyVoltage, supplyMin, loadMax } = instrument;
   const limits: BurdenLimit[] = [];
   if (loopPowered === true && supplyVoltage !== undefined && supplyMin !== undefined) {
-    limits.push({ greatest: greatestBurden(supplyVoltage, supplyMin), setBy: "supply" });
+    limits.push({
+      greatest: greatestBurden(supplyVoltage, supplyMin, highestCurrent(instrument) / 1000),
+      setBy: "supply",
+    });
   }
   if (loadMax !== undefined) limits.push({ greatest: loadMax, setBy: "load_max" });
   const [least] = limits.toSorted((one, other) => one.greatest - other.greatest);

@@ -18,6 +18,7 @@ export type SwitchBudgetBasis = Pick<
   | "principle"
   | "isTemperatureCompensated"
   | "airTemperatureCelsius"
+  | "otherGas"
   | "alignmentAngleDegrees"
 > & { typedStep: number };
 

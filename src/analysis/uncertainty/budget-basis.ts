@@ -1,5 +1,6 @@
 import type { Calibration, Standard } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
+import { isGasOfItsOwn, mediumOf } from "../../model/medium.ts";
 import { spanOf } from "../../model/range.ts";
 import type { CurvePoint, CurveReading } from "../figures/error-curve.ts";
 import { isDetermined } from "../figures/figure.ts";
@@ -46,6 +47,7 @@ export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): 
   const { instrument, calibration, standards, steps } = rows;
   const distancePerPercent = spanOf(loop.characteristics.signal) / 100;
   const difference = hysteresis(judged.curve);
+  const medium = mediumOf(calibration, instrument);
   const stated = {
     standards,
     performedOn: calibration.performedOn,
@@ -54,6 +56,7 @@ export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): 
     principle: instrument.principle,
     isTemperatureCompensated: instrument.temperatureCompensated === true,
     airTemperatureCelsius: calibration.airTemperature,
+    otherGas: isGasOfItsOwn(medium) ? medium : undefined,
     alignmentAngleDegrees: calibration.alignmentAngle,
     judged: judged.stage,
     distancePerOutput: distancePerOutput(judged, loop),

@@ -18,6 +18,8 @@ export type BudgetBasis = {
   principle: Instrument["principle"];
   isTemperatureCompensated: boolean;
   airTemperatureCelsius: number | undefined;
+  /** The medium, where it is a gas of which the speed of sound is not that of air. */
+  otherGas?: string | undefined;
   alignmentAngleDegrees: number | undefined;
   judged: Stage;
   /** Distance for one unit of the judged output, as the ideal line turns it into the indicated distance; above zero. */
@@ -184,7 +186,7 @@ export function alignmentContribution(
 /** What the sensor and the day's air have to do with each other. */
 type AirBasis = Pick<
   BudgetBasis,
-  "principle" | "isTemperatureCompensated" | "airTemperatureCelsius" | "standards" | "performedOn"
+  "principle" | "isTemperatureCompensated" | "airTemperatureCelsius" | "otherGas" | "standards" | "performedOn"
 >;
 
 /**
@@ -199,6 +201,9 @@ type AirBasis = Pick<
  */
 export function airContribution(basis: AirBasis, { reference }: Pick<BudgetPoint, "reference">): FoundContributions {
   if (basis.principle !== "ultrasonic" || basis.isTemperatureCompensated) return only();
+  if (basis.otherGas !== undefined) {
+    return onlyMissing(`speed of sound: the medium is ${basis.otherGas}, and its speed of sound is not known`);
+  }
   if (basis.airTemperatureCelsius === undefined) return onlyMissing("air temperature: not stated");
   return standardContributions(basis.standards, {
     role: "air temperature",

@@ -28,7 +28,7 @@ const idsByRow: readonly string[] = Object.freeze([
   "ends-taught-wrong",
   "output-not-settled",
   "play-in-rig",
-  "target-or-sensor-tilted",
+  "axis-tilted",
   "weak-target",
   "curved-characteristic",
   "switch-point-off",

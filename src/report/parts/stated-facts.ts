@@ -60,6 +60,7 @@ export function conditionFacts({ calibration, instrument }: CalibrationRecord): 
     ["Air temperature", withUnit(calibration.airTemperature, "°C")],
     ["Relative humidity", withUnit(calibration.relativeHumidity, "%")],
     ["Air pressure", withUnit(calibration.pressure, "hPa")],
+    ["Medium", calibration.medium ?? instrument.medium],
     ["Target", calibration.targetMaterial],
     ["Target size", size],
     ["Target tilt", withUnit(calibration.targetTilt, "°")],

@@ -48,13 +48,15 @@ export function contradictionsOf({ loopChecks }: CalibrationRecord): readonly Lo
 export function burdenWords({ loopChecks, instrument }: CalibrationRecord): string | undefined {
   const { burden } = loopChecks ?? {};
   if (burden === undefined || burden === null) return undefined;
-  const { card, barrier, cable, total, greatest, setBy, neededSupplyVolts } = burden;
+  const { card, barrier, cable, total, greatest, setBy, neededSupplyVolts, highestCurrent = 21 } = burden;
+  const highest = `${writePlain(highestCurrent)} mA`;
   const ohms = (value: number) => `${writePlain(Number(value.toPrecision(4)))} Ω`;
   const allowed =
     setBy === "supply"
-      ? `(${writePlain(instrument.supplyVoltage ?? 0)} V − ${writePlain(instrument.supplyMin ?? 0)} V) / 21 mA = ${ohms(greatest)}`
+      ? `(${writePlain(instrument.supplyVoltage ?? 0)} V − ${writePlain(instrument.supplyMin ?? 0)} V) / ${highest} = ${ohms(greatest)}`
       : `${ohms(greatest)} (load_max)`;
-  const needed = neededSupplyVolts === null ? "" : ` At 21 mA the loop needs ${writeFixed(neededSupplyVolts, 1)} V.`;
+  const needed =
+    neededSupplyVolts === null ? "" : ` At ${highest} the loop needs ${writeFixed(neededSupplyVolts, 1)} V.`;
   return (
     `Burden: card ${ohms(card)} + barrier ${ohms(barrier)} + cable 2 · ${writePlain(cable.lengthMetres / 1000)} km · ` +
     `${writePlain(Number(cable.ohmsPerKilometre.toPrecision(4)))} Ω/km at ${writePlain(cable.temperatureCelsius)} °C, ` +

@@ -18,11 +18,12 @@ import {
 import { scatterEverywhere } from "./scatter-causes.ts";
 import {
   airTemperature,
+  axisTilted,
   bothEndsTaughtWrong,
   datumShifted,
   endsTaughtWrong,
   slopeTurnedRound,
-  tilted,
+  targetTilted,
   voltageOverloaded,
 } from "./sensor-line-causes.ts";
 import { curved } from "./shape-causes.ts";
@@ -60,7 +61,8 @@ export const causes: readonly Cause[] = [
   endsTaughtWrong,
   bothEndsTaughtWrong,
   airTemperature,
-  tilted,
+  axisTilted,
+  targetTilted,
   voltageOverloaded,
   leakageAcrossLoop,
   shuntOrGainOff,

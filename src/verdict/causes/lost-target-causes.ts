@@ -1,4 +1,5 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { mediumOf } from "../../model/medium.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { deadSignalSightings } from "./evidence/dead-signal.ts";
@@ -87,6 +88,12 @@ export function isWeak(evidence: CauseEvidence): boolean {
   return weakTargetSightings(evidence).length > 0;
 }
 
+/** What is in the way weakens an echo, or light, the more of it there is. */
+function mediumWords({ calibration, instrument }: CauseEvidence): string {
+  const medium = mediumOf(calibration, instrument);
+  return medium === "air" ? "" : `, or with the ${medium} that is stated to be between`;
+}
+
 const weakTargetSightings = onceFor((evidence): readonly Sighting[] => {
   const sensor = evidence.stages.find(({ stage }) => stage === "sensor");
   if (sensor === undefined) return [];
@@ -97,7 +104,7 @@ const weakTargetSightings = onceFor((evidence): readonly Sighting[] => {
   const after = lost.length === 0 ? "" : " and the target is lost at some far points";
   return [
     {
-      says: `Repeated readings scatter more the farther the target is${after}. This is consistent with a target that is too soft, too small or tilted for the far part of the range.`,
+      says: `Repeated readings scatter more the farther the target is${after}. This is consistent with a target that is too soft, too small or tilted for the far part of the range${mediumWords(evidence)}.`,
       evidence: [
         { name: "scatter, near third", value: near, unit: "% of span" },
         { name: "scatter, far third", value: far, unit: "% of span" },

@@ -1,9 +1,11 @@
+import { isGasOfItsOwn, mediumOf } from "../../model/medium.ts";
 import type { Cause } from "./cause.ts";
 import { airEvidence } from "./evidence/air-evidence.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { errorWords } from "./evidence/line-words.ts";
 import { sensorLineSightings } from "./evidence/sensor-line.ts";
 import { lineErrorAt, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { tiltOf } from "./evidence/tilt.ts";
 import type { Evidence } from "./finding.ts";
 
 // What is wrong at the sensor, from the line of its error on the distance: `sensorLineSightings` chooses between them.
@@ -85,29 +87,51 @@ export const airTemperature: Cause = {
   },
   detect: (evidence) =>
     sensorLineSightings(evidence, "air-temperature", ({ gain, near, far }) => ({
-      says: `The error grows with the distance from the face of the sensor, ${near} at the near end and ${far} at the far end. This is consistent with a speed of sound other than the sensor reckons with.`,
+      says: `The error grows with the distance from the face of the sensor, ${near} at the near end and ${far} at the far end. This is consistent with a speed of sound other than the sensor reckons with${gasWords(evidence)}.`,
       numbers: airEvidence(evidence, gain).evidence,
     })),
 };
 
-/** The line is without error at the face, and too long from there on. */
-export const tilted: Cause = {
-  id: "target-or-sensor-tilted",
-  title: "target or sensor tilted against the axis",
+function gasWords({ calibration, instrument }: CauseEvidence): string {
+  const medium = mediumOf(calibration, instrument);
+  return isGasOfItsOwn(medium) ? `: the medium is stated as ${medium}, and sound runs at another speed in it` : "";
+}
+
+/** The line is without error at the face, and too long from there on: the way along a slanting axis is the longer one. */
+export const axisTilted: Cause = {
+  id: "axis-tilted",
+  title: "axis of the sensor tilted against the references",
   place: "sensor",
-  separatedBy: "measure the angle between the target and the axis, and read once more with the target squared up",
-  remedy: { cures: "set-up", does: "set sensor and target square to each other" },
+  separatedBy:
+    "measure the angle between the axis of the sensor and the way of the reference, and state it as alignment_angle",
+  remedy: { cures: "set-up", does: "set the axis of the sensor along the way of the target" },
   detect: (evidence) =>
-    sensorLineSightings(evidence, "target-or-sensor-tilted", ({ gain, far }) => ({
-      says: `The sensor reads long in proportion to the distance from its face, ${far} at the far end. This is consistent with a target or a sensor that is tilted against the axis.`,
+    sensorLineSightings(evidence, "axis-tilted", ({ gain, far }) => ({
+      says: `The sensor reads long in proportion to the distance from its face, ${far} at the far end. This is consistent with an axis that is tilted against the way along which the references were measured. A target that is tilted before a straight axis does not do that.`,
       numbers: tiltNumbers(evidence, gain),
     })),
 };
 
-function tiltNumbers({ calibration: { targetTilt } }: CauseEvidence, gain: number): Evidence[] {
-  const needed = (Math.acos(Math.min(1, 1 / gain)) * 180) / Math.PI;
+/** The line is without error at the face, and too short from there on: the echo comes from the foot of the perpendicular. */
+export const targetTilted: Cause = {
+  id: "target-tilted",
+  title: "target tilted across the beam",
+  place: "sensor",
+  separatedBy: "measure the angle of the target, and read once more with the target squared up",
+  remedy: { cures: "set-up", does: "set the target square to the axis of the sensor" },
+  detect: (evidence) =>
+    sensorLineSightings(evidence, "target-tilted", ({ gain, far }) => ({
+      says: `The sensor reads short in proportion to the distance from its face, ${far} at the far end. This is consistent with a flat target that is tilted: its echo comes from where it stands square to the beam, which is nearer than the axis meets it.`,
+      numbers: tiltNumbers(evidence, gain),
+    })),
+};
+
+/** A long way needs an axis, a short one a target at this angle; what was stated of both stands beside it. */
+function tiltNumbers({ calibration }: CauseEvidence, gain: number): Evidence[] {
+  const { alignmentAngle, targetTilt } = calibration;
   return [
-    { name: "tilt that this gain needs", value: needed, unit: "°" },
+    { name: `tilt of the ${gain > 1 ? "axis" : "target"} that this gain needs`, value: tiltOf(gain), unit: "°" },
+    ...(alignmentAngle === undefined ? [] : [{ name: "tilt of the axis as stated", value: alignmentAngle, unit: "°" }]),
     ...(targetTilt === undefined ? [] : [{ name: "tilt of the target as stated", value: targetTilt, unit: "°" }]),
   ];
 }

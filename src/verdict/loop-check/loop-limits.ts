@@ -1,12 +1,13 @@
 import { beamFootprint } from "../../analysis/air/beam-footprint.ts";
 import { isDetermined } from "../../analysis/figures/figure.ts";
-import { type FaultLevels, milliampFaultLevels } from "../../analysis/readings/fault-signal.ts";
+import { milliampFaultLevels } from "../../analysis/readings/fault-signal.ts";
 import { loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
-import { burdenLimit, loopBurden } from "../../analysis/stages/loop-burden.ts";
+import { burdenLimit, highestCurrent, loopBurden } from "../../analysis/stages/loop-burden.ts";
 import type { Calibration } from "../../model/calibration.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { inputMatch } from "../switching/input-match.ts";
 import { inputLimitsVolts } from "../switching/input-voltage.ts";
 import { type AppliedKey, keyOfOutput } from "./loop-items.ts";
@@ -75,7 +76,10 @@ function burdenOf(instrument: Instrument): LoopLimit | undefined {
   return limit({
     high: isDetermined(allowed) ? allowed.greatest : undefined,
     computed: isDetermined(total) ? total.total : undefined,
-    basis: isDetermined(allowed) && allowed.setBy === "supply" ? "(supply_voltage − supply_min) / 21 mA" : "load_max",
+    basis:
+      isDetermined(allowed) && allowed.setBy === "supply"
+        ? `(supply_voltage − supply_min) / ${writePlain(highestCurrent(instrument))} mA`
+        : "load_max",
   });
 }
 
@@ -89,24 +93,26 @@ function controllerLimits(instrument: Instrument): Limits {
     const ends = [counts + low * slope, counts + high * slope];
     return { low: Math.min(...ends), high: Math.max(...ends), basis: "counts_lower, counts_upper, tolerance" };
   };
-  const basis = isStandard(faultLevels) ? "NAMUR NE 43" : "fault_low, fault_high, signal ends";
-  const [least, greatest] = measuredEnds(signalLower, signalUpper, faultLevels);
+  const { low: faultLow, high: faultHigh } = faultLevels;
+  const least = faultLow === milliampFaultLevels.low ? 3.8 : Math.min(signalLower, signalUpper);
+  const greatest = faultHigh === milliampFaultLevels.high ? 20.5 : Math.max(signalLower, signalUpper);
   return {
     "counts at 0 %": countsAt(rangeLower, countsLower),
     "counts at 100 %": countsAt(rangeUpper, countsUpper),
-    "low fault threshold": faultLevels.low === undefined ? undefined : { low: faultLevels.low, high: least, basis },
-    "high fault threshold":
-      faultLevels.high === undefined ? undefined : { low: greatest, high: faultLevels.high, basis },
+    "low fault threshold": thresholdBetween(faultLow, least, faultLow === milliampFaultLevels.low || "fault_low"),
+    "high fault threshold": thresholdBetween(
+      faultHigh,
+      greatest,
+      faultHigh === milliampFaultLevels.high || "fault_high",
+    ),
   };
 }
 
-/** The least and the greatest signal that is measurement: NE 43 goes a little beyond the range, other signals do not. */
-function measuredEnds(lower: number, upper: number, levels: FaultLevels) {
-  return isStandard(levels) ? ([3.8, 20.5] as const) : ([Math.min(lower, upper), Math.max(lower, upper)] as const);
-}
-
-function isStandard({ low, high }: FaultLevels): boolean {
-  return low === milliampFaultLevels.low && high === milliampFaultLevels.high;
+/** A fault threshold lies between the sensor's fault level and what it still measures, a little beyond its range by NE 43. */
+function thresholdBetween(fault: number | undefined, measured: number, statedIn: true | string): LoopLimit | undefined {
+  if (fault === undefined) return undefined;
+  const basis = statedIn === true ? "NAMUR NE 43" : `${statedIn}, signal ends`;
+  return { low: Math.min(fault, measured), high: Math.max(fault, measured), basis };
 }
 
 function siteLimits({ instrument, calibration }: LimitContext): Limits {

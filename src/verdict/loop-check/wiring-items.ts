@@ -52,7 +52,8 @@ export const wiringItems = [
     key: "burden",
     look: "add up what is in series with the sensor: card, barrier, cable there and back; or measure it, loop isolated",
     record: "ohms",
-    accepted: "no more than the supply can drive 21 mA through, and than the output is made for",
+    accepted:
+      "no more than the supply can drive the highest current through (fault_high, or 21 mA), and than the output is made for",
     unit: "Ω",
     appliesTo: ({ signalUnit }) => signalUnit === "mA",
   },
@@ -78,7 +79,7 @@ export const wiringItems = [
     key: "on-state voltage",
     look: "measure the voltage across the controller's input with the output on",
     record: "volts",
-    accepted: "what the input's type reads as 1: 15 to 30 V (type 1), 11 to 30 V (type 3)",
+    accepted: "what the input's type reads as 1: 15 to 30 V (type 1), 11 to 30 V (types 2 and 3)",
     unit: "V",
     eachOutput: true,
   },

@@ -1,14 +1,15 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
-import { type BurdenLimit, burdenLimit, loopBurden } from "../../analysis/stages/loop-burden.ts";
+import { type BurdenLimit, burdenLimit, highestCurrent, loopBurden } from "../../analysis/stages/loop-burden.ts";
 import type { Candidate, Instrument } from "../../model/instrument.ts";
 import { isInside } from "../../units/is-inside.ts";
+import { writePlain } from "../../units/write-number.ts";
 import { limitWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 
 /**
- * Whether a candidate can drive what hangs on its signal: for a current, card, barrier and cable in series, at the 21 mA
- * of a fault report; for a voltage, a card that draws no more than its output bears.
+ * Whether a candidate can drive what hangs on its signal: for a current, card, barrier and cable in series, at the highest
+ * current of the loop; for a voltage, a card that draws no more than its output bears.
  *
  * @param candidate load_max, load_min, and supply_min where it lives on the loop
  * @param needs of the loop
@@ -29,7 +30,7 @@ function fitBurden(candidate: Candidate, instrument: Instrument): FitCell {
   const limit = burdenLimit({ ...instrument, ...suppliedAs(candidate) });
   const greatest = isDetermined(limit) ? limit.greatest : null;
   const question = {
-    demand: "load at 21 mA",
+    demand: `load at ${writePlain(highestCurrent(instrument))} mA`,
     needs: isDetermined(burden) ? numberWords(burden.total, "Ω") : "not known",
     offers: greatest === null ? notStated : limitWords({ low: null, high: greatest }, "Ω"),
   };
@@ -49,9 +50,10 @@ function suppliedAs({ loopPowered, supplyMin, loadMax }: Candidate): Partial<Ins
   return { loopPowered, supplyMin, loadMax };
 }
 
-function setByWords({ setBy }: BurdenLimit, { supplyMin }: Candidate, { supplyVoltage }: Instrument): string {
+function setByWords({ setBy }: BurdenLimit, { supplyMin }: Candidate, instrument: Instrument): string {
+  const { supplyVoltage } = instrument;
   if (setBy === "load_max") return "by its load_max";
-  return `by the supply: (${numberWords(supplyVoltage ?? 0, "V")} − ${numberWords(supplyMin ?? 0, "V")}) / 21 mA`;
+  return `by the supply: (${numberWords(supplyVoltage ?? 0, "V")} − ${numberWords(supplyMin ?? 0, "V")}) / ${writePlain(highestCurrent(instrument))} mA`;
 }
 
 /** What keeps a burden that no known limit forbids from being certain. */

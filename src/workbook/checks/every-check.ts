@@ -13,6 +13,7 @@ import { range } from "./range.ts";
 import { readingOrder } from "./reading-order.ts";
 import { references } from "./references.ts";
 import { standards } from "./standards.ts";
+import { target } from "./target.ts";
 import { trips } from "./trips.ts";
 import { wiring } from "./wiring.ts";
 
@@ -28,6 +29,7 @@ export const everyCheck: readonly Check[] = [
   phaseOrder,
   points,
   trips,
+  target,
   standards,
   adjustment,
   dates,

@@ -23,7 +23,9 @@ test.each<[string, Partial<Instrument>, object]>([
   ["0 to 20 mA has none", { signalLower: 0 }, {}],
   ["4 to 12 mA has none", { signalUpper: 12 }, {}],
   ["4 to 20 V has none", { signalUnit: "V" }, {}],
-  ["one that is named stands alone", { faultLow: 3.7 }, { low: 3.7, high: undefined }],
+  ["one that is named leaves the other", { faultLow: 3.7 }, { low: 3.7, high: 21 }],
+  ["whichever it is", { faultHigh: 22 }, { low: 3.6, high: 22 }],
+  ["and none where the signal has none", { faultHigh: 22, signalLower: 0 }, { high: 22 }],
   ["both that are named", { faultLow: 0.5, faultHigh: 4.8, signalUnit: "V" }, { low: 0.5, high: 4.8 }],
 ])("fault levels: %s", (_, changed, levels) => {
   expect(loopOf({ ...instrument, ...changed }).faultLevels).toEqual(levels);

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { burdenLimit, loopBurden } from "../../../src/analysis/stages/loop-burden.ts";
+import { isDetermined } from "../../../src/analysis/figures/figure.ts";
+import { burdenLimit, highestCurrent, loopBurden } from "../../../src/analysis/stages/loop-burden.ts";
 import type { Instrument } from "../../../src/model/instrument.ts";
 
 const instrument: Instrument = Object.freeze({
@@ -65,4 +66,16 @@ test("the lesser of supply and load_max is the limit; a supply counts only for a
 
 test("the example of the docblock", () => {
   expect(loopBurden({ ...wired, barrierResistance: 0 })).toHaveProperty("total", 257.8);
+});
+
+test("the highest current is fault_high, the 21 mA of NAMUR NE 43 where that is empty, or an end of the signal above it", () => {
+  const fourToTwenty = { signalLower: 4, signalUpper: 20 };
+  expect(highestCurrent(fourToTwenty)).toBe(21);
+  expect(highestCurrent({ signalLower: 20, signalUpper: 0 })).toBe(21);
+  expect(highestCurrent({ ...fourToTwenty, faultHigh: 22.5 })).toBe(22.5);
+  expect(highestCurrent({ ...fourToTwenty, faultHigh: 20.8 })).toBe(20.8);
+  expect(highestCurrent({ signalLower: 1, signalUpper: 5 })).toBe(5);
+  // 12 V / 22.5 mA = 533.33… Ω.
+  const limit = burdenLimit({ ...instrument, supplyVoltage: 24, supplyMin: 12, loopPowered: true, faultHigh: 22.5 });
+  expect(isDetermined(limit) && limit.greatest).toBeCloseTo(533.3333333, 6);
 });

@@ -94,7 +94,10 @@ test("fault levels are signals alone: those of NAMUR NE 43, those of the row, or
     [3.6, null],
     [21, null],
   ]);
-  expect(faultsOf({ ...instrument, faultHigh: 22 })).toEqual([[22, null]]);
+  expect(faultsOf({ ...instrument, faultHigh: 22 })).toEqual([
+    [3.6, null],
+    [22, null],
+  ]);
   expect(faultsOf({ ...instrument, signalLower: 0, signalUpper: 10, signalUnit: "V" })).toEqual([]);
 });
 

@@ -37,7 +37,7 @@ export const drawnCauses = [
   "ends-taught-wrong",
   "output-not-settled",
   "play-in-rig",
-  "target-or-sensor-tilted",
+  "axis-tilted",
   "weak-target",
   "curved-characteristic",
   "switch-point-off",

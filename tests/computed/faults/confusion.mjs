@@ -35,7 +35,7 @@ const reasons = [
   "current-limited: a current that stops and a distance that stops (obstruction-in-beam, on a reverse-acting loop blind-zone) leave the same readings. A simulated 20 mA or supply and burden tell, and with them every draw is named.",
   "voltage-output-overloaded: on a signal from zero, an overloaded output and an end taught wrong have the same line; measure without the card.",
   "target-lost-held: a target that is lost nearly always looks like an obstruction; one that is lost once only is left as a note.",
-  "air-temperature, target-or-sensor-tilted: the face of the sensor, an end of the range and the true zero of the signal may lie within the uncertainty of one another.",
+  "air-temperature, axis-tilted: the face of the sensor, an end of the range and the true zero of the signal may lie within the uncertainty of one another.",
   "weak-target: the scatter stays under a quarter of the tolerance in the draws that are named target-lost-fault alone.",
   "switch-point-off: where both shifted together, the sensor's own shift (datum-shifted) is found beside it, as it should be.",
   "other-channel: the values of another loop may follow this one's by chance.",

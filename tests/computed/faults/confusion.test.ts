@@ -13,7 +13,7 @@ const measured: Readonly<Record<string, number>> = {
   "voltage-output-overloaded": 66,
   "target-lost-held": 94.5,
   "air-temperature": 99,
-  "target-or-sensor-tilted": 99,
+  "axis-tilted": 99,
   "weak-target": 93,
   "other-channel": 99.5,
   "typing-error": 99.5,

@@ -196,7 +196,7 @@ export const sensorFaults: Readonly<Record<string, FaultDraw>> = {
   "target-lost-held": heldOutput,
   "air-temperature": airTemperature,
   "ends-taught-wrong": taughtEnd,
-  "target-or-sensor-tilted": tilt,
+  "axis-tilted": tilt,
   "curved-characteristic": bow,
   "open-wire": noSignal,
   "current-and-voltage-mixed-up": wrongType,

@@ -42,7 +42,7 @@ const namesByKind: Readonly<Record<string, readonly (string | RegExp)[]>> = {
   "taught for another range": ["target-beyond-range", "target beyond the range of the sensor"],
   "slope taught inverted": ["slope-turned-round", "slope of the sensor taught the other way round"],
   "air temperature": ["air-temperature", "speed of sound: the air is not as warm as the sensor takes it to be"],
-  "tilted axis": ["target-or-sensor-tilted", "target or sensor tilted against the axis"],
+  "tilted axis": ["axis-tilted", "axis of the sensor tilted against the references"],
   curvature: ["curved-characteristic", "curved characteristic"],
   "hysteresis of the sensor": [
     "hysteresis, or an output not settled when it was read",

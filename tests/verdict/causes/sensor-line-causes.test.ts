@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import {
   airTemperature,
+  axisTilted,
   bothEndsTaughtWrong,
   datumShifted,
   endsTaughtWrong,
   slopeTurnedRound,
-  tilted,
+  targetTilted,
   voltageOverloaded,
 } from "../../../src/verdict/causes/sensor-line-causes.ts";
 import { leakageAcrossLoop, shuntOrGainOff } from "../../../src/verdict/causes/wiring-causes.ts";
@@ -18,7 +19,8 @@ const sensorLineCauses = [
   datumShifted,
   endsTaughtWrong,
   slopeTurnedRound,
-  tilted,
+  axisTilted,
+  targetTilted,
   voltageOverloaded,
   leakageAcrossLoop,
   shuntOrGainOff,
@@ -54,19 +56,42 @@ test("the temperature of the air wants the air that the thermometer showed: 30 �
   expect(findingsOf(sensorLineCauses, air(15))[0]?.id).not.toBe("air-temperature");
 });
 
-test("target or sensor tilted: an optical sensor that reads long about its face; 10째 make 1.54 %", () => {
-  const [finding] = findingsOf(
-    sensorLineCauses,
-    planted(
-      { seen: aboutFace(1 / Math.cos(Math.PI / 18)) },
-      { instrument: { principle: "laser" }, calibration: { targetTilt: 10 } },
-    ),
-  );
-  expect(finding?.id).toBe("target-or-sensor-tilted");
-  const [angle, stated] = finding?.evidence.filter(({ unit }) => unit === "째") ?? [];
+const reading = (gain: number, instrument: object, calibration: object = {}) =>
+  findingsOf(sensorLineCauses, planted({ seen: aboutFace(gain) }, { instrument, calibration }))[0];
+
+test("axis tilted: a sensor with a beam that reads long about its face; 10째 make 1.54 %", () => {
+  const gain = 1 / Math.cos(Math.PI / 18);
+  const finding = reading(gain, { principle: "laser" }, { alignmentAngle: 10, targetTilt: 0 });
+  expect(finding?.id).toBe("axis-tilted");
+  const [angle, axis, target] = finding?.evidence.filter(({ unit }) => unit === "째") ?? [];
   // Noise of 0.02 % over 44 readings leaves the gain within 0.0002, and the angle within 0.1째 there.
   expect(Math.abs((angle?.value ?? 0) - 10)).toBeLessThan(0.1);
-  expect(stated?.value).toBe(10);
+  expect([axis?.value, target?.value]).toEqual([10, 0]);
+});
+
+test("an axis that is stated to lie along the references is not what makes it read long", () => {
+  const gain = 1 / Math.cos(Math.PI / 18);
+  const finding = reading(gain, { principle: "laser" }, { alignmentAngle: 1 });
+  expect([finding?.id, ...(finding?.rivals.map(({ id }) => id) ?? [])]).not.toContain("axis-tilted");
+});
+
+test("target tilted: a radar that reads short about its face, where its beam is wide enough for the square ray", () => {
+  const gain = Math.cos(Math.PI / 18);
+  expect(reading(gain, { principle: "radar", beamAngle: 30 })?.id).toBe("target-tilted");
+  expect(reading(gain, { principle: "radar", beamAngle: 8 })?.id).not.toBe("target-tilted");
+  expect(reading(gain, { principle: "laser" })?.id).not.toBe("target-tilted");
+  expect(reading(gain, { principle: "radar", beamAngle: 30 }, { targetTilt: 2 })?.id).not.toBe("target-tilted");
+});
+
+test("in another gas the thermometer excludes nothing, and the gas is named", () => {
+  const finding = reading(
+    warmer,
+    { ...ultrasonic.instrument, medium: "other gas" },
+    { airTemperature: 20, medium: "vapour" },
+  );
+  expect(finding?.id).toBe("air-temperature");
+  expect(finding?.says).toContain("the medium is stated as vapour");
+  expect(finding?.evidence.filter(({ unit }) => unit === "째C")).toEqual([]);
 });
 
 test("leakage across loop: a leakage across two wires; a shift on two wires keeps it as a rival", () => {

@@ -46,7 +46,8 @@ test("a current has a burden and fault thresholds, a voltage a load", () => {
   for (const key of ["burden", "low fault threshold", "high fault threshold"]) {
     expect(keysOf(voltageLoop)).not.toContain(key);
   }
-  expect(keysOf({ ...currentLoop, faultHigh: 22 })).not.toContain("low fault threshold");
+  expect(keysOf({ ...currentLoop, faultHigh: 22 })).toContain("low fault threshold");
+  expect(keysOf({ ...voltageLoop, faultHigh: 10.5 })).not.toContain("low fault threshold");
 });
 
 test("counts and controller values are asked for where the instrument scales them", () => {

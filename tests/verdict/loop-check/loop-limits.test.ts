@@ -35,6 +35,13 @@ test("fault thresholds of 4 to 20 mA lie between failure and measurement of NAMU
   expect(limitOf("low fault threshold", { faultLow: 3.5, faultHigh: 22 })).toMatchObject({ low: 3.5, high: 4 });
   expect(limitOf("high fault threshold", { faultLow: 3.5, faultHigh: 22 })).toMatchObject({ low: 20, high: 22 });
   expect(limitOf("low fault threshold", { signalLower: 0, signalUpper: 20 })).toBeUndefined();
+  // One that is stated leaves the other as it is.
+  expect(limitOf("low fault threshold", { faultHigh: 22 })).toMatchObject({
+    low: 3.6,
+    high: 3.8,
+    basis: "NAMUR NE 43",
+  });
+  expect(limitOf("high fault threshold", { faultHigh: 22 })).toMatchObject({ low: 20, high: 22 });
 });
 
 test("the supply is held to the sensor's, the number of wires to whether it lives on its loop", () => {
@@ -50,6 +57,11 @@ test("the burden of the worked example, 250 Ω and 12 V, fits a supply of 24 V a
   expect(limitOf("burden", { ...loop, supplyVoltage: 24 })).toMatchObject({ high: 12 / 0.021, computed: 250 });
   // 5 V / 21 mA = 238 Ω.
   expect(limitOf("burden", { ...loop, supplyVoltage: 17 })?.high).toBeLessThan(250);
+  // 6 V / 22.5 mA is 267 Ω.
+  expect(limitOf("burden", { ...loop, supplyVoltage: 18, faultHigh: 22.5 })).toMatchObject({
+    high: 6 / 0.0225,
+    basis: "(supply_voltage − supply_min) / 22.5 mA",
+  });
   expect(limitOf("burden", { loadMax: 500 })).toMatchObject({ high: 500, computed: undefined, basis: "load_max" });
 });
 

@@ -31,6 +31,12 @@ test.each(published)(
   },
 );
 
+test("an input of type 2 reads what one of type 3 reads: from memory of IEC 61131-2, which tells them apart by current", () => {
+  for (const volts of [-4, 0, 5, 8, 11, 15, 30, 31]) {
+    expect(inputVoltage("2", "on", volts)).toEqual(inputVoltage("3", "on", volts));
+  }
+});
+
 test("what an input reads follows from the voltage, whatever the output meant", () => {
   expect(inputVoltage("1", "on", 5)).toMatchObject({ readAs: "0", statement: "fail" });
   expect(inputVoltage("1", "off", 15)).toMatchObject({ readAs: "1", statement: "fail" });

@@ -1,3 +1,4 @@
+import { isGasOfItsOwn, mediumOf } from "../../../model/medium.ts";
 import type { Evidence } from "../finding.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { thresholds } from "./thresholds.ts";
@@ -19,14 +20,14 @@ export type AirEvidence = {
  *
  * @param evidence of a phase: taught_at and air_temperature
  * @param gain about the face, 1 for no error
- * @returns whether both agree within 4 K, and the temperatures
+ * @returns whether both agree within 4 K, and the temperatures; neither in a gas of its own, of which √T alone says nothing
  * Source: c ∝ √T of an ideal gas, c(T) = 331.3 m/s · √(1 + T/273.15); −0.17 %/K near 20 °C follows.
  * @example airEvidence({ instrument: { taughtAt: 20 }, calibration: { airTemperature: 30 } }, 0.98334).agrees // true
  */
 export function airEvidence({ instrument, calibration }: CauseEvidence, gain: number): AirEvidence {
   const { taughtAt } = instrument;
   const { airTemperature } = calibration;
-  if (taughtAt === undefined || gain <= 0) return { evidence: [] };
+  if (taughtAt === undefined || gain <= 0 || isGasOfItsOwn(mediumOf(calibration, instrument))) return { evidence: [] };
   const needed = (taughtAt + zeroCelsius) / gain ** 2 - zeroCelsius;
   const numbers: Evidence[] = [
     { name: "air temperature when taught", value: taughtAt, unit: "°C" },

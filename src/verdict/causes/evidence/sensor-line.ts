@@ -1,4 +1,5 @@
 import { inUnitOf } from "../../../analysis/stages/staged-readings.ts";
+import { isGasOfItsOwn, mediumOf } from "../../../model/medium.ts";
 import type { Sighting } from "../cause.ts";
 import type { Evidence } from "../finding.ts";
 import { airEvidence } from "./air-evidence.ts";
@@ -11,6 +12,7 @@ import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
 import { isOff, lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
 import { type StatedAir, statedAirOf } from "./stated-air.ts";
 import { thresholds } from "./thresholds.ts";
+import { tiltThatFits } from "./tilt.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
 
 /** Causes that the line of the error at the sensor can name, by their ids. */
@@ -20,7 +22,8 @@ type LineCause =
   | "ends-taught-wrong"
   | "both-ends-taught-wrong"
   | "air-temperature"
-  | "target-or-sensor-tilted"
+  | "axis-tilted"
+  | "target-tilted"
   | "voltage-output-overloaded"
   | "shunt-or-gain-off"
   | "leakage-across-loop";
@@ -128,7 +131,7 @@ function byPlace(evidence: CauseEvidence, stage: StageEvidence, isFaceOpen = tru
     return { cause: "both-ends-taught-wrong", rivals: ["datum-shifted", "ends-taught-wrong", ...open] };
   }
   const maybeLeak = named === "nowhere" && isLeakage(evidence, stage, true) ? (["leakage-across-loop"] as const) : [];
-  return { cause, place: named, rivals: [...open, ...maybeLeak, ...alwaysOpen(evidence, cause)] };
+  return { cause, place: named, rivals: [...open, ...maybeLeak, ...alwaysOpen(evidence, stage, cause)] };
 }
 
 /** Where two places are the same point, the first is named. */
@@ -164,23 +167,23 @@ function causeAt(evidence: CauseEvidence, stage: StageEvidence, place: Place): L
   return evidence.instrument.signalUnit === "V" ? "voltage-output-overloaded" : "shunt-or-gain-off";
 }
 
-/** An error that grows with the distance from the face: sound, or light that takes the long way. */
+/** An error that grows with the distance from the face: sound, a way that slants, an echo from beside the axis. */
 function causeAtFace(
   evidence: CauseEvidence,
   stage: StageEvidence,
-): "air-temperature" | "target-or-sensor-tilted" | undefined {
+): "air-temperature" | "axis-tilted" | "target-tilted" | undefined {
   const { principle } = evidence.instrument;
+  if (principle === undefined) return "air-temperature";
   const gain = gainOf(stage);
-  if (principle === "ultrasonic") return isAirExcluded(evidence, gain) ? undefined : "air-temperature";
-  const isOptical = principle === "laser" || principle === "photoelectric" || principle === "radar";
-  if (isOptical) return gain > 1 ? "target-or-sensor-tilted" : undefined;
-  return principle === undefined ? "air-temperature" : undefined;
+  if (principle === "ultrasonic" && !isAirExcluded(evidence, gain)) return "air-temperature";
+  return tiltThatFits(evidence, gain);
 }
 
 /** The thermometer contradicts the gain, or the air is as warm as it was when the sensor was taught. */
 function isAirExcluded(evidence: CauseEvidence, gain: number): boolean {
   const { taughtAt } = evidence.instrument;
   const { airTemperature } = evidence.calibration;
+  if (isGasOfItsOwn(mediumOf(evidence.calibration, evidence.instrument))) return false;
   const isStated = taughtAt !== undefined && airTemperature !== undefined;
   const isSame = isStated && Math.abs(taughtAt - airTemperature) < sameAirWithin;
   return isSame || airEvidence(evidence, gain).agrees === false;
@@ -202,13 +205,16 @@ function isTooLittle({ instrument }: CauseEvidence, stage: StageEvidence): boole
 
 /**
  * Both ends taught wrong give any straight error, and a datum of the reference that is off any shift: no reading on these
- * references excludes them. A sensor that corrects for the air by itself may still stand askew.
+ * references excludes them. Where the air is named, a sensor or a target that stands askew may do the same.
  */
-function alwaysOpen({ instrument }: CauseEvidence, cause: LineCause): readonly SensorRival[] {
-  const isAskew = cause === "air-temperature" && instrument.temperatureCompensated === true;
+function alwaysOpen(evidence: CauseEvidence, stage: StageEvidence, cause: LineCause): readonly SensorRival[] {
+  const gain = gainOf(stage);
+  const isOfAirAlone =
+    airEvidence(evidence, gain).agrees === true && evidence.instrument.temperatureCompensated !== true;
+  const tilt = cause === "air-temperature" && !isOfAirAlone ? tiltThatFits(evidence, gain) : undefined;
   return [
     "both-ends-taught-wrong",
     ...(cause === "datum-shifted" ? (["reference-position-off"] as const) : []),
-    ...(isAskew ? (["target-or-sensor-tilted"] as const) : []),
+    ...(tilt === undefined ? [] : [tilt]),
   ];
 }

@@ -1,6 +1,7 @@
 import { airOf } from "../../../analysis/air/air-effects.ts";
 import { speedOfSound } from "../../../analysis/air/speed-of-sound.ts";
 import { inUnitOf } from "../../../analysis/stages/staged-readings.ts";
+import { isGasOfItsOwn, mediumOf } from "../../../model/medium.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import type { StageEvidence } from "./stage-evidence.ts";
 
@@ -16,7 +17,7 @@ const perKelvin = 0.0017;
  *
  * @param evidence of a phase: taught_at, air_temperature, humidity and pressure where they are stated
  * @param stage of the sensor, with a line
- * @returns undefined where it is no ultrasonic sensor, corrects by itself, the air is not stated, or its own arithmetic
+ * @returns undefined where it is no ultrasonic sensor, corrects by itself, the air is not stated, the medium is a gas of its own, or its own arithmetic
  *   gives less than matters
  * Source: time of flight, x · (c(taught)/c(day) − 1), with `speedOfSound`; an uncertainty of 1 K is own choice.
  * @example statedAirOf(evidence, stage) // undefined
@@ -24,7 +25,10 @@ const perKelvin = 0.0017;
 export function statedAirOf(evidence: CauseEvidence, stage: StageEvidence): StatedAir | undefined {
   const { instrument, calibration, loop, mattering } = evidence;
   const { airTemperature, relativeHumidity, pressure } = calibration;
-  const isHeeding = instrument.temperatureCompensated !== true && instrument.principle === "ultrasonic";
+  const isHeeding =
+    instrument.temperatureCompensated !== true &&
+    instrument.principle === "ultrasonic" &&
+    !isGasOfItsOwn(mediumOf(calibration, instrument));
   if (!isHeeding || instrument.taughtAt === undefined || airTemperature === undefined || stage.line === undefined) {
     return undefined;
   }
