@@ -11,27 +11,62 @@ export type ValueGrid = { step: number; distinct: number };
 /** Values that were rounded to a grid, with what that did to them. */
 export type Rounding = ValueGrid & { meanInSteps: number };
 
+/** Own choice: a grid is looked for down to this part of the smallest difference. */
+const finestPart = 12;
+/** Own choice: how seldom values that lie anywhere may fit a grid by chance. */
+const chanceOfFit = 1e-3;
+
 /**
- * The coarsest grid on which all the typed numbers of a list lie.
+ * The coarsest grid on which all the typed numbers of a list lie, each within the rounding of what was typed.
  *
  * @param values array of n numbers as typed
  * @param decimals that were typed at most
- * @returns step, the greatest common divisor of their differences, and how many values differ; undefined for fewer than
- *   three different ones
- * Source: Euclid's algorithm on whole numbers of the last decimal.
+ * @returns step and how many values differ; undefined for fewer than three different ones
+ * Source: a step is the smallest difference or a whole part of it, made better by least squares through the first value;
+ *   where numbers that lie anywhere would fit so fine a grid once in a thousand times (own choice), the greatest common
+ *   divisor of the differences in the last decimal by Euclid's algorithm.
  * @example valueGrid([2, 6, 6, 12, 2.0], 1) // { step: 2, distinct: 3 }
  */
 export function valueGrid(values: readonly number[], decimals: number): ValueGrid | undefined {
-  const unit = 10 ** decimals;
-  const distinct = [...new Set(values.map((value) => Math.round(value * unit)))];
+  const distinct = [...new Set(values)].sort((one, other) => one - other);
   const [first] = distinct;
   if (first === undefined || distinct.length < 3) return undefined;
-  const step = distinct.slice(1).reduce((divisor, value) => commonDivisor(divisor, Math.abs(value - first)), 0);
-  return { step: step / unit, distinct: distinct.length };
+  const from = distinct.slice(1).map((value) => value - first);
+  const step = uncommonStep(from, decimals) ?? decimalStep(from, decimals);
+  return { step, distinct: distinct.length };
+}
+
+/** A step of any size, such as a division of whole numbers leaves. */
+function uncommonStep(from: readonly number[], decimals: number): number | undefined {
+  const smallest = Math.min(...from.map((value, place) => value - (from[place - 1] ?? 0)));
+  const typed = 10 ** -decimals;
+  for (let part = 1; part <= finestPart; part++) {
+    const step = fittedStep(from, smallest / part);
+    if ((2 * typed) / step >= chanceOfFit ** (1 / (from.length - 1))) return undefined;
+    const isOnGrid = from.every((value) => Math.abs(value - step * Math.round(value / step)) <= typed * roundingSlack);
+    if (isOnGrid) return step;
+  }
+  return undefined;
+}
+
+/** A step of whole units of the last decimal. */
+function decimalStep(from: readonly number[], decimals: number): number {
+  const unit = 10 ** decimals;
+  return from.map((value) => Math.round(value * unit)).reduce(commonDivisor, 0) / unit;
 }
 
 function commonDivisor(one: number, other: number): number {
   return other === 0 ? one : commonDivisor(other, one % other);
+}
+
+/** Two numbers as typed are each off by half of the last decimal at most; a little more for binary fractions. */
+const roundingSlack = 1 + 1e-6;
+
+/** The step that fits best where each value is a whole number of about `step`. */
+function fittedStep(values: readonly number[], step: number): number {
+  const counts = values.map((value) => Math.round(value / step));
+  const square = counts.reduce((sum, count) => sum + count * count, 0);
+  return counts.reduce((sum, count, place) => sum + count * (values[place] as number), 0) / square;
 }
 
 /**

@@ -10,6 +10,15 @@ test("2, 6 and 12 lie on a grid of 2, decimals on one of a tenth, and two values
   expect(valueGrid([], 0)).toBeUndefined();
 });
 
+test("a grid of any step is found, each value within the rounding of what was typed; values that lie anywhere have none", () => {
+  // Steps of 500/27 648 · 137, as a division of whole counts leaves them, typed to two decimals.
+  const step = (500 / 27_648) * 137;
+  const shown = [0, 4, 9, 13, 17, 30, 41].map((count) => Number((200 + step * count).toFixed(2)));
+  expect(Math.abs((valueGrid(shown, 2)?.step ?? 0) - step)).toBeLessThan(0.01 / 41);
+  const anywhere = [200, 231.17, 274.93, 308.51, 351.88, 402.46, 470.02];
+  expect(valueGrid(anywhere, 2)?.step).toBeLessThan(0.02);
+});
+
 test("fractions that are cut off leave a mean error of about half a step; round truths are no rounding", () => {
   const cut = roundingOf([1, 2, 3, 5, 8], [1.2, 2.9, 3.5, 5.6, 8.1], 0);
   expect(cut?.step).toBe(1);
