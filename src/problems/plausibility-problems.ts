@@ -26,6 +26,10 @@ export const plausibilityProblems = {
     "{phase}, the numbers follow the distance and are no signal of {lower} to {upper} {own}: they go from {least} to {greatest}",
     "the signal in {own}; counts in the column counts",
   ),
+  "plausible/references-outside": stop(
+    "{phase}, the references are none of the range of {lower} to {upper} {own}: they go from {least} to {greatest} {own}",
+    "references inside the range, in {own} or each with its unit behind it; or the range that is meant",
+  ),
   "plausible/unit-of-row": stop(
     "{typed} fits the other readings in {unit}, and not in {own}",
     "the number in {own}, about {expected}, or with its unit behind it",

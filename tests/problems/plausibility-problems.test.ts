@@ -40,6 +40,10 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
     texts: inEach("signal", 77),
     told: 'readings.csv:2:signal: as found, the numbers follow the distance and are no signal of 4 to 20 mA: they go from 320.089 to 1552.474; read "320.089"; accepted: the signal in mA; counts in the column counts',
   },
+  "plausible/references-outside": {
+    texts: inEach("reference", 0.0001),
+    told: 'readings.csv:2:reference: as found, the references are none of the range of 200 to 2000 mm: they go from 0.01998 to 0.20004 mm; read "0.01998"; accepted: references inside the range, in mm or each with its unit behind it; or the range that is meant',
+  },
   "plausible/unit-of-row": {
     texts: withCell("readings.csv", 3, "signal", "4.036"),
     told: 'readings.csv:5:signal: signal 4.036 fits the other readings in V over 250 Ω, and not in mA; read "4.036"; accepted: the number in mA, about 16.159, or with its unit behind it',

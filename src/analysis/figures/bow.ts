@@ -1,7 +1,7 @@
 import { fitLine } from "../../numeric/fit-line.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import { mean } from "../../numeric/mean.ts";
-import { repeatScatter, type StageReading } from "../readings/repeated-readings.ts";
+import { repeatScatter, type StageReading, scatterOfWays } from "../readings/repeated-readings.ts";
 
 /** How far the mean errors of a stage leave their own straight line. */
 export type Bow = {
@@ -19,17 +19,18 @@ const fewestPoints = 4;
 
 /**
  * How far the mean errors of the test points leave the straight line through them: curvature that comes again in every
- * cycle and direction, told from scatter by the scatter of repeated readings.
+ * cycle and direction, told from scatter by that of repeated readings; by how unlike the gaps of the two ways are where each point was
+ * read once out and back.
  *
  * @param readings of one stage
- * @returns the bow; undefined for fewer than four test points or where nothing was repeated
+ * @returns the bow; undefined for fewer than four test points or one run one way
  * Source: pure error against lack of fit, NIST/SEMATECH e-Handbook 4.4.4.6; the greatest residual in place of the F test
  *   is own choice, because it can be read off the picture.
  * @example bowOf(outAndBack([0, 25, 50, 75, 100], 2, ({ point }) => (point === 50 ? 1 : 0)))?.greatest // 0.8
  */
 export function bowOf(readings: readonly StageReading[]): Bow | undefined {
   const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);
-  const scatter = repeatScatter(readings);
+  const scatter = repeatScatter(readings) ?? scatterOfWays(readings);
   if (points.length < fewestPoints || scatter === undefined) return undefined;
   const places = points.map((point) => meansAt(readings, point));
   const line = fitLine(

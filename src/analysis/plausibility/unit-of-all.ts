@@ -62,6 +62,20 @@ const outsideBy = 10;
 const surelyFollows = 0.99;
 
 /**
+ * Whether the references as a whole are none of this range.
+ *
+ * @param readings of one phase
+ * @returns true where four of five lie more than 10 % of span outside the range, of three readings at least
+ * Source: own choice; a loop is read inside its range.
+ * @example areReferencesOutside(readings) // false
+ */
+export function areReferencesOutside(readings: readonly StagedReading[]): boolean {
+  const given = readings.flatMap(({ percent: { reference } }) => (reference === undefined ? [] : [reference]));
+  const outside = given.filter((percent) => percent < -outsideBy || percent > 100 + outsideBy).length;
+  return given.length >= fewest && outside >= outsidePart * given.length;
+}
+
+/**
  * Whether the numbers of a column as a whole are no signal of the loop, though they follow the distance.
  *
  * @param readings of one phase

@@ -1,6 +1,8 @@
 import type { Direction } from "../../model/calibration.ts";
 import { centre } from "../../numeric/centre.ts";
+import { mean } from "../../numeric/mean.ts";
 import { pooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
+import { sampleStandardDeviation } from "../../numeric/sample-standard-deviation.ts";
 
 /** The error of a stage at one reading, percent of span, with what it may depend on besides the distance. */
 export type StageReading = {
@@ -47,6 +49,26 @@ export function repeatedReadings(readings: readonly StageReading[]): readonly (r
 export function repeatScatter(readings: readonly StageReading[]): Scatter | undefined {
   const groups = repeatedReadings(readings).map((group) => group.map(({ error }) => error));
   return groups.some(({ length }) => length >= 2) ? pooledStandardDeviation(groups) : undefined;
+}
+
+/**
+ * The scatter of readings that were taken once out and once back: how unlike the gaps between the two ways are.
+ *
+ * @param readings of one stage
+ * @returns standard deviation of a reading in percent of span; undefined for fewer than three test points read both ways.
+ *   A hysteresis that is not the same everywhere counts as scatter, so it is rather too large
+ * Source: the difference of two readings scatters √2 times as much as a reading, GUM (JCGM 100:2008) 5.1.2.
+ * @example scatterOfWays(outAndBack([0, 50, 100], 1, () => 0)).standardDeviation // 0
+ */
+export function scatterOfWays(readings: readonly StageReading[]): Scatter | undefined {
+  const gaps = [...new Set(readings.map(({ point }) => point))].flatMap((point) => {
+    const [rising, falling] = (["rising", "falling"] as const).map((way) =>
+      readings.filter((reading) => reading.point === point && reading.direction === way).map(({ error }) => error),
+    );
+    return rising?.length && falling?.length ? [mean(rising) - mean(falling)] : [];
+  });
+  if (gaps.length < 3) return undefined;
+  return { standardDeviation: sampleStandardDeviation(gaps) / Math.SQRT2, degreesOfFreedom: gaps.length - 1 };
 }
 
 /** A reading less the mean of those that repeat it. */

@@ -1,5 +1,10 @@
 import { outputScales, referenceScales, type Scale } from "../../analysis/plausibility/scales.ts";
-import { isUnknownScale, type UnitOfAll, unitOfAll } from "../../analysis/plausibility/unit-of-all.ts";
+import {
+  areReferencesOutside,
+  isUnknownScale,
+  type UnitOfAll,
+  unitOfAll,
+} from "../../analysis/plausibility/unit-of-all.ts";
 import { phaseInWords } from "../../model/calibration.ts";
 import { columnName } from "../../model/column.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
@@ -26,6 +31,10 @@ export function tellUnits(phase: MeasuredPhase): boolean {
   }
   const unknown = (["signal", "signalAtCard"] as const).filter((axis) => isUnknownScale(phase.staged, axis));
   for (const axis of unknown) tellUnknown(phase, axis);
+  if (unknown.length === 0 && areReferencesOutside(phase.staged)) {
+    tellOutside(phase);
+    return true;
+  }
   return unknown.length > 0;
 }
 
@@ -59,6 +68,21 @@ function tellFit({ phase, staged, rows, instrument, tell }: MeasuredPhase, axis:
   };
   const code = scale.ofRange ? "plausible/unit-of-range" : "plausible/unit-of-column";
   tell(row, code, { column: columnName(axis), values });
+}
+
+function tellOutside({ phase, staged, rows, instrument, tell }: MeasuredPhase): void {
+  const row = rows[staged[0]?.index ?? -1];
+  if (row === undefined) return;
+  const references = staged.map(({ reading }) => reading.reference);
+  const values = {
+    phase: phaseInWords[phase],
+    lower: writePlain(instrument.rangeLower),
+    upper: writePlain(instrument.rangeUpper),
+    own: instrument.distanceUnit,
+    least: writePlain(Math.min(...references)),
+    greatest: writePlain(Math.max(...references)),
+  };
+  tell(row, "plausible/references-outside", { column: "reference", values });
 }
 
 function tellUnknown({ phase, staged, rows, instrument, tell }: MeasuredPhase, axis: "signal" | "signalAtCard"): void {

@@ -27,7 +27,7 @@ function sightingIn({ loop, instrument }: CauseEvidence, stage: StageEvidence): 
   const place = placeOf(stage.stage);
   return {
     stage: place,
-    says: "The mean errors leave a straight line by more than repeated readings scatter, the same way in every cycle and direction. This is consistent with a curved characteristic, which no teaching of the ends takes away.",
+    says: "The mean errors leave a straight line by more than readings of one point scatter, out and back alike. This is consistent with a curved characteristic, which no teaching of the ends takes away.",
     evidence: [
       { name: "greatest distance from the line", value: greatest, unit: "% of span", standardUncertainty },
       {

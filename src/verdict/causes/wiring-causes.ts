@@ -57,6 +57,11 @@ export const shuntOrGainOff: Cause = {
       "shunt-or-gain-off",
       "The difference grows in proportion to the signal: consistent with a leakage beside the shunt that takes part of the signal.",
     ),
+    ...wiringSightings(
+      evidence,
+      "no one",
+      "The difference neither stays the same nor grows in proportion to the signal: consistent with two faults of the wiring at once, or with a meter that is off.",
+    ),
     ...scalingLineSightings(evidence, "shunt-or-gain-off", () => ({
       says: "The error grows in proportion to the signal, from its true zero on. This is consistent with a wrong shunt resistor, a wrong gain of the card, or a leakage beside the shunt.",
       separatedBy: "measure the shunt resistor with the loop isolated, and the signal at both ends of the cable",
@@ -89,10 +94,13 @@ export const offsetOfCard: Cause = {
 
 type WiringCause = "offset-of-card" | "shunt-or-gain-off" | "leakage-across-loop";
 
+/** The cause of a line, or that no one of them alone makes it. */
+type WiringName = WiringCause | "no one";
+
 /** Between the terminals of sensor and card: the place without error names the cause, by Ohm's law. */
 function wiringSightings(
   evidence: CauseEvidence,
-  cause: WiringCause,
+  cause: WiringName,
   says: string,
   numbersOf: (stage: StageEvidence) => Evidence[] = () => [],
 ): readonly Sighting[] {
@@ -114,7 +122,7 @@ const wiringLines = onceFor((evidence) =>
     .map((stage) => ({ stage, ...wiringLine(evidence, stage) })),
 );
 
-function wiringLine(evidence: CauseEvidence, stage: StageEvidence): { cause: WiringCause; rivals: WiringCause[] } {
+function wiringLine(evidence: CauseEvidence, stage: StageEvidence): { cause: WiringName; rivals: WiringCause[] } {
   const ends = signalEnds(evidence.instrument);
   const { named, rivals } = namedByZero<WiringCause>(stage, [
     { name: "offset-of-card", at: "nowhere" },
@@ -122,5 +130,6 @@ function wiringLine(evidence: CauseEvidence, stage: StageEvidence): { cause: Wir
   ]);
   const isNotLevel = missOf(stage, "nowhere") > thresholds.excludedBeyondUncertainties;
   const leaks = isLeakage(evidence, stage) && (named === undefined || isNotLevel);
-  return { cause: leaks ? "leakage-across-loop" : (named ?? "shunt-or-gain-off"), rivals: [...rivals] };
+  if (leaks) return { cause: "leakage-across-loop", rivals: named === undefined ? [...rivals] : [...rivals, named] };
+  return named === undefined ? { cause: "no one", rivals: ["offset-of-card"] } : { cause: named, rivals: [...rivals] };
 }

@@ -42,7 +42,17 @@ test("the load cell of the NIST handbook bends by some twenty scatters: its lack
   expect(Math.abs(lackOfFit / (expected.lackOfFit as number) - 1)).toBeLessThan(1e-5);
 });
 
-test("three points or one cycle tell none", () => {
+test("three points tell none, nor does one run one way", () => {
   expect(bowOf(outAndBack([0, 50, 100], 2, () => 0))).toBeUndefined();
-  expect(bowOf(outAndBack(points, 1, () => 0))).toBeUndefined();
+  expect(bowOf(outAndBack(points, 1, () => 0).filter(({ direction }) => direction === "rising"))).toBeUndefined();
+});
+
+test("one run out and back tells it by the gaps between the two ways", () => {
+  const gaps = [0.02, -0.01, 0.01, 0, -0.02];
+  const bow = bowOf(
+    outAndBack(points, 1, ({ point, direction }) => (direction === "rising" ? (gaps[point / 25] ?? 0) : 0)),
+  );
+  // The standard deviation of the five gaps, of mean 0, is √(0.001/4); a reading scatters √2 times less.
+  expectNear(bow?.repeatability, Math.sqrt(0.001 / 4 / 2), rounding);
+  expect(bow?.degreesOfFreedom).toBe(4);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { outputScales, referenceScales } from "../../../src/analysis/plausibility/scales.ts";
-import { isUnknownScale, unitOfAll } from "../../../src/analysis/plausibility/unit-of-all.ts";
+import { areReferencesOutside, isUnknownScale, unitOfAll } from "../../../src/analysis/plausibility/unit-of-all.ts";
 import { stagedReadings } from "../../../src/analysis/stages/staged-readings.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
 import { signalLoop } from "../sample-loop.ts";
@@ -51,6 +51,14 @@ test("a loop that is off by a tenth of its span, or dead, or reverse, has no oth
 test("two readings are too few", () => {
   const readings = staged((reference, place) => ({ reference: reference / 25.4, signal: milliamps(reference, place) }));
   expect(unitOfAll(readings.slice(0, 2), "reference", references)).toBeUndefined();
+});
+
+test("references that lie outside the range, four of five of them, are none of it", () => {
+  const far = (share: number) =>
+    staged((reference, place) => ({ reference: place % 10 < 10 * share ? 1e5 : reference, signal: 12 }));
+  expect(areReferencesOutside(far(0.8))).toBe(true);
+  expect(areReferencesOutside(far(0.7))).toBe(false);
+  expect(areReferencesOutside(far(1).slice(0, 2))).toBe(false);
 });
 
 test("counts in the column of the signal follow the distance and are no signal", () => {

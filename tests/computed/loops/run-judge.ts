@@ -1,16 +1,21 @@
 import { writeFileSync } from "node:fs";
 import { forecastsOf } from "./forecasts.ts";
-import { type Judged, judge } from "./judge.ts";
+import { isFound, type Judged, judge } from "./judge.ts";
 import { judgedPage } from "./judged-page.ts";
 import { scoreOf } from "./score.ts";
 
-/** Judges the first so many seeds, prints the page and writes it; or tells all about one seed. */
+/** Judges the first so many seeds, prints the page and writes it; or lists what was not named, or tells all about one. */
 const [option, value] = process.argv.slice(2);
 const print = (text: string) => process.stdout.write(`${text}\n`);
 
 if (option === "--seed") {
   const [one] = await judge([Number(value)]);
   if (one !== undefined) print(tellOne(one));
+} else if (option === "--missed") {
+  const judged = await judge(Array.from({ length: Number(value) }, (_, seed) => seed));
+  for (const one of judged.filter(({ naming, made }) => made.family === "one fault" && !naming.every(isFound))) {
+    print(lineOf(one));
+  }
 } else {
   const loops = option === "--loops" ? Number(value) : 2000;
   const judged = await judge(Array.from({ length: loops }, (_, seed) => seed));
@@ -19,6 +24,11 @@ if (option === "--seed") {
   const page = judgedPage(judged, score, heading);
   print(page);
   if (option === undefined) writeFileSync("docs/advice-judged.md", page);
+}
+
+function lineOf({ made, titles, codes, advice }: Judged): string {
+  const faults = made.faults.map(({ kind, size }) => `${kind.id} ${size ?? ""}`).join(" + ");
+  return `${made.seed}  ${faults}: ${titles.join("; ") || codes.join(" ") || "nothing"}; ${advice}`;
 }
 
 function tellOne({ made, record, ...said }: Judged): string {

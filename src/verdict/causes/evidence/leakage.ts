@@ -11,7 +11,8 @@ import { missOf } from "./zero-candidates.ts";
  * A resistance across the loop carries (V − I·R) / R_leak beside the sensor: too much current everywhere, more at the low
  * end, and none where I = V/R, far above 20 mA.
  *
- * @param evidence of the phase; only a loop that is powered by its signal can have one
+ * @param evidence of the phase; only a loop that is powered by its signal can have one. Where nobody says whether it is,
+ *   the difference between two meters may be one, an error at the sensor is not called one
  * @param stage with a line
  * @param isSlopeOpen true to ask whether it cannot be excluded, when the slope may be noise
  * @returns true where both ends have too much current and the line, if it slopes, points to a likely V/R
@@ -19,7 +20,8 @@ import { missOf } from "./zero-candidates.ts";
  * @example isLeakage(evidence, stage) // false
  */
 export function isLeakage({ instrument }: CauseEvidence, stage: StageEvidence, isSlopeOpen = false): boolean {
-  if (instrument.loopPowered !== true || instrument.signalUnit !== "mA" || stage.line === undefined) return false;
+  const mayBePowered = stage.stage === "wiring" ? instrument.loopPowered !== false : instrument.loopPowered === true;
+  if (!mayBePowered || instrument.signalUnit !== "mA" || stage.line === undefined) return false;
   const ends = signalEnds(instrument);
   const low = signalErrorAt(stage, ends, 0);
   const high = signalErrorAt(stage, ends, 100);

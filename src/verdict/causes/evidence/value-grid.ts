@@ -62,11 +62,17 @@ function commonDivisor(one: number, other: number): number {
 /** Two numbers as typed are each off by half of the last decimal at most; a little more for binary fractions. */
 const roundingSlack = 1 + 1e-6;
 
-/** The step that fits best where each value is a whole number of about `step`. */
-function fittedStep(values: readonly number[], step: number): number {
-  const counts = values.map((value) => Math.round(value / step));
-  const square = counts.reduce((sum, count) => sum + count * count, 0);
-  return counts.reduce((sum, count, place) => sum + count * (values[place] as number), 0) / square;
+/** The step by which each value is a whole number of steps, made better from the nearest value to the farthest. */
+function fittedStep(values: readonly number[], about: number): number {
+  let [products, squares] = [0, 0];
+  let step = about;
+  for (const value of values) {
+    const count = Math.round(value / step);
+    products += count * value;
+    squares += count * count;
+    step = products / squares;
+  }
+  return step;
 }
 
 /**
