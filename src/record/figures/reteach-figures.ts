@@ -37,8 +37,8 @@ export const reteachFigures = Object.freeze([
     name: "Left for certain",
     unit: "part of the tolerance",
     meaning:
-      "What the best two constants leave of the mean errors, whichever single reading is left out, less what noise " +
-      "explains. Replacing is advised on this, and not on single readings, whose greatest grows with their number.",
+      "What the best two constants leave of the mean errors, whichever single reading is left out, or outermost point " +
+      "that does not lie on one parabola with the others, less what noise explains. Replacing is advised on this, and not on single readings, whose greatest grows with their number.",
     formula: "min over left-out readings of the best two constants' worst mean error/tolerance − t · s/√n",
     source: "own choice; Student's t at 99 %, JCGM 100:2008 (GUM), G.3",
     fields: ["steadyLeft"],

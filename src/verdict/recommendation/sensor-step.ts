@@ -35,7 +35,8 @@ function notCurable(forecast: KnownForecast, state: PhaseState): RecommendedStep
   const { thresholds, findings } = state;
   const isBeyond = exceeds(forecast.best.part, thresholds.replaceResidualFrom);
   if (forecast.isCurable !== false || !isBeyond) return betterStandard(forecast, state);
-  if (exceeds(forecast.steadyLeft ?? 0, thresholds.replaceResidualFrom)) return replaceForResidual(forecast, state);
+  const isSteady = exceeds(forecast.steadyLeft ?? 0, thresholds.replaceResidualFrom);
+  if (isSteady && findings.some(isOfShape)) return replaceForResidual(forecast, state);
   const isOff = findings.some((finding) => remedyOf(finding).cures === "sensor" && !isOfShape(finding));
   return isOff ? teachStep(forecast, state) : readAgain(forecast, state);
 }
@@ -53,7 +54,7 @@ function readAgain({ best, whyNot }: KnownForecast, state: PhaseState): Recommen
     action: "cannot be decided",
     of: "readings",
     does: `Read ${at} and its neighbours again, out and back, three times, with a large, flat, hard target square to the axis.`,
-    rule: "no zero and span bring these very readings inside, but not without any one of them, or not beyond what noise explains",
+    rule: "no zero and span bring these very readings inside, but not without any one of them, not beyond what noise explains, or by no shape that has a name",
     reasons: [
       `The best zero and span leave ${leftWords(best, state)} of single readings; of their means it is not certain.`,
       typeof scatter === "number"

@@ -9,9 +9,18 @@ test("a zero and span error that the best two constants cure is taught", () => {
 });
 
 test("what even the best two constants leave outside for certain is replaced, never taught", () => {
-  const step = sensorStep(stateOf({ sensor: part("fail", 2, { ...notCurable, steadyLeft: 1.2 }) }));
+  const state = { sensor: part("fail", 2, { ...notCurable, steadyLeft: 1.2 }) };
+  const step = sensorStep(stateOf({ ...state, findings: [finding("curved-characteristic", "sensor")] }));
   expect(step).toMatchObject({ action: "replace", of: "sensor" });
+  expect(sensorStep(stateOf({ ...state, findings: [finding("hysteresis-of-sensor", "sensor")] })).action).toBe(
+    "replace",
+  );
   expect(reasonsOf(step)[0]).toContain("15 mm (150 % of the tolerance)");
+});
+
+test("what is left for certain and has no shape with a name, such as play in the rig, replaces nothing", () => {
+  const state = { sensor: part("fail", 2, { ...notCurable, steadyLeft: 1.2 }) };
+  expect(sensorStep(stateOf(state)).action).toBe("cannot be decided");
 });
 
 test("what hangs on one reading or on scatter alone replaces nothing: it is read again, or a shift beside it taught", () => {
