@@ -65,14 +65,29 @@ const surelyFollows = 0.99;
  * Whether the references as a whole are none of this range.
  *
  * @param readings of one phase
- * @returns true where four of five lie more than 10 % of span outside the range, of three readings at least
+ * @returns true where four of five lie more than 10 % of span outside the range, or all of them outside and within 5 % of
+ *   each other while what was read moves by half the span; of three readings at least
  * Source: own choice; a loop is read inside its range.
  * @example areReferencesOutside(readings) // false
  */
 export function areReferencesOutside(readings: readonly StagedReading[]): boolean {
   const given = readings.flatMap(({ percent: { reference } }) => (reference === undefined ? [] : [reference]));
+  if (given.length < fewest) return false;
   const outside = given.filter((percent) => percent < -outsideBy || percent > 100 + outsideBy).length;
-  return given.length >= fewest && outside >= outsidePart * given.length;
+  const isStill = given.every((percent) => percent < 0 || percent > 100) && coverOf(given) < stillWithin;
+  return outside >= outsidePart * given.length || (isStill && readAxes.some((axis) => moves(readings, axis)));
+}
+
+const stillWithin = 5;
+const movesBy = 50;
+const readAxes = ["signal", "signalAtCard", "counts", "value"] as const;
+
+function moves(readings: readonly StagedReading[], axis: Axis): boolean {
+  return coverOf(readings.flatMap(({ percent }) => percent[axis] ?? [])) >= movesBy;
+}
+
+function coverOf(values: readonly number[]): number {
+  return values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
 }
 
 /**

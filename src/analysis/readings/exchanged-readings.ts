@@ -16,6 +16,7 @@ const fewest = 5;
 /** More pairs than one in ten readings are no slips. */
 const mostPart = 0.1;
 const mostOneByOne = 60;
+const fewestPlaces = 3;
 
 /**
  * The pairs of readings whose outputs were noted in each other's row: as they stand both lie far out, exchanged both fit.
@@ -34,7 +35,7 @@ export function exchangedReadings(
   leastScatter: number,
 ): readonly ExchangedPair[] {
   const inputs = readings.map(({ input }) => input);
-  if (readings.length < fewest || new Set(inputs).size < 3) return [];
+  if (readings.length < fewest || new Set(inputs).size < fewestPlaces) return [];
   const line = lineOf(readings);
   const off = (input: number, output: number) => output - line.intercept - line.slope * input;
   const residuals = readings.map(({ input, output }) => off(input, output));
@@ -57,7 +58,8 @@ export function exchangedReadings(
 /** Many readings are many repeats: the medians of the test points are enough, and quicker. */
 function lineOf(readings: readonly GivenAndMade[]) {
   const groups = [...groupedBy(readings, ({ point }) => point).values()];
-  const places = readings.length > mostOneByOne ? groups : readings.map((one) => [one]);
+  const isLong = readings.length > mostOneByOne && groups.length >= fewestPlaces;
+  const places = isLong ? groups : readings.map((one) => [one]);
   return theilSenLine(
     places.map((group) => median(group.map(({ input }) => input))),
     places.map((group) => median(group.map(({ output }) => output))),

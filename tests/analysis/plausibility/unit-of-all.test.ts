@@ -59,6 +59,10 @@ test("references that lie outside the range, four of five of them, are none of i
   expect(areReferencesOutside(far(0.8))).toBe(true);
   expect(areReferencesOutside(far(0.7))).toBe(false);
   expect(areReferencesOutside(far(1).slice(0, 2))).toBe(false);
+  const still = (signal: (place: number) => number) =>
+    staged((reference, place) => ({ reference: -4 + reference / 1e3, signal: signal(place) }));
+  expect(areReferencesOutside(still((place) => 4 + (place % 9)))).toBe(true);
+  expect(areReferencesOutside(still(() => 4))).toBe(false);
 });
 
 test("counts in the column of the signal follow the distance and are no signal", () => {

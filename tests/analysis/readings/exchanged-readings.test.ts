@@ -21,3 +21,13 @@ test("a straight sheet, a short one and one with many pairs have none", () => {
   expect(exchangedReadings(rows([0, 20, 10]), 0.5, 0.01)).toEqual([]);
   expect(exchangedReadings(rows([10, 0, 30, 20, 50, 40, 70, 60, 80, 90, 100]), 0.5, 0.01)).toEqual([]);
 });
+
+test("many readings of one point have a line all the same", () => {
+  const readings = Array.from({ length: 80 }, (_, place) => ({
+    index: place,
+    point: 0,
+    input: place % 4,
+    output: place % 4,
+  }));
+  expect(exchangedReadings(readings, 0.5, 0.01)).toEqual([]);
+});

@@ -105,6 +105,8 @@ function grouped(readings: readonly StagedReading[]): ReadonlyMap<number, readon
 
 const echoFactors = [2, 3] as const;
 const echoWithin = 0.03;
+/** Next to the face of the sensor a shift of its zero weighs more than its gain. */
+const echoWithinOfSpan = 0.005;
 
 /**
  * The nearest test points, if the sensor shows two or three times the distance there and the truth farther away.
@@ -113,7 +115,7 @@ const echoWithin = 0.03;
  * @param output the quantity that stands for the distance
  * @param loop for distances from percent of span
  * @returns factor and readings; undefined where the nearest point is not read so
- * Source: own choice: every reading of the point within 3 % of 2 or 3 times the distance.
+ * Source: own choice: every reading of the point within 3 % of 2 or 3 times the distance, or 0.5 % of span.
  * @example countedTwice(evidence.readings, "signal", evidence.loop) // undefined
  */
 export function countedTwice(readings: readonly StagedReading[], output: Axis, loop: Loop): Echoes | undefined {
@@ -160,7 +162,8 @@ function isEcho({ percent }: StagedReading, output: Axis, loop: Loop, factor: nu
   const distance = inUnitOf(loop, "reference", percent.reference);
   const indicated = inUnitOf(loop, "reference", shown);
   const isRailed = shown >= 100 && factor * distance >= indicated;
-  return distance > 0 && (isRailed || Math.abs(indicated / distance / factor - 1) < echoWithin);
+  const slack = Math.max(echoWithin * factor * distance, echoWithinOfSpan * spanOf(loop.characteristics.signal));
+  return distance > 0 && (isRailed || Math.abs(indicated - factor * distance) < slack);
 }
 
 function isFarOff({ percent }: StagedReading, output: Axis, loop: Loop): boolean {
