@@ -1,7 +1,12 @@
 import { fitLine } from "../../numeric/fit-line.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import { mean } from "../../numeric/mean.ts";
-import { repeatScatter, type StageReading, scatterOfWays } from "../readings/repeated-readings.ts";
+import {
+  repeatScatter,
+  type StageReading,
+  scatterAboutParabola,
+  scatterOfWays,
+} from "../readings/repeated-readings.ts";
 
 /** How far the mean errors of a stage leave their own straight line. */
 export type Bow = {
@@ -20,17 +25,17 @@ const fewestPoints = 4;
 /**
  * How far the mean errors of the test points leave the straight line through them: curvature that comes again in every
  * cycle and direction, told from scatter by that of repeated readings; by how unlike the gaps of the two ways are where each point was
- * read once out and back.
+ * read once out and back, and by a parabola where there is one run one way.
  *
  * @param readings of one stage
- * @returns the bow; undefined for fewer than four test points or one run one way
+ * @returns the bow; undefined for fewer than four test points or one run one way of fewer than six
  * Source: pure error against lack of fit, NIST/SEMATECH e-Handbook 4.4.4.6; the greatest residual in place of the F test
  *   is own choice, because it can be read off the picture.
  * @example bowOf(outAndBack([0, 25, 50, 75, 100], 2, ({ point }) => (point === 50 ? 1 : 0)))?.greatest // 0.8
  */
 export function bowOf(readings: readonly StageReading[]): Bow | undefined {
   const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);
-  const scatter = repeatScatter(readings) ?? scatterOfWays(readings);
+  const scatter = repeatScatter(readings) ?? scatterOfWays(readings) ?? scatterAboutParabola(readings);
   if (points.length < fewestPoints || scatter === undefined) return undefined;
   const places = points.map((point) => meansAt(readings, point));
   const line = fitLine(

@@ -1,5 +1,5 @@
 import { mean } from "../../numeric/mean.ts";
-import { repeatScatter, type StageReading } from "../readings/repeated-readings.ts";
+import { repeatScatter, type Scatter, type StageReading, scatterAboutParabola } from "../readings/repeated-readings.ts";
 
 /** Rising minus falling error of a stage, percent of span. */
 export type DirectionGap = {
@@ -39,7 +39,7 @@ export function directionGap(readings: readonly StageReading[]): DirectionGap | 
   const outer = gaps.filter(({ point }) => ends.includes(point));
   if (inner.length === 0) return undefined;
   const sizes = inner.map(({ gap }) => gap);
-  const scatter = repeatScatter(readings) ?? scatterOfGaps(sizes);
+  const scatter = repeatScatter(readings) ?? lesserScatter(scatterOfGaps(sizes), scatterAboutParabola(readings));
   if (scatter === undefined) return undefined;
   return {
     inner: mean(sizes),
@@ -73,8 +73,14 @@ function meanWeight(gaps: readonly PointGap[]): number {
   return Math.hypot(...gaps.map(({ rising, falling }) => Math.sqrt(1 / rising + 1 / falling))) / gaps.length;
 }
 
+/** Each of them is too large where the gap has a shape, and not for the same shapes. */
+function lesserScatter(one: Scatter | undefined, other: Scatter | undefined): Scatter | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  return other.standardDeviation < one.standardDeviation ? other : one;
+}
+
 // With one cycle the gaps themselves tell the scatter: a gap scatters √2 times as much as a reading.
-function scatterOfGaps(sizes: readonly number[]): { standardDeviation: number; degreesOfFreedom: number } | undefined {
+function scatterOfGaps(sizes: readonly number[]): Scatter | undefined {
   if (sizes.length < 2) return undefined;
   const middle = mean(sizes);
   const squares = sizes.reduce((total, size) => total + (size - middle) ** 2, 0);

@@ -1,6 +1,7 @@
 import type { Direction } from "../../model/calibration.ts";
 import { centre } from "../../numeric/centre.ts";
 import { mean } from "../../numeric/mean.ts";
+import { parabolaResiduals } from "../../numeric/parabola-residuals.ts";
 import { pooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
 import { sampleStandardDeviation } from "../../numeric/sample-standard-deviation.ts";
 
@@ -69,6 +70,33 @@ export function scatterOfWays(readings: readonly StageReading[]): Scatter | unde
   });
   if (gaps.length < 3) return undefined;
   return { standardDeviation: sampleStandardDeviation(gaps) / Math.SQRT2, degreesOfFreedom: gaps.length - 1 };
+}
+
+const fewestOfOneWay = 6;
+
+/**
+ * The scatter of readings that were taken once, about a parabola through those of each way.
+ *
+ * @param readings of one stage
+ * @returns standard deviation of a reading in percent of span; undefined for fewer than six test points each way. What
+ *   bends otherwise counts as scatter, so it is rather too large
+ * Source: residual standard deviation, NIST/SEMATECH e-Handbook 4.4.3.1; the parabola is own choice.
+ * @example scatterAboutParabola(outAndBack([0, 20, 40, 60, 80, 100], 1, ({ point }) => point ** 2)).standardDeviation // 0
+ */
+export function scatterAboutParabola(readings: readonly StageReading[]): Scatter | undefined {
+  const ways = (["rising", "falling"] as const)
+    .map((way) => readings.filter(({ direction }) => direction === way))
+    .filter(({ length }) => length > 0);
+  if (ways.length === 0 || ways.some((way) => new Set(way.map(({ point }) => point)).size < fewestOfOneWay)) return;
+  const residuals = ways.flatMap((way) =>
+    parabolaResiduals(
+      way.map(({ input }) => input),
+      way.map(({ error }) => error),
+    ),
+  );
+  const degreesOfFreedom = residuals.length - 3 * ways.length;
+  const squares = residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+  return { standardDeviation: Math.sqrt(squares / degreesOfFreedom), degreesOfFreedom };
 }
 
 /** A reading less the mean of those that repeat it. */

@@ -89,11 +89,12 @@ function sightings(evidence: CauseEvidence, cause: GapCause, says: string): read
 
 function isApart(stage: StageEvidence, gap: DirectionGap, mattering: number): boolean {
   const { inner, innerStandardUncertainty, degreesOfFreedom, byCycle } = gap;
+  const chance = byCycle.length === 1 ? thresholds.chanceOfNoiseInOneCycle : thresholds.chanceOfNoise;
   const isInEachCycle = byCycle.every((one) => one / inner >= thresholds.gapOfEachCycle);
   const isOverDrift = !drifts(stage, mattering) || Math.abs(inner) > Math.abs(stage.drift?.total ?? 0);
   return (
     Math.abs(inner) > Math.max(mattering, stage.resolution) &&
-    isSignificant(inner, innerStandardUncertainty, degreesOfFreedom) &&
+    isSignificant(inner, innerStandardUncertainty, degreesOfFreedom, chance) &&
     isInEachCycle &&
     isOverDrift
   );

@@ -1,10 +1,8 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
 import { bestCorrection, correctedDistance, type RangeEnds } from "../../analysis/figures/two-constant-correction.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
-import { centre } from "../../numeric/centre.ts";
-import { fitLine } from "../../numeric/fit-line.ts";
-import { lineValue } from "../../numeric/line-value.ts";
 import { mean } from "../../numeric/mean.ts";
+import { parabolaResiduals } from "../../numeric/parabola-residuals.ts";
 import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
 import type { ReadingError } from "./judged-errors.ts";
 import type { Scatter } from "./reading-scatter.ts";
@@ -50,13 +48,14 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
 
 /** Whether the ends lie on the same parabola as all between them, within noise: then no end is alone in what it does. */
 function isOneBend(groups: readonly Group[], noise: number): boolean {
-  const places = groups.map((group) => ({
-    x: mean(group.map(({ reference }) => reference)),
-    y: mean(
+  const places = groups.map((group) => mean(group.map(({ reference }) => reference)));
+  if (new Set(groups.map(([first]) => first!.point)).size < fewestPoints) return false;
+  const parts = groups.map((group) =>
+    mean(
       group.map(({ reference, indicated, tolerance: { low, high } }) => (2 * (indicated - reference)) / (high - low)),
     ),
-  }));
-  return greatestFromParabola(places) <= noise;
+  );
+  return Math.max(...parabolaResiduals(places, parts).map(Math.abs)) <= noise;
 }
 
 /** What happens at the outermost point alone is no bend: a blind zone, an obstruction, an end of the signal. */
@@ -64,32 +63,6 @@ function withoutEnds(groups: readonly Group[]): readonly (readonly Group[])[] {
   const points = groups.map(([first]) => first!.point);
   if (new Set(points).size < fewestPoints) return [];
   return [Math.min(...points), Math.max(...points)].map((end) => groups.filter(([first]) => first!.point !== end));
-}
-
-/** Greatest distance of a value from the least-squares parabola; infinite for fewer than five places. */
-function greatestFromParabola(places: readonly { x: number; y: number }[]): number {
-  if (new Set(places.map(({ x }) => x)).size < fewestPoints) return Number.POSITIVE_INFINITY;
-  const xs = centre(places.map(({ x }) => x)).deviations;
-  const scale = Math.max(...xs.map(Math.abs));
-  const squares = xs.map((x) => (x / scale) ** 2);
-  const slopes = xs.map((x) => x / scale);
-  const bends = residualsOf(slopes, squares);
-  const errors = residualsOf(
-    slopes,
-    places.map(({ y }) => y),
-  );
-  const bend = bends.reduce((sum, one, place) => sum + one * (errors[place] as number), 0) / sumOfSquares(bends);
-  return Math.max(...errors.map((error, place) => Math.abs(error - bend * (bends[place] as number))));
-}
-
-/** What is left of values when their straight line is taken off. */
-function residualsOf(abscissas: readonly number[], values: readonly number[]): readonly number[] {
-  const line = fitLine(abscissas, values);
-  return values.map((value, place) => value - lineValue(line, abscissas[place] as number));
-}
-
-function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value * value, 0);
 }
 
 /** The worst mean error over its tolerance after the best two constants; 0 where any two fit. */

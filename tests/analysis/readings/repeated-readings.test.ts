@@ -3,6 +3,8 @@ import {
   deviationsFromRepeats,
   repeatedReadings,
   repeatScatter,
+  scatterAboutParabola,
+  scatterOfWays,
 } from "../../../src/analysis/readings/repeated-readings.ts";
 import { readColumns, readExpected } from "../../published/read-data.ts";
 import { outAndBack } from "../sample-staged.ts";
@@ -46,4 +48,19 @@ test("the load cell of the NIST handbook scatters as its printed lack-of-fit sta
   // RSS = 38 s² = 18 F p² + 20 p². F is printed to 7 digits, of which the last two were not reproduced by R either: 1e-5.
   const printed = Math.sqrt((38 * s * s) / (18 * lackOfFit + 20));
   expect(Math.abs((scatter?.standardDeviation ?? 0) / printed - 1)).toBeLessThan(1e-5);
+});
+
+test("one run out and back tells the scatter by its gaps, or about a parabola each way", () => {
+  const points = [0, 20, 40, 60, 80, 100];
+  const bent = outAndBack(
+    points,
+    1,
+    ({ point, direction }) => (point / 50) ** 2 + (direction === "rising" ? point : 0),
+  );
+  expect(scatterAboutParabola(bent)?.standardDeviation).toBeLessThan(1e-12);
+  expect(scatterAboutParabola(bent)?.degreesOfFreedom).toBe(6);
+  // Gaps of 0, 20 … 100: a standard deviation of √1400, that of a reading is √2 times less.
+  expect(scatterOfWays(bent)?.standardDeviation).toBeCloseTo(Math.sqrt(1400 / 2), 9);
+  expect(scatterAboutParabola(bent.filter(({ point }) => point > 0))).toBeUndefined();
+  expect(scatterOfWays(bent.filter(({ direction }) => direction === "rising"))).toBeUndefined();
 });

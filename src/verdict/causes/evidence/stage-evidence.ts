@@ -128,17 +128,23 @@ export function isOff(stage: StageEvidence, mattering: number): boolean {
 }
 
 /**
- * Whether a figure is beyond what noise alone reaches once in 10 000 tests.
+ * Whether a figure is beyond what noise alone reaches once in so many tests.
  *
  * @param figure any unit
  * @param standardUncertainty >= 0, same unit
  * @param degreesOfFreedom of that uncertainty, at least 1
+ * @param chance of noise, two-sided; 1 in 10 000 unless another is given
  * @returns true where it is
  * Source: Student's t, JCGM 100:2008 G.3; the chance is own choice, see `thresholds`.
  * @example isSignificant(1, 0.2, 60) // true
  */
-export function isSignificant(figure: number, standardUncertainty: number, degreesOfFreedom: number): boolean {
-  const factor = studentTQuantile(1 - thresholds.chanceOfNoise / 2, Math.max(1, degreesOfFreedom));
+export function isSignificant(
+  figure: number,
+  standardUncertainty: number,
+  degreesOfFreedom: number,
+  chance: number = thresholds.chanceOfNoise,
+): boolean {
+  const factor = studentTQuantile(1 - chance / 2, Math.max(1, degreesOfFreedom));
   return Math.abs(figure) > factor * standardUncertainty;
 }
 

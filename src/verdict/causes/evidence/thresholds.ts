@@ -7,6 +7,8 @@ export const thresholds = Object.freeze({
   matteringPartOfTolerance: 0.5,
   /** Chance at which noise alone reaches a finding, two-sided, each test: 1 in 10 000. */
   chanceOfNoise: 1e-4,
+  /** The same for a gap between the two ways of a single cycle, whose scatter is known from a few gaps: 1 in 1000. */
+  chanceOfNoiseInOneCycle: 1e-3,
   /** A line is taken to pass through a point that it misses by no more than this many uncertainties; beyond 2 the
    * candidate is not among the rivals any more, between 2 and 3 it is still named where it fits best. */
   excludedBeyondUncertainties: 2,
