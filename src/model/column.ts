@@ -22,6 +22,8 @@ export type UnitSource =
   | "mm²"
   | "°"
   | "months"
+  | "s"
+  | "mA"
   | "none";
 
 /** What a number has to keep, in the unit of its column. */

@@ -114,6 +114,7 @@ export const instrumentSchema = z.strictObject({
   faultHigh: number("signal", "signal at or above which the sensor reports a fault"),
   temperatureCompensated: yesNo("whether an ultrasonic sensor corrects for the air temperature"),
   taughtAt: number("°C", "air temperature when it was taught"),
+  responseMax: number("s", "longest time that the loop may take to follow a step", { above: 0 }),
   medium: choice(media, "what is between sensor and target in service; air where empty"),
   airMin: number("°C", "coldest air expected at the sensor"),
   airMax: number("°C", "hottest air expected at the sensor"),
@@ -199,6 +200,7 @@ export const outputSchema = z.strictObject({
   inputType: choice(["1", "2", "3"], "type of the controller's input after IEC 61131-2"),
   onVoltage: number("V", "voltage across the controller's input while the output is on"),
   offVoltage: number("V", "voltage across the controller's input while the output is off"),
+  currentMax: number("mA", "greatest current that the output may carry", { above: 0 }),
 });
 
 export type Output = z.infer<typeof outputSchema>;

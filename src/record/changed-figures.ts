@@ -56,6 +56,11 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
     since: "0.3.0",
     why: "the uncertainty of the analog value at the set point comes from its budget",
   })),
+  ...["loopChecks.notLookedAt", "loopChecks.items[].number"].map((below) => ({
+    below,
+    since: "0.3.0",
+    why: "the list of checks is longer, and counted for each loop",
+  })),
   { below: "loopChecks.burden", since: "0.3.0", why: "the burden is reckoned with the highest current of the loop" },
   { below: "impact.rows[]", since: "0.2.0", why: "an outermost test point stands for places a little beyond it" },
 ]);

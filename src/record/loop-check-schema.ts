@@ -6,7 +6,10 @@ const finite = z.number();
 const loopCheckItem = z.strictObject({
   row: z.int().describe("line of the file of loop checks"),
   item: z.string(),
-  number: z.int().nullable().describe("place in the list of checks, 1 to 27; null for an item of the user's own"),
+  number: z
+    .int()
+    .nullable()
+    .describe("place among the checks that apply to the loop, from 1; null for an item of the user's own"),
   result: z.enum(["pass", "fail", "not applicable", "not looked at"] satisfies LoopResult[]),
   decidedBy: z.enum(["technician", "number"]).nullable(),
   measured: z.union([finite, z.string()]).optional(),

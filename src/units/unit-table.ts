@@ -9,7 +9,8 @@ export type UnitKind =
   | "resistance"
   | "angle"
   | "ratio"
-  | "time";
+  | "time"
+  | "duration";
 
 /** value in the kind's base unit = value · factor + offset */
 export type Unit = { kind: UnitKind; factor: number; offset: number; spellings: readonly string[] };
@@ -20,7 +21,7 @@ const unit = (kind: UnitKind, factor: number, spellings: readonly string[], offs
 /**
  * Every unit that a table may use, by the symbol that is printed.
  *
- * Base units: mm, mm², mA, V, °C, hPa, Ω, °, %, month.
+ * Base units: mm, mm², mA, V, °C, hPa, Ω, °, %, month, s.
  * Source: SI Brochure, 9th edition (2019); inch and foot: exactly 25.4 mm and 304.8 mm
  * (international yard and pound agreement, 1959). All factors are exact, but π/180 and 1/1.8.
  */
@@ -60,6 +61,9 @@ export const unitTable = Object.freeze({
   "%": unit("ratio", 1, ["%", "percent", "%RH", "%rh", "% RH", "% rh"]),
   months: unit("time", 1, ["months", "month"]),
   years: unit("time", 12, ["years", "year"]),
+  s: unit("duration", 1, ["s", "sec", "second", "seconds"]),
+  ms: unit("duration", 1e-3, ["ms", "millisecond", "milliseconds"]),
+  min: unit("duration", 60, ["min", "minute", "minutes"]),
 });
 
 export type UnitSymbol = keyof typeof unitTable;

@@ -40,7 +40,7 @@ test("a row is kept as it was written, with the line of its file", () => {
     {
       row: 2,
       item: "shield",
-      number: 5,
+      number: 7,
       result: "pass",
       decidedBy: "technician",
       measured: "at the card",

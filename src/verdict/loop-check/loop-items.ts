@@ -4,7 +4,7 @@ import type { LoopItem } from "./loop-item.ts";
 import { siteItems } from "./site-items.ts";
 import { wiringItems } from "./wiring-items.ts";
 
-/** Every item of a loop check, in the order of the work; the numbers of the list go from 1 to 27. */
+/** Every item of a loop check, in the order of the work. */
 export const loopItems: readonly (LoopItem & { key: LoopItemKey })[] = [
   ...wiringItems,
   ...controllerItems,
@@ -34,21 +34,23 @@ export type ApplicableItem = Pick<LoopItem, "number" | "look" | "record" | "acce
  *
  * @param instrument a checked row
  * @param outputs switched outputs of the tag; an item of outputs stands once for each
- * @returns items in the order of the list, units in full: "mm", "mA"
+ * @returns items in the order of the list, units in full: "mm", "mA", numbered from 1 without a gap
  * Source: the usual steps of a loop check in the trade; IEC 62382 says that they are to be made and leaves how to the
  *   user.
  * @example applicableItems({ tag: "LT-1", rangeLower: 0, rangeUpper: 1, distanceUnit: "m", signalLower: 0,
- *   signalUpper: 10, signalUnit: "V", tolerance: 1, toleranceBasis: "percent of span" }, []).length // 20
+ *   signalUpper: 10, signalUnit: "V", tolerance: 1, toleranceBasis: "percent of span" }, []).length // 28
  */
 export function applicableItems(instrument: Instrument, outputs: readonly Output[]): readonly ApplicableItem[] {
-  return loopItems
-    .filter(({ appliesTo }) => appliesTo?.(instrument) ?? true)
-    .flatMap(({ eachOutput, appliesTo, ...item }) => {
-      const applied = { ...item, ...unitOf(item, instrument) };
-      if (!eachOutput) return [{ ...applied, key: item.key as AppliedKey }];
-      const key = item.key as OutputItemKey;
-      return outputs.map((output) => ({ ...applied, key: keyOfOutput(key, output.output), output }));
-    });
+  const applying = loopItems.filter(
+    ({ appliesTo, eachOutput }) => (appliesTo?.(instrument) ?? true) && (!eachOutput || outputs.length > 0),
+  );
+  const places = [...new Set(applying.map(({ number }) => number))];
+  return applying.flatMap(({ eachOutput, appliesTo, ...item }) => {
+    const applied = { ...item, ...unitOf(item, instrument), number: places.indexOf(item.number) + 1 };
+    if (!eachOutput) return [{ ...applied, key: item.key as AppliedKey }];
+    const key = item.key as OutputItemKey;
+    return outputs.map((output) => ({ ...applied, key: keyOfOutput(key, output.output), output }));
+  });
 }
 
 /**
@@ -76,7 +78,11 @@ export function listedKey(item: string): LoopItemKey | undefined {
   return loopItems.find(({ key, eachOutput }) => (eachOutput ? item.startsWith(`${key} of `) : item === key))?.key;
 }
 
-function unitOf({ unit }: Pick<LoopItem, "unit">, { distanceUnit, signalUnit }: Instrument): { unit?: string } {
+function unitOf(
+  { unit }: Pick<LoopItem, "unit">,
+  { distanceUnit, signalUnit, valueUnit }: Instrument,
+): { unit?: string } {
+  if (unit === "value") return valueUnit === undefined ? {} : { unit: valueUnit };
   if (unit === "distance") return { unit: distanceUnit };
   if (unit === "signal") return { unit: signalUnit };
   return unit === undefined ? {} : { unit };

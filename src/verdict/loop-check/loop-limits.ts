@@ -83,22 +83,33 @@ function burdenOf(instrument: Instrument): LoopLimit | undefined {
   });
 }
 
+const fifths = [0, 25, 50, 75, 100] as const;
+
 function controllerLimits(instrument: Instrument): Limits {
-  const { rangeLower, rangeUpper, countsLower, countsUpper, signalLower, signalUpper } = instrument;
+  const { rangeLower, countsLower, countsUpper, valueLower, valueUpper, signalLower, signalUpper } = instrument;
   const { faultLevels, toleranceTerms, characteristics } = loopOf(instrument);
-  const countsAt = (distance: number, counts: number | undefined): LoopLimit | undefined => {
-    if (counts === undefined || countsLower === undefined || countsUpper === undefined) return undefined;
-    const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, distance);
-    const slope = (countsUpper - countsLower) / spanOf(instrument);
-    const ends = [counts + low * slope, counts + high * slope];
-    return { low: Math.min(...ends), high: Math.max(...ends), basis: "counts_lower, counts_upper, tolerance" };
-  };
   const { low: faultLow, high: faultHigh } = faultLevels;
   const least = faultLow === milliampFaultLevels.low ? 3.8 : Math.min(signalLower, signalUpper);
   const greatest = faultHigh === milliampFaultLevels.high ? 20.5 : Math.max(signalLower, signalUpper);
+  const onLine = (percent: number, lower: number | undefined, upper: number | undefined, basis: string) => {
+    if (lower === undefined || upper === undefined) return undefined;
+    const { low, high } = toleranceAt(
+      toleranceTerms,
+      characteristics.signal,
+      rangeLower + (percent / 100) * spanOf(instrument),
+    );
+    const slope = (upper - lower) / spanOf(instrument);
+    const ends = [low, high].map((room) => lower + (percent / 100) * (upper - lower) + room * slope);
+    return { low: Math.min(...ends), high: Math.max(...ends), basis: `${basis}, tolerance` };
+  };
   return {
-    "counts at 0 %": countsAt(rangeLower, countsLower),
-    "counts at 100 %": countsAt(rangeUpper, countsUpper),
+    ...Object.fromEntries(
+      fifths.flatMap((percent) => [
+        [`counts at ${percent} %`, onLine(percent, countsLower, countsUpper, "counts_lower, counts_upper")],
+        [`value at ${percent} %`, onLine(percent, valueLower, valueUpper, "value_lower, value_upper")],
+      ]),
+    ),
+    response: limit({ high: instrument.responseMax, basis: "response_max" }),
     "low fault threshold": thresholdBetween(faultLow, least, faultLow === milliampFaultLevels.low || "fault_low"),
     "high fault threshold": thresholdBetween(
       faultHigh,
@@ -127,8 +138,19 @@ function siteLimits({ instrument, calibration }: LimitContext): Limits {
       basis: "beam at range_upper, 2 · d · tan(beam_angle / 2)",
     }),
     "blind zone": { high: rangeLower, computed: blindZone, basis: "range_lower, blind_zone" },
+    "drives running": driftOfSignal(instrument),
     air: limit({ low: airMin, high: airMax, computed: airTemperature, basis: "air_min, air_max" }),
   };
+}
+
+/** The narrower side of the tolerance at the middle of the range, as a change of the signal either way. */
+function driftOfSignal(instrument: Instrument): LoopLimit {
+  const { toleranceTerms, characteristics } = loopOf(instrument);
+  const middle = instrument.rangeLower + spanOf(instrument) / 2;
+  const { low, high } = toleranceAt(toleranceTerms, characteristics.signal, middle);
+  const perDistance = Math.abs(instrument.signalUpper - instrument.signalLower) / spanOf(instrument);
+  const most = Math.min(-low, high) * perDistance;
+  return { low: -most, high: most, basis: "tolerance at the middle of the range" };
 }
 
 function outputLimits(output: Output): Limits {
@@ -148,6 +170,7 @@ function outputLimits(output: Output): Limits {
       : undefined,
     [keyOfOutput("on-state voltage", name)]: levels && { ...levels.on, computed: onVoltage, basis },
     [keyOfOutput("off-state voltage", name)]: levels && { ...levels.off, computed: offVoltage, basis },
+    [keyOfOutput("output load", name)]: limit({ high: output.currentMax, basis: "current_max" }),
     [keyOfOutput("trip point", name)]:
       setPointTolerance === undefined
         ? undefined

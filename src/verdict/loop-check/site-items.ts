@@ -6,14 +6,14 @@ const seesThroughAir = ({ principle }: Instrument) => principle !== "inductive" 
 /** Target, beam, air, mounting, settings: what is checked where the sensor hangs; and that all of it was put back. */
 export const siteItems = [
   {
-    number: 17,
+    number: 23,
     key: "indicators",
     look: "watch the lights of the sensor with the target at three distances",
     record: "power, outputs, echo or quality",
     accepted: "as the manual says",
   },
   {
-    number: 18,
+    number: 24,
     key: "target",
     look: "look at size, flatness, angle, surface, colour or gloss, kind of metal, and whether it is still",
     record: "its smaller side; the rest as a remark",
@@ -22,7 +22,7 @@ export const siteItems = [
     appliesTo: seesThroughAir,
   },
   {
-    number: 18,
+    number: 24,
     key: "target metal",
     look: "look at kind of metal, thickness and size against the standard target",
     record: "kind and size",
@@ -30,7 +30,7 @@ export const siteItems = [
     appliesTo: ({ principle }) => principle === "inductive",
   },
   {
-    number: 19,
+    number: 25,
     key: "blind zone",
     look: "bring the target nearer until the reading jumps or stands still",
     record: "the nearest distance that is still measured",
@@ -39,7 +39,7 @@ export const siteItems = [
     appliesTo: seesThroughAir,
   },
   {
-    number: 20,
+    number: 26,
     key: "obstructions",
     look: "look along the beam for walls, stand-pipes, steps, other sensors",
     record: "each with its distance",
@@ -47,7 +47,7 @@ export const siteItems = [
     appliesTo: seesThroughAir,
   },
   {
-    number: 21,
+    number: 27,
     key: "air",
     look: "measure the air at the sensor and at the target; look for draught, fumes, dust, sun on the body",
     record: "the temperature at the sensor; the rest as a remark",
@@ -55,21 +55,21 @@ export const siteItems = [
     unit: "°C",
   },
   {
-    number: 22,
+    number: 28,
     key: "mounting",
     look: "pull at the bracket; measure the angle of the axis and the distance from the datum",
     record: "angle, datum plane (face, flange or thread), offset of the reference",
     accepted: "tight, square, and on its mark",
   },
   {
-    number: 23,
+    number: 29,
     key: "condition",
     look: "look at face or window, connector, cable and seals",
     record: "what was found and what was cleaned",
     accepted: "clean, dry, not strained",
   },
   {
-    number: 24,
+    number: 30,
     key: "warm-up",
     look: "note when power came on and when the first reading was taken",
     record: "minutes between them",
@@ -77,21 +77,29 @@ export const siteItems = [
     unit: "min",
   },
   {
-    number: 25,
+    number: 31,
     key: "settings",
     look: "read the sensor's settings before the work and after it",
     record: "range, slope, damping, what it does without an echo, switching mode, taught values, lock",
     accepted: "as meant, and changed only where the record says so",
   },
   {
-    number: 26,
+    number: 32,
+    key: "drives running",
+    look: "hold the target still; read the signal with pumps, drives and heaters nearby off, and again with them running",
+    record: "the change of the signal",
+    accepted: "no more than the loop's tolerance",
+    unit: "signal",
+  },
+  {
+    number: 33,
     key: "insulation",
     look: "only where the site's procedure asks for it, with the device disconnected: insulation and surge parts",
     record: "as the procedure says",
     accepted: "as the procedure says",
   },
   {
-    number: 27,
+    number: 34,
     key: "restored",
     look: "put wires back, take out forces, simulations, jumpers and the bypass; see a live reading; hand the loop over",
     record: "to whom, and when",

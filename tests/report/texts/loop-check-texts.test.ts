@@ -73,7 +73,7 @@ test("the page shows each item, what the tables compute, and what was not looked
   const page = textOf(record);
   expect(page).toContain("11.4 V where 12 to 30 V is allowed by supply_min, supply_max");
   expect(page).toContain("0.283 kΩ 0.28286 kΩ by the tables allowed 0.5 kΩ at most by load_max");
-  expect(page).toContain("Not looked at, of the items that apply to this loop: polarity and cores");
+  expect(page).toContain("Not looked at, of the items that apply to this loop: as-built drawing");
   expect(textOf({ ...record, loopChecks: undefined })).not.toContain("Loop check");
 });
 

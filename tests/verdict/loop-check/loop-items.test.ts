@@ -25,8 +25,8 @@ const currentLoop: Instrument = { ...voltageLoop, signalLower: 4, signalUpper: 2
 const keysOf = (instrument: Instrument, outputs: readonly Output[] = []) =>
   applicableItems(instrument, outputs).map(({ key }) => key);
 
-test("the list goes from 1 to 27 without a gap, and no key stands there twice", () => {
-  expect([...new Set(loopItems.map(({ number }) => number))]).toEqual(Array.from({ length: 27 }, (_, at) => at + 1));
+test("the list goes from 1 to 34 without a gap, and no key stands there twice", () => {
+  expect([...new Set(loopItems.map(({ number }) => number))]).toEqual(Array.from({ length: 34 }, (_, at) => at + 1));
   const keys = loopItems.map(({ key }) => foldedKey(key));
   expect(new Set(keys).size).toBe(keys.length);
 });
@@ -59,6 +59,33 @@ test("counts and controller values are asked for where the instrument scales the
   );
 });
 
+test("the items of a tag are counted from 1 without a gap, whatever does not apply to it", () => {
+  for (const [instrument, outputs] of [
+    [voltageLoop, []],
+    [currentLoop, [{ tag: "LT-1", output: "Q1", setPoint: 0.2 }]],
+    [{ ...currentLoop, principle: "inductive", countsLower: 0, countsUpper: 4000 }, []],
+  ] as const) {
+    const numbers = [...new Set(applicableItems(instrument, outputs).map(({ number }) => number))];
+    expect(numbers).toEqual(numbers.map((_, place) => place + 1));
+    expect(numbers.length).toBeGreaterThan(20);
+  }
+});
+
+test("a signal is injected in fifths, to counts, to the value, to display and trend", () => {
+  const scaled = keysOf({
+    ...currentLoop,
+    countsLower: 0,
+    countsUpper: 4000,
+    valueLower: 0,
+    valueUpper: 1,
+    valueUnit: "m",
+  });
+  for (const part of ["0 %", "25 %", "50 %", "75 %", "100 %"] as const) {
+    expect(scaled).toEqual(expect.arrayContaining([`counts at ${part}`, `value at ${part}`]));
+  }
+  expect(scaled).toContain("display and trend");
+});
+
 test("an inductive sensor has no beam; a metal target is its alone", () => {
   const inductive = keysOf({ ...voltageLoop, principle: "inductive" });
   for (const key of ["target", "blind zone", "obstructions"]) expect(inductive).not.toContain(key);
@@ -75,19 +102,19 @@ test("items of outputs stand once for each output, in the units of the instrumen
     { tag: "LT-1", output: "Q2", setPoint: 0.8 },
   ];
   const items = applicableItems(voltageLoop, outputs);
-  const trips = items.filter(({ number }) => number === 16);
+  const trips = items.filter(({ key }) => key.startsWith("trip point"));
   expect(trips.map(({ key, unit, output }) => [key, unit, output?.setPoint])).toEqual([
     ["trip point of Q1", "m", 0.2],
     ["trip point of Q2", "m", 0.8],
   ]);
-  expect(items.length - applicableItems(voltageLoop, []).length).toBe(2 * 5);
+  expect(items.length - applicableItems(voltageLoop, []).length).toBe(2 * 7);
   expect(applicableItems(currentLoop, []).find(({ key }) => key === "low fault threshold")?.unit).toBe("mA");
 });
 
 test("keys are typed by hand, and the examples of the docblocks", () => {
   expect(foldedKey("Supply at full-output")).toBe(foldedKey("supply at full output"));
   expect(foldedKey("supply")).not.toBe(foldedKey("supply at full output"));
-  expect(applicableItems(voltageLoop, [])).toHaveLength(20);
+  expect(applicableItems(voltageLoop, [])).toHaveLength(28);
 });
 
 test("an item of outputs has a key for each of them, which leads back to the list; one of the user's own does not", () => {

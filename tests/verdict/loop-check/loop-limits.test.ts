@@ -26,7 +26,7 @@ const output: Output = Object.freeze({ tag: "LT-1", output: "Q1", setPoint: 420 
 
 test("an item that the rows say nothing of has no limit", () => {
   const known = [...loopLimits({ instrument, calibration, outputs: [output] }).keys()];
-  expect(known).toEqual(["low fault threshold", "high fault threshold", "blind zone"]);
+  expect(known).toEqual(["low fault threshold", "high fault threshold", "blind zone", "drives running"]);
 });
 
 test("fault thresholds of 4 to 20 mA lie between failure and measurement of NAMUR NE 43", () => {
@@ -81,6 +81,26 @@ test("counts are held to the loop's whole tolerance, also where they fall", () =
   // 0.5 % above is 20 counts down, 0.25 % below is 10 counts up.
   expect(Math.abs((falling?.low ?? 0) - 3980)).toBeLessThan(1e-9);
   expect(Math.abs((falling?.high ?? 0) - 4010)).toBeLessThan(1e-9);
+});
+
+test("an injected signal is held to the line of counts and of the value, within the whole tolerance", () => {
+  const scaled = { countsLower: 0, countsUpper: 27_648, valueLower: 10, valueUpper: 30 };
+  // 0.5 % of span about three quarters: 20 736 ± 138.24 counts, 25 ± 0.1 of 20.
+  const counts = limitOf("counts at 75 %", scaled);
+  expect(Math.abs((counts?.low ?? 0) - 20_597.76)).toBeLessThan(1e-7);
+  expect(Math.abs((counts?.high ?? 0) - 20_874.24)).toBeLessThan(1e-7);
+  const value = limitOf("value at 75 %", scaled);
+  expect(Math.abs((value?.low ?? 0) - 24.9)).toBeLessThan(1e-9);
+  expect(Math.abs((value?.high ?? 0) - 25.1)).toBeLessThan(1e-9);
+});
+
+test("drives move the signal by no more than its tolerance; a step is over in response_max, a load under current_max", () => {
+  // 0.5 % of 16 mA.
+  expect(limitOf("drives running", {})?.high).toBeCloseTo(0.08, 12);
+  expect(limitOf("drives running", {})?.low).toBeCloseTo(-0.08, 12);
+  expect(limitOf("response", { responseMax: 2 })).toMatchObject({ high: 2, basis: "response_max" });
+  const limits = loopLimits({ instrument, calibration, outputs: [{ ...output, currentMax: 100 }] });
+  expect(limits.get("output load of Q1")).toMatchObject({ high: 100 });
 });
 
 test("the target is at least as wide as the beam at the far distance, by its smaller side", () => {
