@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 import { bundleSettings } from "./bundle-settings.mjs";
@@ -32,8 +33,15 @@ copyFileSync(schema, "dist/record.schema.json");
 const outputs = { ...command.metafile.outputs, ...form.metafile.outputs };
 writeFileSync("THIRD-PARTY.md", thirdPartyText({ outputs }));
 
+const files = [...Object.keys(outputs), "dist/record.d.ts", "dist/record.schema.json"].sort();
+
+// As sha256sum lists and checks them; the digest of this list is that of the program.
+const digestOf = (file) => createHash("sha256").update(readFileSync(file)).digest("hex");
+const listed = files.map((file) => `${digestOf(file)}  ${file.slice("dist/".length)}\n`);
+writeFileSync("dist/program.sha256", listed.join(""));
+
 // Parts of an earlier build go last: a build that fails leaves a whole command behind.
-const written = [...Object.keys(outputs), "dist/record.d.ts", "dist/record.schema.json"];
+const written = [...files, "dist/program.sha256"];
 for (const name of readdirSync("dist")) {
   if (!written.includes(`dist/${name}`)) rmSync(`dist/${name}`, { recursive: true });
 }

@@ -20,8 +20,13 @@ import { assemblePhase } from "./phase/assemble-phase.ts";
 /** The words whose definitions the figures follow, where the instrument names no other standard. */
 export const defaultFigureBasis = "IEC 61298-2 terms, averages of rising and falling";
 
+/** What a record says of the program beside its version. */
+export type RanWith = Omit<CalibrationRecord["software"], "name" | "version">;
+
 export type RecordContext = {
   softwareVersion: string;
+  /** Digest and self-test of the program that runs, where they were asked for. */
+  ranWith?: RanWith | undefined;
   digests: ReadonlyMap<string, FileDigest>;
   warnings: readonly Problem[];
   /** A decision rule for this run, over the instrument's. */
@@ -64,7 +69,7 @@ function assembled(rows: CalibrationRows, context: RecordContext): CalibrationRe
   const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, rule, context.filedRate);
   const measured: CalibrationRecord = {
     schema: recordFormat,
-    software: { name: "spanwright", version: context.softwareVersion },
+    software: softwareOf(context),
     inputs: inputsOf(rows, context.digests),
     revision: (context.amendment?.replaces.revision ?? 0) + 1,
     ...(context.amendment && { amendment: amendmentSchema.parse(context.amendment) }),
@@ -103,6 +108,16 @@ function phaseOf(rows: CalibrationRows, phase: Phase, context: RecordContext): M
     drawnBy: monteCarloDraws === undefined ? undefined : { draws: monteCarloDraws, seed: seedOf(rows, context) },
   });
   return isDetermined(assembled) ? assembled : undefined;
+}
+
+function softwareOf({ softwareVersion, ranWith = {} }: RecordContext): CalibrationRecord["software"] {
+  const { sha256, selfTest } = ranWith;
+  return {
+    name: "spanwright",
+    version: softwareVersion,
+    ...(sha256 !== undefined && { sha256 }),
+    ...(selfTest && { selfTest: { passed: selfTest.passed, of: selfTest.of } }),
+  };
 }
 
 /** How the draws can be repeated. */

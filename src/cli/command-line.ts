@@ -16,6 +16,7 @@ import { addPdfCommand } from "./commands/pdf-command.ts";
 import { addRegisterCommand } from "./commands/register-command.ts";
 import { addReportCommand } from "./commands/report-command.ts";
 import { addRowsCommand } from "./commands/rows-command.ts";
+import { addSelfTestCommand } from "./commands/self-test-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
 import { addWhereUsedCommand } from "./commands/where-used-command.ts";
@@ -44,6 +45,7 @@ const commands: readonly AddCommand[] = [
   addVerifyCommand,
   addLabelCommand,
   addPdfCommand,
+  addSelfTestCommand,
 ];
 
 /** The program with all of its commands; what a command ends with is handed to `settle`. */

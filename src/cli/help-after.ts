@@ -23,16 +23,22 @@ const examples: Readonly<Record<string, string>> = {
   verify: "spanwright verify filed --signers signers.csv",
   label: "spanwright label records --out labels.html",
   pdf: "spanwright pdf records --paper A4",
+  "self-test": "spanwright self-test",
 };
 
 const done = "0 done, whatever the verdict";
 const wrong = "2 the tables or the command line are wrong, a page cannot be read, or nothing could be written";
 
+const ofOwn: Readonly<Record<string, readonly string[]>> = {
+  verify: ["0 no doubt", "1 any doubt", wrong],
+  "self-test": ["0 every example as published", "1 any that is off, or a file of the program that was changed"],
+};
+
 /** What stands after the help of a command: an example, and what it ends with. */
 export function helpAfter(command: Command): string {
   const name = command.parent?.name() === "keys" ? `keys ${command.name()}` : command.name();
   const example = examples[name];
-  const codes = name === "verify" ? ["0 no doubt", "1 any doubt", wrong] : [done, wrong];
+  const codes = ofOwn[name] ?? [done, wrong];
   return `${example === undefined ? "" : `\nExample:\n  ${example}\n`}\nEnds with:\n${codes.map((code) => `  ${code}`).join("\n")}`;
 }
 

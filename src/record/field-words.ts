@@ -6,6 +6,8 @@ export const fieldWords: Readonly<Record<string, string>> = Object.freeze({
   schema: "form of this JSON; each later form has a number of its own",
   software: "program that wrote the record",
   "software.version": "version that computed the figures and drew the page",
+  "selfTest.passed": "examples that came out as published",
+  "selfTest.of": "examples that were computed",
   inputs: "what was read: the files, and each row that the record rests on as it was typed",
   files: "tables that were read",
   "files[].name": "name of the file in its workbook, without any folder",

@@ -31,7 +31,21 @@ const sourceRow = z.strictObject({ file: z.string(), line: z.int(), cells: z.rec
 /** One calibration as data: everything that its page shows can be rebuilt from this. */
 export const recordSchema = z.strictObject({
   schema: z.literal(recordFormat),
-  software: z.strictObject({ name: z.literal("spanwright"), version: z.string() }),
+  software: z.strictObject({
+    name: z.literal("spanwright"),
+    version: z.string(),
+    sha256: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/u)
+      .optional()
+      .describe("SHA-256 of program.sha256, the list of the program's files; not there where it was not built whole"),
+    selfTest: z
+      .strictObject({ passed: z.int().min(0), of: z.int().min(1) })
+      .optional()
+      .describe(
+        "published examples that the program computed before it wrote this, and how many came out as published",
+      ),
+  }),
   inputs: z.strictObject({
     files: z.array(
       z.strictObject({

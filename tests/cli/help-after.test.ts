@@ -14,7 +14,7 @@ test.each(leaves)(
     const text = helpAfter(command);
     const [, example = ""] = /Example:\n {2}spanwright (.*)\n/u.exec(text) ?? [];
     const names = command.parent?.name() === "keys" ? `keys ${command.name()}` : command.name();
-    expect(example.startsWith(`${names} `)).toBe(true);
+    expect(`${example} `.startsWith(`${names} `)).toBe(true);
     const used = example.match(/--[a-z-]+/gu) ?? [];
     const known = command.options.map(({ long }) => long);
     for (const option of used) expect(known).toContain(option);

@@ -29,6 +29,7 @@ const unexplained: readonly (readonly [path: RegExp, reason: string])[] = [
   [/evidence\[\]\./u, "each carries its own name and unit"],
   [/loopChecks\.items\[\]\.(?:measured|low|high|computed)$/u, "each item carries its own name and unit"],
   [/^filedRate\./u, "how many results a folder holds"],
+  [/^software\.selfTest\./u, "how many published examples the program computed"],
   [/^impact\.faults$/u, "how many readings reported a fault"],
   [/^overTheYears\.leading$/u, "a place in a list"],
   [/^overTheYears\.places\[\]\.distance$/u, "where the place lies"],

@@ -5,6 +5,7 @@ import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
+import { programForRecord } from "../tested-program.ts";
 
 export type AmendOptions = { with: string; reason: string; by: string; out: string };
 
@@ -12,10 +13,12 @@ export type AmendOptions = { with: string; reason: string; by: string; out: stri
 export async function amendCommand(page: string, options: AmendOptions, console: Console): Promise<0 | 2> {
   const { amendRecord } = await import("../../jobs/records/amend-record.ts");
   const { summaryRows } = await import("../../jobs/records/summary-rows.ts");
+  const ranWith = await programForRecord(console);
+  if (ranWith === undefined) return 2;
   const { with: workbook, reason, by, out } = options;
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(console.complain) };
   const { written, problems } = await amendRecord(disks, page, {
-    ...{ workbook, reason, by, out, softwareVersion: version },
+    ...{ workbook, reason, by, out, softwareVersion: version, ranWith },
     ...{ today: console.today(), now: console.now() },
   });
   complainOf(problems, console);

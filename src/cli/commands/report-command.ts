@@ -10,6 +10,7 @@ import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
+import { programForRecord } from "../tested-program.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {
@@ -36,6 +37,8 @@ export async function reportCommand(
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
   const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark } =
     options;
+  const ranWith = await programForRecord(console);
+  if (ranWith === undefined) return 2;
   const problems = new ProblemList();
   const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
   const rows: IndexRow[] = [];
@@ -52,6 +55,7 @@ export async function reportCommand(
       decision: { rule, guardFactor, monteCarlo },
       filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
       softwareVersion: version,
+      ranWith,
       onRecord: (written) => {
         rows.push(indexRowOf(written, out));
         summary.push(...summaryRows([written]).slice(1));

@@ -1,4 +1,4 @@
-import { assembleRecord, type RecordContext } from "../../assembly/assemble-record.ts";
+import { assembleRecord, type RanWith, type RecordContext } from "../../assembly/assemble-record.ts";
 import { filedPages, placeInFolder } from "../../filing/filed-lines.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { FiledLine } from "../../filing/ledger-line.ts";
@@ -23,6 +23,8 @@ export type AmendOptions = {
   today: string;
   now: string;
   softwareVersion: string;
+  /** Digest and self-test of the program, for the record. */
+  ranWith?: RanWith | undefined;
 };
 
 /** The next revision, and where it was written; nothing, and problems, where there is none. */
@@ -102,7 +104,7 @@ function laterRevision(lines: readonly FiledLine[], record: SealedRecord): numbe
 function nextRevision(
   replaced: SealedRecord,
   { cases, named, digests, problems }: WorkbookReading,
-  { softwareVersion, reason, by, now, workbook }: AmendOptions,
+  { softwareVersion, ranWith, reason, by, now, workbook }: AmendOptions,
 ): SealedRecord | undefined {
   const { tag } = replaced.instrument;
   const { calibration } = replaced.calibration;
@@ -114,6 +116,7 @@ function nextRevision(
   }
   const context: RecordContext = {
     softwareVersion,
+    ranWith,
     digests,
     warnings: rows.warnings,
     ruleOverride: replaced.decisionRule.givenForThisRun,

@@ -8,7 +8,7 @@ import { rebuildRows } from "./rebuild-rows.ts";
 type Warning = CalibrationRecord["warnings"][number];
 
 /**
- * A record made once more from the rows that it carries. Taken as recorded is what no row tells: the program's version,
+ * A record made once more from the rows that it carries. Taken as recorded is what no row tells: the program's version, digest and self-test,
  * the files' names and digests, options of the run, why it amends another record, the records before it, and its
  * warnings, because those may rest on rows and columns that belong to no calibration; seal and signatures are checked
  * for themselves. A warning that the rows do give and the record does not have is added.
@@ -20,6 +20,7 @@ export function rebuildRecord(record: SealedRecord): { record: SealedRecord } | 
   const lost = warnings.filter((warning) => !record.warnings.some((recorded) => isSame(warning, recorded)));
   const assembled = assembleRecord(rows, {
     softwareVersion: record.software.version,
+    ranWith: record.software,
     digests: new Map(record.inputs.files.map(({ name, sha256, byteLength }) => [name, { sha256, byteLength }])),
     warnings: lost,
     ruleOverride: record.decisionRule.givenForThisRun,

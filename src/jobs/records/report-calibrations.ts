@@ -1,4 +1,4 @@
-import { assembleRecord } from "../../assembly/assemble-record.ts";
+import { assembleRecord, type RanWith } from "../../assembly/assemble-record.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { sealRecord } from "../../proof/seal-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
@@ -16,6 +16,8 @@ export type ReportOptions = ReadingOptions & {
   tag?: string | undefined;
   calibration?: string | undefined;
   softwareVersion: string;
+  /** Digest and self-test of the program, for the record. */
+  ranWith?: RanWith | undefined;
   /** Decision rule, guard factor and draws as they were typed; what they lack comes from the workbook. */
   decision?: DecisionOptions | undefined;
   /** Folder of filed records whose earlier ones each record takes as its history. */
@@ -46,7 +48,8 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   for (const calibrationCase of chosen) {
     const filed = await before?.(calibrationCase.calibration.row);
     if (before !== undefined && filed === undefined) continue;
-    const context = { softwareVersion: options.softwareVersion, digests: reading.digests, ...decision, ...filed };
+    const { softwareVersion, ranWith } = options;
+    const context = { softwareVersion, ranWith, digests: reading.digests, ...decision, ...filed };
     const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
     const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
     if (page !== undefined) {

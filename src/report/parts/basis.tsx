@@ -21,6 +21,7 @@ export function Basis({ record }: { record: SealedRecord }) {
       </p>
       <Warnings record={record} />
       <Inputs record={record} />
+      <MadeBy record={record} />
     </div>
   );
 }
@@ -87,6 +88,32 @@ function Inputs({ record }: { record: CalibrationRecord }) {
             {name}, {byteLength} bytes, SHA-256 <code>{sha256}</code>
           </li>
         ))}
+      </ul>
+    </>
+  );
+}
+
+/** Which program computed this, and how it did on published examples just before: ISO/IEC 17025:2017, 7.11.2. */
+function MadeBy({ record }: { record: CalibrationRecord }) {
+  const { name, version, sha256, selfTest } = record.software;
+  if (sha256 === undefined && selfTest === undefined) return null;
+  return (
+    <>
+      <h3>Made by</h3>
+      <ul class="notes digests">
+        <li>
+          {name} {version}
+          {sha256 !== undefined && (
+            <>
+              , SHA-256 of the list of its files <code>{sha256}</code>
+            </>
+          )}
+        </li>
+        {selfTest && (
+          <li>
+            Published examples computed before: {selfTest.of}, as published: {selfTest.passed}
+          </li>
+        )}
       </ul>
     </>
   );
