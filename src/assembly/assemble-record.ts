@@ -54,7 +54,7 @@ export type RecordContext = {
  *   signalUpper: 20, signalUnit: "mA", tolerance: 1, toleranceBasis: "distance" }, file: "instruments.csv", line: 2,
  *   cells: {} }, readings: [{ row: { calibration: "C-1", phase: "as_found", direction: "rising", reference: 50,
  *   signal: 12.16 }, file: "readings.csv", line: 2, cells: { reference: "50", signal: "12.16" } }], standards: [],
- *   outputs: [], trips: [], loopChecks: [], candidates: [], files: [] },
+ *   outputs: [], trips: [], loopChecks: [], controllerLimits: [], candidates: [], files: [] },
  *   { softwareVersion: "0.1.0", digests: new Map(), warnings: [] }).phases.asFound.verdict // "pass"
  */
 export function assembleRecord(rows: CalibrationRows, context: RecordContext): CalibrationRecord {
@@ -165,6 +165,7 @@ function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): Cal
       outputs: rows.outputs.map(sourceRow),
       readings: rows.readings.map(sourceRow),
       ...(rows.loopChecks.length > 0 && { loop_checks: rows.loopChecks.map(sourceRow) }),
+      ...(rows.controllerLimits.length > 0 && { controller_limits: rows.controllerLimits.map(sourceRow) }),
       ...(rows.trips.length > 0 && { trips: rows.trips.map(sourceRow) }),
     },
   };

@@ -2,6 +2,7 @@ import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { assembleCandidates } from "./assemble-candidates.ts";
 import { assembleCauses } from "./assemble-causes.ts";
+import { assembleControllerLimits } from "./assemble-controller-limits.ts";
 import { assembleImpact } from "./assemble-impact.ts";
 import { assembleLoopChecks } from "./assemble-loop-checks.ts";
 import { assembleOverall } from "./assemble-overall.ts";
@@ -24,6 +25,7 @@ const furtherParts: readonly FurtherPart[] = [
   assembleNextDue,
   assembleCauses,
   assembleSetPoints,
+  assembleControllerLimits,
   assembleImpact,
   assembleOverTheYears,
   assembleReteach,

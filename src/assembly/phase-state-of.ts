@@ -153,7 +153,6 @@ function failedChecksOf({ loopChecks }: CalibrationRecord): FailedCheck[] {
     .map(({ item, number, outside, remark, isContradiction }) => ({
       item,
       key: number === null ? null : (listedKey(item) ?? null),
-      number,
       says: [...outside, ...(remark === undefined ? [] : [remark])].join("; "),
       isContradiction,
     }));

@@ -1,4 +1,5 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "./calibration.ts";
+import type { ControllerLimit } from "./controller-limit.ts";
 import type { Candidate, Instrument, Output } from "./instrument.ts";
 import type { TableName } from "./tables.ts";
 
@@ -25,6 +26,7 @@ export type CalibrationRows = {
   readings: readonly TableRow<Reading>[];
   trips: readonly TableRow<Trip>[];
   loopChecks: readonly TableRow<LoopCheck>[];
+  controllerLimits: readonly TableRow<ControllerLimit>[];
   candidates: readonly TableRow<Candidate>[];
   files: readonly InputFile[];
 };

@@ -1,6 +1,7 @@
 import type * as z from "zod";
 import { calibrationSchema, loopCheckSchema, readingSchema, standardSchema, tripSchema } from "./calibration.ts";
 import { type Column, columnsOf } from "./column.ts";
+import { controllerLimitSchema } from "./controller-limit.ts";
 import { candidateSchema, instrumentSchema, outputSchema } from "./instrument.ts";
 import { signerSchema } from "./signer.ts";
 
@@ -13,6 +14,7 @@ export const tableSchemas = Object.freeze({
   readings: readingSchema,
   trips: tripSchema,
   loop_checks: loopCheckSchema,
+  controller_limits: controllerLimitSchema,
   candidates: candidateSchema,
 });
 

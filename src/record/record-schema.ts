@@ -5,6 +5,7 @@ import { tableNames } from "../model/tables.ts";
 import { amendmentSchema } from "./amendment-schema.ts";
 import { candidatesSchema } from "./candidates-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
+import { controllerLimitRecordSchema } from "./controller-limit-schema.ts";
 import { impactSchema } from "./impact-schema.ts";
 import { loopChecksSchema, setPointRowSchema } from "./loop-check-schema.ts";
 import { overTheYearsSchema } from "./over-the-years-schema.ts";
@@ -65,6 +66,7 @@ export const recordSchema = z.strictObject({
       outputs: z.array(sourceRow),
       readings: z.array(sourceRow),
       loop_checks: z.array(sourceRow).optional().describe("only where there are any"),
+      controller_limits: z.array(sourceRow).optional().describe("only where the tag has any"),
       trips: z.array(sourceRow).optional().describe("only where an output was tripped"),
       candidates: z.array(sourceRow).optional().describe("only where they are compared with the loop"),
     }),
@@ -120,6 +122,10 @@ export const recordSchema = z.strictObject({
   overall: overallSchema.optional().describe("what the record says of the loop, everywhere the same; absent in form 1"),
   switching: z.array(switchingSchema).optional().describe("switched outputs, where the tag has any"),
   loopChecks: loopChecksSchema.optional().describe("where the loop was checked, is a safety function or was bypassed"),
+  controllerLimits: z
+    .array(controllerLimitRecordSchema)
+    .optional()
+    .describe("alarms and trips of the controller, and what the error did to each"),
   setPointTable: z.array(setPointRowSchema).optional().describe("what belongs together along the loop"),
   causes: causesSchema.optional().describe("what the readings are consistent with: opinions"),
   sound: soundSchema.optional().describe("sound in air, for an ultrasonic sensor"),

@@ -10,6 +10,7 @@ export const nameColumns = {
   readings: ["calibration"],
   trips: ["calibration"],
   loop_checks: ["calibration"],
+  controller_limits: ["tag", "limit"],
   candidates: ["candidate"],
   signers: ["name"],
 } as const satisfies Record<AnyTableName, readonly [string, ...string[]]>;

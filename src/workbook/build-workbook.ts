@@ -1,5 +1,6 @@
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "../model/calibration.ts";
 import type { InputFile, TableRow } from "../model/calibration-case.ts";
+import type { ControllerLimit } from "../model/controller-limit.ts";
 import { groupedBy } from "../model/grouped-by.ts";
 import type { Candidate, Instrument, Output } from "../model/instrument.ts";
 import { type RowOf, requiredTables, type TableName, tableColumns, tableNames } from "../model/tables.ts";
@@ -24,6 +25,7 @@ export type Workbook = {
   readings: readonly TableRow<Reading>[];
   trips: readonly TableRow<Trip>[];
   loopChecks: readonly TableRow<LoopCheck>[];
+  controllerLimits: readonly TableRow<ControllerLimit>[];
   candidates: readonly TableRow<Candidate>[];
   files: readonly InputFile[];
 };
@@ -57,6 +59,7 @@ export function buildWorkbook(
     readings: kept("readings"),
     trips: kept("trips"),
     loopChecks: kept("loop_checks"),
+    controllerLimits: kept("controller_limits"),
     candidates: kept("candidates"),
     files: descriptionsOf(tables),
   };

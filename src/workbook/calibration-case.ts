@@ -48,6 +48,7 @@ function indexed(workbook: Workbook) {
     readingsByCalibration: groupedBy(workbook.readings, ({ row }) => row.calibration),
     tripsByCalibration: groupedBy(workbook.trips, ({ row }) => row.calibration),
     loopChecksByCalibration: groupedBy(workbook.loopChecks, ({ row }) => row.calibration),
+    controllerLimitsByTag: groupedBy(workbook.controllerLimits, ({ row }) => row.tag),
     candidatesOf: candidatesByTag(workbook.candidates),
     files: workbook.files,
   };
@@ -62,9 +63,11 @@ function caseRows(calibration: TableRow<Calibration>, rows: ReturnType<typeof in
   const readings = rows.readingsByCalibration.get(id) ?? [];
   const trips = rows.tripsByCalibration.get(id) ?? [];
   const loopChecks = rows.loopChecksByCalibration.get(id) ?? [];
+  const controllerLimits = rows.controllerLimitsByTag.get(tag) ?? [];
   const candidates = rows.candidatesOf(tag);
   const used = new Set<string>();
-  for (const { file } of [calibration, instrument, ...standards, ...outputs, ...candidates]) used.add(file);
+  for (const { file } of [calibration, instrument, ...standards, ...outputs, ...controllerLimits, ...candidates])
+    used.add(file);
   for (const group of [readings, trips, loopChecks]) for (const { file } of group) used.add(file);
   const files = rows.files.filter(({ name }) => used.has(name));
   return {
@@ -75,6 +78,7 @@ function caseRows(calibration: TableRow<Calibration>, rows: ReturnType<typeof in
     readings,
     trips,
     loopChecks,
+    controllerLimits,
     candidates,
     files,
   };

@@ -52,6 +52,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/record/phase-schema.ts": "a form, which every record of tests/record/record-schema.test.ts is held against",
   "src/record/uncertainty-schema.ts":
     "a form, which every record of tests/record/record-schema.test.ts is held against",
+  "src/record/controller-limit-schema.ts": "a form, tested by tests/assembly/assemble-controller-limits.test.ts",
   "src/record/loop-check-schema.ts": "a form, tested by tests/assembly/assemble-loop-checks.test.ts",
   "src/record/reteach-schema.ts": "a form, tested by tests/assembly/assemble-reteach.test.ts",
   "src/record/sound-schema.ts": "a form, tested by tests/assembly/assemble-sound.test.ts",

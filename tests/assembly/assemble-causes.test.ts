@@ -28,6 +28,7 @@ function rowsOf(readings: readonly Reading[], parts: Partial<CalibrationRows> = 
     outputs: [],
     trips: [],
     loopChecks: [],
+    controllerLimits: [],
     candidates: [],
     files: [],
     ...parts,

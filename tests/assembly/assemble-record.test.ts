@@ -33,6 +33,7 @@ function rowsOf({ instrument, calibration, readings = [reading(50, { signal: 12 
     outputs: [],
     trips: [],
     loopChecks: [],
+    controllerLimits: [],
     candidates: [],
     files: [],
   });
@@ -70,6 +71,7 @@ test("12.16 mA at 50 mm within ±1 mm passes as found", () => {
       outputs: [],
       trips: [],
       loopChecks: [],
+      controllerLimits: [],
       candidates: [],
       files: [],
     },

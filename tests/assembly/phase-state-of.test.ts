@@ -58,7 +58,7 @@ test("where only values were read there is one part, the whole loop", () => {
 
 test("loop checks count in the last phase only", () => {
   const record = demoRecord("LT-640");
-  expect(stateOf(record).failedChecks).toMatchObject([{ item: "supply at full output", number: 4 }]);
+  expect(stateOf(record).failedChecks).toMatchObject([{ item: "supply at full output", key: "supply at full output" }]);
   const later = { ...record, phases: { ...record.phases, asLeft: record.phases.asFound! } };
   expect(stateOf(later).failedChecks).toEqual([]);
   expect(stateOf(later, "asLeft").failedChecks).toHaveLength(1);

@@ -53,7 +53,7 @@ const usual: Settings = {
 export function sampleRecord(options: SampleOptions = {}): CalibrationRecord {
   const settings = { ...usual, ...options };
   const noise = seededNoise(settings.seed);
-  const none = { outputs: [], trips: [], loopChecks: [], candidates: [], files: [] };
+  const none = { outputs: [], trips: [], loopChecks: [], controllerLimits: [], candidates: [], files: [] };
   const rows = {
     ...none,
     calibration: tableRow({ calibration: "C-0001", tag: settings.tag, performedOn: "2026-03-02" }),

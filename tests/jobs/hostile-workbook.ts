@@ -37,6 +37,7 @@ function rowsOfLoop(number: number, hasController: boolean): Record<TableName, R
     readings,
     trips: [{ ...names, phase: "as_found", output: "Q1", direction: "approach", reference: "50" }],
     loop_checks: [{ calibration: names.calibration, item: "supply", result: "pass" }],
+    controller_limits: [{ tag: names.tag, limit: "high", value: "80", acts: "above" }],
     candidates: [{ candidate: `N-${number}` }],
   };
 }

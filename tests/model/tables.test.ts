@@ -6,7 +6,7 @@ const names = (table: (typeof tableNames)[number], required: boolean) =>
     .filter((column) => column.required === required)
     .map(({ name }) => name);
 
-test("a workbook has eight tables, read in an order in which each refers to earlier ones only", () => {
+test("a workbook has nine tables, read in an order in which each refers to earlier ones only", () => {
   expect(tableNames).toEqual([
     "instruments",
     "outputs",
@@ -15,6 +15,7 @@ test("a workbook has eight tables, read in an order in which each refers to earl
     "readings",
     "trips",
     "loop_checks",
+    "controller_limits",
     "candidates",
   ]);
   expect(requiredTables).toEqual(["instruments", "calibrations", "readings"]);
@@ -30,6 +31,7 @@ test("the columns that must be filled in", () => {
     readings: "calibration phase direction reference",
     trips: "calibration phase output direction reference",
     loop_checks: "calibration item",
+    controller_limits: "tag limit value acts",
     candidates: "candidate",
   });
 });

@@ -39,7 +39,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/file-unknown": {
     texts: withFile("reading.csv", "calibration\n"),
-    told: "reading.csv: no table of a workbook is called so; the file was not read; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, candidates",
+    told: "reading.csv: no table of a workbook is called so; the file was not read; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, controller_limits, candidates",
   },
   "tables/file-kind": {
     texts: withFile("trips.xls", "PK"),

@@ -84,6 +84,7 @@ export function switchingRows(changes: SwitchingChanges = {}): CalibrationRows {
       return row(index + 2, whole as Trip, { reference: whole.reference.toFixed(1) });
     }),
     loopChecks: [],
+    controllerLimits: [],
     candidates: [],
     files: [],
   } as const);

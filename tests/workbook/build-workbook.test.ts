@@ -13,6 +13,7 @@ const fullWorkbook: Texts = {
   "trips.csv":
     "calibration,phase,output,direction,cycle,reference\nC-1,as found,Q1,Approach,1,50.1\nC-1,as found,Q1,Recede,1,52\nC-1,as found,Q1,Approach,2,50\nC-1,as found,Q1,Approach,3,50\n",
   "loop_checks.csv": "calibration,item,result,measured,unit\nC-1,supply,pass,24.1,V\n",
+  "controller_limits.csv": "tag,limit,value,acts\nLT-1,high alarm,80,above\n",
   "candidates.csv":
     "candidate,range_lower,range_upper,distance_unit,signal_lower,signal_upper,signal_unit,loop_powered,accuracy,accuracy_basis\nA,0,200,mm,4,20,mA,,0.5,distance\n".replace(
       ",loop_powered",
@@ -32,8 +33,12 @@ test("every table comes out checked, and those that are not given are empty", as
 
 test("every row that comes out is one that its schema takes", async () => {
   const { workbook } = await checked(fullWorkbook);
-  const { loopChecks, files: _, ...tables } = workbook;
-  for (const [table, rows] of Object.entries({ ...tables, loop_checks: loopChecks })) {
+  const { loopChecks, controllerLimits, files: _, ...tables } = workbook;
+  for (const [table, rows] of Object.entries({
+    ...tables,
+    loop_checks: loopChecks,
+    controller_limits: controllerLimits,
+  })) {
     expect(rows.length).toBeGreaterThan(0);
     const schema = z.array(z.looseObject({ row: tableSchemas[table as keyof typeof tableSchemas] }));
     expect(schema.safeParse(rows).error).toBeUndefined();

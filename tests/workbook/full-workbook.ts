@@ -41,6 +41,8 @@ export const fullWorkbook = Object.freeze({
 LT-1,200,2000,mm,4,20,mA,0.5,percent of span,0,100,%
 `,
   "outputs.csv": "tag,output,set_point,set_point_tolerance\nLT-1,Q1,400,5\n",
+  "controller_limits.csv":
+    "tag,limit,value,acts,delay,dead_band,final_action,kind\nLT-1,high alarm,75,above,2,1,horn,alarm\nLT-1,low trip,97,below,,,pump stops,trip\n",
   "standards.csv": `standard,quantity,certificate,calibrated_on,due_on,expanded_uncertainty,uncertainty_unit,resolution
 RAIL-1,distance,K-7,2025-06-01,2027-06-01,0.2,mm,0.1
 `,

@@ -90,6 +90,12 @@ export const exampleTables: Readonly<Record<TableName, readonly ExampleRow[]>> =
   readings: readings(),
   trips: trips(),
   loop_checks: [{ calibration: "C-0001", item: "supply at full output", result: "pass", measured: "23.8", unit: "V" }],
+  controller_limits: [
+    {
+      ...{ tag: "LT-101", limit: "high alarm", value: "1500", acts: "above", delay: "2", dead_band: "20" },
+      ...{ final_action: "horn in the control room", kind: "alarm" },
+    },
+  ],
   candidates: [
     { candidate: "candidate A", principle: "radar", range_lower: "0.2", range_upper: "8", distance_unit: "m" },
   ],

@@ -41,7 +41,9 @@ export async function newWorkbook(
 /** An example leaves out what its loop does not need. */
 function tablesWanted({ isMinimal, isExample }: NewWorkbookOptions): readonly TableName[] {
   if (isMinimal) return requiredTables;
-  return isExample ? tableNames.filter((table) => !["loop_checks", "candidates"].includes(table)) : tableNames;
+  return isExample
+    ? tableNames.filter((table) => !["loop_checks", "controller_limits", "candidates"].includes(table))
+    : tableNames;
 }
 
 /** Columns that no row may leave empty, though a rule in words says so and not the table. */

@@ -80,4 +80,32 @@ export const loopFigures = Object.freeze([
     source: "definition",
     fields: ["setPointTable[].percentSpan"],
   },
+  {
+    key: "burden.highestCurrent",
+    name: "Highest current",
+    unit: "mA",
+    meaning: "What the loop may give at most, so that a fault can be told: the burden is reckoned with it.",
+    formula:
+      "fault_high, or 21 mA where that is empty and the signal ends at 20 mA; an end of the signal if that is more",
+    source: "NAMUR NE 43",
+    fields: ["burden.highestCurrent"],
+  },
+  {
+    key: "limit.meant",
+    name: "Meant distance of a limit",
+    unit: "distance",
+    meaning: "The distance at which the controller shows the value of one of its limits, if nothing is wrong.",
+    formula: "x = L + (p − p0)/(p1 − p0) · (U − L)",
+    source: "the straight line of the loop",
+    fields: ["controllerLimits[].meant"],
+  },
+  {
+    key: "limit.actedAt",
+    name: "Where a limit acts",
+    unit: "distance",
+    meaning: "The true distance at which the loop, with the mean errors that were read, shows the value of a limit.",
+    formula: "x with x + e(x) = the meant distance, e on the line between the test points beside x",
+    source: "identity",
+    fields: ["found[].actedAt"],
+  },
 ] as const satisfies readonly FigureDefinition[]);

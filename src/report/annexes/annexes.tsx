@@ -4,6 +4,7 @@ import type { PageDrawings } from "../page-drawings.ts";
 import { AmendmentPart } from "../parts/amendment.tsx";
 import { Basis } from "../parts/basis.tsx";
 import { Causes } from "../parts/causes.tsx";
+import { ControllerLimits } from "../parts/controller-limits.tsx";
 import { FiguresTable } from "../parts/figures-table.tsx";
 import { History } from "../parts/history.tsx";
 import { Impact } from "../parts/impact.tsx";
@@ -87,6 +88,7 @@ export const annexes: readonly AnnexOf[] = [
       <>
         <Sound record={record} style={style} drawing={drawings.sound} />
         <SetPointTable record={record} />
+        <ControllerLimits record={record} style={style} />
       </>
     ),
   },

@@ -12,7 +12,9 @@ export function glossaryKeys(record: CalibrationRecord): readonly FigureKey[] {
     ...figureKeysOf(record),
     ...uncertaintyKeys(record),
     ...switchingKeys(record),
-    ...(burdenWords(record) ? (["burden", "burden.greatest", "burden.neededSupply"] as const) : []),
+    ...(burdenWords(record)
+      ? (["burden", "burden.highestCurrent", "burden.greatest", "burden.neededSupply"] as const)
+      : []),
     ...causeKeys(record),
     ...(record.reteach === undefined ? [] : reteachKeys),
     ...(record.candidates?.fits.some(({ accuracy }) => accuracy !== null) ? candidateKeys : []),
@@ -20,6 +22,7 @@ export function glossaryKeys(record: CalibrationRecord): readonly FigureKey[] {
     ...(record.overTheYears === undefined ? [] : historyKeys),
     ...soundKeys(record),
     ...setPointKeys(record),
+    ...(record.controllerLimits === undefined ? [] : (["limit.meant", "limit.actedAt"] as const)),
   ];
 }
 

@@ -43,7 +43,6 @@ export type FailedCheck = {
   /** As it was written down, and as the list calls it; null for an item of the user's own. */
   item: string;
   key: LoopItemKey | null;
-  number: number | null;
   says: string;
   isContradiction: boolean;
 };

@@ -1,5 +1,5 @@
 import { airTemperature } from "../causes/sensor-line-causes.ts";
-import type { LoopItemKey } from "../loop-check/loop-items.ts";
+import { type LoopItemKey, loopItems } from "../loop-check/loop-items.ts";
 import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { FailedCheck, PhaseState } from "./phase-state.ts";
@@ -87,11 +87,13 @@ const judgedElsewhere: readonly (LoopItemKey | null)[] = [
   "restored",
 ];
 /** The items up to the value that the controller shows are of wiring; those after it of settings and site. */
-const wiringUpTo = 13;
+const ofWiring: ReadonlySet<LoopItemKey> = new Set(
+  loopItems.slice(0, loopItems.findIndex(({ key }) => key === "end to end") + 1).map(({ key }) => key),
+);
 
-function checkRepair({ item, key, number, says, isContradiction }: FailedCheck): Repair[] {
+function checkRepair({ item, key, says, isContradiction }: FailedCheck): Repair[] {
   if (isContradiction || judgedElsewhere.includes(key)) return [];
-  const isWiring = number === null || number <= wiringUpTo;
+  const isWiring = key === null || ofWiring.has(key);
   const reason = { says: `The loop check found “${item}” not in order${says === "" ? "" : `: ${says}`}.` };
   return [
     {

@@ -31,6 +31,7 @@ export class UnitRows {
       case "loop_checks":
         return (row) => row as UnitRow;
       case "outputs":
+      case "controller_limits":
       case "calibrations":
         return ({ tag }) => this.#instrumentByTag.get(tag) as UnitRow | undefined;
       default:

@@ -6,6 +6,7 @@ import type { Check, CheckContext } from "./check-context.ts";
 const whatByTable = {
   instruments: "tag",
   outputs: "output of the tag",
+  controller_limits: "limit of the tag",
   standards: "standard",
   calibrations: "calibration",
   candidates: "candidate",

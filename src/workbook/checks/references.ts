@@ -19,9 +19,11 @@ function knownTags({ drafts, instrumentByTag, isKnown, report }: CheckContext): 
     if (isMissing(draft.row.tag, instrumentByTag))
       report("calibrations", draft, "model/tag-unknown", { column: "tag" });
   }
-  for (const draft of drafts.outputs) {
-    if (!isMissing(draft.row.tag, instrumentByTag)) continue;
-    report("outputs", draft, "model/tag-unknown", { column: "tag", belongsTo: "everything" });
+  for (const table of ["outputs", "controller_limits"] as const) {
+    for (const draft of drafts[table]) {
+      if (!isMissing(draft.row.tag, instrumentByTag)) continue;
+      report(table, draft, "model/tag-unknown", { column: "tag", belongsTo: "everything" });
+    }
   }
   for (const draft of drafts.candidates) {
     const unknown = draft.row.tags?.filter((tag) => !instrumentByTag.has(tag)) ?? [];

@@ -9,6 +9,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { calibrations } from "./demo-calibrations.mjs";
 import { candidates } from "./demo-candidates.mjs";
+import { controllerLimits } from "./demo-controller-limits.mjs";
 import { historyWorkbooks } from "./demo-history.mjs";
 import { instruments, outputs } from "./demo-instruments.mjs";
 import { loopChecks } from "./demo-loop-checks.mjs";
@@ -32,6 +33,7 @@ const readings = [
 save("readings", delimited(readings.map(withDecimalComma), ";", "\r\n"), "utf8");
 save("trips", delimited(trips, "\t", "\r\n"), "utf8");
 save("loop_checks", delimited(loopChecks, "\t", "\n"), "utf8");
+save("controller_limits", delimited(controllerLimits, ";", "\n"), "utf8");
 save("candidates", delimited(candidates, ",", "\r\n"), "utf8");
 for (const { folder: below, tables } of historyWorkbooks) {
   for (const [table, rows] of Object.entries(tables)) save(`${below}/${table}`, delimited(rows, ",", "\n"), "utf8");

@@ -22,6 +22,7 @@ export function rowsOfDraw({ setting, fault }: DrawnFault, seed: number): Calibr
     trips: table("trips.csv", setting.trips, ({ reference }: Trip) => ({ reference: reference.toFixed(1) })),
     loopChecks: table("loop_checks.csv", setting.loopChecks, none),
     standards: [],
+    controllerLimits: [],
     candidates: [],
     files: [],
   };

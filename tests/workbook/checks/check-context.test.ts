@@ -5,7 +5,16 @@ import { readTables } from "../../../src/workbook/read-tables.ts";
 import type { DraftRow, DraftTables } from "../../../src/workbook/table-row.ts";
 import { filesOf, smallestWorkbook, type Texts } from "../smallest-workbook.ts";
 
-const none = { standards: [], readings: [], outputs: [], trips: [], loop_checks: [], candidates: [], calibrations: [] };
+const none = {
+  standards: [],
+  readings: [],
+  outputs: [],
+  trips: [],
+  loop_checks: [],
+  controller_limits: [],
+  candidates: [],
+  calibrations: [],
+};
 const draft = (tag: string, line: number): DraftRow<"instruments"> => ({
   row: { tag },
   file: "i.csv",
