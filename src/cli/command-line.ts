@@ -4,6 +4,7 @@ import type { AddCommand, ExitCode } from "./command.ts";
 import { addAmendCommand } from "./commands/amend-command.ts";
 import { addCheckCommand } from "./commands/check-command.ts";
 import { addDecideCommand } from "./commands/decide-command.ts";
+import { addDisposeCommand } from "./commands/dispose-command.ts";
 import { addDueCommand } from "./commands/due-command.ts";
 import { addExplainCommand } from "./commands/explain-command.ts";
 import { addFileCommand } from "./commands/file-command.ts";
@@ -18,9 +19,10 @@ import { addReportCommand } from "./commands/report-command.ts";
 import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSelfTestCommand } from "./commands/self-test-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
+import { addMoveCommand, addRenameCommand, addRetireCommand } from "./commands/tag-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
 import { addWhereUsedCommand } from "./commands/where-used-command.ts";
-import { addWithdrawCommand } from "./commands/withdraw-command.ts";
+import { addRestoreCommand, addWithdrawCommand } from "./commands/withdraw-command.ts";
 import type { Console } from "./console.ts";
 import { addHelpAfter } from "./help-after.ts";
 
@@ -35,6 +37,11 @@ const commands: readonly AddCommand[] = [
   addAmendCommand,
   addDecideCommand,
   addWithdrawCommand,
+  addRestoreCommand,
+  addRetireCommand,
+  addRenameCommand,
+  addMoveCommand,
+  addDisposeCommand,
   addRegisterCommand,
   addDueCommand,
   addHistoryCommand,

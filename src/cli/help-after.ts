@@ -13,6 +13,11 @@ const examples: Readonly<Record<string, string>> = {
   decide: 'spanwright decide filed LT-310 C-2026-015 --decision "no impact, because …" --by "Ada Specimen"',
   withdraw:
     'spanwright withdraw filed LT-310 C-2026-015 --revision 1 --reason "the page of another loop" --by "Ada Specimen"',
+  restore: 'spanwright restore filed LT-310 C-2026-015 --revision 1 --reason "it was right" --by "Ada Specimen"',
+  retire: 'spanwright retire filed LT-310 --reason "the tank was taken down" --by "Ada Specimen"',
+  rename: 'spanwright rename filed LT-310 LT-1310 --reason "tags of four digits" --by "Ada Specimen"',
+  move: 'spanwright move filed LT-310 --to "hall 4" --reason "the line was moved" --by "Ada Specimen"',
+  dispose: 'spanwright dispose filed --before 2016-01-01 --reason "kept for ten years" --by "Ada Specimen"',
   register: "spanwright register filed",
   due: "spanwright due filed --within 6w --calendar due.ics",
   history: "spanwright history filed --tag LT-310 --out LT-310.html",

@@ -9,14 +9,14 @@ import { bytesOrWhy } from "./bytes-or-why.ts";
 import { checkAmendment } from "./check-amendment.ts";
 import { checkLedger } from "./check-ledger.ts";
 import { checkLines, clocksApart } from "./check-lines.ts";
-import { pagesOf } from "./filed-lines.ts";
+import { type FiledPages, pagesOf } from "./filed-lines.ts";
 import { filedPath } from "./filed-path.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import { type IndexRow, indexName, readIndexText } from "./filing-index.ts";
 import { lockName, withFilingLock } from "./filing-lock.ts";
 import { indexEntry } from "./index-entry.ts";
 import { ledgerName } from "./ledger.ts";
-import type { FiledLine, LedgerLine } from "./ledger-line.ts";
+import type { DisposedLine, FiledLine, LedgerLine } from "./ledger-line.ts";
 import { readFiledRecord } from "./read-filed-record.ts";
 import { signersName } from "./signers-changed.ts";
 import { textOf } from "./text-of.ts";
@@ -79,15 +79,28 @@ async function checkPages(folder: Folder, lines: readonly LedgerLine[]): Promise
     doubts,
   );
   const index = await indexOf(folder);
-  const { standing } = pagesOf(lines);
+  const { standing, disposed } = pagesOf(lines);
+  const disposedBy = new Map(disposed.map((line) => [line.path, line.number]));
   for (const line of filed) {
+    const by = disposedBy.get(line.path);
+    if (by !== undefined) {
+      if (files.includes(line.path)) doubts.push(leftOver(line, by));
+      continue;
+    }
     const found = await readFiledRecord(disk, path, line);
     if ("record" in found && !standing.includes(line)) doubts.push(...checkWithdrawn(line, found));
-    else if ("record" in found) doubts.push(...(await checkRecord({ ...folder, standing }, line, found, index)));
+    else if ("record" in found)
+      doubts.push(...(await checkRecord({ ...folder, standing, disposed }, line, found, index)));
     else doubts.push(await whatHappened({ disk, path, filed, strange }, line, found.says));
   }
-  const lost = new Set(filed.filter((line) => !files.includes(line.path)).map(({ fileSha256 }) => fileSha256));
+  const isLost = ({ path: page }: FiledLine) => !files.includes(page) && !disposedBy.has(page);
+  const lost = new Set(filed.filter(isLost).map(({ fileSha256 }) => fileSha256));
   return [...doubts, ...strangeDoubts(strange, filed, lost)];
+}
+
+function leftOver({ path }: FiledLine, by: number): Doubt {
+  const says = `line ${by} disposed of it, and it is still there: the disposal was cut off, or the page was put back; run spanwright dispose again`;
+  return { about: "folder", place: path, says };
 }
 
 function oddDoubt(place: string): Doubt {
@@ -139,7 +152,7 @@ async function indexOf({ disk, path, filed: [first] }: Folder) {
 }
 
 async function checkRecord(
-  { disk, path, standing }: Folder & { standing: readonly FiledLine[] },
+  { disk, path, standing, disposed }: Folder & Pick<FiledPages, "standing" | "disposed">,
   line: FiledLine,
   found: ReadRecord,
   index: Awaited<ReturnType<typeof indexOf>>,
@@ -154,10 +167,10 @@ async function checkRecord(
     doubts.push(doubt(`${indexName} says otherwise than the page; delete ${indexName}, it is made anew`));
   }
   if (line.revision === 1) return doubts;
-  const before = standing.find(
-    ({ tag, calibration, revision }) =>
-      tag === line.tag && calibration === line.calibration && revision === line.revision - 1,
-  );
+  const isBefore = ({ tag, calibration, revision }: FiledLine | DisposedLine) =>
+    tag === line.tag && calibration === line.calibration && revision === line.revision - 1;
+  const before = standing.find(isBefore);
+  if (before === undefined && disposed.some(isBefore)) return doubts;
   if (before === undefined) return [...doubts, doubt(`revision ${line.revision - 1} was never filed`)];
   const replaced = await readFiledRecord(disk, path, before);
   return "record" in replaced ? [...doubts, ...checkAmendment(replaced, found, line.path)] : doubts;

@@ -1,28 +1,27 @@
 import type { Doubt } from "../record/doubt.ts";
+import { isOfPage } from "./filed-lines.ts";
 import { ledgerName } from "./ledger.ts";
-import type { DecidedLine, FiledLine, LedgerLine, WithdrawnLine } from "./ledger-line.ts";
-
-type LineOfPage = FiledLine | DecidedLine | WithdrawnLine;
+import type { LedgerLine, PageLine } from "./ledger-line.ts";
 
 /** Clocks of two computers that file into one folder may differ by that: own choice. */
 export const clocksApart = 600_000;
 
 /** Doubts about what the lines of a ledger say together, however well they are chained. */
 export function checkLines(lines: readonly LedgerLine[]): readonly Doubt[] {
-  const ofPages = lines.filter((line): line is LineOfPage => line.action !== "indexed");
-  return [...checkOnce(ofPages), ...checkAbout(ofPages), ...checkTimes(lines)];
+  const ofPages = lines.filter(isOfPage);
+  return [...checkOnce(ofPages), ...checkAbout(ofPages), ...checkTags(lines), ...checkTimes(lines)];
 }
 
 /** A revision is filed once, unless it was withdrawn; a path is used once and never again. */
-function checkOnce(lines: readonly LineOfPage[]): readonly Doubt[] {
+function checkOnce(lines: readonly PageLine[]): readonly Doubt[] {
   const revisions = new Set<string>();
   const paths = new Set<string>();
   return lines.flatMap((line) => {
     const { action, tag, calibration, revision, number, path } = line;
     const identity = JSON.stringify([tag, calibration, revision]);
     if (action === "withdrawn") revisions.delete(identity);
-    if (action !== "filed") return [];
-    const isTwice = revisions.has(identity) || paths.has(path);
+    if (action !== "filed" && action !== "restored") return [];
+    const isTwice = revisions.has(identity) || (action === "filed" && paths.has(path));
     revisions.add(identity);
     paths.add(path);
     return isTwice
@@ -31,19 +30,40 @@ function checkOnce(lines: readonly LineOfPage[]): readonly Doubt[] {
   });
 }
 
-/** A decision, and a withdrawal, names the page that it is about. */
-function checkAbout(lines: readonly LineOfPage[]): readonly Doubt[] {
-  const key = ({ path, fileSha256, sealSha256, tag, calibration, revision }: LineOfPage) =>
+const does: Readonly<Record<Exclude<PageLine["action"], "filed">, string>> = {
+  decided: "decides about a page that no line before it files",
+  withdrawn: "withdraws a page that no line before it files",
+  restored: "restores a page that no line before it withdraws",
+  disposed: "disposes of a page that no line before it files",
+};
+
+/** A decision, a withdrawal and what comes after it name the page that they are about, and that is there to be named. */
+function checkAbout(lines: readonly PageLine[]): readonly Doubt[] {
+  const key = ({ path, fileSha256, sealSha256, tag, calibration, revision }: PageLine) =>
     JSON.stringify([path, fileSha256, sealSha256, tag, calibration, revision]);
   const filed = new Set<string>();
+  const withdrawn = new Set<string>();
   return lines.flatMap((line) => {
-    if (line.action === "filed") filed.add(key(line));
-    else if (!filed.has(key(line))) {
-      const does = line.action === "decided" ? "decides about" : "withdraws";
-      return [doubt(`line ${line.number} ${does} a page that no line before it files`)];
-    }
-    if (line.action === "withdrawn") filed.delete(key(line));
-    return [];
+    const { action, number } = line;
+    const page = key(line);
+    const isThere = action === "filed" || (action === "restored" ? withdrawn : filed).has(page);
+    if (action === "filed" || action === "restored") filed.add(page);
+    if (action === "withdrawn") withdrawn.add(page);
+    if (action === "restored") withdrawn.delete(page);
+    if (action === "withdrawn" || action === "disposed") filed.delete(page);
+    return isThere ? [] : [doubt(`line ${number} ${does[action]}`)];
+  });
+}
+
+/** What is said of a tag is said of one that has pages, under this or an earlier name. */
+function checkTags(lines: readonly LedgerLine[]): readonly Doubt[] {
+  const known = new Set<string>();
+  return lines.flatMap((line) => {
+    if (line.action === "filed") known.add(line.tag);
+    if (line.action === "indexed" || isOfPage(line)) return [];
+    const isKnown = known.has(line.tag);
+    if (line.action === "renamed") known.add(line.to);
+    return isKnown ? [] : [doubt(`line ${line.number} is about ${line.tag}, of which no line before it files a page`)];
   });
 }
 

@@ -75,6 +75,8 @@ async function filedBefore(
   line: FiledLine,
 ): Promise<FiledPage> {
   if (sha256 !== line.fileSha256) throw new CannotFile("filing/issued-already", { path: line.path });
+  const disposal = pagesOf(folder.ledger.lines).disposed.find(({ path }) => path === line.path);
+  if (disposal !== undefined) throw new CannotFile("filing/disposed-of", { path: line.path, line: disposal.number });
   const isNew = await putDown(folder, line.path, bytes);
   if (!isNew) await checkSame(folder, line.path, sha256);
   return { outcome: isNew ? "put back" : "filed already", line };

@@ -30,6 +30,8 @@ export type IndexEntry = {
   /** What the record itself says was decided about a loop found out of tolerance. */
   impactDecision?: string;
   standards: readonly StandardInShort[];
+  /** The tag on the page, where the loop is called otherwise now; never in an index, for names go on changing. */
+  filedAs?: string;
 };
 
 export type StandardInShort = { standard: string; certificate: string; dueOn: string };

@@ -8,7 +8,8 @@ import type { IndexEntry } from "./index-entry.ts";
 export function currentRecordsByTag(entries: readonly IndexEntry[]): ReadonlyMap<string, readonly IndexEntry[]> {
   const byTag = new Map<string, Map<string, IndexEntry>>();
   for (const entry of entries) {
-    const { tag, calibration, revision } = entry.summary;
+    const { tag, revision } = entry.summary;
+    const calibration = `${entry.filedAs ?? tag}\n${entry.summary.calibration}`;
     const ofTag = byTag.get(tag) ?? new Map<string, IndexEntry>();
     byTag.set(tag, ofTag);
     const known = ofTag.get(calibration);

@@ -35,10 +35,29 @@ export type FiledLine = AboutPage & {
 export type DecidedLine = AboutPage & { action: "decided"; by: string; decision: string };
 /** A filed page counts no more: who said so, and why. It stays where it lies. */
 export type WithdrawnLine = AboutPage & { action: "withdrawn"; by: string; reason: string };
+/** A page that was withdrawn in error counts again. */
+export type RestoredLine = AboutPage & { action: "restored"; by: string; reason: string };
+/** A page was kept long enough, and is no longer there: who disposed of it, and by which rule. */
+export type DisposedLine = AboutPage & { action: "disposed"; by: string; reason: string };
+
+type AboutTag = Entered & { tag: string; by: string; reason: string };
+/** A loop is no longer in use. */
+export type RetiredLine = AboutTag & { action: "retired" };
+/** A loop is called otherwise from now on; or it is the same as another, whose history is its own too. */
+export type RenamedLine = AboutTag & { action: "renamed"; to: string };
+/** A loop was moved to another place. */
+export type RelocatedLine = AboutTag & { action: "relocated"; place: string };
+/** The sensor of a loop was put on another loop. */
+export type TransferredLine = AboutTag & { action: "transferred"; to: string };
+/** What became of a loop, page or no page. */
+export type TagLine = RetiredLine | RenamedLine | RelocatedLine | TransferredLine;
+
 /** The index was made anew from the pages: how many rows it has, and the SHA-256 of theirs, one after the other. */
 export type IndexedLine = Entered & { action: "indexed"; rows: number; rowsSha256: string };
 /** One line of a ledger: an action that is over. */
-export type LedgerLine = FiledLine | DecidedLine | WithdrawnLine | IndexedLine;
+export type LedgerLine = PageLine | TagLine | IndexedLine;
+/** A line about a page. */
+export type PageLine = FiledLine | DecidedLine | WithdrawnLine | RestoredLine | DisposedLine;
 
 /** What stands in the place of a hash before the first line. */
 export const noLine = "0".repeat(64);
@@ -68,10 +87,17 @@ const aboutPage: Readonly<Record<keyof AboutPage, Check>> = {
   calibration: isWords,
   revision: isWhole,
 };
+const aboutTag: Checks = { ...entered, tag: isWords, by: isWords, reason: isWords };
 const forms: Readonly<Record<LedgerLine["action"], { must: Checks; may: Checks }>> = {
   filed: { must: aboutPage, may: { by: isWords, paper: isWords, signersSha256: sha256, rowSha256: sha256 } },
   decided: { must: { ...aboutPage, by: isWords, decision: isWords }, may: {} },
   withdrawn: { must: { ...aboutPage, by: isWords, reason: isWords }, may: {} },
+  restored: { must: { ...aboutPage, by: isWords, reason: isWords }, may: {} },
+  disposed: { must: { ...aboutPage, by: isWords, reason: isWords }, may: {} },
+  retired: { must: aboutTag, may: {} },
+  renamed: { must: { ...aboutTag, to: isWords }, may: {} },
+  relocated: { must: { ...aboutTag, place: isWords }, may: {} },
+  transferred: { must: { ...aboutTag, to: isWords }, may: {} },
   indexed: { must: { ...entered, rows: isWhole, rowsSha256: sha256 }, may: {} },
 };
 

@@ -1,5 +1,5 @@
 import { lookOfName } from "../model/look-of-name.ts";
-import { type FiledLine, type LedgerLine, lineHash, noLine, readLedgerLine } from "./ledger-line.ts";
+import { type FiledLine, type LedgerLine, lineHash, noLine, type RestoredLine, readLedgerLine } from "./ledger-line.ts";
 
 /** The name of the ledger inside a folder of filed records. */
 export const ledgerName = "ledger.jsonl";
@@ -51,12 +51,18 @@ export class Ledger {
     return [...tags].find((other) => lookOfName(other) === look);
   }
 
+  #putBack(restored: RestoredLine): void {
+    const line = this.lines.find((one) => one.action === "filed" && one.path === restored.path);
+    if (line?.action === "filed") this.#filed.set(keyOf(line), line);
+  }
+
   #take(line: LedgerLine, text: string): void {
     this.lines.push(line);
     this.head = lineHash(text);
     this.length += new TextEncoder().encode(text).length + 1;
     if (line.action === "filed") this.#filed.set(keyOf(line), line);
     if (line.action === "withdrawn") this.#filed.delete(keyOf(line));
+    if (line.action === "restored") this.#putBack(line);
   }
 }
 

@@ -13,22 +13,28 @@ import type { IndexEntry, PhaseInShort } from "./index-entry.ts";
 import { currentRecordsByTag } from "./latest-records.ts";
 import type { FilingIndex } from "./read-index.ts";
 import { registerDrift } from "./register-drift.ts";
+import { lifeOf, type TagLife } from "./tag-lives.ts";
 
 /** What a folder of records says on a day; `soonDays` is how many days before its date a loop is due soon. */
 export function makeRegister(
-  { entries, decisions }: Pick<FilingIndex, "entries" | "decisions">,
+  {
+    entries,
+    decisions,
+    tagLines = [],
+  }: Pick<FilingIndex, "entries" | "decisions"> & { tagLines?: FilingIndex["tagLines"] },
   on: string,
   soonDays: number,
 ): Register {
   const byTag = currentRecordsByTag(entries);
   const current = [...byTag.values()].flat();
+  const loops = [...byTag.values()].map((ofTag) => ({ ofTag, life: lifeOf(ofTag.at(-1) as IndexEntry, tagLines) }));
   const decided = new Set(decisions.map(({ fileSha256 }) => fileSha256));
   return {
     on,
     soonDays,
-    rows: [...byTag.values()].map((ofTag) => registerRow(ofTag, on, soonDays)).sort(byTagName),
+    rows: loops.map(({ ofTag, life }) => registerRow(ofTag, life, { on, soonDays })).sort(byTagName),
     standards: standardsOf(
-      [...byTag.values()].map((ofTag) => ofTag.at(-1) as IndexEntry),
+      loops.filter(({ life }) => life.outOfUse === undefined).map(({ ofTag }) => ofTag.at(-1) as IndexEntry),
       on,
     ),
     openFindings: current.flatMap((entry) => openFinding(entry, decided)),
@@ -41,13 +47,17 @@ function byTagName(one: RegisterRow, other: RegisterRow): number {
   return one.tag < other.tag ? -1 : 1;
 }
 
-function registerRow(ofTag: readonly IndexEntry[], on: string, soonDays: number): RegisterRow {
+function registerRow(
+  ofTag: readonly IndexEntry[],
+  life: TagLife,
+  { on, soonDays }: { on: string; soonDays: number },
+): RegisterRow {
   const last = ofTag.at(-1) as IndexEntry;
   const { summary } = last;
   return {
     tag: summary.tag,
     description: last.description ?? null,
-    location: last.location ?? null,
+    location: life.place ?? last.location ?? null,
     criticality: last.criticality ?? null,
     calibration: summary.calibration,
     revision: summary.revision,
@@ -61,7 +71,7 @@ function registerRow(ofTag: readonly IndexEntry[], on: string, soonDays: number)
     worstAsLeft: worstOf(summary.asLeft),
     recommendation: last.recommendation ?? null,
     drift: registerDrift(ofTag.map((entry) => entry.summary)),
-    due: dueState(last, on, soonDays),
+    due: dueState(last, on, soonDays, life),
     records: ofTag.length,
   };
 }

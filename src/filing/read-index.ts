@@ -8,8 +8,9 @@ import { changeFolder, filingFolder } from "./filing-folder.ts";
 import { type IndexRow, indexName, indexRow, indexText, readIndexText } from "./filing-index.ts";
 import type { IndexEntry } from "./index-entry.ts";
 import { Ledger, ledgerName } from "./ledger.ts";
-import type { DecidedLine, FiledLine, IndexedLine, LedgerLine } from "./ledger-line.ts";
+import type { DecidedLine, FiledLine, IndexedLine, LedgerLine, TagLine } from "./ledger-line.ts";
 import { readFiledRecord } from "./read-filed-record.ts";
+import { tagLinesOf, underPresentTags } from "./tag-lives.ts";
 import { textOf } from "./text-of.ts";
 
 /** What lies in a folder, in short. */
@@ -18,6 +19,8 @@ export type FilingIndex = {
   entries: readonly IndexEntry[];
   /** What was decided about loops found out of tolerance, in that order. */
   decisions: readonly DecidedLine[];
+  /** What the ledger says of loops, page or no page. */
+  tagLines: readonly TagLine[];
   /** Filed pages that cannot be read, or lines that are none: `verify` tells more. Where there is any, nothing can be
    * said of the folder, because what is missing may be what matters. */
   doubts: readonly Doubt[];
@@ -38,7 +41,7 @@ export async function readIndex(disk: FilingDisk, folder: string): Promise<Filin
   const doubts = [...ledger.doubts];
   const { standing } = pagesOf(lines);
   const first = lines.find((line) => line.action === "filed");
-  if (first === undefined) return { entries: [], decisions: [], doubts };
+  if (first === undefined) return { entries: [], decisions: [], tagLines: [], doubts };
   const rows = readIndexText(index.text, first);
   const beyond = [...rows.keys()].find((number) => number > lines.length);
   if (beyond !== undefined) doubts.push(ledgerDoubt(cutOff(beyond, lines.length)));
@@ -52,7 +55,12 @@ export async function readIndex(disk: FilingDisk, folder: string): Promise<Filin
   const inOrder = standing.flatMap(({ number }) => made.get(number) ?? []);
   if (known.size < standing.length && doubts.length === 0) await renewed(disk, folder, first, standing, inOrder);
   const decisions = lines.filter((line) => line.action === "decided");
-  return { entries: inOrder.map(({ entry }) => entry), decisions, doubts };
+  const tagLines = tagLinesOf(lines);
+  const entries = underPresentTags(
+    inOrder.map(({ entry }) => entry),
+    tagLines,
+  );
+  return { entries, decisions, tagLines, doubts };
 }
 
 function cutOff(row: number, last: number): string {

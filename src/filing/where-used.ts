@@ -18,23 +18,23 @@ export function whereUsed(
   { standard, certificate }: DoubtedStandard,
 ): readonly RestingRecord[] {
   const last = new Map<string, number>();
-  for (const { summary } of entries) {
-    last.set(keyOf(summary), Math.max(summary.revision, last.get(keyOf(summary)) ?? 0));
+  for (const entry of entries) {
+    last.set(keyOf(entry), Math.max(entry.summary.revision, last.get(keyOf(entry)) ?? 0));
   }
   const resting = entries.flatMap((entry): RestingRecord[] => {
     const certificates = entry.standards
       .filter((one) => one.standard === standard && (certificate === undefined || one.certificate === certificate))
       .map((one) => one.certificate);
     if (certificates.length === 0) return [];
-    return [{ entry, certificates, isCurrent: entry.summary.revision === last.get(keyOf(entry.summary)) }];
+    return [{ entry, certificates, isCurrent: entry.summary.revision === last.get(keyOf(entry)) }];
   });
   return resting.toSorted(
     (one, other) => dayOf(one).localeCompare(dayOf(other)) || one.entry.number - other.entry.number,
   );
 }
 
-function keyOf({ tag, calibration }: IndexEntry["summary"]): string {
-  return JSON.stringify([tag, calibration]);
+function keyOf({ summary: { tag, calibration }, filedAs = tag }: IndexEntry): string {
+  return JSON.stringify([filedAs, calibration]);
 }
 
 const dayOf = ({ entry }: RestingRecord) => entry.summary.performedOn ?? "";

@@ -54,6 +54,20 @@ export const filingProblems = {
     "no page of revision {revision} of calibration {calibration} of the tag {tag} counts there",
     "tag, calibration and --revision as the register shows them",
   ),
+  "filing/disposed-of": stop(
+    "line {line} of the ledger disposed of {path}",
+    "a page that was not disposed of; this one is kept no more",
+  ),
+  "filing/nothing-withdrawn": stop(
+    "no page of revision {revision} of calibration {calibration} of the tag {tag} was withdrawn there",
+    "tag, calibration and --revision of the line that withdrew it",
+  ),
+  "filing/tag-unknown": stop("no page of the tag {tag} is filed there", "a tag as the register shows it"),
+  "filing/tag-the-same": stop("{tag} is called so already", "another tag"),
+  "filing/nothing-to-dispose-of": stop(
+    "no page is of work before {before}, and replaced by a later one or out of use",
+    "--before with a later day; the last record of a loop in use is kept, and so is a finding that nobody decided",
+  ),
   "filing/rested-upon": stop(
     "revision {later} replaces revision {revision}, and rests on it",
     "the last revision first, then the one before it",

@@ -2,7 +2,14 @@ import type { OverallWord } from "./overall-schema.ts";
 import type { Statement } from "./record-schema.ts";
 
 /** How a loop stands with its next calibration. */
-export type DueState = "overdue" | "due soon" | "not due" | "no date" | "not in tolerance" | "not complete";
+export type DueState =
+  | "overdue"
+  | "due soon"
+  | "not due"
+  | "no date"
+  | "not in tolerance"
+  | "not complete"
+  | "out of use";
 
 /** The worst reading of a phase, in the loop's unit and in percent of span. */
 export type WorstError = { errorDistance: number; errorPercentSpan: number };

@@ -27,6 +27,8 @@ export type TagHistory = {
   /** What its last record is written with. */
   decimalMark?: DecimalMark | undefined;
   overTheYears: OverTheYears;
+  /** What the ledger says of the loop beside its records, a sentence each. */
+  fate?: readonly string[] | undefined;
   /** From the page to those of its records, by calibration. */
   links?: RecordLinks | undefined;
 };
@@ -72,6 +74,13 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
         </dl>
       </header>
       <HistoryAnswer years={years} unit={unit} />
+      {(history.fate ?? []).length > 0 && (
+        <ul class="notes">
+          {history.fate?.map((one) => (
+            <li key={one}>{one}</li>
+          ))}
+        </ul>
+      )}
       <section aria-labelledby="history-title">
         <h2 id="history-title">Over the years</h2>
         <OverTheYearsParts years={years} unit={unit} drawings={drawings} links={history.links} />

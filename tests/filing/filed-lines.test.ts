@@ -20,8 +20,8 @@ test("lines that filed a page are read, whatever stands between them; without a 
   const disk = (given: string | undefined) => ({
     read: async (path: string) => (path === "f/ledger.jsonl" && given ? new TextEncoder().encode(given) : undefined),
   });
-  expect(await filedPages(disk(text), "f")).toEqual({ standing: lines, withdrawn: [] });
-  expect(await filedPages(disk(undefined), "f")).toEqual({ standing: [], withdrawn: [] });
+  expect(await filedPages(disk(text), "f")).toEqual({ standing: lines, withdrawn: [], disposed: [] });
+  expect(await filedPages(disk(undefined), "f")).toEqual({ standing: [], withdrawn: [], disposed: [] });
 });
 
 test("a page that was withdrawn counts no more, and the others do", () => {
@@ -29,5 +29,9 @@ test("a page that was withdrawn counts no more, and the others do", () => {
   const [, second] = lines;
   if (second === undefined) throw new Error("there are three lines");
   const line = { ...second, number: 4, action: "withdrawn" as const, by: "A. Example", reason: "a slip" };
-  expect(pagesOf([...lines, line])).toEqual({ standing: lines.filter((one) => one !== second), withdrawn: [line] });
+  expect(pagesOf([...lines, line])).toEqual({
+    standing: lines.filter((one) => one !== second),
+    withdrawn: [line],
+    disposed: [],
+  });
 });

@@ -121,7 +121,7 @@ test("a ledger or an index that cannot be read ends nothing: the one is told, th
   const without = (name: string) =>
     diskWith({ read: (path) => (path.endsWith(name) ? Promise.reject(new Error("EACCES")) : read(path)) });
   expect(await readIndex(without("ledger.jsonl"), folder)).toEqual({
-    ...{ entries: [], decisions: [] },
+    ...{ entries: [], decisions: [], tagLines: [] },
     doubts: [{ about: "ledger", place: "ledger.jsonl", says: "it cannot be read: EACCES" }],
   });
   const { entries, doubts } = await readIndex(without("index.jsonl"), folder);
@@ -159,7 +159,12 @@ test("a folder that cannot be written to is read all the same", async () => {
 });
 
 test("a folder without a ledger holds nothing", async () => {
-  expect(await readIndex(diskWith(), temporaryFolder())).toEqual({ entries: [], decisions: [], doubts: [] });
+  expect(await readIndex(diskWith(), temporaryFolder())).toEqual({
+    entries: [],
+    decisions: [],
+    tagLines: [],
+    doubts: [],
+  });
 });
 
 test("no byte of the index that is changed changes what is said: the page is read, or it is told", async () => {

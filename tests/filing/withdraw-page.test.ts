@@ -5,7 +5,7 @@ import { checkFolder } from "../../src/filing/check-folder.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
-import { withdrawPage } from "../../src/filing/withdraw-page.ts";
+import { restorePage, withdrawPage } from "../../src/filing/withdraw-page.ts";
 import { amended, diskWith, onPaper, samplePage, temporaryFolder } from "./sample-pages.ts";
 
 const disk = diskWith();
@@ -51,4 +51,19 @@ test("what does not count cannot be withdrawn, nor what a later revision rests o
   await withdrawPage(folder, { ...first, revision: 2 });
   await withdrawPage(folder, first);
   await expect(withdrawPage(folder, first)).rejects.toMatchObject({ code: "filing/revision-unknown" });
+});
+
+test("a page withdrawn in error counts again, until another has its place", async () => {
+  const { path, folder } = await filed();
+  await withdrawPage(folder, first);
+  expect(await restorePage(folder, first)).toMatchObject({ action: "restored", number: 3 });
+  expect((await readIndex(disk, path)).entries).toMatchObject([{ number: 1 }]);
+  expect(await checkFolder(disk, path)).toEqual([]);
+  await expect(restorePage(folder, first)).rejects.toMatchObject({ code: "filing/nothing-withdrawn" });
+  await expect(filePage(folder, samplePage({}, "another"), onPaper)).rejects.toMatchObject({
+    code: "filing/issued-already",
+  });
+  await withdrawPage(folder, first);
+  await filePage(folder, samplePage({}, "another"), onPaper);
+  await expect(restorePage(folder, first)).rejects.toMatchObject({ code: "filing/issued-already" });
 });

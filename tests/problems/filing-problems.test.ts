@@ -5,9 +5,11 @@ import { nodeDisk } from "../../src/cli/node-disk.ts";
 import { CannotFile } from "../../src/filing/cannot-file.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
+import { changeFiledTag } from "../../src/jobs/filing/change-filed-tag.ts";
 import { decideFiledFinding } from "../../src/jobs/filing/decide-filed-finding.ts";
+import { disposeFiledPages } from "../../src/jobs/filing/dispose-filed-pages.ts";
 import { fileRecords } from "../../src/jobs/filing/file-records.ts";
-import { withdrawFiledPage } from "../../src/jobs/filing/withdraw-filed-page.ts";
+import { restoreFiledPage, withdrawFiledPage } from "../../src/jobs/filing/withdraw-filed-page.ts";
 import { amendRecord } from "../../src/jobs/records/amend-record.ts";
 import { recordVerifier } from "../../src/jobs/signing/verify-record.ts";
 import { filingProblems } from "../../src/problems/filing-problems.ts";
@@ -55,6 +57,16 @@ const withdraw = (revision: string, pages = [first]) =>
     for (const page of pages) await filePage(filingFolder(diskWith(), folder), page, onPaper);
     const asked = { tag: "LT-1", calibration: "C-1", revision, reason: "a slip", by: "A. Example" };
     return (await withdrawFiledPage(diskWith(), folder, asked)).problems;
+  });
+
+const later = samplePage({ calibration: "C-2", performedOn: "2026-05-04" });
+const disposal = { before: "2026-04-01", reason: "kept long enough", by: "A. Example" };
+
+const changeOf = (tag: string, to: string) =>
+  told({}, async (folder) => {
+    await filePage(filingFolder(diskWith(), folder), first, onPaper);
+    const asked = { tag, reason: "new tags", by: "A. Example", change: { action: "renamed", to } as const };
+    return (await changeFiledTag(diskWith(), folder, asked)).problems;
   });
 
 const issued = pageOf(await recordOf(smallestWorkbook));
@@ -180,6 +192,42 @@ const provocations: Readonly<Record<FilingCode, { told: () => Promise<readonly s
   "filing/revision-unknown": {
     told: () => withdraw("2"),
     says: "no page of revision 2 of calibration C-1 of the tag LT-1 counts there; accepted: tag, calibration and --revision as the register shows them",
+  },
+  "filing/disposed-of": {
+    told: () =>
+      told({}, async (folder) => {
+        for (const page of [first, later]) await filePage(filingFolder(diskWith(), folder), page, onPaper);
+        await disposeFiledPages(diskWith(), folder, disposal);
+        writeFileSync(join(folder, "a.html"), first.bytes);
+        const options = { ...bySignatures, into: folder, paper: "binder 7" };
+        return (await fileRecords(diskWith(), [join(folder, "a.html")], options)).problems;
+      }),
+    says: "a.html: line 3 of the ledger disposed of LT-1/2026-03-04_C-1_r1.html; accepted: a page that was not disposed of; this one is kept no more",
+  },
+  "filing/nothing-to-dispose-of": {
+    told: () =>
+      told({}, async (folder) => {
+        await filePage(filingFolder(diskWith(), folder), first, onPaper);
+        return (await disposeFiledPages(diskWith(), folder, disposal)).problems;
+      }),
+    says: "no page is of work before 2026-04-01, and replaced by a later one or out of use; accepted: --before with a later day; the last record of a loop in use is kept, and so is a finding that nobody decided",
+  },
+  "filing/nothing-withdrawn": {
+    told: () =>
+      told({}, async (folder) => {
+        await filePage(filingFolder(diskWith(), folder), first, onPaper);
+        const asked = { tag: "LT-1", calibration: "C-1", revision: "1", reason: "a slip", by: "A. Example" };
+        return (await restoreFiledPage(diskWith(), folder, asked)).problems;
+      }),
+    says: "no page of revision 1 of calibration C-1 of the tag LT-1 was withdrawn there; accepted: tag, calibration and --revision of the line that withdrew it",
+  },
+  "filing/tag-unknown": {
+    told: () => changeOf("LT-9", "LT-10"),
+    says: "no page of the tag LT-9 is filed there; accepted: a tag as the register shows it",
+  },
+  "filing/tag-the-same": {
+    told: () => changeOf("LT-1", "LT-1"),
+    says: "LT-1 is called so already; accepted: another tag",
   },
   "filing/rested-upon": {
     told: () => withdraw("1", [first, second]),

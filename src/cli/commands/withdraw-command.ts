@@ -4,15 +4,17 @@ import { nodeFilingDisk } from "../node-filing-disk.ts";
 
 export type WithdrawOptions = { revision: string; reason: string; by: string };
 
-/** `spanwright withdraw`: a filed page counts no more; the ledger says by whom and why. */
+/** `spanwright withdraw`: a filed page counts no more; `restore`: it does again. The ledger says by whom and why. */
 export async function withdrawCommand(
   [folder, tag, calibration]: readonly [folder: string, tag: string, calibration: string],
   options: WithdrawOptions,
   console: Console,
+  isBack = false,
 ): Promise<0 | 2> {
-  const { withdrawFiledPage } = await import("../../jobs/filing/withdraw-filed-page.ts");
+  const { restoreFiledPage, withdrawFiledPage } = await import("../../jobs/filing/withdraw-filed-page.ts");
+  const change = isBack ? restoreFiledPage : withdrawFiledPage;
   const asked = { tag, calibration, ...options };
-  const { says, problems } = await withdrawFiledPage(nodeFilingDisk(console.complain), folder, asked);
+  const { says, problems } = await change(nodeFilingDisk(console.complain), folder, asked);
   complainOf(problems, console);
   if (says === undefined) return 2;
   console.print(says);
@@ -31,5 +33,20 @@ export const addWithdrawCommand: AddCommand = (program, console, settle) => {
     .requiredOption("--by <name>", "who withdraws it")
     .action(async (folder: string, tag: string, calibration: string, options: WithdrawOptions) => {
       settle(await withdrawCommand([folder, tag, calibration], options, console));
+    });
+};
+
+export const addRestoreCommand: AddCommand = (program, console, settle) => {
+  program
+    .command("restore")
+    .description("enter that a page that was withdrawn in error counts again")
+    .argument("<folder>", "the folder that keeps the records")
+    .argument("<tag>", "the loop's tag")
+    .argument("<calibration>", "number of the calibration")
+    .requiredOption("--revision <number>", "which revision of it")
+    .requiredOption("--reason <text>", "why it counts again")
+    .requiredOption("--by <name>", "who restores it")
+    .action(async (folder: string, tag: string, calibration: string, options: WithdrawOptions) => {
+      settle(await withdrawCommand([folder, tag, calibration], options, console, true));
     });
 };

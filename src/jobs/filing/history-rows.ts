@@ -23,9 +23,10 @@ export function historyLines(history: TagHistory): readonly string[] {
   return withDecimalMark(history.decimalMark, () => linesOf(history));
 }
 
-function linesOf({ overTheYears: years, distanceUnit: unit }: TagHistory): readonly string[] {
+function linesOf({ overTheYears: years, distanceUnit: unit, fate = [] }: TagHistory): readonly string[] {
   const { staircase, controlChart, notDetermined } = years;
   return [
+    ...fate,
     ...placeLines(years, unit),
     `found in tolerance at the end of an interval: ${reliabilityWords(years)}`,
     `interval by ILAC-G24 method 1, staircase: ${proposalWords(staircase, notDetermined.staircase)}`,

@@ -3,7 +3,9 @@ import { historyChart } from "../../charts/history-chart.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { IndexEntry } from "../../filing/index-entry.ts";
 import { currentRecordsByTag } from "../../filing/latest-records.ts";
+import type { TagLine } from "../../filing/ledger-line.ts";
 import { readFiledRecord } from "../../filing/read-filed-record.ts";
+import { lifeOf, presentTag } from "../../filing/tag-lives.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { recordSummary } from "../../record/record-summary.ts";
@@ -41,7 +43,8 @@ export async function writeHistory(
   const index = problems.hasStop ? undefined : await openFolder(disks.filing, folder, problems);
   if (settings === undefined || index === undefined) return { history: undefined, problems };
   const byTag = currentRecordsByTag(index.entries);
-  const entries = byTag.get(tag);
+  const now = byTag.has(tag) ? tag : presentTag({ tag, number: 0, performedOn: null }, index.tagLines);
+  const entries = byTag.get(now);
   if (entries === undefined) {
     const values = { choices: someOf([...byTag.keys()].sort()) };
     problems.add("options/tag-not-filed", { file: "command line" }, { read: tag, values });
@@ -50,12 +53,31 @@ export async function writeHistory(
   const records = await readPages(disks.filing, folder, entries, problems);
   if (records === undefined) return { history: undefined, problems };
   const found = historyOf(records, settings);
-  const history = found && mark ? { ...found, decimalMark: mark } : found;
+  const history = found && {
+    ...{ ...found, tag: now, fate: fateWords(entries, index.tagLines) },
+    ...(mark && { decimalMark: mark }),
+  };
   if (history === undefined) problems.add("options/no-history", { file: folder }, { read: tag });
   else if (out !== undefined)
     await writePage(disks.plain, out, { ...history, links: linksOf(entries, linkTo) }, problems);
   return { history, problems };
 }
+
+/** What the ledger says of the loop beside its records: earlier tags, and what became of it since the last one. */
+function fateWords(entries: readonly IndexEntry[], tagLines: readonly TagLine[]): readonly string[] {
+  const last = entries.at(-1);
+  const { outOfUse, exchangedOn, place } = last === undefined ? {} : lifeOf(last, tagLines);
+  const earlier = [...new Set(entries.flatMap(({ filedAs }) => filedAs ?? []))];
+  const filedAs = (tag: string) => entries.filter((entry) => entry.filedAs === tag).map(calibrationOf);
+  return [
+    ...earlier.map((tag) => `filed as ${tag}: ${filedAs(tag).join(", ")}`),
+    ...(place === undefined ? [] : [`at ${place} since its last record`]),
+    ...(exchangedOn === undefined ? [] : [`another sensor was put there on ${exchangedOn}, after its last record`]),
+    ...(outOfUse === undefined ? [] : [`out of use since ${outOfUse.since}: ${outOfUse.why}`]),
+  ];
+}
+
+const calibrationOf = ({ summary }: IndexEntry) => summary.calibration;
 
 function linksOf(entries: readonly IndexEntry[], linkTo: HistoryOptions["linkTo"]): TagHistory["links"] {
   return linkTo && Object.fromEntries(entries.map(({ summary, path }) => [summary.calibration, linkTo(path)]));

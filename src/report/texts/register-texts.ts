@@ -10,6 +10,7 @@ export const dueStates: readonly DueState[] = [
   "due soon",
   "not due",
   "no date",
+  "out of use",
 ];
 
 /** "+0.951 % (+25.7 mm)", or what there is not. */

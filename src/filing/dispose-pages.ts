@@ -1,0 +1,74 @@
+import { CannotFile } from "./cannot-file.ts";
+import { pagesOf } from "./filed-lines.ts";
+import { changeFolder, type FilingFolder } from "./filing-folder.ts";
+import { isFinding } from "./finding.ts";
+import type { IndexEntry } from "./index-entry.ts";
+import { currentRecordsByTag } from "./latest-records.ts";
+import type { DisposedLine } from "./ledger-line.ts";
+import type { FilingIndex } from "./read-index.ts";
+import { lifeOf } from "./tag-lives.ts";
+import { aboutPage } from "./withdraw-page.ts";
+
+/** Pages of work before a day are disposed of; by whom, and by which rule. */
+export type Disposal = { before: string; by: string; reason: string };
+type Held = Pick<FilingIndex, "entries" | "decisions" | "tagLines">;
+
+/**
+ * Which pages may go: those of work before a day, but not the last record of a loop in use, nor a finding of which nobody
+ * has entered what was decided. A calibration goes with all of its revisions or not at all.
+ */
+export function pagesToDispose({ entries, decisions, tagLines }: Held, before: string): ReadonlySet<number> {
+  const decided = new Set(decisions.map(({ fileSha256 }) => fileSha256));
+  const going = [...currentRecordsByTag(entries).values()].flatMap((ofTag) => {
+    const last = ofTag.at(-1);
+    const isOutOfUse = last !== undefined && lifeOf(last, tagLines).outOfUse !== undefined;
+    return ofTag.filter(
+      (entry) => (isOutOfUse || entry !== last) && isBefore(entry, before) && !isOpen(entry, decided),
+    );
+  });
+  const calibrations = new Set(going.map(calibrationOf));
+  return new Set(entries.filter((entry) => calibrations.has(calibrationOf(entry))).map(({ number }) => number));
+}
+
+function isBefore({ summary: { performedOn } }: IndexEntry, day: string): boolean {
+  return performedOn !== null && performedOn < day;
+}
+
+function isOpen({ summary, fileSha256, impactDecision }: IndexEntry, decided: ReadonlySet<string>): boolean {
+  const asFound = summary.asFound?.statement ?? null;
+  return asFound !== null && isFinding(asFound) && impactDecision === undefined && !decided.has(fileSha256);
+}
+
+function calibrationOf({ summary: { tag, calibration }, filedAs = tag }: IndexEntry): string {
+  return JSON.stringify([filedAs, calibration]);
+}
+
+/**
+ * Disposes of pages: the ledger's line first, then the page, so that a page that is gone always has its line; what an
+ * earlier disposal left behind goes too.
+ *
+ * @param numbers of the lines that filed them
+ * @returns the lines that were entered, and paths of pages that an earlier line had disposed of
+ * @throws CannotFile where there is nothing to dispose of
+ */
+export async function disposePages(
+  folder: FilingFolder,
+  numbers: ReadonlySet<number>,
+  { before, by, reason }: Disposal,
+): Promise<{ lines: readonly DisposedLine[]; leftOvers: readonly string[] }> {
+  const { disk, path: root } = folder;
+  return changeFolder(folder, async (enter) => {
+    const { standing, disposed } = pagesOf(folder.ledger.lines);
+    const there = new Set(await disk.filesBelow(root));
+    const leftOvers = disposed.map(({ path }) => path).filter((path) => there.has(path));
+    const pages = standing.filter(({ number }) => numbers.has(number));
+    if (pages.length === 0 && leftOvers.length === 0) throw new CannotFile("filing/nothing-to-dispose-of", { before });
+    for (const path of leftOvers) await disk.remove(`${root}/${path}`);
+    const lines: DisposedLine[] = [];
+    for (const page of pages) {
+      lines.push(await enter<DisposedLine>({ ...aboutPage(page), action: "disposed", by, reason }));
+      await disk.remove(`${root}/${page.path}`);
+    }
+    return { lines, leftOvers };
+  });
+}
