@@ -3,8 +3,9 @@ import { loopOf } from "../analysis/readings/loop.ts";
 import { budgetBasis } from "../analysis/uncertainty/budget-basis.ts";
 import { standardsUncertainty } from "../analysis/uncertainty/standards-uncertainty.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
+import type { Candidate } from "../model/instrument.ts";
 import { isInTolerance } from "../model/statement.ts";
-import type { CandidatesRecord } from "../record/candidates-schema.ts";
+import type { CandidateFitRecord, CandidatesRecord } from "../record/candidates-schema.ts";
 import { tablePhase } from "../record/phase-name.ts";
 import { phaseStatement } from "../record/phase-statement.ts";
 import { lastPhaseName, lastPhaseOf } from "../record/phases-of.ts";
@@ -43,11 +44,24 @@ export function assembleCandidates(
         row: rows.candidates[place]?.line ?? 0,
         ...fit,
         cells: [...cells],
+        ...supplyOf(rows.candidates[place]?.row),
       })),
       notCompared: [...notCompared(needs)],
     },
     inputs: { ...record.inputs, rows: { ...record.inputs.rows, candidates: rows.candidates.map(sourceRow) } },
   };
+}
+
+/** What is said of getting one, as it was typed. */
+function supplyOf(row: Candidate | undefined): Pick<CandidateFitRecord, "supply"> {
+  const { sparePart, leadTime, price, indicators } = row ?? {};
+  const supply = {
+    ...(sparePart !== undefined && { sparePart }),
+    ...(leadTime !== undefined && { leadTime }),
+    ...(price !== undefined && { price }),
+    ...(indicators !== undefined && { indicators }),
+  };
+  return Object.keys(supply).length === 0 ? {} : { supply };
 }
 
 /** Without the tags: the record has one loop, and the others that a candidate is considered for are not in it. */

@@ -23,6 +23,7 @@ export type UnitSource =
   | "°"
   | "months"
   | "s"
+  | "days"
   | "mA"
   | "none";
 

@@ -114,6 +114,7 @@ export const instrumentSchema = z.strictObject({
   faultHigh: number("signal", "signal at or above which the sensor reports a fault"),
   temperatureCompensated: yesNo("whether an ultrasonic sensor corrects for the air temperature"),
   taughtAt: number("°C", "air temperature when it was taught"),
+  ingress: text("protection against dust and water that the place asks for, such as IP65"),
   responseMax: number("s", "longest time that the loop may take to follow a step", { above: 0 }),
   medium: choice(media, "what is between sensor and target in service; air where empty"),
   airMin: number("°C", "coldest air expected at the sensor"),
@@ -232,6 +233,15 @@ export const candidateSchema = z.strictObject({
   hazardousArea: yesNo("whether it is approved for the hazardous area of the loop"),
   accuracy: number("accuracy", "greatest error that its data state", { above: 0 }),
   accuracyBasis: choice(toleranceBases, "basis of the accuracy"),
+  responseTime: number("s", "longest time that it takes to follow a step", { above: 0 }),
+  ambientMin: number("°C", "coldest surroundings that it is made for"),
+  ambientMax: number("°C", "hottest surroundings that it is made for"),
+  ingress: text("protection against dust and water that it has, such as IP67"),
+  outputCurrent: number("mA", "greatest current that its switched outputs carry", { above: 0 }),
+  indicators: text("lights or display that it has"),
+  sparePart: text("number of the part in the stores, or that there is none"),
+  leadTime: number("days", "how long it takes to get one", { atLeast: 0 }),
+  price: text("what one costs, with its currency"),
 });
 
 export type Candidate = z.infer<typeof candidateSchema>;

@@ -17,6 +17,15 @@ const candidateFit = z.strictObject({
   candidate: z.string(),
   overall: result.describe("the worst of its cells"),
   cells: z.array(fitCell).describe("the same demands in the same order for every candidate"),
+  supply: z
+    .strictObject({
+      sparePart: z.string().optional().describe("number of the part in the stores, or that there is none"),
+      leadTime: finite.optional().describe("days"),
+      price: z.string().optional().describe("as typed, with its currency"),
+      indicators: z.string().optional().describe("lights or display"),
+    })
+    .optional()
+    .describe("what its row says of getting one; nothing is compared with it"),
   accuracy: z
     .strictObject({
       reference: finite.describe("the end of the range where accuracy and tolerance are closest"),

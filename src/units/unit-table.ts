@@ -64,6 +64,7 @@ export const unitTable = Object.freeze({
   s: unit("duration", 1, ["s", "sec", "second", "seconds"]),
   ms: unit("duration", 1e-3, ["ms", "millisecond", "milliseconds"]),
   min: unit("duration", 60, ["min", "minute", "minutes"]),
+  days: unit("duration", 86_400, ["days", "day"]),
 });
 
 export type UnitSymbol = keyof typeof unitTable;

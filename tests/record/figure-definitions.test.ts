@@ -15,6 +15,7 @@ const unexplained: readonly (readonly [path: RegExp, reason: string])[] = [
     /^(?:instrument|calibration|standards\[\]|outputs\[\]|switching\[\]\.output)\./u,
     "typed; `new` explains the columns",
   ],
+  [/^candidates\.fits\[\]\.supply\.leadTime$/u, "typed, as the table has it"],
   [/^controllerLimits\[\]\.(?:value|delay|deadBand)$/u, "typed, as the table has it"],
   [/^history\[\]\.range/u, "typed, as of the earlier record"],
   [/^inputs\./u, "places and sizes of the files that were read"],

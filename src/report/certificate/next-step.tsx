@@ -2,12 +2,14 @@ import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { keptTogether } from "../kept-together.ts";
 import { causeOnFirstPage } from "../texts/cause-texts.ts";
+import { interimWords } from "../texts/if-left-texts.ts";
 import { constantsWords, firstReasons, headlineParts, recommendationNow } from "../texts/recommendation-texts.ts";
 
 /** What to do next in a line or two, with its first reason, as an opinion. */
 export function NextStep({ record }: { record: CalibrationRecord }) {
   const now = recommendationNow(record);
   if (now === undefined) return null;
+  const interim = interimWords(record);
   return (
     <section class="next-step" aria-labelledby="next-step-title">
       <h2 id="next-step-title">{now.phase === "asLeft" ? "What to do now" : "What to do"}</h2>
@@ -15,6 +17,11 @@ export function NextStep({ record }: { record: CalibrationRecord }) {
         <strong class="do">{keptTogether(headlineParts(now.steps).join(", "))}.</strong>{" "}
         {keptTogether(stepWords(record, now))}
         <Causes record={record} />{" "}
+        {interim && (
+          <>
+            <strong>Meanwhile:</strong> {interim}{" "}
+          </>
+        )}
         <span class="opinion">An opinion, for an authorised person to agree to; annex E.</span>
       </p>
     </section>

@@ -2,8 +2,10 @@ import type { PhaseName } from "../../record/phase-name.ts";
 import type { RecommendationRecord, RecommendedStepRecord } from "../../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { Part } from "../annexes/part.tsx";
+import { numberStyleOf } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
+import { ifLeftWords, interimWords } from "../texts/if-left-texts.ts";
 import {
   actionWords,
   constantsWords,
@@ -20,6 +22,8 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
   if (recommendation === undefined) return null;
   const phases = recommendedPhases(record);
   const work = workDoneWords(recommendation);
+  const left = ifLeftWords(record, numberStyleOf(record));
+  const interim = interimWords(record);
   const history = historyNotSaidYet(recommendation, phases);
   return (
     <Part id="recommendation" title="What to do, and why" kind="recommendation">
@@ -37,6 +41,16 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
           steps={steps}
         />
       ))}
+      {left.length > 0 && (
+        <p class="after-findings">
+          <strong>If it is left.</strong> {left.join(" ")}
+        </p>
+      )}
+      {interim && (
+        <p>
+          <strong>Meanwhile.</strong> {interim}
+        </p>
+      )}
       {work && <p class="after-findings">{work}</p>}
       {history.length > 0 && (
         <p>

@@ -10,6 +10,7 @@ import {
   overallReasons,
   overallWords,
   sideBySide,
+  supplyWords,
 } from "../texts/replacement-texts.ts";
 
 /** What could take the sensor's place: each candidate against each demand of the loop, with the reason in each cell. */
@@ -38,6 +39,7 @@ export function ReplacementFit({ record: { candidates } }: { record: Calibration
 function Summary({ fit }: { fit: CandidateFitRecord }) {
   const reasons = overallReasons(fit);
   const others = otherReasons(fit);
+  const supply = supplyWords(fit);
   return (
     <li>
       <strong>
@@ -52,6 +54,7 @@ function Summary({ fit }: { fit: CandidateFitRecord }) {
         </ul>
       )}
       {others}
+      {supply !== undefined && <p class="small">{supply}.</p>}
     </li>
   );
 }

@@ -1,4 +1,5 @@
 import type { CandidateFitRecord, CandidatesRecord } from "../../record/candidates-schema.ts";
+import { writePlain } from "../../units/write-number.ts";
 
 type FitCellRecord = CandidateFitRecord["cells"][number];
 
@@ -65,4 +66,16 @@ export function notComparedWords({ notCompared }: CandidatesRecord): string | un
 export function sideBySide({ fits }: CandidatesRecord): readonly (readonly CandidateFitRecord[])[] {
   const groups = Math.ceil(fits.length / mostSideBySide);
   return Array.from({ length: groups }, (_, group) => fits.slice(group * mostSideBySide, (group + 1) * mostSideBySide));
+}
+
+/** "spare part EX-S-7; 14 days; 320 in the plant's currency; lights: power, output"; nothing where nothing is stated. */
+export function supplyWords({ supply }: CandidateFitRecord): string | undefined {
+  if (supply === undefined) return undefined;
+  const { sparePart, leadTime, price, indicators } = supply;
+  return [
+    ...(sparePart === undefined ? [] : [`spare part: ${sparePart}`]),
+    ...(leadTime === undefined ? [] : [`to be had in ${writePlain(leadTime)} ${leadTime === 1 ? "day" : "days"}`]),
+    ...(price === undefined ? [] : [`price: ${price}`]),
+    ...(indicators === undefined ? [] : [`indicators: ${indicators}`]),
+  ].join("; ");
 }

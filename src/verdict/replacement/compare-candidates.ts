@@ -11,6 +11,7 @@ import { fitPrinciple } from "./fit-principle.ts";
 import { fitRange } from "./fit-range.ts";
 import { fitSignal } from "./fit-signal.ts";
 import { fitSupply } from "./fit-supply.ts";
+import { fitSurroundings } from "./fit-surroundings.ts";
 import { fitWires } from "./fit-wires.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
 
@@ -46,6 +47,7 @@ export function compareCandidate(candidate: Candidate, needs: LoopNeeds): Candid
     ...fitOutputs(candidate, needs),
     ...fitConnection(candidate, needs),
     ...fitHazardousArea(candidate, needs),
+    ...fitSurroundings(candidate, needs),
   ];
   return {
     candidate: candidate.candidate,

@@ -24,6 +24,10 @@ const every = {
   pins: "1 L+; 2 signal; 3 0 V",
   accuracy: "",
   accuracy_basis: "distance",
+  indicators: "",
+  spare_part: "",
+  lead_time: "",
+  price: "",
 };
 
 export const candidates = [
@@ -34,6 +38,8 @@ export const candidates = [
     load_min: "2000",
     accuracy: "1",
     accuracy_basis: "percent of span",
+    spare_part: "none in the stores",
+    lead_time: "21",
   },
   {
     candidate: "candidate B",
@@ -58,5 +64,9 @@ export const candidates = [
     range_upper: "12",
     load_min: "4700",
     accuracy: "0.03",
+    indicators: "supply, target in range",
+    spare_part: "EX-S-0407, one in the stores",
+    lead_time: "1",
+    price: "about that of the present one",
   },
 ].map((candidate) => ({ ...every, ...candidate }));

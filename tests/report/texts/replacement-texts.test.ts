@@ -7,6 +7,7 @@ import {
   overallReasons,
   overallWords,
   sideBySide,
+  supplyWords,
 } from "../../../src/report/texts/replacement-texts.ts";
 import type { FitResult } from "../../../src/verdict/replacement/fit-cell.ts";
 
@@ -65,4 +66,11 @@ test("seven candidates stand as three, three and one, in their order", () => {
     [3, 4, 5],
     [6],
   ]);
+});
+
+test("what is said of getting a candidate is told, and nothing where nothing is", () => {
+  const fit = fitWith("fits");
+  const supply = { sparePart: "EX-S-7", leadTime: 1, price: "320", indicators: "power" };
+  expect(supplyWords({ ...fit, supply })).toBe("spare part: EX-S-7; to be had in 1 day; price: 320; indicators: power");
+  expect(supplyWords({ ...fit, supply: undefined })).toBeUndefined();
 });

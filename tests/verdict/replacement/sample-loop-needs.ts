@@ -62,6 +62,8 @@ const candidate: Candidate = {
   connector: "m12, 5 Pins",
   pins: "1 L+, 2 Signal, 3 0V, 4 Q1",
   accuracy: 0.009,
+  ambientMin: -25,
+  ambientMax: 60,
   accuracyBasis: "distance",
 };
 
