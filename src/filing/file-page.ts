@@ -30,7 +30,8 @@ export async function filePage(folder: FilingFolder, page: SignedPage, filedWith
     const path = filedPath(page.record, 1 + withdrawnBefore(folder, page.record));
     const isNew = await putDown(folder, path, page.bytes);
     if (!isNew) await checkSame(folder, path, sha256);
-    const row = indexRow({ number: folder.ledger.lines.length + 1, path, fileSha256: sha256 }, page.record);
+    const number = folder.ledger.lines.length + 1;
+    const row = indexRow({ number, path, fileSha256: sha256, paper: filedWith.paper }, page.record);
     const line = await entered(enter, page, { path, sha256, rowSha256: row.sha256 }, filedWith);
     await addToIndex(folder, line, row);
     return { outcome: "filed", line };

@@ -1,13 +1,13 @@
 import type { SealedRecord } from "../record/record-schema.ts";
 import { presentForm } from "../record/versions/in-present-form.ts";
 import type { FilingFolder } from "./filing-folder.ts";
-import { type IndexEntry, indexEntry, isIndexEntry } from "./index-entry.ts";
+import { type IndexEntry, indexEntry, isIndexEntry, type LineInShort } from "./index-entry.ts";
 import { type FiledLine, lineHash } from "./ledger-line.ts";
 
 /** The name of the index inside a folder: derived from the pages and never the truth, so that it may be deleted. */
 export const indexName = "index.jsonl";
 /** The form of the index; an index of another form, or of another ledger, is made anew. */
-const indexFormat = "spanwright-index/2";
+const indexFormat = "spanwright-index/3";
 
 /**
  * The first line of an index that belongs to a ledger. It names the form of records too: a program that cannot read the
@@ -21,7 +21,7 @@ export function indexHeader(first: FiledLine): string {
 export type IndexRow = { entry: IndexEntry; text: string; sha256: string };
 
 /** The row of a page. */
-export function indexRow(line: Pick<FiledLine, "number" | "path" | "fileSha256">, record: SealedRecord): IndexRow {
+export function indexRow(line: LineInShort, record: SealedRecord): IndexRow {
   const entry = indexEntry(line, record);
   return rowOf(entry, JSON.stringify(entry));
 }

@@ -1,3 +1,4 @@
+import { signingState } from "../proof/signing-state.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { recordSummary } from "../record/record-summary.ts";
@@ -29,6 +30,11 @@ export type IndexEntry = {
   recommendation?: string;
   /** What the record itself says was decided about a loop found out of tolerance. */
   impactDecision?: string;
+  procedure?: string;
+  /** Who signed, and what for: "Ada Specimen (authorised)"; by the signatures as they read. */
+  signedBy?: readonly string[];
+  /** Where the paper with the signatures lies, where the ledger names one. */
+  paper?: string;
   standards: readonly StandardInShort[];
   /** The tag on the page, where the loop is called otherwise now; never in an index, for names go on changing. */
   filedAs?: string;
@@ -36,11 +42,11 @@ export type IndexEntry = {
 
 export type StandardInShort = { standard: string; certificate: string; dueOn: string };
 
+/** What an entry takes from the line that filed its page. */
+export type LineInShort = Pick<FiledLine, "number" | "path" | "fileSha256"> & { paper?: string | undefined };
+
 /** The entry of a record that was filed by a line. */
-export function indexEntry(
-  { number, path, fileSha256 }: Pick<FiledLine, "number" | "path" | "fileSha256">,
-  record: SealedRecord,
-): IndexEntry {
+export function indexEntry({ number, path, fileSha256, paper }: LineInShort, record: SealedRecord): IndexEntry {
   const { instrument, calibration, standards, recommendation } = record;
   const summary = recordSummary(record);
   return {
@@ -56,7 +62,10 @@ export function indexEntry(
       intervalAgreedBy: instrument.intervalAgreedBy,
       recommendation: (recommendation?.asLeft ?? recommendation?.asFound)?.action,
       impactDecision: calibration.impactDecision,
+      procedure: calibration.procedure,
+      paper,
     }),
+    signedBy: signingState(record).given.map(({ name, meaning }) => `${name} (${meaning})`),
     standards: standards.map(({ standard, certificate, dueOn }) => ({ standard, certificate, dueOn })),
   };
 }
@@ -83,6 +92,7 @@ const certain = { number: Number.isInteger, path: isText, fileSha256: isText, st
 const stateable = {
   ...{ description: isText, location: isText, criticality: isText, intervalAgreedBy: isText },
   ...{ recommendation: isText, impactDecision: isText, intervalMonths: Number.isFinite },
+  ...{ procedure: isText, paper: isText, signedBy: isListOfTexts },
 } as const;
 const certainChecks = Object.entries(certain);
 const checks: ReadonlyMap<string, (value: unknown) => boolean> = new Map([
@@ -96,6 +106,10 @@ export function isIndexEntry(found: unknown): found is IndexEntry {
   if (!isObject(found) || !Object.hasOwn(found, "summary")) return false;
   if (!certainChecks.every(([name]) => Object.hasOwn(found, name))) return false;
   return Object.entries(found).every(([name, value]) => checks.get(name)?.(value) === true);
+}
+
+function isListOfTexts(value: unknown): boolean {
+  return Array.isArray(value) && value.every(isText);
 }
 
 function isListOfStandards(value: unknown): boolean {

@@ -1,27 +1,18 @@
+import { daysBetween } from "../analysis/years/day-number.ts";
 import { clopperPearson } from "../numeric/clopper-pearson.ts";
-import type {
-  OpenFinding,
-  Register,
-  RegisterRow,
-  RegisterStandard,
-  WorstError,
-  YearRate,
-} from "../record/register-form.ts";
-import { dueState } from "./due-state.ts";
+import type { OpenFinding, Register, RegisterRow, RegisterStandard, YearRate } from "../record/register-form.ts";
 import { isFinding } from "./finding.ts";
-import type { IndexEntry, PhaseInShort } from "./index-entry.ts";
+import type { IndexEntry } from "./index-entry.ts";
 import { currentRecordsByTag } from "./latest-records.ts";
 import type { FilingIndex } from "./read-index.ts";
-import { registerDrift } from "./register-drift.ts";
-import { lifeOf, type TagLife } from "./tag-lives.ts";
+import { lateOf, registerRow } from "./register-row.ts";
+import { lifeOf } from "./tag-lives.ts";
+
+type Filed = Pick<FilingIndex, "entries" | "decisions" | "disposedSince"> & Partial<Pick<FilingIndex, "tagLines">>;
 
 /** What a folder of records says on a day; `soonDays` is how many days before its date a loop is due soon. */
 export function makeRegister(
-  {
-    entries,
-    decisions,
-    tagLines = [],
-  }: Pick<FilingIndex, "entries" | "decisions"> & { tagLines?: FilingIndex["tagLines"] },
+  { entries, decisions, tagLines = [], disposedSince = 0 }: Filed,
   on: string,
   soonDays: number,
 ): Register {
@@ -32,54 +23,21 @@ export function makeRegister(
   return {
     on,
     soonDays,
-    rows: loops.map(({ ofTag, life }) => registerRow(ofTag, life, { on, soonDays })).sort(byTagName),
+    rows: loops.map(({ ofTag, life }) => registerRow(ofTag, life, { on, soonDays, decisions })).sort(byTagName),
     standards: standardsOf(
       loops.filter(({ life }) => life.outOfUse === undefined).map(({ ofTag }) => ofTag.at(-1) as IndexEntry),
       on,
     ),
-    openFindings: current.flatMap((entry) => openFinding(entry, decided)),
+    openFindings: current.flatMap((entry) => openFinding(entry, decided, on)).sort(byAge),
+    late: [...byTag.values()].flatMap(lateOf).sort((one, other) => (one.performedOn < other.performedOn ? 1 : -1)),
     years: yearsOf(current),
     records: entries.length,
+    disposedSince,
   };
 }
 
 function byTagName(one: RegisterRow, other: RegisterRow): number {
   return one.tag < other.tag ? -1 : 1;
-}
-
-function registerRow(
-  ofTag: readonly IndexEntry[],
-  life: TagLife,
-  { on, soonDays }: { on: string; soonDays: number },
-): RegisterRow {
-  const last = ofTag.at(-1) as IndexEntry;
-  const { summary } = last;
-  return {
-    tag: summary.tag,
-    description: last.description ?? null,
-    location: life.place ?? last.location ?? null,
-    criticality: last.criticality ?? null,
-    calibration: summary.calibration,
-    revision: summary.revision,
-    path: last.path,
-    performedOn: summary.performedOn,
-    unit: summary.distanceUnit,
-    asFound: summary.asFound?.statement ?? null,
-    asLeft: summary.asLeft?.statement ?? null,
-    overall: summary.overall?.word ?? null,
-    worstAsFound: worstOf(summary.asFound),
-    worstAsLeft: worstOf(summary.asLeft),
-    recommendation: last.recommendation ?? null,
-    drift: registerDrift(ofTag.map((entry) => entry.summary)),
-    due: dueState(last, on, soonDays, life),
-    records: ofTag.length,
-  };
-}
-
-function worstOf(phase: PhaseInShort | null): WorstError | null {
-  if (phase === null || phase.worst === null) return null;
-  const { errorDistance, errorPercentSpan } = phase.worst;
-  return { errorDistance, errorPercentSpan };
 }
 
 /** Standards of the last record of each tag, by the certificate that runs longest. */
@@ -105,12 +63,19 @@ function standardsOf(last: readonly IndexEntry[], on: string): readonly Register
 function openFinding(
   { summary, path, fileSha256, impactDecision }: IndexEntry,
   decided: ReadonlySet<string>,
+  on: string,
 ): OpenFinding[] {
   const { tag, calibration, revision, performedOn } = summary;
   const asFound = summary.asFound?.statement;
   if (asFound === undefined || asFound === null || !isFinding(asFound)) return [];
   if (impactDecision !== undefined || decided.has(fileSha256)) return [];
-  return [{ tag, calibration, revision, path, performedOn, asFound }];
+  const days = performedOn === null ? null : daysBetween(performedOn, on);
+  return [{ tag, calibration, revision, path, performedOn, asFound, days }];
+}
+
+/** One without a day may be as old as any. */
+function byAge(one: OpenFinding, other: OpenFinding): number {
+  return (other.days ?? Number.MAX_SAFE_INTEGER) - (one.days ?? Number.MAX_SAFE_INTEGER);
 }
 
 function yearsOf(records: readonly IndexEntry[]): readonly YearRate[] {

@@ -24,6 +24,8 @@ export type FilingIndex = {
   /** Filed pages that cannot be read, or lines that are none: `verify` tells more. Where there is any, nothing can be
    * said of the folder, because what is missing may be what matters. */
   doubts: readonly Doubt[];
+  /** Pages that a past day knew and that were disposed of since; nothing of them can be said. */
+  disposedSince?: number;
 };
 
 /**
@@ -32,8 +34,11 @@ export type FilingIndex = {
  * A row of the index is taken where the ledger bears it out and its page was not touched since the index was written, by
  * the disk's own times; whether the ledger and the pages may be believed is the business of `verify`. The index is
  * written again only where every page could be read, and the ledger then says so.
+ *
+ * @param on the folder as it was at the end of that day: what was filed, withdrawn, decided and said of loops until then,
+ *   but for pages that were disposed of since, of which only their number is known; as it is now where left out
  */
-export async function readIndex(disk: FilingDisk, folder: string): Promise<FilingIndex> {
+export async function readIndex(disk: FilingDisk, folder: string, on?: string): Promise<FilingIndex> {
   // The index first: what is filed meanwhile then has its line, and no row yet.
   const index = await writtenIndex(disk, folder);
   const ledger = await readLedger(disk, folder);
@@ -55,12 +60,38 @@ export async function readIndex(disk: FilingDisk, folder: string): Promise<Filin
   const inOrder = standing.flatMap(({ number }) => made.get(number) ?? []);
   if (known.size < standing.length && doubts.length === 0) await renewed(disk, folder, first, standing, inOrder);
   const decisions = lines.filter((line) => line.action === "decided");
-  const tagLines = tagLinesOf(lines);
-  const entries = underPresentTags(
-    inOrder.map(({ entry }) => entry),
-    tagLines,
-  );
-  return { entries, decisions, tagLines, doubts };
+  const now = { entries: inOrder.map(({ entry }) => entry), decisions, tagLines: tagLinesOf(lines) };
+  if (on === undefined) return { ...now, entries: underPresentTags(now.entries, now.tagLines), doubts };
+  return asOf(on, { disk, folder, lines, made, doubts });
+}
+
+type Whole = {
+  disk: FilingDisk;
+  folder: string;
+  lines: readonly LedgerLine[];
+  made: ReadonlyMap<number, IndexRow>;
+  doubts: Doubt[];
+};
+
+async function asOf(on: string, { disk, folder, lines, made, doubts }: Whole): Promise<FilingIndex> {
+  const until = lines.filter(({ at }) => at.slice(0, on.length) <= on);
+  const gone = new Set(pagesOf(lines).disposed.map(({ path }) => path));
+  const { standing } = pagesOf(until);
+  const entries: IndexEntry[] = [];
+  for (const line of standing.filter(({ path }) => !gone.has(path))) {
+    const row = made.get(line.number);
+    const found = row === undefined ? await readFiledRecord(disk, folder, line) : { row };
+    if ("row" in found) entries.push(found.row.entry);
+    else if ("record" in found) entries.push(indexRow(line, found.record).entry);
+    else if (pagesOf(lines).withdrawn.some(({ path }) => path === line.path))
+      doubts.push({ about: "folder", place: line.path, says: found.says });
+  }
+  const tagLines = tagLinesOf(until);
+  return {
+    entries: underPresentTags(entries, tagLines),
+    decisions: until.filter((line) => line.action === "decided"),
+    ...{ tagLines, doubts, disposedSince: standing.filter(({ path }) => gone.has(path)).length },
+  };
 }
 
 function cutOff(row: number, last: number): string {

@@ -35,6 +35,20 @@ export type RegisterRow = {
   recommendation: string | null;
   /** Of the loop since its last adjustment, as its history tells it; early under four records; or why there is none. */
   drift: { percentSpanPerYear: number; isEarly?: boolean } | { notDetermined: string };
+  /** When its 95 % prediction band meets a limit of the tolerance; or why no day can be given. */
+  forecast: { on: string; limit: "upper" | "lower"; isAlready: boolean; isEarly?: boolean } | { notDetermined: string };
+  /** What the last record does not prove; nothing where it is complete, or does not say. */
+  missing: readonly string[];
+  serial: string | null;
+  procedure: string | null;
+  /** "Ada Specimen (authorised)", or where the paper lies. */
+  signedBy: readonly string[];
+  fingerprint: string;
+  standards: readonly string[];
+  /** What was decided about the finding of the last record; by whom, where the ledger says it. */
+  decided: { by: string | null; decision: string } | null;
+  /** By how many days the last calibration came after the day on which it was due; null where it did not. */
+  daysLate: number | null;
   due: { state: DueState; on: string | null; days: number | null; why: string | null };
   records: number;
 };
@@ -56,6 +70,18 @@ export type OpenFinding = {
   path: string;
   performedOn: string | null;
   asFound: Statement;
+  /** Since the day of the work; null where none is stated. */
+  days: number | null;
+};
+
+/** A calibration that was done after the day on which it was due. */
+export type LateCalibration = {
+  tag: string;
+  calibration: string;
+  path: string;
+  dueOn: string;
+  performedOn: string;
+  days: number;
 };
 
 /** How many loops were found in tolerance, of those calibrated in a year, and the 95 % interval of the rate. */
@@ -67,7 +93,12 @@ export type Register = {
   soonDays: number;
   rows: readonly RegisterRow[];
   standards: readonly RegisterStandard[];
+  /** The oldest first. */
   openFindings: readonly OpenFinding[];
+  /** Of all calibrations that count, the last first. */
+  late: readonly LateCalibration[];
   years: readonly YearRate[];
   records: number;
+  /** Of a past day: records that were disposed of since, and are not in it. */
+  disposedSince: number;
 };

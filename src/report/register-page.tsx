@@ -1,11 +1,11 @@
 import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/drawing/draw.ts";
 import type { Register } from "../record/register-form.ts";
+import { counted } from "../units/counted.ts";
 import { registerColumns } from "./columns/register-columns.tsx";
 import { FoundTable } from "./parts/found-table.tsx";
 import { Picture } from "./parts/pictures.tsx";
-import { OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
-
+import { LateCalibrations, OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
 import { searchedDocument } from "./searched-document.ts";
 import { dueStates } from "./texts/register-texts.ts";
 
@@ -31,6 +31,9 @@ function RegisterPage({ register, rates }: { register: Register; rates: Drawing 
           <p class="kind">Register of calibrations</p>
           <h1>On {register.on}</h1>
           <p class="subject">every loop by its last filed record</p>
+          {register.disposedSince > 0 && (
+            <p class="subject">without {counted(register.disposedSince, "record")} disposed of since</p>
+          )}
         </div>
       </header>
       <RegisterAnswer register={register} />
@@ -43,6 +46,7 @@ function RegisterPage({ register, rates }: { register: Register; rates: Drawing 
         states={dueStates}
         stateOf={({ due }) => due.state}
       />
+      <LateCalibrations late={register.late} />
       <RegisterStandards standards={register.standards} />
       {rates && (
         <section class="rates" aria-labelledby="rates-title">

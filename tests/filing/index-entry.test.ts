@@ -18,6 +18,7 @@ test("an entry is the line's place, the record in short of its test points what 
     fileSha256: line.fileSha256,
     recommendation: record.recommendation?.asFound?.action,
     summary: { ...recordSummary(record), asFound: { ...asFound, places } },
+    signedBy: [],
     standards: [{ standard: "GB-1", certificate: "K-7", dueOn: "2027-06-01" }],
   });
   expect(entry.summary.asFound?.statement).toBe("fail");

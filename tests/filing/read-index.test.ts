@@ -1,12 +1,15 @@
 import { chmodSync, existsSync, readFileSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { changeTag } from "../../src/filing/change-tag.ts";
 import { decideFinding } from "../../src/filing/decide-finding.ts";
+import { disposePages } from "../../src/filing/dispose-pages.ts";
 import { filePage } from "../../src/filing/file-page.ts";
 import type { FilingDisk } from "../../src/filing/filing-disk.ts";
 import { filingFolder } from "../../src/filing/filing-folder.ts";
 import type { IndexEntry } from "../../src/filing/index-entry.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
+import { withdrawPage } from "../../src/filing/withdraw-page.ts";
 import { amended, diskWith, onPaper, samplePage, settled, temporaryFolder } from "./sample-pages.ts";
 
 /** A disk that counts the pages that are read. */
@@ -191,4 +194,29 @@ test("lines that were cut off the end of the ledger show by the rows of the inde
   expect((await readIndex(diskWith(), folder)).doubts).toMatchObject([
     { says: "it ends with line 2, and index.jsonl has the row of line 3: lines were taken off its end" },
   ]);
+});
+
+test("a folder as of a past day: what was filed, withdrawn and said until then, without what was disposed of since", async () => {
+  const path = temporaryFolder();
+  let day = "2026-04-01";
+  const disk = diskWith({ now: () => `${day}T10:00:00.000+02:00` });
+  const folder = filingFolder(disk, path);
+  await filePage(folder, samplePage(), onPaper);
+  day = "2026-05-01";
+  await filePage(folder, samplePage({ calibration: "C-2" }), onPaper);
+  day = "2026-06-01";
+  const words = { by: "A. Example", reason: "a slip" };
+  await withdrawPage(folder, { tag: "LT-1", calibration: "C-1", revision: 1, ...words });
+  day = "2026-07-01";
+  await changeTag(folder, { tag: "LT-1", ...words }, { action: "renamed", to: "LT-9" });
+  const at = async (on: string) =>
+    (await readIndex(disk, path, on)).entries.map(({ summary }) => `${summary.tag} ${summary.calibration}`);
+  expect(await at("2026-03-31")).toEqual([]);
+  expect(await at("2026-04-01")).toEqual(["LT-1 C-1"]);
+  expect(await at("2026-05-31")).toEqual(["LT-1 C-1", "LT-1 C-2"]);
+  expect(await at("2026-06-01")).toEqual(["LT-1 C-2"]);
+  expect(await at("2026-07-01")).toEqual(["LT-9 C-2"]);
+  day = "2026-08-01";
+  await disposePages(folder, new Set([2]), { ...words, before: "2027-01-01" });
+  expect(await readIndex(disk, path, "2026-07-31")).toMatchObject({ entries: [], disposedSince: 1, doubts: [] });
 });

@@ -8,11 +8,12 @@ import { driftHistory } from "../../src/verdict/recommendation/drift-history.ts"
 import { steadyYears, yearPhase, yearRecord } from "../assembly/sample-years.ts";
 import { entry, phaseInShort } from "./sample-entries.ts";
 
+const driftOf = (all: readonly RecordInShort[]) => registerDrift(all).drift;
 const found = (performedOn: string | null, upper: number, more: Partial<RecordInShort> = {}) =>
   entry({ performedOn, asFound: phaseInShort("pass", 0, upper), ...more }).summary;
 
 test("1 % of span more at the upper end every year is a drift of 1 % of span a year", () => {
-  const drift = registerDrift(
+  const drift = driftOf(
     ["2022-01-01", "2023-01-01", "2024-01-01", "2025-01-01"].map((on, year) => found(on, 0.1 * year)),
   );
   // Years of 365, 365 and 366 days: the slope is 0.1 within a day of a year.
@@ -21,7 +22,7 @@ test("1 % of span more at the upper end every year is a drift of 1 % of span a y
 });
 
 test("by three records it is early", () => {
-  const drift = registerDrift(["2022-01-01", "2023-01-01", "2024-01-01"].map((on, year) => found(on, 0.1 * year)));
+  const drift = driftOf(["2022-01-01", "2023-01-01", "2024-01-01"].map((on, year) => found(on, 0.1 * year)));
   expect(drift).toMatchObject({ isEarly: true });
 });
 
@@ -33,7 +34,7 @@ test.each<[string, readonly RecordInShort[]]>([
   ["not enough: one record", [found("2022-01-01", 0, { serial: "A-1" }), found("2023-01-01", 0, { serial: "A-2" })]],
   ["no test point was judged", [found("2022-01-01", 0, { asFound: null })]],
 ])("it is not determined: %s", (notDetermined, records) => {
-  expect(registerDrift(records)).toEqual({ notDetermined });
+  expect(driftOf(records)).toEqual({ notDetermined });
 });
 
 /** As an index keeps it. */
@@ -67,7 +68,7 @@ describe("register, history and recommendation read one number", () => {
   ])("%s", (_, records) => {
     const years = overTheYears(records);
     const place = years?.places[years.leading ?? -1];
-    const register = registerDrift(records.map(inShort));
+    const register = driftOf(records.map(inShort));
     const { drift } = driftHistory(recordsOfOneLoop(records).records, range, false);
     if (place?.drift === null || place === undefined) {
       expect(register).toEqual({ notDetermined: place?.notDetermined.drift });
@@ -77,4 +78,11 @@ describe("register, history and recommendation read one number", () => {
     expect(register).toMatchObject({ percentSpanPerYear: (100 * place.drift.perYear) / 1000 });
     expect(drift).toMatchObject({ point: place.distance, perYear: { value: place.drift.perYear } });
   });
+});
+
+test("the forecast is that of the test point that leads: when its band meets a limit", () => {
+  const years = ["2022-01-01", "2023-01-01", "2024-01-01", "2025-01-01"];
+  const { forecast } = registerDrift(years.map((on, year) => found(on, 0.1 * year)));
+  expect(forecast).toMatchObject({ limit: "upper", isAlready: false, on: expect.stringMatching(/^20[34]\d-/u) });
+  expect(registerDrift([found("2022-01-01", 0)]).forecast).toHaveProperty("notDetermined");
 });

@@ -32,7 +32,7 @@ test("one loop with one record is told in the singular", () => {
 
 test("a row says what its loop is, how it was found and left, how it drifts and when it is due", () => {
   expect(textOf(page)).toContain(
-    "LT-1 silo, distance to the surface hall 2026-01-01 C-1, revision 1 pass +0.150 % (+1.50 mm) – +0.050 not due 2027-01-01, in 37 days",
+    "LT-1 silo, distance to the surface hall serial number S-1 2026-01-01 C-1, revision 1 Ada Specimen (authorised) plum indigo basil puffin · ba78 16bf 8f01 cfea pass +0.150 % (+1.50 mm) – +0.050 not due 2027-01-01, in 37 days",
   );
   expect(textOf(page)).toContain("one record only not in tolerance advised: replace not left in tolerance");
   expect(textOf(page)).toMatch(/LT-3 safety not stated/u);
@@ -46,6 +46,11 @@ test("a tag and the open findings lead to the pages of their records", () => {
 test("without open findings and standards the page has no such sections", () => {
   const text = textOf(renderRegister({ ...register, openFindings: [], standards: [] }, undefined));
   expect(text).not.toMatch(/Found out of tolerance, not|Standards in use/u);
+});
+
+test("calibrations that came late stand in a list, by how many days, and findings say how long they are open", () => {
+  expect(textOf(page)).toMatch(/Calibrated late .*LT-3 C-1 2025-12-01 2026-01-01 31 days/u);
+  expect(textOf(page)).toContain("fail 328 days");
 });
 
 test("a text that is markup is text", () => {

@@ -21,6 +21,10 @@ export function registerRow(more: Partial<RegisterRow> = {}): RegisterRow {
     drift: { percentSpanPerYear: 0.05 },
     due: { state: "not due", on: "2027-01-01", days: 37, why: null },
     records: 1,
+    forecast: { notDetermined: "not within 20 years" },
+    ...{ missing: [], serial: "S-1", procedure: null, signedBy: ["Ada Specimen (authorised)"] },
+    fingerprint: "plum indigo basil puffin · ba78 16bf 8f01 cfea",
+    ...{ standards: ["BAR-1 (B-7)"], decided: null, daysLate: null },
     ...more,
   };
 }
@@ -60,8 +64,16 @@ export const register: Register = {
       path: "LT-2/2026-01-01_C-1_r1.html",
       performedOn: "2026-01-01",
       asFound: "fail",
+      days: 328,
+    },
+  ],
+  late: [
+    {
+      ...{ tag: "LT-3", calibration: "C-1", path: "LT-3/2026-01-01_C-1_r1.html" },
+      ...{ dueOn: "2025-12-01", performedOn: "2026-01-01", days: 31 },
     },
   ],
   years: [],
   records: 9,
+  disposedSince: 0,
 };

@@ -7,12 +7,12 @@ import { nodeFilingDisk } from "../node-filing-disk.ts";
 const soonDays = 30;
 
 /** The options of `spanwright register` as the command line gives them. */
-export type RegisterOptions = { decimalMark?: string };
+export type RegisterOptions = { decimalMark?: string; on?: string };
 
 /** `spanwright register`: what a filing folder says today, as a page and a table inside it. */
 export async function registerCommand(
   folder: string,
-  { decimalMark }: RegisterOptions,
+  { decimalMark, on }: RegisterOptions,
   console: Console,
 ): Promise<0 | 2> {
   const { writeRegister } = await import("../../jobs/filing/write-register.ts");
@@ -21,6 +21,7 @@ export async function registerCommand(
     today: console.today(),
     soonDays,
     decimalMark,
+    on,
   });
   complainOf(problems, console);
   if (written !== undefined) {
@@ -39,6 +40,7 @@ export const addRegisterCommand: AddCommand = (program, console, settle) => {
     .command("register")
     .description("write what a filing folder says of every loop, as a page to search and sort, and as a table")
     .argument("<folder>", "folder into which records are filed")
+    .option("--on <day>", "as it was at the end of a past day, such as 2025-12-31; written beside that of today")
     .option("--decimal-mark <point or comma>", "of page and table; a table with commas has ; between its cells")
     .action(async (folder: string, options: RegisterOptions) => {
       settle(await registerCommand(folder, options, console));

@@ -3,6 +3,7 @@ import { type Disposal, disposePages, pagesToDispose } from "../../filing/dispos
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { filingFolder } from "../../filing/filing-folder.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { isDay } from "../workbook/is-day.ts";
 import { openFolder } from "./open-folder.ts";
 import { checkWordsGiven } from "./words-given.ts";
 
@@ -37,8 +38,4 @@ export async function disposeFiledPages(
     problems.add(fault.code, { file: folder }, { values: fault.values });
     return { says: [], problems };
   }
-}
-
-function isDay(text: string): boolean {
-  return /^\d{4}-\d\d-\d\d$/u.test(text) && !Number.isNaN(Date.parse(text));
 }

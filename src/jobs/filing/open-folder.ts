@@ -12,12 +12,13 @@ export async function openFolder(
   disk: FilingDisk,
   folder: string,
   problems: ProblemList,
+  on?: string,
 ): Promise<FilingIndex | undefined> {
   if (!(await isFilingFolder(disk, folder))) {
     problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
     return undefined;
   }
-  const index = await readIndex(disk, folder);
+  const index = await readIndex(disk, folder, on);
   for (const { place, says } of index.doubts)
     problems.add("options/filed-page", { file: `${folder}/${place}` }, { values: { says } });
   return index.doubts.length === 0 ? index : undefined;

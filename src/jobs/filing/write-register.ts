@@ -10,11 +10,18 @@ import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import type { Disk } from "../disk.ts";
 import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
+import { isDay } from "../workbook/is-day.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { openFolder } from "./open-folder.ts";
 
-/** The day, how soon is soon, and `--decimal-mark` as it was typed. */
-export type RegisterOptions = { today: string; soonDays: number; decimalMark?: string | undefined };
+/** Today, how soon is soon, and options as they were typed. */
+export type RegisterOptions = {
+  today: string;
+  soonDays: number;
+  decimalMark?: string | undefined;
+  /** A past day, as it was typed: what the folder said at its end. */
+  on?: string | undefined;
+};
 
 /** What was written, or nothing where a problem stops it. */
 export type WrittenRegister = { register: Register; page: string; table: string } | undefined;
@@ -23,15 +30,17 @@ export type WrittenRegister = { register: Register; page: string; table: string 
 export async function writeRegister(
   disks: { filing: FilingDisk; plain: Pick<Disk, "writeTogether"> },
   folder: string,
-  { today, soonDays, decimalMark }: RegisterOptions,
+  { today, soonDays, decimalMark, on }: RegisterOptions,
 ): Promise<{ written: WrittenRegister; problems: ProblemList }> {
   const problems = new ProblemList();
   const mark = readDecimalMark(decimalMark, problems);
-  const index = problems.hasStop ? undefined : await openFolder(disks.filing, folder, problems);
+  checkDay(on, today, problems);
+  const index = problems.hasStop ? undefined : await openFolder(disks.filing, folder, problems, on);
   if (index === undefined) return { written: undefined, problems };
-  const register = makeRegister(index, today, soonDays);
-  const page = `${folder}/register.html`;
-  const table = `${folder}/register.csv`;
+  const register = makeRegister(index, on ?? today, soonDays);
+  const name = on === undefined ? "register" : `register-of-${on}`;
+  const page = `${folder}/${name}.html`;
+  const table = `${folder}/${name}.csv`;
   const rates = await withDecimalMark(mark, () => rateChart(register.years));
   const files = withDecimalMark(mark, () => [
     { path: page, text: renderRegister(register, rates) },
@@ -39,4 +48,10 @@ export async function writeRegister(
   ]);
   const isWritten = await writeOrTell(() => disks.plain.writeTogether(files), page, problems);
   return { written: isWritten ? { register, page, table } : undefined, problems };
+}
+
+function checkDay(on: string | undefined, today: string, problems: ProblemList): void {
+  if (on === undefined || (isDay(on) && on <= today)) return;
+  const values = { option: "--on", accepted: `--on with a day until today, such as ${today}` };
+  problems.add("options/not-understood", { file: "command line" }, { read: on, values });
 }

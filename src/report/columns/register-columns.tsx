@@ -1,7 +1,14 @@
 import { Fragment } from "preact";
-import type { OpenFinding, RegisterRow, RegisterStandard, WorstError } from "../../record/register-form.ts";
+import type {
+  LateCalibration,
+  OpenFinding,
+  RegisterRow,
+  RegisterStandard,
+  WorstError,
+} from "../../record/register-form.ts";
+import { counted } from "../../units/counted.ts";
 import type { Column } from "../table/column.ts";
-import { driftWords, dueStates, dueWords, worstErrorWords } from "../texts/register-texts.ts";
+import { driftWords, dueStates, dueWords, forecastWords, worstErrorWords } from "../texts/register-texts.ts";
 
 /** A register: on its page what belongs together stands in one cell, in its CSV each for itself. */
 export const registerColumns: readonly Column<RegisterRow>[] = [
@@ -20,6 +27,12 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
   },
   { heading: "Location", under: "What and where", name: "location", text: ({ location }) => location ?? "" },
   {
+    ...{ heading: "Serial number", under: "What and where", name: "serial", text: ({ serial }) => serial ?? "" },
+    cell: ({ serial }) => serial && `serial number ${serial}`,
+  },
+  { ...onlyInTables("What and where"), name: "procedure", value: ({ procedure }) => procedure ?? "" },
+  { ...onlyInTables("What and where"), name: "standards", value: ({ standards }) => standards.join(", ") },
+  {
     ...{ heading: "Criticality", under: "Tag", name: "criticality", text: ({ criticality }) => criticality ?? "" },
     cell: ({ criticality }) => (criticality === "safety" ? criticality : null),
   },
@@ -28,6 +41,11 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     cell: ({ calibration, revision }) => `${calibration}, revision ${revision}`,
   },
   { ...onlyInTables("Calibrated"), name: "revision", value: ({ revision }) => revision },
+  {
+    ...{ heading: "Signed by", under: "Calibrated", name: "signed_by", text: ({ signedBy }) => signedBy.join(", ") },
+    cell: ({ signedBy }) => (signedBy.length === 0 ? "nobody signed it" : signedBy.join(", ")),
+  },
+  { heading: "Fingerprint", under: "Calibrated", name: "fingerprint", text: ({ fingerprint }) => fingerprint },
   {
     ...{ heading: "Calibrated", name: "performed_on", text: ({ performedOn }) => performedOn ?? "" },
     cell: ({ performedOn }) => <Day day={performedOn} />,
@@ -43,6 +61,11 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     value: ({ worstAsFound }) => sixDigits(worstAsFound?.errorPercentSpan),
     cell: ({ worstAsFound, unit }) => <Words text={worstErrorWords(worstAsFound, unit)} />,
   },
+  {
+    ...{ heading: "Decided", under: "As found", name: "decision", text: ({ decided }) => decided?.decision ?? "" },
+    cell: ({ decided }) => decided && `decided${decided.by === null ? "" : ` by ${decided.by}`}: ${decided.decision}`,
+  },
+  { ...onlyInTables("As found"), name: "decided_by", value: ({ decided }) => decided?.by ?? "" },
   {
     ...{ heading: "As left", name: "as_left", text: ({ asLeft }) => asLeft ?? "" },
     cell: ({ asLeft }) => asLeft ?? "–",
@@ -62,6 +85,10 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     sortBy: ({ drift }) => ("notDetermined" in drift ? "" : drift.percentSpanPerYear),
   },
   {
+    ...{ heading: "Forecast", under: "Drift, % of span a year", name: "forecast", text: forecastWords },
+    cell: (row) => ("notDetermined" in row.forecast ? null : forecastWords(row)),
+  },
+  {
     ...{ heading: "State", name: "state", text: ({ due }) => due.state },
     cell: ({ due: { state } }) => (isGrave(state) ? <strong>{state}</strong> : state),
     sortBy: ({ due }) => dueStates.indexOf(due.state),
@@ -76,6 +103,14 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     ...{ heading: "Advised", under: "State", name: "recommendation", text: ({ recommendation: to }) => to ?? "" },
     cell: ({ recommendation }) =>
       recommendation !== null && recommendation !== "leave" ? <Advised work={recommendation} /> : null,
+  },
+  {
+    ...{ heading: "Missing", under: "State", name: "not_complete", text: ({ missing }) => missing.join(", ") },
+    cell: ({ due, missing }) => (due.state === "not complete" ? null : missing.join("; ") || null),
+  },
+  {
+    ...{ heading: "Late", under: "Calibrated", name: "days_late", value: ({ daysLate }) => daysLate ?? "" },
+    cell: ({ daysLate }) => daysLate && <strong>{counted(daysLate, "day")} late</strong>,
   },
   { ...onlyInTables("Tag"), name: "page", value: ({ path }) => path },
 ];
@@ -137,6 +172,20 @@ export const openFindingColumns: readonly Column<OpenFinding>[] = [
   },
   { heading: "Calibrated", cell: ({ performedOn }) => <Day day={performedOn} /> },
   { heading: "As found", text: ({ asFound }) => asFound },
+  {
+    heading: "Open for",
+    kind: "number",
+    text: ({ days }) => (days === null ? "day not stated" : counted(days, "day")),
+  },
+];
+
+/** Calibrations that came after the day on which they were due. */
+export const lateColumns: readonly Column<LateCalibration>[] = [
+  { heading: "Tag", isRowHeader: true, kind: "day", text: ({ tag }) => tag },
+  { heading: "Record", cell: ({ path, calibration }) => <a href={path}>{calibration}</a> },
+  { heading: "Due on", cell: ({ dueOn }) => <Day day={dueOn} /> },
+  { heading: "Calibrated", cell: ({ performedOn }) => <Day day={performedOn} /> },
+  { heading: "Late by", kind: "number", text: ({ days }) => counted(days, "day") },
 ];
 
 /** The standards that the last records rest on. */

@@ -1,6 +1,6 @@
-import type { OpenFinding, Register, RegisterStandard } from "../../record/register-form.ts";
+import type { LateCalibration, OpenFinding, Register, RegisterStandard } from "../../record/register-form.ts";
 import { counted } from "../../units/counted.ts";
-import { openFindingColumns, registerStandardColumns } from "../columns/register-columns.tsx";
+import { lateColumns, openFindingColumns, registerStandardColumns } from "../columns/register-columns.tsx";
 import { DataTable } from "../table/data-table.tsx";
 import { Counts } from "./counts.tsx";
 
@@ -32,6 +32,17 @@ export function OpenFindings({ openFindings }: { openFindings: readonly OpenFind
     <section aria-labelledby="open-title">
       <h2 id="open-title">Found out of tolerance, not decided yet</h2>
       <DataTable columns={openFindingColumns} rows={openFindings} />
+    </section>
+  );
+}
+
+/** Done after the day on which it was due; the last first. */
+export function LateCalibrations({ late }: { late: readonly LateCalibration[] }) {
+  if (late.length === 0) return null;
+  return (
+    <section aria-labelledby="late-title">
+      <h2 id="late-title">Calibrated late</h2>
+      <DataTable columns={lateColumns} rows={late} />
     </section>
   );
 }

@@ -28,6 +28,14 @@ export function driftWords(drift: RegisterRow["drift"]): string {
   return drift.isEarly ? `${perYear}, early` : perYear;
 }
 
+/** "meets the upper limit on 2027-03-01", early under four records; or why no day can be given. */
+export function forecastWords({ forecast }: Pick<RegisterRow, "forecast">): string {
+  if ("notDetermined" in forecast) return forecast.notDetermined;
+  const { on, limit, isAlready, isEarly } = forecast;
+  const meets = isAlready ? `reaches beyond the ${limit} limit already` : `meets the ${limit} limit on ${on}`;
+  return isEarly ? `${meets}, early` : meets;
+}
+
 /** "2026-12-01, in 6 days"; "2026-11-01, 24 days ago"; or why there is no date. */
 export function dueWords({ on, days, why }: RegisterRow["due"]): string {
   if (on === null || days === null) return why ?? "no date";

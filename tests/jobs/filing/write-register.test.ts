@@ -44,6 +44,18 @@ test("it is written anew over the last one", async () => {
   expect(readFileSync(join(folder, "register.csv"), "utf8")).toContain("LT-9");
 });
 
+test("a past day gets its own files, and a day that is none or to come is told", async () => {
+  const folder = await folderOf("LT-1");
+  const past = await writeRegister({ filing, plain: nodeDisk }, folder, { ...options, on: "2020-01-01" });
+  expect(past.written).toMatchObject({ register: { on: "2020-01-01", rows: [] } });
+  expect(readFileSync(join(folder, "register-of-2020-01-01.html"), "utf8")).toContain("On 2020-01-01");
+  for (const on of ["2026-02-30", "yesterday", "2026-11-26"]) {
+    const { written, problems } = await writeRegister({ filing, plain: nodeDisk }, folder, { ...options, on });
+    expect(written).toBeUndefined();
+    expect(problems.all.map(sentence)[0]).toContain("--on with a day until today, such as 2026-11-25");
+  }
+});
+
 test("a folder that is none, and a disk that refuses, are told", async () => {
   const none = await writeRegister({ filing, plain: nodeDisk }, temporaryFolder(), options);
   expect(none.written).toBeUndefined();
