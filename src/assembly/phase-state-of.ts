@@ -2,6 +2,7 @@ import { loopOf } from "../analysis/readings/loop.ts";
 import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
 import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
+import { greatestOf } from "../numeric/least-and-greatest.ts";
 import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
@@ -165,5 +166,5 @@ function worstLeftPart(
 ): number {
   const span = spanOf(instrument);
   const parts = points.map(({ left, reference }) => partOf((100 * left) / span, reference));
-  return Math.max(partOf((100 * worstLeft) / span, instrument.rangeUpper), ...parts);
+  return Math.max(partOf((100 * worstLeft) / span, instrument.rangeUpper), greatestOf(parts));
 }

@@ -1,3 +1,5 @@
+import { greatestOf, leastOf } from "../numeric/least-and-greatest.ts";
+
 /**
  * The stretch of an axis that shows all of some values, with room at both ends so that no mark is cut.
  * Never shorter than `shortest`, so that the rounding of a computer is not blown up into a curve.
@@ -10,8 +12,8 @@ export function axisDomain(
   if (values.length === 0 || !values.every(Number.isFinite)) {
     throw new RangeError(`axisDomain: requires finite values, got ${values.length === 0 ? "none" : values.join(", ")}`);
   }
-  const middle = (Math.min(...values) + Math.max(...values)) / 2;
-  const length = Math.max(Math.max(...values) - Math.min(...values), shortest);
+  const middle = (leastOf(values) + greatestOf(values)) / 2;
+  const length = Math.max(greatestOf(values) - leastOf(values), shortest);
   if (length === 0) throw new RangeError(`axisDomain: requires two different values, got ${middle}`);
   return [middle - (0.5 + room.below) * length, middle + (0.5 + room.above) * length];
 }

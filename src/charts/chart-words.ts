@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../numeric/least-and-greatest.ts";
 import { phasesOf } from "../record/phases-of.ts";
 import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
@@ -24,7 +25,7 @@ export function unsignedPercentText(record: CalibrationRecord, percentSpan: numb
 export function distanceText(record: CalibrationRecord, distance: number): string {
   const { rangeLower, rangeUpper, distanceUnit } = record.instrument;
   const typed = phasesOf(record).map(({ phase }) => phase.decimals.reference);
-  const decimals = Math.max(...typed, ...[rangeLower, rangeUpper].map(decimalsOf));
+  const decimals = greatestOf([...typed, ...[rangeLower, rangeUpper].map(decimalsOf)]);
   return `${writeFixed(distance, decimals)} ${distanceUnit}`;
 }
 
@@ -45,7 +46,7 @@ export function spreadText(record: CalibrationRecord, readings: readonly DrawnRe
   const errors = readings.map(({ errorPercentSpan }) => errorPercentSpan);
   const text = (percentSpan: number) => percentText(record, percentSpan);
   return (
-    `errors from ${text(Math.min(...errors))} to ${text(Math.max(...errors))} of span; farthest from zero: ` +
+    `errors from ${text(leastOf(errors))} to ${text(greatestOf(errors))} of span; farthest from zero: ` +
     `${text(worst.errorPercentSpan)} at ${distanceText(record, worst.reference)}, ${worst.direction}`
   );
 }
@@ -105,8 +106,8 @@ export function leftOutText(phases: readonly PhaseRecord[], drawn: number): stri
 }
 
 function percentDecimals(record: CalibrationRecord): number {
-  const narrowest = Math.min(
-    ...phasesOf(record).flatMap(({ phase: { readings } }) =>
+  const narrowest = leastOf(
+    phasesOf(record).flatMap(({ phase: { readings } }) =>
       readings.map(({ toleranceLow, toleranceHigh }) => Math.max(-toleranceLow, toleranceHigh)),
     ),
   );

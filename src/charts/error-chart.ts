@@ -1,3 +1,4 @@
+import { leastOf } from "../numeric/least-and-greatest.ts";
 import { isOutside } from "../record/is-outside.ts";
 import { decidingPoints, type JudgedPart, worstPointOf } from "../record/loop-end.ts";
 import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts";
@@ -120,7 +121,7 @@ const labelShare = 0.15;
 /** How far the nearest reading of that end of the range is from a limit there. */
 function roomAt({ x, y }: { x: number; y: number }, readings: readonly Row[], range: Range): number {
   const beside = readings.filter((reading) => Math.abs(Number(reading.x) - x) < labelShare * spanOf(range));
-  return Math.min(...beside.map((reading) => Math.abs(Number(reading.y) - y)));
+  return leastOf(beside.map((reading) => Math.abs(Number(reading.y) - y)));
 }
 
 /** As many decimals as four digits need. */

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../numeric/least-and-greatest.ts";
 import { type PhaseName, phaseWords } from "../record/phase-name.ts";
 import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
@@ -65,7 +66,7 @@ function wordsOf(
       `zero and span can cure.${leftOutText([phase], rows.length)}`,
     description:
       `Residuals of ${record.instrument.tag} from its fitted line, ${phaseWords[name]}, ${rows.length} readings, ` +
-      `from ${percentText(record, Math.min(...residuals))} to ${percentText(record, Math.max(...residuals))} of span; ` +
+      `from ${percentText(record, leastOf(residuals))} to ${percentText(record, greatestOf(residuals))} of span; ` +
       `farthest from zero: ${reach}${share}.`,
   };
 }

@@ -1,3 +1,5 @@
+import { greatestOf } from "../numeric/least-and-greatest.ts";
+
 /** A wider cell would push the others out of sight. */
 const widestColumn = 100;
 
@@ -5,7 +7,7 @@ const widestColumn = 100;
 export function alignedTable(table: readonly (readonly (string | number)[])[]): string {
   const texts = table.map((row) => row.map((cell) => inOneLine(String(cell))));
   const rows = texts.map((row) => row.map((cell, column) => (column === row.length - 1 ? cell : shortened(cell))));
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => [...(row[column] ?? "")].length)));
+  const widths = (rows[0] ?? []).map((_, column) => greatestOf(rows.map((row) => [...(row[column] ?? "")].length)));
   const line = (row: readonly string[]) =>
     row
       .map((cell, column) => (column === row.length - 1 ? cell : cell.padEnd(widths[column] ?? 0)))

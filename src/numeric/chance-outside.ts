@@ -1,3 +1,4 @@
+import { leastOf } from "./least-and-greatest.ts";
 import { normalCumulative } from "./normal-distribution.ts";
 
 /** A result that deviates, and the limits of its deviation; all in one unit. */
@@ -83,7 +84,7 @@ function stepOver(
   finestStep: number,
 ): number | undefined {
   const ratios = results.flatMap((result) => (sharedOf(result) > 0 ? [ownOf(result) / sharedOf(result)] : []));
-  return ratios.length === 0 ? undefined : Math.min(coarsestStep, Math.max(finestStep, Math.min(...ratios) / 2));
+  return ratios.length === 0 ? undefined : Math.min(coarsestStep, Math.max(finestStep, leastOf(ratios) / 2));
 }
 
 function overNormal(step: number | undefined, height: (deviations: number) => number): number {

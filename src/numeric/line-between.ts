@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "./least-and-greatest.ts";
 import { mean } from "./mean.ts";
 import { requireFinite, requirePoints } from "./require-finite.ts";
 
@@ -80,7 +81,7 @@ function edgeSlopes(hull: readonly PlanePoint[]): readonly number[] {
 
 function stripAround(slope: number, below: readonly PlanePoint[], above: readonly PlanePoint[]): Strip {
   const offset = (point: PlanePoint) => point.ordinate - slope * point.abscissa;
-  return { slope, top: Math.max(...below.map(offset)), bottom: Math.min(...above.map(offset)) };
+  return { slope, top: greatestOf(below.map(offset)), bottom: leastOf(above.map(offset)) };
 }
 
 function height(strip: Strip): number {

@@ -1,5 +1,6 @@
 import { centre } from "./centre.ts";
 import { fitLine } from "./fit-line.ts";
+import { greatestOf } from "./least-and-greatest.ts";
 import { lineValue } from "./line-value.ts";
 
 /**
@@ -13,7 +14,7 @@ import { lineValue } from "./line-value.ts";
  */
 export function parabolaResiduals(abscissas: readonly number[], ordinates: readonly number[]): readonly number[] {
   const { deviations } = centre(abscissas);
-  const scale = Math.max(...deviations.map(Math.abs));
+  const scale = greatestOf(deviations.map(Math.abs));
   const places = deviations.map((deviation) => deviation / scale);
   const bends = lineResiduals(
     places,

@@ -1,4 +1,5 @@
 import { fitLine, type LineFit } from "./fit-line.ts";
+import { greatestOf } from "./least-and-greatest.ts";
 import { median } from "./median.ts";
 import { requirePoints } from "./require-finite.ts";
 import { type Line, theilSenLine } from "./theil-sen-line.ts";
@@ -87,7 +88,7 @@ function startingLine(
 
 // A few units in the last place are no deviation: points that lie on the line exactly have a scale of about 0.
 function indexesBeyond(residuals: readonly number[], limit: number): readonly number[] {
-  const rounding = 1e-12 * Math.max(...residuals.map(Math.abs), 1);
+  const rounding = 1e-12 * greatestOf([...residuals.map(Math.abs), 1]);
   return residuals.flatMap((residual, index) => (Math.abs(residual) > limit + rounding ? [index] : []));
 }
 

@@ -7,14 +7,14 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   problems: [],
   numeric: [],
   model: ["units", "problems"],
-  workbook: ["model", "units", "problems"],
+  workbook: ["model", "numeric", "units", "problems"],
   analysis: ["numeric", "model", "units"],
   verdict: ["analysis", "numeric", "model", "units"],
   record: ["types of verdict", "model", "units", "problems"],
   assembly: ["record", "verdict", "analysis", "numeric", "model", "units", "problems"],
   proof: ["record", "problems"],
-  charts: ["record", "units"],
-  report: ["charts", "proof", "record", "units"],
+  charts: ["record", "numeric", "units"],
+  report: ["charts", "proof", "record", "numeric", "units"],
   filing: ["proof", "record", "analysis", "model", "numeric", "problems"],
   jobs: [
     "filing",
@@ -32,7 +32,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
     "units",
   ],
   sheet: ["assembly", "workbook", "record", "verdict", "analysis", "numeric", "model", "units", "problems"],
-  cli: ["jobs", "problems", "units"],
+  cli: ["jobs", "numeric", "problems", "units"],
 };
 
 /** Where a library may be imported, so that it can be exchanged in one place and loads only where it is needed. */

@@ -1,4 +1,5 @@
 import { fitLine } from "../../numeric/fit-line.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import { mean } from "../../numeric/mean.ts";
 import {
@@ -44,7 +45,7 @@ export function bowOf(readings: readonly StageReading[]): Bow | undefined {
   );
   const residuals = places.map(({ input, error }) => error - lineValue(line, input));
   const sizes = residuals.map(Math.abs);
-  const place = sizes.indexOf(Math.max(...sizes));
+  const place = sizes.indexOf(greatestOf(sizes));
   return {
     greatest: residuals[place]!,
     point: points[place]!,

@@ -1,4 +1,5 @@
 import { fitLine } from "../../numeric/fit-line.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import { minimaxLine } from "../../numeric/minimax-line.ts";
 import { minimaxSlopeThrough } from "../../numeric/minimax-slope-through.ts";
@@ -50,7 +51,7 @@ export function linearity(curve: readonly CurvePoint[]): Figure<Linearity> {
 
 /** Mean references of one distance differ by their rounding: what is closer than that is one place. */
 function placesOf(sortedReferences: readonly number[]): number {
-  const largest = Math.max(...sortedReferences.map(Math.abs));
+  const largest = greatestOf(sortedReferences.map(Math.abs));
   return sortedReferences.filter(
     (reference, index) => index === 0 || reference - (sortedReferences[index - 1] as number) > roundingShare * largest,
   ).length;

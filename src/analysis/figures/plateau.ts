@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import { robustScale } from "../../numeric/robust-line.ts";
 import { theilSenLine } from "../../numeric/theil-sen-line.ts";
@@ -101,9 +102,9 @@ function standsStill(
   );
   const level = median(still.flatMap(({ outputs }) => outputs));
   const last = still.at(-1) as Place;
-  const movement = Math.abs(line.slope) * (Math.max(...stillInputs(still)) - Math.min(...stillInputs(still)));
+  const movement = Math.abs(line.slope) * (greatestOf(stillInputs(still)) - leastOf(stillInputs(still)));
   const outputs = still.map(({ output }) => output);
-  const moved = Math.max(...outputs) - Math.min(...outputs);
+  const moved = greatestOf(outputs) - leastOf(outputs);
   const deviation = level - valueAt(last.input);
   // A bend makes the rest scatter about its line, too: what stands still does so within the noise of its repeats.
   const noise = Math.min(scatter, repeatScatter([...still, ...rest], leastScatter));

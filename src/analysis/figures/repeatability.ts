@@ -1,4 +1,5 @@
 import { type Direction, directions } from "../../model/calibration.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { pooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
 import { type CurveReading, readingsByPoint } from "./error-curve.ts";
 import { type Figure, notDetermined } from "./figure.ts";
@@ -41,7 +42,7 @@ export function repeatability(readings: readonly CurveReading[]): Figure<Repeata
   const spreads = groups.map(({ point, direction, errors }) => ({
     point,
     direction,
-    percentSpan: Math.max(...errors) - Math.min(...errors),
+    percentSpan: greatestOf(errors) - leastOf(errors),
   }));
   const widest = spreads.reduce((worst, spread) => (spread.percentSpan > worst.percentSpan ? spread : worst));
   return { ...widest, pooledStdDev: pooled.standardDeviation, degreesOfFreedom: pooled.degreesOfFreedom };

@@ -1,4 +1,5 @@
 import { spanOf } from "../../model/range.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { lineBetween } from "../../numeric/line-between.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { ToleranceLimits } from "../readings/tolerance.ts";
@@ -35,7 +36,7 @@ export type RangeEnds = { rangeLower: number; rangeUpper: number };
  */
 export function bestCorrection(errors: readonly ErrorToCorrect[], range: RangeEnds): Figure<Correction> {
   const indicated = errors.map((error) => error.indicated);
-  const between = Math.max(...indicated) - Math.min(...indicated);
+  const between = greatestOf(indicated) - leastOf(indicated);
   if (!(between > leastDifference * spanOf(range))) return notDetermined("fewer than two indicated distances");
   const line = lineBetween(
     indicated,

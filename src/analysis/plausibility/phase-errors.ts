@@ -1,6 +1,7 @@
 import { groupedBy } from "../../model/grouped-by.ts";
 import { axes } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import type { Loop } from "../readings/loop.ts";
 import { partOfTolerance } from "../readings/place-in-range.ts";
@@ -34,5 +35,5 @@ export function readingsAgainst(readings: readonly StagedReading[], loop: Loop):
     ).values(),
   ];
   if (points.length === 0) return undefined;
-  return Math.max(...points.map((group) => median(group.map(({ part }) => part))));
+  return greatestOf(points.map((group) => median(group.map(({ part }) => part))));
 }

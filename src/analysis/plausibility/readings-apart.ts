@@ -1,5 +1,6 @@
 import { groupedBy } from "../../model/grouped-by.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import { theilSenLine } from "../../numeric/theil-sen-line.ts";
 import type { StagedReading } from "../stages/staged-readings.ts";
@@ -121,7 +122,7 @@ function contradicted(
     expected: (percent[one.output] ?? 0) - one.deviation,
     limit: one.limit,
   });
-  const widest = Math.max(...deviations.map(({ limit }) => limit));
+  const widest = greatestOf(deviations.map(({ limit }) => limit));
   const isShared = deviations.every(({ deviation }) => Math.abs(deviation - first.deviation) <= widest);
   if (off.length < deviations.length || !isShared) return off.map(ofOutput);
   const reference = percent.reference ?? 0;

@@ -1,4 +1,5 @@
 import type { TripDirection } from "../../model/calibration.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 
 /** A trip far from the others of its output, and where they lie; distance. */
@@ -51,7 +52,7 @@ function limitOf(same: readonly number[], { span, step }: Pick<TripContext, "spa
   const least = beyondSteps * step;
   if (same.length === 0) return Math.max(least, partsOfSpan.alone * span);
   if (same.length === 1) return Math.max(least, partsOfSpan.ofTwo * span);
-  const spread = Math.max(...same) - Math.min(...same);
+  const spread = greatestOf(same) - leastOf(same);
   // Of three trips one wild one makes the spread of the others wide; their middle half does not feel it.
   const calm = same.length >= 4 ? middleHalf(same) * 2 : spread;
   return Math.max(least, beyondSpread * Math.min(spread, calm), partsOfSpan.amongMany * span);

@@ -1,4 +1,5 @@
 import type { Axis } from "../../model/loop-stages.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import type { StagedReading } from "../stages/staged-readings.ts";
 import type { Scale } from "./scales.ts";
@@ -50,7 +51,7 @@ export function unitOfAll(
   const fits = scales.flatMap((scale): UnitOfAll[] => {
     const shown = pairs.map(({ written }) => scale.percentOf(written));
     const after = median(pairs.map(({ others }, place) => Math.abs((shown[place] as number) - others)));
-    const isCovered = Math.max(...shown) - Math.min(...shown) >= leastCover;
+    const isCovered = greatestOf(shown) - leastOf(shown) >= leastCover;
     return isCovered && after <= mostAfter && after * leastGain < before ? [{ scale, before, after }] : [];
   });
   return fits.toSorted((one, other) => one.after - other.after)[0];
@@ -87,7 +88,7 @@ function moves(readings: readonly StagedReading[], axis: Axis): boolean {
 }
 
 function coverOf(values: readonly number[]): number {
-  return values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
+  return values.length === 0 ? 0 : greatestOf(values) - leastOf(values);
 }
 
 /**

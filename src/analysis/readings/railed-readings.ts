@@ -1,4 +1,5 @@
 import { groupedBy } from "../../model/grouped-by.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import { robustScale } from "../../numeric/robust-line.ts";
 import { theilSenLine } from "../../numeric/theil-sen-line.ts";
@@ -73,7 +74,7 @@ export function railedReadings(readings: readonly StagedReading[], context: Rail
 function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailContext): readonly Rail[] {
   const side = end === "high" ? 1 : -1;
   const levels = seen.map(({ output }) => side * output);
-  const level = Math.max(...levels);
+  const level = greatestOf(levels);
   const width = Math.max(beyondSteps * context.step, levelWithin / 2);
   const there = seen.filter((_, place) => levels[place]! >= level - width || isAtLevel(end, levels[place]!, context));
   if (there.length === 0 || !standsStill(end, there, level, width, context)) return [];
@@ -109,7 +110,7 @@ function standsStill(
 ): boolean {
   if (isAtLevel(end, level, context) || isTrueZero(end, level, context.loop)) return true;
   const inputs = there.map(({ input }) => input);
-  const moved = Math.max(...inputs) - Math.min(...inputs);
+  const moved = greatestOf(inputs) - leastOf(inputs);
   const isStill = there.length >= fewestStill && (moved > 4 * width || level > (end === "high" ? 100 : 0) + pastEnd);
   const isAtEnd = level >= (end === "high" ? 100 : 0) - pastEnd;
   return isStill && isAtEnd;

@@ -1,5 +1,6 @@
 import { type Axis, axes, type StageName, stageBetween, stageWords } from "../../model/loop-stages.ts";
 import type { LineFit } from "../../numeric/fit-line.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { lineStandardUncertainty, lineValue } from "../../numeric/line-value.ts";
 import { robustLine } from "../../numeric/robust-line.ts";
 import type { Loop } from "../readings/loop.ts";
@@ -78,7 +79,7 @@ export function stageLine(
       : [{ index: reading.index, point: reading.point, input, error: output - input }];
   });
   const inputs = pairs.map(({ input }) => input);
-  if (pairs.length < fewestReadings || Math.max(...inputs) - Math.min(...inputs) < leastInputRange) return undefined;
+  if (pairs.length < fewestReadings || greatestOf(inputs) - leastOf(inputs) < leastInputRange) return undefined;
   const errors = pairs.map(({ error }) => error);
   const { fit, excluded } = robustLine(inputs, errors, groupsOf(pairs), leastScatter);
   const used = pairs.filter((_, place) => !excluded.includes(place));

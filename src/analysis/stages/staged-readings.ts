@@ -2,6 +2,7 @@ import type { Direction, Reading } from "../../model/calibration.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type Characteristic, idealOutput, indicatedDistance } from "../readings/ideal-characteristic.ts";
 import type { Loop } from "../readings/loop.ts";
@@ -127,7 +128,7 @@ function minutesOf(readings: readonly Reading[]): readonly number[] | undefined 
     const [, day = "1970-01-01", clock] = dayAndClock.exec(time) ?? [];
     return clock === undefined ? Number.NaN : Date.parse(`${day}T${clock}Z`);
   });
-  const first = Math.min(...stamps);
-  if (!stamps.every(Number.isFinite) || Math.max(...stamps) === first) return undefined;
+  const first = leastOf(stamps);
+  if (!stamps.every(Number.isFinite) || greatestOf(stamps) === first) return undefined;
   return stamps.map((stamp) => (stamp - first) * minutesPerMillisecond);
 }

@@ -1,4 +1,5 @@
 import type { TripDirection } from "../../model/calibration.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { mean } from "../../numeric/mean.ts";
 import { sampleStandardDeviation } from "../../numeric/sample-standard-deviation.ts";
 import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
@@ -75,8 +76,8 @@ function tripMean(counted: readonly OutputTrip[], direction: TripDirection): Fig
   if (distances.length === 0) return notDetermined(`no trip on ${direction} was recorded`);
   return {
     mean: mean(distances),
-    least: Math.min(...distances),
-    greatest: Math.max(...distances),
+    least: leastOf(distances),
+    greatest: greatestOf(distances),
     count: distances.length,
     standardDeviation:
       distances.length < 2 ? notDetermined(`one trip on ${direction} only`) : sampleStandardDeviation(distances),

@@ -1,4 +1,5 @@
 import { fitLineThrough } from "../../numeric/fit-line-through.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { deviationsFromRepeats, type StageReading } from "../readings/repeated-readings.ts";
 
 /** How the error of a stage moved while the readings were taken. */
@@ -33,7 +34,7 @@ export function driftInTime(readings: readonly StageReading[]): DriftInTime | un
     deviations.map(({ error }) => error),
   );
   const times = readings.map(({ elapsed }) => elapsed);
-  const duration = Math.max(...times) - Math.min(...times);
+  const duration = greatestOf(times) - leastOf(times);
   const widened = (fit.slopeStdError ?? 0) * Math.sqrt(fit.degreesOfFreedom / degreesOfFreedom);
   return {
     rate: fit.slope,
@@ -55,6 +56,6 @@ export function driftInTime(readings: readonly StageReading[]): DriftInTime | un
  */
 export function withoutDrift(readings: readonly StageReading[], { rate }: DriftInTime): readonly StageReading[] {
   const times = readings.map(({ elapsed }) => elapsed);
-  const middle = (Math.max(...times) + Math.min(...times)) / 2;
+  const middle = (greatestOf(times) + leastOf(times)) / 2;
   return readings.map((reading) => ({ ...reading, error: reading.error - rate * (reading.elapsed - middle) }));
 }

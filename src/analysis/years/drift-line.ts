@@ -1,4 +1,5 @@
 import { fitLine, type LineFit, lineWithScatter } from "../../numeric/fit-line.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import type { PooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
 import {
@@ -58,7 +59,7 @@ const counts = ["no record", "one record", "two records"] as const;
 export function fitDrift(errors: readonly DatedError[]): Figure<FittedDrift> {
   if (errors.length < fewestRecords) return notDetermined(`not enough: ${counts[errors.length]}`);
   const days = errors.map(({ day }) => day);
-  const [firstDay, lastDay] = [Math.min(...days), Math.max(...days)];
+  const [firstDay, lastDay] = [leastOf(days), greatestOf(days)];
   if (lastDay - firstDay < fewestDays) {
     return notDetermined(`not enough: all records lie within less than ${fewestDays} days`);
   }

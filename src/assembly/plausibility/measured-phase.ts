@@ -7,6 +7,7 @@ import { columnName } from "../../model/column.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
 import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
+import { leastOf } from "../../numeric/least-and-greatest.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import type { Problem } from "../../problems/problem.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
@@ -97,7 +98,7 @@ function halfTolerance({ toleranceTerms, characteristics: { signal } }: Loop): n
     const { low, high } = toleranceAt(toleranceTerms, signal, reference);
     return [-low, high].filter((side) => side > 0);
   });
-  return allowed.length === 0 ? 0 : (100 * Math.min(...allowed)) / spanOf(signal) / 2;
+  return allowed.length === 0 ? 0 : (100 * leastOf(allowed)) / spanOf(signal) / 2;
 }
 
 function stepsInPercent(loop: Loop, resolutions: ReadingResolutions): MeasuredPhase["steps"] {

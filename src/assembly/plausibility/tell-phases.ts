@@ -1,6 +1,7 @@
 import { readingsAgainst } from "../../analysis/plausibility/phase-errors.ts";
 import type { Reading } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import type { MeasuredPhase, MeasuredRows, Tell } from "./measured-phase.ts";
 
 /** As left has to be that much worse than as found. */
@@ -39,7 +40,7 @@ function isEarlier(left: readonly TableRow<Reading>[], found: readonly TableRow<
     const isBefore = (ofLeft.at(-1) ?? "") < (ofFound[0] ?? "");
     return isBefore ? "the readings as left were taken before those as found" : undefined;
   }
-  const isAbove = Math.max(...left.map(({ line }) => line)) < Math.min(...found.map(({ line }) => line));
+  const isAbove = greatestOf(left.map(({ line }) => line)) < leastOf(found.map(({ line }) => line));
   return isAbove ? "the readings as left stand before those as found" : undefined;
 }
 

@@ -8,6 +8,7 @@ import {
 import { phaseInWords } from "../../model/calibration.ts";
 import { columnName } from "../../model/column.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { type MeasuredPhase, ownUnit } from "./measured-phase.ts";
 
@@ -79,8 +80,8 @@ function tellOutside({ phase, staged, rows, instrument, tell }: MeasuredPhase): 
     lower: writePlain(instrument.rangeLower),
     upper: writePlain(instrument.rangeUpper),
     own: instrument.distanceUnit,
-    least: writePlain(Math.min(...references)),
-    greatest: writePlain(Math.max(...references)),
+    least: writePlain(leastOf(references)),
+    greatest: writePlain(greatestOf(references)),
   };
   tell(row, "plausible/references-outside", { column: "reference", values });
 }
@@ -96,8 +97,8 @@ function tellUnknown({ phase, staged, rows, instrument, tell }: MeasuredPhase, a
     lower: instrument.signalLower,
     upper: instrument.signalUpper,
     own: instrument.signalUnit,
-    least: writePlain(Math.min(...numbers.map(({ number }) => number))),
-    greatest: writePlain(Math.max(...numbers.map(({ number }) => number))),
+    least: writePlain(leastOf(numbers.map(({ number }) => number))),
+    greatest: writePlain(greatestOf(numbers.map(({ number }) => number))),
   };
   tell(row, "plausible/scale-unknown", { column: columnName(axis), values });
 }

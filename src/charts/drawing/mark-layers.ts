@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import type { PathStep, Subpath } from "./svg-path.ts";
 
 type Box = Readonly<{ left: number; right: number; top: number; bottom: number }>;
@@ -25,7 +26,7 @@ const edge = 4;
 function boxOf(subpaths: readonly Subpath[]): Box {
   const places = subpaths.flatMap(({ steps }) => steps.flatMap(reachOf));
   const [xs, ys] = [places.map(({ x }) => x), places.map(({ y }) => y)];
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  return { left: leastOf(xs), right: greatestOf(xs), top: leastOf(ys), bottom: greatestOf(ys) };
 }
 
 /** A place; of an arc, all that it may bow to. */

@@ -1,4 +1,5 @@
 import { type Bounds, boundClip, Marks } from "vega-scenegraph";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import type { Datum, Known, MarkStep, SizedStep } from "./chart-program.ts";
 import { type Item, type Mark, newItem, newMark, type Scope } from "./scene.ts";
 
@@ -18,7 +19,7 @@ export function bindItems(scope: Scope, step: MarkStep, before: Mark | undefined
 function rejoined(mark: Mark, rows: readonly Datum[]): Pick<Mark, "items" | "came" | "changed" | "went"> {
   const byKey = new Map(mark.items.map((item) => [String(item.datum.value), item]));
   const [came, changed]: [Item[], Item[]] = [[], []];
-  const last = Math.max(-1, ...mark.items.map(({ serial }) => serial));
+  const last = Math.max(-1, greatestOf(mark.items.map(({ serial }) => serial)));
   for (const row of rows) {
     const key = String(row.value);
     const known = byKey.get(key);

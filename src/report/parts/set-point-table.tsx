@@ -1,3 +1,4 @@
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { decimalsOf as writtenDecimals } from "../../units/decimal-mark.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
@@ -56,7 +57,7 @@ function PointsAndSignals({ record: { instrument }, points, hasCounts, hasValue 
 /** As many decimals as the number of the column that needs most. */
 function decimalsOf(column: readonly (number | null)[]): number {
   const written = column.map((value) => (value === null ? "" : writePlain(Number(value.toPrecision(6)))));
-  return Math.max(0, ...written.map((text) => writtenDecimals(text)));
+  return Math.max(0, greatestOf(written.map((text) => writtenDecimals(text))));
 }
 
 function shown(value: number | null, decimals: number): string {

@@ -1,3 +1,4 @@
+import { leastOf } from "../../numeric/least-and-greatest.ts";
 import { worstPointOf } from "../../record/loop-end.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
@@ -73,7 +74,7 @@ function ratioNote(record: CalibrationRecord) {
   const ratios = phasesOf(record).flatMap(({ phase }) =>
     [...phase.points, ...(phase.endPoints ?? [])].map(({ testUncertaintyRatio }) => testUncertaintyRatio),
   );
-  const least = Math.min(...ratios);
+  const least = leastOf(ratios);
   const asked = record.decisionRule.minimumTestUncertaintyRatio;
   if (ratios.length === 0 || least >= asked) return null;
   return (

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { isOutside } from "../../record/is-outside.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import { spanOf } from "../../record/range.ts";
@@ -21,8 +22,8 @@ export function numberStyleOf(record: CalibrationRecord): NumberStyle {
   const limits = phasesOf(record).flatMap(({ phase: { readings } }) =>
     readings.flatMap(({ toleranceLow, toleranceHigh }) => [-toleranceLow, toleranceHigh]),
   );
-  const tightest = Math.min(...limits.filter((limit) => limit > 0), span);
-  const typed = Math.max(...phasesOf(record).map(({ phase }) => phase.decimals.reference), 0);
+  const tightest = leastOf([...limits.filter((limit) => limit > 0), span]);
+  const typed = greatestOf([...phasesOf(record).map(({ phase }) => phase.decimals.reference), 0]);
   const least = Math.max(typed, decimalsForSignificant(tightest, digitsOfTolerance));
   const distance = readableDecimals(record, least);
   return {

@@ -1,3 +1,4 @@
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { decimalsOf } from "../../units/decimal-mark.ts";
 
 /** Width of a decimal point beside that of a digit, in the font of the page. */
@@ -5,7 +6,7 @@ const pointWidth = 0.45;
 
 /** The room, in digits, that a number leaves behind it so that its decimal point stands below those of its column. */
 export function roomAfter(text: string, column: readonly string[]): number {
-  const widest = Math.max(0, ...column.filter(isNumber).map(widthOfDecimals));
+  const widest = Math.max(0, greatestOf(column.filter(isNumber).map(widthOfDecimals)));
   return isNumber(text) ? Number((widest - widthOfDecimals(text)).toFixed(2)) : 0;
 }
 

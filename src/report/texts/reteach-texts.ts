@@ -1,3 +1,4 @@
+import { leastOf } from "../../numeric/least-and-greatest.ts";
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, Statement } from "../../record/record-schema.ts";
 import type { CorrectedCurve, NewConstants } from "../../record/reteach-schema.ts";
@@ -120,5 +121,5 @@ function tightestTolerance({ phases }: CalibrationRecord): number {
   const limits = [phases.asFound, phases.asLeft].flatMap((phase) =>
     (phase?.readings ?? []).flatMap(({ toleranceLow, toleranceHigh }) => [-toleranceLow, toleranceHigh]),
   );
-  return Math.min(...limits.filter((limit) => limit > 0));
+  return leastOf(limits.filter((limit) => limit > 0));
 }

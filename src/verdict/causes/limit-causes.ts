@@ -1,5 +1,6 @@
 import type { Plateau } from "../../analysis/figures/plateau.ts";
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import { burdenLimitedCurrent, fullSimulation } from "./evidence/burden-evidence.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
@@ -205,8 +206,8 @@ function echoSightings({ echoes, stages, readings, loop, instrument }: CauseEvid
   );
   if (echoes === undefined || !isFollowed) return [];
   const times = echoes.factor === 2 ? "twice" : "three times";
-  const farthest = Math.max(
-    ...readings.filter(({ index }) => echoes.members.includes(index)).map(({ percent }) => percent.reference as number),
+  const farthest = greatestOf(
+    readings.filter(({ index }) => echoes.members.includes(index)).map(({ percent }) => percent.reference as number),
   );
   const place = inUnitOf(loop, "reference", farthest);
   return [

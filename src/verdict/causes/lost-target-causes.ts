@@ -1,5 +1,6 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { mediumOf } from "../../model/medium.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { deadSignalSightings } from "./evidence/dead-signal.ts";
@@ -142,8 +143,8 @@ function placesOf({ readings, loop, instrument }: CauseEvidence, indexes: readon
   const at = (percent: number) => Number(inUnitOf(loop, "reference", percent).toPrecision(6));
   return [
     { name: "such readings", value: there.length, unit: "" },
-    { name: "nearest of them", value: at(Math.min(...places)), unit },
-    { name: "farthest of them", value: at(Math.max(...places)), unit },
+    { name: "nearest of them", value: at(leastOf(places)), unit },
+    { name: "farthest of them", value: at(greatestOf(places)), unit },
     { name: "good readings at the same points", value: others.length, unit: "" },
   ];
 }

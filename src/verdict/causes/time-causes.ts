@@ -1,3 +1,4 @@
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeOf } from "./evidence/line-words.ts";
@@ -21,7 +22,7 @@ export const warmUpOrDrift: Cause = {
 
 function sightingIn({ isByClock, readings }: CauseEvidence, stage: StageEvidence): Sighting {
   const { total, totalStandardUncertainty, rate } = stage.drift as NonNullable<StageEvidence["drift"]>;
-  const duration = Math.max(...readings.map(({ elapsed }) => elapsed));
+  const duration = greatestOf(readings.map(({ elapsed }) => elapsed));
   return {
     stage: placeOf(stage.stage),
     says: "The same point read again later has another error, and the change goes on with time. This is consistent with a warm-up, or with something that drifted while the readings were taken.",

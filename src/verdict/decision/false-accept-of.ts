@@ -2,6 +2,7 @@ import { hasTolerance } from "../../analysis/readings/place-in-range.ts";
 import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { chanceOutside, type DeviatingResult } from "../../numeric/chance-outside.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { normalCumulative } from "../../numeric/normal-distribution.ts";
 import type { DecisionRule } from "./decision-rule.ts";
 import { globalFalseAccept, spreadOf, tabulated } from "./global-false-accept.ts";
@@ -92,7 +93,7 @@ export function falseAcceptOf(
     spread,
     results: results.reduce((sum, { groups, count }) => sum + groups * count, 0),
     testUncertaintyRatio: least.testUncertaintyRatio,
-    guardMultiplier: Math.min(...results.map(({ acceptance }) => acceptance)),
+    guardMultiplier: leastOf(results.map(({ acceptance }) => acceptance)),
     ...globalFalseAccept(accepted, spread),
   };
 }
@@ -143,8 +144,8 @@ function judgedBy(results: readonly ResultsAt[]) {
   const noises = results.map(({ common, group = 0, own }) => Math.hypot(common, group, own));
   const groups = results[0]?.groups ?? 1;
   return tabulated({
-    acceptance: Math.min(...results.map(({ acceptance }) => acceptance)),
-    noise: { least: Math.min(...noises), greatest: Math.max(...noises) },
+    acceptance: leastOf(results.map(({ acceptance }) => acceptance)),
+    noise: { least: leastOf(noises), greatest: greatestOf(noises) },
     rejectedAt: (trueError) =>
       chanceOutside(
         results.map((one) => ({ ...one, low: -one.acceptance - trueError, high: one.acceptance - trueError })),

@@ -7,6 +7,7 @@ import { burdenLimit, highestCurrent, loopBurden } from "../../analysis/stages/l
 import type { Calibration } from "../../model/calibration.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { inputMatch } from "../switching/input-match.ts";
 import { inputLimitsVolts } from "../switching/input-voltage.ts";
@@ -100,7 +101,7 @@ function controllerLimits(instrument: Instrument): Limits {
     );
     const slope = (upper - lower) / spanOf(instrument);
     const ends = [low, high].map((room) => lower + (percent / 100) * (upper - lower) + room * slope);
-    return { low: Math.min(...ends), high: Math.max(...ends), basis: `${basis}, tolerance` };
+    return { low: leastOf(ends), high: greatestOf(ends), basis: `${basis}, tolerance` };
   };
   return {
     ...Object.fromEntries(
@@ -134,7 +135,7 @@ function siteLimits({ instrument, calibration }: LimitContext): Limits {
   return {
     target: limit({
       low: beam !== undefined && isDetermined(beam) ? beam : undefined,
-      computed: sides.length === 0 ? undefined : Math.min(...sides),
+      computed: sides.length === 0 ? undefined : leastOf(sides),
       basis: "beam at range_upper, 2 · d · tan(beam_angle / 2)",
     }),
     "blind zone": { high: rangeLower, computed: blindZone, basis: "range_lower, blind_zone" },

@@ -1,4 +1,5 @@
 import type { StageName } from "../../model/loop-stages.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import type { Remedy } from "../causes/cause.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
@@ -17,7 +18,10 @@ const controllerStages: readonly StageName[] = ["input card", "scaling", "input 
  * @example controllerPart({ stageParts: [{ stage: "scaling", part: 6.7 }] }) // 6.7
  */
 export function controllerPart({ stageParts }: Pick<PhaseState, "stageParts">): number {
-  return Math.max(0, ...stageParts.filter(({ stage }) => controllerStages.includes(stage)).map(({ part }) => part));
+  return Math.max(
+    0,
+    greatestOf(stageParts.filter(({ stage }) => controllerStages.includes(stage)).map(({ part }) => part)),
+  );
 }
 
 /**

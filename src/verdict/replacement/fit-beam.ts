@@ -1,6 +1,7 @@
 import { beamFootprint } from "../../analysis/air/beam-footprint.ts";
 import { isDetermined } from "../../analysis/figures/figure.ts";
 import type { Candidate } from "../../model/instrument.ts";
+import { leastOf } from "../../numeric/least-and-greatest.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { numberWords, outsideWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
@@ -24,7 +25,7 @@ export function fitBeam(
 ): FitCell {
   const { rangeUpper, distanceUnit: unit } = instrument;
   const sides = [calibration.targetWidth, calibration.targetHeight].filter((side) => side !== undefined);
-  const side = sides.length === 0 ? null : Math.min(...sides);
+  const side = sides.length === 0 ? null : leastOf(sides);
   const width = beamAngle === undefined ? undefined : beamFootprint(rangeUpper, beamAngle);
   const widthKnown = width !== undefined && isDetermined(width) ? width : undefined;
   const question = {

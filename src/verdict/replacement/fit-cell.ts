@@ -1,3 +1,4 @@
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 /** How a candidate answers one demand of a loop, from the best to the worst. */
 export const fitResults = ["fits", "fits with a change", "cannot be told", "does not fit"] as const;
 export type FitResult = (typeof fitResults)[number];
@@ -24,5 +25,5 @@ export const notStated = "not stated";
  * @example worstFit(["fits", "does not fit", "cannot be told"]) // "does not fit"
  */
 export function worstFit(results: readonly FitResult[]): FitResult {
-  return fitResults[Math.max(0, ...results.map((result) => fitResults.indexOf(result)))] ?? "fits";
+  return fitResults[Math.max(0, greatestOf(results.map((result) => fitResults.indexOf(result))))] ?? "fits";
 }

@@ -1,4 +1,5 @@
 import type { Candidate, Instrument } from "../../model/instrument.ts";
+import { leastOf } from "../../numeric/least-and-greatest.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
@@ -39,7 +40,7 @@ function changeWords({ signalLower, signalUpper }: Candidate, instrument: Instru
     return "it goes the other way over the range: set its slope, or exchange the constants in the controller";
   }
   const ends = [signalLower, signalUpper].filter((end) => end !== undefined);
-  const losesLiveZero = Math.min(...ends) === 0 && Math.min(instrument.signalLower, instrument.signalUpper) > 0;
+  const losesLiveZero = leastOf(ends) === 0 && Math.min(instrument.signalLower, instrument.signalUpper) > 0;
   const scaling = `new scaling in the controller, and the card set to these ends`;
   return losesLiveZero ? `${scaling}; a broken wire then looks like the low end` : scaling;
 }

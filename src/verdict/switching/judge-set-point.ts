@@ -1,4 +1,5 @@
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "../decision/decision-rule.ts";
 import { riskUncertainty, specificRisk } from "../decision/specific-risk.ts";
@@ -39,7 +40,7 @@ export type JudgedSetPoint = PointDecision & {
  */
 export function judgeSetPoint(set: SetPointToJudge): JudgedSetPoint {
   const { distances, error, setPoint, tolerance, budget, rule } = set;
-  const magnitude = Math.max(tolerance, ...[setPoint, ...distances].map(Math.abs));
+  const magnitude = Math.max(tolerance, greatestOf([setPoint, ...distances].map(Math.abs)));
   const limits = { low: -tolerance, high: tolerance };
   const decision = decidePoint({ error, limits, ...budget, rule, magnitude });
   const isOneOutside = distances.some((distance) => !isInside(distance - setPoint, limits, magnitude));

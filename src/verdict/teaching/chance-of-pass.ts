@@ -3,6 +3,7 @@ import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { spanOf } from "../../model/range.ts";
 import { drawFrom } from "../../numeric/draw-from.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { mean } from "../../numeric/mean.ts";
 import { type RandomStream, randomStream } from "../../numeric/random-stream.ts";
 import { type ErrorModel, errorModel, type ModelReading } from "./error-model.ts";
@@ -77,7 +78,7 @@ function planOf(
       high,
     })),
     cycles: cycles.length,
-    groupsAtEnds: [at(Math.min(...points)), at(Math.max(...points))],
+    groupsAtEnds: [at(leastOf(points)), at(greatestOf(points))],
     sizes: groups.map(({ size }) => size),
     judgedBy,
   };

@@ -1,6 +1,7 @@
 import type { Direction } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { fitLine } from "../../numeric/fit-line.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { lineValue } from "../../numeric/line-value.ts";
 import { mean } from "../../numeric/mean.ts";
 
@@ -34,7 +35,7 @@ export type ErrorModel = {
 export function errorModel(readings: readonly ModelReading[]): ErrorModel | undefined {
   const references = readings.map(({ reference }) => reference);
   if (readings.length < 3 || new Set(readings.map(({ point }) => point)).size < 2) return undefined;
-  if (!(Math.max(...references) > Math.min(...references))) return undefined;
+  if (!(greatestOf(references) > leastOf(references))) return undefined;
   const errors = readings.map(({ reference, indicated }) => indicated - reference);
   const line = fitLine(references, errors);
   const residuals = readings.map((reading, place) => ({

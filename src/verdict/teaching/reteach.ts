@@ -11,6 +11,7 @@ import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Direction } from "../../model/calibration.ts";
 import { greatestDistanceOf } from "../../model/range.ts";
 import { type Statement, worstStatement } from "../../model/statement.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { type DecisionRule, decidePoint } from "../decision/decision-rule.ts";
 
 // What re-teaching could do. Judged is what the decision rule judges: every reading under simple acceptance, otherwise
@@ -187,8 +188,8 @@ function whyNotCurable(
   const spreads = [...new Set(errors.map(({ point }) => point))].map((point) => {
     const group = errors.filter((error) => error.point === point);
     const sizes = group.map(({ reference, indicated }) => indicated - reference);
-    const room = Math.min(...group.map((error) => widthOf(limitsOf(error, context)))) / 2;
-    const halfSpread = (Math.max(...sizes) - Math.min(...sizes)) / 2;
+    const room = leastOf(group.map((error) => widthOf(limitsOf(error, context)))) / 2;
+    const halfSpread = (greatestOf(sizes) - leastOf(sizes)) / 2;
     return { point, halfSpread, beyond: halfSpread - room };
   });
   const widest = spreads.reduce((left, right) => (right.beyond > left.beyond ? right : left));

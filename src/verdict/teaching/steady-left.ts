@@ -1,6 +1,7 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
 import { bestCorrection, correctedDistance, type RangeEnds } from "../../analysis/figures/two-constant-correction.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { mean } from "../../numeric/mean.ts";
 import { parabolaResiduals } from "../../numeric/parabola-residuals.ts";
 import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
@@ -37,12 +38,12 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
       return leftOf(others.length === 0 ? groups.toSpliced(place, 1) : groups.with(place, others), range);
     }),
   );
-  const fewestRepeats = Math.min(...groups.map(({ length }) => length));
+  const fewestRepeats = leastOf(groups.map(({ length }) => length));
   const noise =
     (studentTQuantile(1 - noiseChance, scatter.degreesOfFreedom) * scatter.part) /
     Math.sqrt(Math.max(1, fewestRepeats));
   const ends = isOneBend(groups, noise) ? [] : withoutEnds(groups);
-  const least = Math.min(whole, ...without, ...ends.map((others) => leftOf(others, range)));
+  const least = leastOf([whole, ...without, ...ends.map((others) => leftOf(others, range))]);
   return Math.max(0, least - noise);
 }
 
@@ -55,14 +56,14 @@ function isOneBend(groups: readonly Group[], noise: number): boolean {
       group.map(({ reference, indicated, tolerance: { low, high } }) => (2 * (indicated - reference)) / (high - low)),
     ),
   );
-  return Math.max(...parabolaResiduals(places, parts).map(Math.abs)) <= noise;
+  return greatestOf(parabolaResiduals(places, parts).map(Math.abs)) <= noise;
 }
 
 /** What happens at the outermost point alone is no bend: a blind zone, an obstruction, an end of the signal. */
 function withoutEnds(groups: readonly Group[]): readonly (readonly Group[])[] {
   const points = groups.map(([first]) => first!.point);
   if (new Set(points).size < fewestPoints) return [];
-  return [Math.min(...points), Math.max(...points)].map((end) => groups.filter(([first]) => first!.point !== end));
+  return [leastOf(points), greatestOf(points)].map((end) => groups.filter(([first]) => first!.point !== end));
 }
 
 /** The worst mean error over its tolerance after the best two constants; 0 where any two fit. */
@@ -79,5 +80,5 @@ function leftOf(groups: readonly Group[], range: RangeEnds): number {
     const room = error < 0 ? -limits.low : limits.high;
     return room > 0 ? Math.abs(error) / room : 0;
   });
-  return Math.max(...parts);
+  return greatestOf(parts);
 }

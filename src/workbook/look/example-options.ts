@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { readNumber } from "../../units/read-number.ts";
 import { unitOf, unitTable } from "../../units/unit-table.ts";
 import { writePlain } from "../../units/write-number.ts";
@@ -33,7 +34,7 @@ function exampleRange(references: Numbers, points: Numbers): string {
   const { values } = points.values.length > 0 ? points : references;
   const unit = unitOf(references.unit ?? points.unit ?? "");
   const own = unit !== undefined && unitTable[unit].kind === "distance" ? unit : "mm";
-  const [least, greatest] = [Math.min(...values), Math.max(...values)];
+  const [least, greatest] = [leastOf(values), greatestOf(values)];
   const step = 10 ** Math.floor(Math.log10(Math.max((greatest - least) / 50, 1e-9)));
   const rounded = (value: number) => writePlain(Math.round(value / step) * step).replace("\u2212", "-");
   return `${rounded(least)}:${rounded(greatest)}${own}`;
@@ -41,8 +42,8 @@ function exampleRange(references: Numbers, points: Numbers): string {
 
 /** The usual signal that the numbers would be, falling where they fall while the distance grows. */
 function exampleSignal(references: Numbers, { values, unit }: Numbers): string {
-  const greatest = Math.max(0, ...values);
-  const least = Math.min(greatest, ...values);
+  const greatest = Math.max(0, greatestOf(values));
+  const least = Math.min(greatest, leastOf(values));
   const isVolts = unit !== undefined ? /v/iu.test(unit) : values.length > 0 && greatest <= 10.6;
   const [lower, upper] = isVolts
     ? greatest > 5.4
@@ -53,8 +54,8 @@ function exampleSignal(references: Numbers, { values, unit }: Numbers): string {
     : least > 3
       ? [4, 20]
       : [0, 20];
-  const far = references.values.indexOf(Math.max(...references.values));
-  const near = references.values.indexOf(Math.min(...references.values));
+  const far = references.values.indexOf(greatestOf(references.values));
+  const near = references.values.indexOf(leastOf(references.values));
   const isFalling = (values[far] ?? 0) < (values[near] ?? 0);
   return `${isFalling ? `${upper}:${lower}` : `${lower}:${upper}`}${isVolts ? "V" : "mA"}`;
 }

@@ -1,3 +1,4 @@
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { readNumber } from "../../units/read-number.ts";
 import type { RawTable } from "../files/raw-table.ts";
@@ -132,7 +133,7 @@ function withOrder(table: RawTable<"readings">, problems: ProblemList): RawTable
   const values = {
     rising: count("rising"),
     falling: count("falling"),
-    cycles: counted(Math.max(1, ...all.map(({ cycle }) => cycle))),
+    cycles: counted(Math.max(1, greatestOf(all.map(({ cycle }) => cycle)))),
   };
   problems.add("look/direction-from-order", { file: table.file, line: table.headerLine }, { values });
   const added = hasCycles ? ["direction"] : ["direction", "cycle"];

@@ -1,4 +1,5 @@
 import type { Direction } from "../../model/calibration.ts";
+import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 
 /** Where a reading stands in the order of the work: which way the reference went, and in which run out and back. */
 export type PlaceInOrder = { direction: Direction; cycle: number };
@@ -12,7 +13,7 @@ const jumpPart = 0.6;
  * cycle begins where the references rise again after they fell, or start again from the other end.
  */
 export function orderOfReadings(references: readonly number[]): readonly PlaceInOrder[] {
-  const span = Math.max(...references) - Math.min(...references);
+  const span = greatestOf(references) - leastOf(references);
   const steps = references.slice(1).map((reference, place) => reference - (references[place] ?? 0));
   const isJump = (place: number) => {
     const [before, step, next] = [steps[place - 1] ?? 0, steps[place] ?? 0, steps[place + 1] ?? 0];

@@ -7,6 +7,7 @@ import type { Calibration, LoopCheck, Reading } from "../../../model/calibration
 import type { Instrument } from "../../../model/instrument.ts";
 import type { Axis } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
+import { greatestOf } from "../../../numeric/least-and-greatest.ts";
 import type { SwitchedState } from "../../switching/switched-state.ts";
 import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import { type ApartReadings, apartReadings, membersOf } from "./set-aside.ts";
@@ -162,7 +163,7 @@ function slipsOf(
 
 /** What is coarser than a step of the display cannot be told from it. */
 function leastSlip(stages: readonly StageEvidence[], mattering: number): number {
-  return Math.max(mattering, ...stages.map(({ resolution }) => resolution));
+  return Math.max(mattering, greatestOf(stages.map(({ resolution }) => resolution)));
 }
 
 function tolerancePercent({ toleranceTerms, characteristics: { signal } }: Loop): number {

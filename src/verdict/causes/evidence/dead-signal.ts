@@ -1,4 +1,5 @@
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
+import { greatestOf, leastOf } from "../../../numeric/least-and-greatest.ts";
 import { median } from "../../../numeric/median.ts";
 import type { Sighting } from "../cause.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
@@ -50,7 +51,7 @@ function isStill(read: readonly StagedReading[]): boolean {
 }
 
 function rangeOf(values: readonly number[]): number {
-  return Math.max(...values) - Math.min(...values);
+  return greatestOf(values) - leastOf(values);
 }
 
 function levelOf(read: readonly StagedReading[]): number {

@@ -1,5 +1,6 @@
 import { inUnitOf } from "../../../analysis/stages/staged-readings.ts";
 import { isGasOfItsOwn, mediumOf } from "../../../model/medium.ts";
+import { greatestOf } from "../../../numeric/least-and-greatest.ts";
 import type { Sighting } from "../cause.ts";
 import type { Evidence } from "../finding.ts";
 import { airEvidence } from "./air-evidence.ts";
@@ -94,7 +95,7 @@ function lineOf(evidence: CauseEvidence, stage: StageEvidence, named: Named): Se
 /** A sensor of which nobody says that it does not correct may do so: its error is a plain shift, or less than without it. */
 function isTakenOff({ cause }: Named, stage: StageEvidence, { isStatedUncorrected, rest }: StatedAir): boolean {
   const worst = (line: StageEvidence) =>
-    Math.max(...[0, 100].map((end) => Math.abs(lineErrorAt(line, end).percentSpan)));
+    greatestOf([0, 100].map((end) => Math.abs(lineErrorAt(line, end).percentSpan)));
   return isStatedUncorrected || (cause !== "datum-shifted" && worst(rest) < worst(stage));
 }
 

@@ -13,6 +13,7 @@ import {
 } from "../../../analysis/stages/stage-lines.ts";
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import { type DriftInTime, driftInTime, withoutDrift } from "../../../analysis/years/drift-in-time.ts";
+import { greatestOf, leastOf } from "../../../numeric/least-and-greatest.ts";
 import { rankCorrelation } from "../../../numeric/rank-correlation.ts";
 import { studentTQuantile } from "../../../numeric/student-t-quantile.ts";
 import { thresholds } from "./thresholds.ts";
@@ -207,13 +208,13 @@ export function stageCorrelation({ input, output }: StageEnds, readings: readonl
   if (complete.length < 2) return 0;
   const inputs = complete.map(({ percent }) => percent[input] as number);
   const outputs = complete.map(({ percent }) => percent[output] as number);
-  const moves = Math.max(...outputs) - Math.min(...outputs);
+  const moves = greatestOf(outputs) - leastOf(outputs);
   const isDead = input === "reference" && moves < thresholds.stillRange && isWide(inputs);
   return isDead ? 0 : rankCorrelation(inputs, outputs);
 }
 
 function isWide(inputs: readonly number[]): boolean {
-  return Math.max(...inputs) - Math.min(...inputs) >= 4 * thresholds.stillRange;
+  return greatestOf(inputs) - leastOf(inputs) >= 4 * thresholds.stillRange;
 }
 
 function errorOf(staged: StagedReading, { input, output }: StageEnds): StageReading {

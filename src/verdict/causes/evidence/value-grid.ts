@@ -1,6 +1,7 @@
 import type { Loop } from "../../../analysis/readings/loop.ts";
 import type { StageEnds } from "../../../analysis/stages/stage-lines.ts";
 import { inUnitOf, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
+import { leastOf } from "../../../numeric/least-and-greatest.ts";
 import { mean } from "../../../numeric/mean.ts";
 import { sampleStandardDeviation } from "../../../numeric/sample-standard-deviation.ts";
 import { thresholds } from "./thresholds.ts";
@@ -38,7 +39,7 @@ export function valueGrid(values: readonly number[], decimals: number): ValueGri
 
 /** A step of any size, such as a division of whole numbers leaves. */
 function uncommonStep(from: readonly number[], decimals: number): number | undefined {
-  const smallest = Math.min(...from.map((value, place) => value - (from[place - 1] ?? 0)));
+  const smallest = leastOf(from.map((value, place) => value - (from[place - 1] ?? 0)));
   const typed = 10 ** -decimals;
   for (let part = 1; part <= finestPart; part++) {
     const step = fittedStep(from, smallest / part);
