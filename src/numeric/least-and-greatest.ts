@@ -5,7 +5,7 @@
  * @returns the least, same unit, exact; `Infinity` of none, `NaN` where one is
  * @example leastOf([3, 1, 2]) // 1
  */
-export function leastOf(values: readonly number[]): number {
+export function leastOf(values: readonly number[] | Float64Array): number {
   let least = Number.POSITIVE_INFINITY;
   for (const value of values) least = Math.min(least, value);
   return least;
@@ -18,7 +18,7 @@ export function leastOf(values: readonly number[]): number {
  * @returns the greatest, same unit, exact; `-Infinity` of none, `NaN` where one is
  * @example greatestOf([3, 1, 2]) // 3
  */
-export function greatestOf(values: readonly number[]): number {
+export function greatestOf(values: readonly number[] | Float64Array): number {
   let greatest = Number.NEGATIVE_INFINITY;
   for (const value of values) greatest = Math.max(greatest, value);
   return greatest;

@@ -7,7 +7,7 @@
  * Source: own choice; a NaN would otherwise pass silently through every sum.
  * @example requireFinite("ordinates", [1, Number.NaN]) // RangeError: ordinates: value 2 is not a finite number
  */
-export function requireFinite(name: string, values: readonly number[]): void {
+export function requireFinite(name: string, values: readonly number[] | Float64Array): void {
   const position = values.findIndex((value) => !Number.isFinite(value));
   if (position >= 0) throw new RangeError(`${name}: value ${position + 1} is not a finite number`);
 }

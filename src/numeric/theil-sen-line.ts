@@ -24,20 +24,21 @@ export function theilSenLine(abscissas: readonly number[], ordinates: readonly n
   requirePoints(abscissas, ordinates, 2);
   const step = Math.ceil(abscissas.length / MOST_POINTS);
   const chosen = abscissas.map((_, index) => index).filter((index) => index % step === 0);
-  const slopes = chosen.flatMap((left, place) =>
-    chosen.slice(place + 1).flatMap((right) => slopeBetween(abscissas, ordinates, left, right)),
-  );
+  const [runs, rises] = [abscissas, ordinates].map((values) => Float64Array.from(chosen, (index) => values[index]!));
+  const slopes = slopesOfPairs(runs!, rises!);
   if (slopes.length === 0) throw new RangeError("all abscissas are equal, so no line is determined");
   const slope = median(slopes);
   return { slope, intercept: median(chosen.map((index) => ordinates[index]! - slope * abscissas[index]!)) };
 }
 
-function slopeBetween(
-  abscissas: readonly number[],
-  ordinates: readonly number[],
-  left: number,
-  right: number,
-): readonly number[] {
-  const run = abscissas[right]! - abscissas[left]!;
-  return run === 0 ? [] : [(ordinates[right]! - ordinates[left]!) / run];
+function slopesOfPairs(abscissas: Float64Array, ordinates: Float64Array): Float64Array {
+  const slopes = new Float64Array((abscissas.length * (abscissas.length - 1)) / 2);
+  let count = 0;
+  for (let left = 0; left < abscissas.length; left += 1) {
+    for (let right = left + 1; right < abscissas.length; right += 1) {
+      const run = abscissas[right]! - abscissas[left]!;
+      if (run !== 0) slopes[count++] = (ordinates[right]! - ordinates[left]!) / run;
+    }
+  }
+  return slopes.subarray(0, count);
 }

@@ -80,9 +80,9 @@ export function writeToPlace(value: number, place: number): string {
   const { digits, lastPlace } = decimalOf(value);
   const kept = shortened(digits, place - lastPlace);
   const decimals = Math.max(0, -place);
-  const text = String(kept * tenTo(Math.max(0, place))).padStart(decimals + 1, "0");
+  const text = withZeros(kept, Math.max(0, place)).padStart(decimals + 1, "0");
   const written = decimals === 0 ? text : `${text.slice(0, -decimals)}${decimalSign()}${text.slice(-decimals)}`;
-  return value < 0 && kept !== 0n ? minus + written : written;
+  return value < 0 && kept !== "0" ? minus + written : written;
 }
 
 /**
@@ -97,8 +97,8 @@ export function writeToPlace(value: number, place: number): string {
  */
 export function placeOfSignificant(value: number, digits: number): number {
   const { digits: all, lastPlace } = decimalOf(value);
-  const surplus = String(all).length - digits;
-  const isLonger = String(shortened(all, surplus)).length > digits;
+  const surplus = all.length - digits;
+  const isLonger = shortened(all, surplus).length > digits;
   return Math.max(-mostDecimals, lastPlace + surplus + (isLonger ? 1 : 0));
 }
 
@@ -117,19 +117,24 @@ export function writePlain(value: number): string {
   return writeFixed(value, decimals);
 }
 
-/** The shortest decimal number that stands for a double: its digits, without sign and point, and the place of the last. */
-function decimalOf(value: number): { digits: bigint; lastPlace: number } {
+/**
+ * The shortest decimal number that stands for a double: its digits, without sign and point, and the place of the last.
+ * Digits stay text, for a page has tens of thousands of numbers.
+ */
+function decimalOf(value: number): { digits: string; lastPlace: number } {
   if (!Number.isFinite(value)) throw new RangeError(`only a finite number is written, not ${value}`);
   const [mantissa = "", exponent] = Math.abs(value).toExponential().split("e");
-  const decimals = mantissa.split(".")[1]?.length ?? 0;
-  return { digits: BigInt(mantissa.replace(".", "")), lastPlace: Number(exponent) - decimals };
+  const digits = mantissa.replace(".", "");
+  return { digits, lastPlace: Number(exponent) - (digits.length - 1) };
 }
 
 /** Without so many of its last digits, a half rounded up; with zeros behind it where the count is negative. */
-function shortened(digits: bigint, count: number): bigint {
-  return count <= 0 ? digits * tenTo(-count) : (digits + 5n * tenTo(count - 1)) / tenTo(count);
+function shortened(digits: string, count: number): string {
+  if (count <= 0) return withZeros(digits, -count);
+  const kept = count < digits.length ? digits.slice(0, -count) : "0";
+  return (digits[digits.length - count] ?? "0") >= "5" ? String(BigInt(kept) + 1n) : kept;
 }
 
-function tenTo(exponent: number): bigint {
-  return 10n ** BigInt(exponent);
+function withZeros(digits: string, count: number): string {
+  return digits === "0" ? digits : digits + "0".repeat(count);
 }

@@ -22,6 +22,8 @@ const fewestOnLine = 3;
 const fewestOnPlateau = 2;
 /** Where the other end stands still, too, the points next to the plateau make the line. */
 const nearestOnLine = 4;
+/** Of more test points than this, lengths of a plateau are tried in steps at first. */
+const mostLengths = 100;
 /** Share of the movement of the line that counts as standing still. */
 const stillShare = 0.1;
 const noiseFactor = 4;
@@ -65,20 +67,34 @@ export function plateausOf(
 
 type Place = PlateauPoint & { output: number };
 
-/** The end in question comes last; the longest plateau wins. */
+/**
+ * The end in question comes last; the longest plateau wins. Of many points not every length is tried, and then those
+ * just above the longest that stood still, so that the work grows with the points and not with their cube.
+ */
 function plateauAt(
   places: readonly Place[],
   end: Plateau["end"],
   leastDeviation: number,
   leastScatter: number,
 ): Plateau | undefined {
-  for (let count = places.length - fewestOnLine; count >= fewestOnPlateau; count -= 1) {
+  const most = places.length - fewestOnLine;
+  const step = Math.max(1, Math.ceil((most - fewestOnPlateau) / mostLengths));
+  const plateauOf = (count: number): Plateau | undefined => {
     const still = places.slice(-count);
     const rest = places.slice(0, -count);
     const found =
       standsStill(still, rest, leastDeviation, leastScatter) ??
       standsStill(still, rest.slice(-nearestOnLine), leastDeviation, leastScatter);
-    if (found) return { end, ...found, members: still.flatMap(({ members }) => members) };
+    return found && { end, ...found, members: still.flatMap(({ members }) => members) };
+  };
+  for (let count = most; count >= fewestOnPlateau; count -= step) {
+    const found = plateauOf(count);
+    if (found === undefined) continue;
+    for (let longer = Math.min(most, count + step - 1); longer > count; longer -= 1) {
+      const also = plateauOf(longer);
+      if (also !== undefined) return also;
+    }
+    return found;
   }
   return undefined;
 }

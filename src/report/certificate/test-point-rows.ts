@@ -30,9 +30,10 @@ export function testPointRows(record: CalibrationRecord, style: NumberStyle): re
   for (const name of phaseNames) {
     const phase = record.phases[name];
     if (phase === undefined) continue;
+    const stated = statedPhase(phase);
     for (const point of decidingPoints(phase)) {
       const row = rows.get(point.point) ?? { name: writePlain(Number(point.point.toPrecision(6))), of: {} };
-      row.of[name] = rowOfPhase(record, phase, point, style);
+      row.of[name] = rowOfPhase(record, stated, point, style);
       rows.set(point.point, row);
     }
   }
@@ -44,20 +45,39 @@ export function haveSameDistances(rows: readonly TestPointRow[]): boolean {
   return rows.every(({ of: { asFound, asLeft } }) => !asFound || !asLeft || asFound.distance === asLeft.distance);
 }
 
+/** What its rows ask of a phase, found once: the readings of each test point, and what is the same for all. */
+type StatedPhase = {
+  phase: PhaseRecord;
+  readingsAt: ReadonlyMap<number, readonly ReadingRecord[]>;
+  quantities: readonly [ReadQuantity | undefined, ReadQuantity | undefined];
+  referenceDecimals: number;
+};
+
+function statedPhase(phase: PhaseRecord): StatedPhase {
+  const readingsAt = new Map<number, ReadingRecord[]>();
+  for (const reading of phase.readings) {
+    const here = readingsAt.get(reading.point);
+    if (here === undefined) readingsAt.set(reading.point, [reading]);
+    else here.push(reading);
+  }
+  return { phase, readingsAt, quantities: quantitiesOf(phase), referenceDecimals: referenceDecimals(phase) };
+}
+
 function rowOfPhase(
   record: CalibrationRecord,
-  phase: PhaseRecord,
+  { phase, readingsAt, quantities: [first, last], referenceDecimals }: StatedPhase,
   point: JudgedPointRecord,
   style: NumberStyle,
 ): RowOfPhase {
-  const [first, last] = quantitiesOf(phase);
-  const found = first === undefined ? nothing : foundWords(record, phase, point, first);
-  const further = last === first || last === undefined ? undefined : foundWords(record, phase, point, last);
+  const readings = readingsAt.get(point.point) ?? [];
+  const found = first === undefined ? nothing : foundWords(record, { phase, readings }, point, first);
+  const further =
+    last === first || last === undefined ? undefined : foundWords(record, { phase, readings }, point, last);
   return {
-    distance: writeFixed(point.reference, referenceDecimals(phase)),
+    distance: writeFixed(point.reference, referenceDecimals),
     ...found,
     ...(further && { further }),
-    ...judgedWords(record, phase, point, style),
+    ...judgedWords(record, readings, point, style),
   };
 }
 
@@ -84,7 +104,7 @@ const signalDecimals = 3;
 
 function foundWords(
   record: CalibrationRecord,
-  phase: PhaseRecord,
+  { phase, readings }: { phase: PhaseRecord; readings: readonly ReadingRecord[] },
   { point, reference }: JudgedPointRecord,
   quantity: ReadQuantity,
 ) {
@@ -92,7 +112,7 @@ function foundWords(
   const decimals = quantity === "signal" || quantity === "signalAtCard" ? Math.max(typed, signalDecimals) : typed;
   const ideal = idealOutput(record.instrument, quantity, reference);
   const of = (direction: "rising" | "falling") => {
-    const found = foundAtPoint(phase.readings, { point, direction, quantity });
+    const found = foundAtPoint(readings, { point, direction, quantity });
     return found === undefined ? "–" : writeFixed(found.mean, found.count === 1 ? typed : Math.max(typed, decimals));
   };
   return {
@@ -103,7 +123,12 @@ function foundWords(
 }
 
 /** By simple acceptance each reading is judged, by any other rule the mean of the worse direction with its U. */
-function judgedWords(record: CalibrationRecord, phase: PhaseRecord, point: JudgedPointRecord, style: NumberStyle) {
+function judgedWords(
+  record: CalibrationRecord,
+  here: readonly ReadingRecord[],
+  point: JudgedPointRecord,
+  style: NumberStyle,
+) {
   if (record.decisionRule.name !== "simple acceptance") {
     return {
       error: signedWithUncertainty(point.errorDistance, point.expandedUncertainty),
@@ -111,28 +136,24 @@ function judgedWords(record: CalibrationRecord, phase: PhaseRecord, point: Judge
       statement: point.statement,
     };
   }
-  const worst = worstReading(phase, point.point);
+  const worst = worstReading(here);
   const error = worst?.error ?? point.errorDistance;
   const limits = worst?.reading ?? point;
   return {
     error: writeSigned(error, style.distance),
     shareOfTolerance: shareWords(error, limits),
-    statement: hasFailed(phase, point.point) ? "fail" : point.statement,
+    statement: here.some(({ verdict }) => verdict === "fail") ? "fail" : point.statement,
   };
-}
-
-function hasFailed({ readings }: PhaseRecord, point: number): boolean {
-  return readings.some((reading) => reading.point === point && reading.verdict === "fail");
 }
 
 type JudgedReading = { reading: ReadingRecord; error: number };
 
-function worstReading({ readings }: PhaseRecord, point: number): JudgedReading | undefined {
-  const here = readings.flatMap((reading): readonly JudgedReading[] => {
-    const end = reading.point === point && reading.leftOut === undefined ? endError(reading) : undefined;
+function worstReading(readings: readonly ReadingRecord[]): JudgedReading | undefined {
+  const judged = readings.flatMap((reading): readonly JudgedReading[] => {
+    const end = reading.leftOut === undefined ? endError(reading) : undefined;
     return end === undefined ? [] : [{ reading, error: end.errorDistance }];
   });
-  const [first, ...others] = here;
+  const [first, ...others] = judged;
   return first && others.reduce((worst, one) => (shareOf(one) > shareOf(worst) ? one : worst), first);
 }
 

@@ -12,6 +12,8 @@ export type NumberStyle = { distance: number; percent: number; value: number };
 const digitsOfTolerance = 3;
 /** Enough for any two errors that the decision tells apart. */
 const mostExtraDecimals = 15;
+/** In steps of the last digit. */
+const farApart = 1.5;
 
 /**
  * The decimals of a page: the tightest tolerance shows three digits, a percentage is no finer than the distance beside
@@ -63,8 +65,11 @@ export function readableDecimals(record: CalibrationRecord, least: number): numb
 /** A limit that is stated is printed as it was typed, another one with the decimals of the error. */
 function readsRight({ isOutside, printed }: ErrorAtLimit, decimals: readonly number[]): boolean {
   return printed.every(({ error, limit, isStated }, place) => {
-    const printedError = roundedTo(error, decimals[place] ?? 0);
-    const printedLimit = isStated ? limit : roundedTo(limit, decimals[place] ?? 0);
+    const shown = decimals[place] ?? 0;
+    // Rounding moves either by half a step, so that it brings none over the other.
+    if (Math.abs(error - limit) > farApart * 10 ** -shown) return error > limit === isOutside;
+    const printedError = roundedTo(error, shown);
+    const printedLimit = isStated ? limit : roundedTo(limit, shown);
     return printedError > printedLimit === isOutside;
   });
 }

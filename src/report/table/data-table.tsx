@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { type Column, isNumber } from "./column.ts";
-import { roomAfter } from "./decimal-column.ts";
+import { roomAfter, widestDecimals } from "./decimal-column.ts";
 import { Head } from "./table-head.tsx";
 import { Wide } from "./wide.tsx";
 
@@ -68,8 +68,8 @@ function Table<Row>(props: DataTableProps<Row>) {
   );
 }
 
-/** A column with its own place, what stands below its content, and the texts among which decimal points line up. */
-type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; texts: readonly string[] };
+/** A column with its own place, what stands below its content, and the room of its widest decimals. */
+type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; widest: number };
 
 /** Whether most cells of a table are numbers: then the others say what they are, and a page is shorter by that. */
 function isNumeric<Row>(placed: readonly Placed<Row>[]): boolean {
@@ -83,7 +83,9 @@ function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[
     .map((column) => ({
       column,
       below: columns.filter(({ under }) => under !== undefined && under === column.heading),
-      texts: column.kind === "decimal" ? [...rows.map((row) => column.text?.(row) ?? ""), column.foot?.text ?? ""] : [],
+      widest: widestDecimals(
+        column.kind === "decimal" ? [...rows.map((row) => column.text?.(row) ?? ""), column.foot?.text ?? ""] : [],
+      ),
     }));
 }
 
@@ -109,13 +111,13 @@ function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: Ro
 
 type CellProps<Row> = { row: Row; placed: Placed<Row>; inNumbers: boolean };
 
-function Cell<Row>({ row, placed: { column, below, texts }, inNumbers }: CellProps<Row>) {
+function Cell<Row>({ row, placed: { column, below, widest }, inNumbers }: CellProps<Row>) {
   const { isRowHeader, classOf, sortBy } = column;
   const kind = classOfKind(column.kind, inNumbers && !isRowHeader);
   const classes = [kind, classOf?.(row)].filter(Boolean).join(" ") || undefined;
   const content = (
     <>
-      <Content row={row} column={column} texts={texts} />
+      <Content row={row} column={column} widest={widest} />
       {below.map((other) => (
         <Below key={String(other.heading)} row={row} column={other} />
       ))}
@@ -137,9 +139,9 @@ function Below<Row>({ row, column }: { row: Row; column: Column<Row> }) {
   return content === null || content === "" ? null : <span class="where">{content}</span>;
 }
 
-function Content<Row>({ row, column, texts }: { row: Row; column: Column<Row>; texts: readonly string[] }) {
+function Content<Row>({ row, column, widest }: { row: Row; column: Column<Row>; widest: number }) {
   const content = contentOf(column, row);
-  return column.kind === "decimal" ? <Decimal text={String(content)} texts={texts} /> : content;
+  return column.kind === "decimal" ? <Decimal text={String(content)} widest={widest} /> : content;
 }
 
 function contentOf<Row>({ cell, text }: Column<Row>, row: Row): ComponentChildren {
@@ -147,8 +149,8 @@ function contentOf<Row>({ cell, text }: Column<Row>, row: Row): ComponentChildre
 }
 
 /** A number that has its decimal point below those of its column. */
-function Decimal({ text, texts }: { text: string; texts: readonly string[] }) {
-  const room = roomAfter(text, texts);
+function Decimal({ text, widest }: { text: string; widest: number }) {
+  const room = roomAfter(text, widest);
   return room === 0 ? text : <span style={{ paddingRight: `${String(room)}ch` }}>{text}</span>;
 }
 
@@ -163,9 +165,9 @@ function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
   return (
     <tfoot>
       <tr>
-        {placed.map(({ column, texts }, place) =>
+        {placed.map(({ column, widest }, place) =>
           covered.has(place) ? null : (
-            <FootCell key={String(place)} column={column} texts={texts} inNumbers={isNumeric(placed)} />
+            <FootCell key={String(place)} column={column} widest={widest} inNumbers={isNumeric(placed)} />
           ),
         )}
       </tr>
@@ -173,9 +175,9 @@ function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
   );
 }
 
-type FootProps<Row> = Pick<Placed<Row>, "column" | "texts"> & { inNumbers: boolean };
+type FootProps<Row> = Pick<Placed<Row>, "column" | "widest"> & { inNumbers: boolean };
 
-function FootCell<Row>({ column: { isRowHeader, foot, kind }, texts, inNumbers }: FootProps<Row>) {
+function FootCell<Row>({ column: { isRowHeader, foot, kind }, widest, inNumbers }: FootProps<Row>) {
   if (isRowHeader) return <th scope="row">{foot?.text}</th>;
   if (foot?.span !== undefined) {
     return (
@@ -184,7 +186,7 @@ function FootCell<Row>({ column: { isRowHeader, foot, kind }, texts, inNumbers }
       </td>
     );
   }
-  return <td class={classOfKind(kind, inNumbers)}>{foot && <Decimal text={foot.text} texts={texts} />}</td>;
+  return <td class={classOfKind(kind, inNumbers)}>{foot && <Decimal text={foot.text} widest={widest} />}</td>;
 }
 
 /** Said is what a cell is beside the most of its table. */

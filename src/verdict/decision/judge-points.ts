@@ -5,6 +5,7 @@ import type { Budget } from "../../analysis/uncertainty/budget.ts";
 import { type BudgetBasis, pointBudget } from "../../analysis/uncertainty/point-budget.ts";
 import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
 import type { Direction } from "../../model/calibration.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import { statementSeverity } from "../../model/statement.ts";
 import { type DecisionRule, decidePoint, type PointDecision } from "./decision-rule.ts";
@@ -56,13 +57,23 @@ export type CurveToJudge = {
  *   rule: { name: "guard band", guardFactor: 1 } })[0].decision.statement // "pass"
  */
 export function judgePoints(judged: CurveToJudge): readonly JudgedPoint[] {
+  const readingsOf = groupedBy(judged.readings, ({ point, direction }) => `${point} ${direction}`);
   return judged.curve.map((curvePoint) => {
     const directions = [
       { direction: "rising", error: curvePoint.up },
       { direction: "falling", error: curvePoint.down },
     ] as const;
     const each = directions.flatMap(({ direction, error }) =>
-      error === null ? [] : [judgeDirection(judged, curvePoint, direction, error)],
+      error === null
+        ? []
+        : [
+            judgeDirection(
+              { ...judged, readings: readingsOf.get(`${curvePoint.point} ${direction}`) ?? [] },
+              curvePoint,
+              direction,
+              error,
+            ),
+          ],
     );
     const { cycles: _, ...worse } = each.reduce((left, right) => (isWorse(right, left) ? right : left));
     return { ...worse, specificRisk: riskOf(each) };
@@ -83,7 +94,7 @@ function riskOf(each: readonly JudgedDirection[]): number {
 }
 
 function judgeDirection(
-  { readings, basis, loop, rule }: CurveToJudge,
+  { readings: own, basis, loop, rule }: CurveToJudge,
   curvePoint: CurvePoint,
   direction: Direction,
   errorPercentSpan: number,
@@ -93,7 +104,6 @@ function judgeDirection(
   const magnitude = greatestDistanceOf(characteristic);
   const errorDistance = (errorPercentSpan * spanOf(characteristic)) / 100;
   const tolerance = toleranceAt(loop.toleranceTerms, characteristic, reference);
-  const own = readings.filter((reading) => reading.point === point && reading.direction === direction);
   const cycles = new Set(own.map(({ cycle }) => cycle)).size;
   const { budget, missing, sharing } = pointBudget(basis, {
     reference,

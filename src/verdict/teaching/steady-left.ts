@@ -12,6 +12,10 @@ import type { Scatter } from "./reading-scatter.ts";
 const noiseChance = 0.01;
 /** With fewer test points no end can be left out. */
 const fewestPoints = 5;
+/** Of more readings than this only those are left out on which the result rests: each costs a fit to all. */
+const mostLeftOut = 200;
+/** Of a computer's own reckoning. */
+const rounding = 1e-9;
 
 type Group = readonly ReadingError[];
 
@@ -32,12 +36,14 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
   if (scatter === undefined) return 0;
   const groups = [...groupedBy(readings, ({ point, direction }) => `${point} ${direction}`).values()];
   const whole = leftOf(groups, range);
-  const without = groups.flatMap((group, place) =>
-    group.map((_, member) => {
+  const bearing = readings.length > mostLeftOut ? bearingPlaces(groups, range) : groups.keys();
+  const without = [...bearing].flatMap((place) => {
+    const group = groups[place]!;
+    return group.map((_, member) => {
       const others = group.filter((__, other) => other !== member);
       return leftOf(others.length === 0 ? groups.toSpliced(place, 1) : groups.with(place, others), range);
-    }),
-  );
+    });
+  });
   const fewestRepeats = leastOf(groups.map(({ length }) => length));
   const noise =
     (studentTQuantile(1 - noiseChance, scatter.degreesOfFreedom) * scatter.part) /
@@ -66,19 +72,46 @@ function withoutEnds(groups: readonly Group[]): readonly (readonly Group[])[] {
   return [leastOf(points), greatestOf(points)].map((end) => groups.filter(([first]) => first!.point !== end));
 }
 
+/** The mean of a group, and what is left of its error after the best two constants. */
+type Left = { error: number; low: number; high: number };
+
+/**
+ * Where leaving out a reading can make less of what is left: the means on which the best constants rest, and the worst of
+ * its tolerance. Without any other mean those constants stay as they are.
+ */
+function bearingPlaces(groups: readonly Group[], range: RangeEnds): readonly number[] {
+  const left = allLeft(groups, range);
+  const excesses = left.map(({ error, low, high }) => Math.max(low - error, error - high));
+  const parts = left.map(partOf);
+  const [farthest, worst] = [greatestOf(excesses), greatestOf(parts)];
+  const width = greatestOf(left.map(({ low, high }) => high - low));
+  return left.flatMap((_, place) =>
+    excesses[place]! >= farthest - rounding * width || parts[place]! >= worst * (1 - rounding) ? [place] : [],
+  );
+}
+
 /** The worst mean error over its tolerance after the best two constants; 0 where any two fit. */
 function leftOf(groups: readonly Group[], range: RangeEnds): number {
+  const left = allLeft(groups, range);
+  return left.length === 0 ? 0 : greatestOf(left.map(partOf));
+}
+
+function partOf({ error, low, high }: Left): number {
+  const room = error < 0 ? -low : high;
+  return room > 0 ? Math.abs(error) / room : 0;
+}
+
+/** None where any two constants fit. */
+function allLeft(groups: readonly Group[], range: RangeEnds): readonly Left[] {
   const means = groups.map((group) => ({
     reference: mean(group.map(({ reference }) => reference)),
     indicated: mean(group.map(({ indicated }) => indicated)),
     limits: group[0]!.tolerance,
   }));
   const correction = bestCorrection(means, range);
-  if (!isDetermined(correction)) return 0;
-  const parts = means.map(({ reference, indicated, limits }) => {
-    const error = correctedDistance(indicated, correction, range) - reference;
-    const room = error < 0 ? -limits.low : limits.high;
-    return room > 0 ? Math.abs(error) / room : 0;
-  });
-  return greatestOf(parts);
+  if (!isDetermined(correction)) return [];
+  return means.map(({ reference, indicated, limits }) => ({
+    error: correctedDistance(indicated, correction, range) - reference,
+    ...limits,
+  }));
 }
