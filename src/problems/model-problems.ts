@@ -52,6 +52,10 @@ export const modelProblems = {
     "the calibration has no readings, or all of them are rejected",
     "rows in the table readings that name it",
   ),
+  "model/too-many-readings": stop(
+    "the calibration has {readings} readings, and a record holds no more than {most}",
+    "up to {most} readings of one calibration, such as every tenth of a long run",
+  ),
   "model/reading-outside-range": warn(
     "the reference {reference} {unit} lies outside the range {lower} to {upper} {unit} by more than 10 % of span",
     "test points inside the range",

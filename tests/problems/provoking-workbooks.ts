@@ -251,6 +251,16 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: withColumn("readings.csv", "rejected", "a", "b", "c", "d", "e"),
     told: "calibrations.csv:2: the calibration has no readings, or all of them are rejected; accepted: rows in the table readings that name it",
   },
+  "model/too-many-readings": {
+    texts: {
+      ...smallestWorkbook,
+      "readings.csv": smallestWorkbook["readings.csv"].replace(
+        /^(.*\n)((?:.*\n)+)$/u,
+        (_, header, rows) => header + rows.repeat(1001),
+      ),
+    },
+    told: 'readings.csv:5002:calibration: the calibration has 5005 readings, and a record holds no more than 5000; read "C-1"; accepted: up to 5000 readings of one calibration, such as every tenth of a long run',
+  },
   "model/reading-outside-range": {
     texts: withText("readings.csv", "100,20.01", "110.5,20.01"),
     told: 'readings.csv:6:reference: the reference 110.5 mm lies outside the range 0 to 100 mm by more than 10 % of span; read "110.5"; accepted: test points inside the range',

@@ -10,6 +10,7 @@ import { people } from "./people.ts";
 import { phaseOrder } from "./phase-order.ts";
 import { points } from "./points.ts";
 import { range } from "./range.ts";
+import { readingCount } from "./reading-count.ts";
 import { readingOrder } from "./reading-order.ts";
 import { references } from "./references.ts";
 import { standards } from "./standards.ts";
@@ -21,6 +22,7 @@ import { wiring } from "./wiring.ts";
 export const everyCheck: readonly Check[] = [
   keys,
   references,
+  readingCount,
   range,
   limits,
   instrumentPairs,

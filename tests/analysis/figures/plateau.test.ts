@@ -107,3 +107,26 @@ test("fewer than five points have no room for a plateau and a line", () => {
     ),
   ).toEqual([]);
 });
+
+test("of many test points the longest plateau is found, and the fits do not grow with them", () => {
+  let looks = 0;
+  const counted = (inputs: readonly number[]) =>
+    inputs.map((input, index) => ({
+      input,
+      members: [index],
+      get outputs() {
+        looks += 1;
+        return [Math.min(input, 70)];
+      },
+    }));
+  const points = (count: number) => counted(Array.from({ length: count }, (_, place) => (100 * place) / (count - 1)));
+  // From where it stands still to the end, and of the rise before it as much as a tenth of the line would have moved.
+  for (const count of [101, 601]) {
+    const [found] = plateausOf(points(count), 1, 0);
+    expect(found).toMatchObject({ end: "upper", level: 70 });
+    expect(Math.abs(found!.members.length / count - 1 / 3)).toBeLessThan(0.005);
+  }
+  looks = 0;
+  plateausOf(points(601), 1, 0);
+  expect(looks).toBeLessThan(1000 * 601);
+});
