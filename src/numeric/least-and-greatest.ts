@@ -3,6 +3,7 @@
  *
  * @param values array of n numbers in any order, all in one unit
  * @returns the least, same unit, exact; `Infinity` of none, `NaN` where one is
+ * Source: own choice, for any number of values.
  * @example leastOf([3, 1, 2]) // 1
  */
 export function leastOf(values: readonly number[] | Float64Array): number {
@@ -16,6 +17,7 @@ export function leastOf(values: readonly number[] | Float64Array): number {
  *
  * @param values array of n numbers in any order, all in one unit
  * @returns the greatest, same unit, exact; `-Infinity` of none, `NaN` where one is
+ * Source: own choice, for any number of values.
  * @example greatestOf([3, 1, 2]) // 3
  */
 export function greatestOf(values: readonly number[] | Float64Array): number {
