@@ -76,8 +76,16 @@ describe("a planted violation is told", () => {
       "imports units; numeric may import nothing of ours",
     ],
     ["src/model/x.ts", 'import "../record/a.ts";', "imports record; model may import units, problems"],
-    ["src/cli/x.ts", 'await import("../report/a.ts");', "imports report; cli may import jobs, numeric, problems, units"],
-    ["src/cli/x.ts", 'type A = import("../record/a.ts").A;', "imports record; cli may import jobs, numeric, problems, units"],
+    [
+      "src/cli/x.ts",
+      'await import("../report/a.ts");',
+      "imports report; cli may import jobs, numeric, problems, units",
+    ],
+    [
+      "src/cli/x.ts",
+      'type A = import("../record/a.ts").A;',
+      "imports record; cli may import jobs, numeric, problems, units",
+    ],
     ["src/jobs/x.ts", 'import {\n  a,\n  type B,\n} from "../cli/a.ts";', "imports cli; jobs may import "],
     ["src/record/x.ts", 'import { a } from "../verdict/a.ts";', "imports more than types of verdict; record may"],
     ["src/record/x.ts", 'import type { A } from "../assembly/a.ts";', "imports assembly; record may import types of"],
