@@ -24,6 +24,7 @@ const examples: Readonly<Record<string, string>> = {
   "where-used": "spanwright where-used filed --standard METER-3",
   explain: "spanwright explain U",
   "keys new": 'spanwright keys new --name "Ada Specimen" --role "quality manager" --out ada.pem',
+  "keys passphrase": "spanwright keys passphrase --key ada.pem",
   sign: "spanwright sign records/LT-310/C-2026-015.html --as performed --key ines.pem",
   verify: "spanwright verify filed --signers signers.csv",
   label: "spanwright label records --out labels.html",

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { choices, date, requiredDate, requiredText } from "./column.ts";
+import { choices, date, requiredDate, requiredText, text } from "./column.ts";
 
 /** What a signature under a record can mean, in the order of the work. */
 export const signatureMeanings = ["performed", "reviewed", "authorised"] as const;
@@ -14,6 +14,8 @@ export const signerSchema = z.strictObject({
   validFrom: requiredDate("first day on which the key may sign"),
   validTo: date("last day on which it may sign; empty where there is none yet"),
   maySign: choices(signatureMeanings, "what it may sign, with ; between them; everything where empty"),
+  revokedAt: text("date and time with offset from which it counts no more; empty where it was not revoked"),
+  revokedReason: text("why it was revoked"),
 });
 
 export type Signer = z.infer<typeof signerSchema>;

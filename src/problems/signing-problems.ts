@@ -1,4 +1,4 @@
-import { type Entry, stop } from "./entry.ts";
+import { type Entry, stop, warn } from "./entry.ts";
 
 /** What can be wrong with keys, the table of signers, and signing. */
 export const signingProblems = {
@@ -23,6 +23,26 @@ export const signingProblems = {
   ),
   "signing/passphrase-missing": stop("no passphrase was given", "a line on the terminal, or on the standard input"),
   "signing/passphrase-short": stop("the passphrase has {length} characters", "{least} characters or more"),
+  "signing/passphrase-weak": stop(
+    "the passphrase {why}, and would be guessed soon",
+    "several words that do not belong together, or characters by chance",
+  ),
+  "signing/key-file-open": stop(
+    "others of this computer may read it (mode {mode}), and try passphrases on it",
+    "a key file that its owner alone may read: chmod 600; where others may have read it, a new key",
+  ),
+  "signing/revoked-at-form": stop(
+    "this is no date and time with offset, so that nobody knows until when the key counted",
+    "such as 2026-11-25T14:05:00+01:00",
+  ),
+  "signing/key-revoked": stop(
+    "the key of {name} was revoked at {at}: {reason}",
+    "a signature from before, or by another key",
+  ),
+  "signing/other-than-stated": warn(
+    "the record says that {stated} did the work, and {name} signs as performed",
+    "the name of who did the work in performed_by, and that person's signature",
+  ),
   "signing/passphrases-differ": stop("the two passphrases differ", "the same passphrase twice"),
   "signing/passphrase-wrong": stop("the passphrase does not open the key", "the passphrase with which it was made"),
   "signing/key-unknown": stop("the key {keyId} is not in the table of signers", "a key of the table"),

@@ -28,6 +28,13 @@ export function signerOf(signers: readonly Signer[], keyId: string, signedAt: st
   if (first === undefined) return { code: "signing/key-unknown", values: { keyId } };
   const day = signedAt.slice(0, 10);
   const signer = rows.find(({ validFrom, validTo }) => validFrom <= day && (validTo === undefined || day <= validTo));
+  const revoked = rows.find(
+    ({ revokedAt }) => revokedAt !== undefined && Date.parse(signedAt) >= Date.parse(revokedAt),
+  );
+  if (revoked !== undefined) {
+    const { name, revokedAt: at = "", revokedReason: reason = "no reason is stated" } = revoked;
+    return { code: "signing/key-revoked", values: { name, at, reason } };
+  }
   if (signer !== undefined) return { signer };
   const { name, validFrom, validTo } = first;
   return { code: "signing/key-not-valid", values: { name, day, from: validFrom, to: validTo ?? "now on" } };
@@ -91,6 +98,31 @@ function oneForTwo(
   const isStated = !isPerforming && isSameName(calibration.performedBy ?? "", name);
   const isSame = isStated || others.some((one) => one.keyId === keyId || isSameName(one.name, name));
   return isSame ? [{ code: "signing/four-eyes", values: { name, meaning } }] : [];
+}
+
+/**
+ * Whether another did the work, as the record states it, than signs for having done it; who is stated.
+ *
+ * @param record with or without a name in performed_by
+ * @param given what a signature says
+ * @returns nothing where no other is stated, or where it is a signature of another meaning
+ * Source: own choice; ISO/IEC 17025:2017, 7.5.1 (who performed the work is on the record).
+ * @example otherThanStated(record, { meaning: "authorised", name: "Tom Sample" }) // undefined
+ */
+export function otherThanStated(
+  { calibration: { performedBy } }: CalibrationRecord,
+  { meaning, name }: Pick<GivenSignature, "meaning" | "name">,
+): string | undefined {
+  if (meaning !== "performed" || performedBy === undefined) return undefined;
+  const stated = [performedBy, ...performedBy.split(/[,;/&]|\band\b/u)];
+  return stated.some((one) => isSameName(one, name) || isShortFor(one, name)) ? undefined : performedBy;
+}
+
+/** "I. Example" may be Ines Example: the last name, and the first letter of the first. */
+function isShortFor(short: string, name: string): boolean {
+  const [first = "", ...rest] = short.trim().toLowerCase().split(/\s+/u);
+  const [full = "", ...others] = name.trim().toLowerCase().split(/\s+/u);
+  return /^\p{L}\.?$/u.test(first) && first[0] === full[0] && rest.join(" ") === others.join(" ") && rest.length > 0;
 }
 
 function isSameName(one: string, other: string): boolean {

@@ -10,6 +10,8 @@ import type { DraftRow } from "./table-row.ts";
 /** 32 bytes in base64url: 43 characters, of which the last has two bits that are zero. */
 const publicKeyForm = /^[\w-]{42}[AEIMQUYcgkosw048]$/u;
 
+const momentForm = /^\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d)?(?:Z|[+-]\d\d:\d\d)$/u;
+
 /** The table of signers; rows with a problem are left out, for whoever cannot be read cannot sign. */
 export function readSigners(file: SourceFile, problems: ProblemList): readonly TableRow<Signer>[] {
   const raw = readDelimited(file, "signers", problems);
@@ -33,10 +35,14 @@ function isSound(
   file: string,
   problems: ProblemList,
 ): boolean {
-  const { name, publicKey, validFrom, validTo } = signer.row;
+  const { name, publicKey, validFrom, validTo, revokedAt } = signer.row;
   const place = (column: string) => ({ file, line: signer.line, column });
   if (!publicKeyForm.test(publicKey)) {
     problems.add("signing/public-key-form", place("public_key"), { read: publicKey });
+    return false;
+  }
+  if (revokedAt !== undefined && !(momentForm.test(revokedAt) && Number.isFinite(Date.parse(revokedAt)))) {
+    problems.add("signing/revoked-at-form", place("revoked_at"), { read: revokedAt });
     return false;
   }
   const first = firstByKey.get(publicKey);

@@ -17,6 +17,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/workbook/cells/cell-result.ts": "types alone",
   "src/workbook/table-row.ts": "types alone",
   "src/jobs/disk.ts": "types alone",
+  "src/jobs/signing/change-passphrase.ts": "tested by tests/cli/commands/keys-command.test.ts",
   "src/jobs/workbook/is-day.ts": "tested by tests/jobs/filing/write-register.test.ts",
   "src/jobs/filing/words-given.ts": "tested by tests/problems/filing-problems.test.ts",
   "src/jobs/filing/change-filed-tag.ts": "tested by tests/cli/life-of-a-tag.test.ts",

@@ -10,10 +10,14 @@ import { type MemoryDisk, memoryDisk } from "./memory-disk.ts";
 export type Who = "ines" | "tom" | "ada";
 
 export function signersTable(rows: readonly Signer[] = signers): string {
-  const lines = rows.map(({ name, role, publicKey, validFrom, validTo = "", maySign = [] }) =>
-    [name, role, publicKey, validFrom, validTo, maySign.join("; ")].join(","),
-  );
-  return `name,role,public_key,valid_from,valid_to,may_sign\n${lines.join("\n")}\n`;
+  const hasRevoked = rows.some(({ revokedAt }) => revokedAt !== undefined);
+  const lines = rows.map((row) => {
+    const { name, role, publicKey, validFrom, validTo = "", maySign = [], revokedAt = "", revokedReason = "" } = row;
+    const revoked = hasRevoked ? [revokedAt, revokedReason] : [];
+    return [name, role, publicKey, validFrom, validTo, maySign.join("; "), ...revoked].join(",");
+  });
+  const revoked = hasRevoked ? ",revoked_at,revoked_reason" : "";
+  return `name,role,public_key,valid_from,valid_to,may_sign${revoked}\n${lines.join("\n")}\n`;
 }
 
 /** A record in records/LT-204/C-0001, the table of signers in the folder above it, and the keys of everybody. */

@@ -23,6 +23,8 @@ test("the table of signers has its columns, and is none of a workbook's tables",
     "valid_from",
     "valid_to",
     "may_sign",
+    "revoked_at",
+    "revoked_reason",
   ]);
   expect(tableNames).not.toContain("signers");
 });

@@ -42,9 +42,13 @@ function person(name: string, role: string, number: number): Person {
 }
 
 /** A record of the sample loop, with rules of its own for the signatures. */
-export function recordToSign(rules: Pick<Instrument, "signaturesNeeded" | "fourEyes"> = {}): SealedRecord {
+export function recordToSign(
+  rules: Pick<Instrument, "signaturesNeeded" | "fourEyes"> = {},
+  work: { performedBy?: string } = {},
+): SealedRecord {
   const record = sampleRecord({ points: 3, cycles: 1, phases: ["asFound"] });
-  return sealRecord({ ...record, instrument: { ...record.instrument, ...rules } });
+  const calibration = { ...record.calibration, ...work };
+  return sealRecord({ ...record, instrument: { ...record.instrument, ...rules }, calibration });
 }
 
 /** Signed on 2026-11-25, a minute after each other. */

@@ -6,6 +6,7 @@ import { type Console, complainOf } from "../console.ts";
 import { meantRecords } from "../meant-records.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { alignedTable } from "../print-table.ts";
+import { openToOthers } from "../secret-file.ts";
 
 /** The options of `spanwright sign` as the command line gives them. */
 export type SignOptions = { as: string; key: string; signers?: string };
@@ -23,6 +24,7 @@ export async function signCommand(records: readonly string[], options: SignOptio
     now: console.now(),
     softwareVersion: version,
     ask: console.askSecret,
+    openTo: openToOthers,
   });
   complainOf(problems, console);
   if (signed.length > 0) console.print(alignedTable(signedRows(signed)));

@@ -3,6 +3,7 @@ import { columnName } from "../../model/column.ts";
 import { tableColumns } from "../../model/tables.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { keyFileText, newSigningKey } from "../../proof/signing-key.ts";
+import { weakPassphrase } from "../../proof/weak-passphrase.ts";
 import type { Disk } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import type { AskPassphrase } from "./open-key.ts";
@@ -37,7 +38,7 @@ export async function newKey(
     if (text === "") problems.add("options/not-understood", { file: "command line" }, { values: { option, accepted } });
   }
   if ((await disk.read(path)) !== undefined) problems.add("signing/key-file-there", { file: path });
-  const passphrase = problems.hasStop ? undefined : await newPassphrase(ask, path, problems);
+  const passphrase = problems.hasStop ? undefined : await newPassphrase({ ask, path, name }, problems);
   if (passphrase === undefined) return { key: undefined, problems };
   const key = newSigningKey();
   const isWritten = await writeOrTell(() => disk.writeSecret(path, keyFileText(key, passphrase)), path, problems);
@@ -46,15 +47,21 @@ export async function newKey(
   return { key: { path, keyId: key.keyId, table: tableOf(row) }, problems };
 }
 
-async function newPassphrase(ask: AskPassphrase, path: string, problems: ProblemList): Promise<string | undefined> {
+/** A passphrase for a key, typed twice; nothing, and a problem, where it is none or would be guessed soon. */
+export async function newPassphrase(
+  { ask, path, name }: { ask: AskPassphrase; path: string; name?: string },
+  problems: ProblemList,
+): Promise<string | undefined> {
   const first = await ask(`passphrase for ${path}, ${leastCharacters} characters or more: `);
   if (first === undefined) return refused("signing/passphrase-missing");
   const length = [...first.normalize("NFC")].length;
   if (length < leastCharacters) return refused("signing/passphrase-short", { length, least: leastCharacters });
+  const why = weakPassphrase(first, name);
+  if (why !== undefined) return refused("signing/passphrase-weak", { why });
   const second = await ask("the same once more: ");
   return second === first ? first : refused("signing/passphrases-differ");
 
-  function refused(code: Parameters<ProblemList["add"]>[0], values: Record<string, number> = {}): undefined {
+  function refused(code: Parameters<ProblemList["add"]>[0], values: Record<string, number | string> = {}): undefined {
     problems.add(code, { file: path }, { values });
   }
 }

@@ -4,7 +4,7 @@ import { checkSeal } from "../../proof/check-seal.ts";
 import { checkSignatures } from "../../proof/check-signatures.ts";
 import { signRecord } from "../../proof/sign-record.ts";
 import type { SigningKey } from "../../proof/signing-key.ts";
-import { refusalsOf, signerOf } from "../../proof/signing-refusals.ts";
+import { otherThanStated, refusalsOf, signerOf } from "../../proof/signing-refusals.ts";
 import { signingState } from "../../proof/signing-state.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
@@ -12,7 +12,7 @@ import type { Disk } from "../disk.ts";
 import { type RecordFile, readRecordFiles } from "../records/read-record-files.ts";
 import { recordFiles, writeRecord } from "../records/write-record.ts";
 import { findSigners } from "./find-signers.ts";
-import { type AskPassphrase, openKey } from "./open-key.ts";
+import { type AskPassphrase, type OpenTo, openKey } from "./open-key.ts";
 import { figureDoubts } from "./verify-record.ts";
 
 export type SignOptions = {
@@ -26,6 +26,8 @@ export type SignOptions = {
   /** Of the program that signs: it draws the page again, and draws those of its own version alone as they were. */
   softwareVersion: string;
   ask: AskPassphrase;
+  /** Rights of the key file, where others may read it. */
+  openTo?: OpenTo | undefined;
   /** What else keeps a record from being whole; left out, its figures are made once more from its rows. */
   doubtsOf?: (record: SealedRecord) => readonly Doubt[];
 };
@@ -57,7 +59,7 @@ export async function signRecords(
     return { signed: [], problems };
   }
   const files = await readRecordFiles(disk, onePathEach(paths), problems);
-  const key = files.length === 0 ? undefined : await openKey(disk, options.key, options.ask, problems);
+  const key = files.length === 0 ? undefined : await openKey(disk, options.key, options, problems);
   if (key === undefined) return { signed: [], problems };
   const signing = { key, meaning, options, problems, signersOf: signersReader(disk, options.signers, problems) };
   const signed: SignedRecord[] = [];
@@ -106,6 +108,8 @@ async function signOne(disk: Disk, file: RecordFile, signing: Signing): Promise<
   for (const { code, values } of refusals) problems.add(code, { file: path }, { values });
   if ("code" in found || refusals.length > 0) return undefined;
   const { name, role } = found.signer;
+  const stated = otherThanStated(record, { meaning, name });
+  if (stated !== undefined) problems.add("signing/other-than-stated", { file: path }, { values: { stated, name } });
   const next = signRecord(record, key, { name, role, meaning, signedAt });
   const page = await writeRecord(disk, next, path.replace(ending, ""), problems);
   return page === undefined ? undefined : { record: next, page, signedBy: name, signedAs: meaning };

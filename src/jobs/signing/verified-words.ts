@@ -1,4 +1,5 @@
 import { daysBetween } from "../../analysis/years/day-number.ts";
+import { otherThanStated } from "../../proof/signing-refusals.ts";
 import { signingState } from "../../proof/signing-state.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
@@ -13,6 +14,10 @@ import type { LineOfPage } from "./ledger-reader.ts";
 export function verifiedWords(record: SealedRecord, ofPage: LineOfPage | undefined): string {
   const { instrument, calibration, revision } = record;
   const parts = [instrument.tag, calibration.calibration, `revision ${revision}`, signedWords(record, ofPage)];
+  for (const one of signingState(record).given) {
+    const stated = otherThanStated(record, one);
+    if (stated !== undefined) parts.push(`${one.name} signed for the work, which by the record ${stated} did`);
+  }
   if (ofPage !== undefined) parts.push(`filed ${filedWords(record, ofPage.line.at)}`);
   if (ofPage?.replacedBy !== undefined) parts.push(`superseded by revision ${ofPage.replacedBy}`);
   return parts.join(", ");

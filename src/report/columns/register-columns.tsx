@@ -85,8 +85,8 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
     sortBy: ({ drift }) => ("notDetermined" in drift ? "" : drift.percentSpanPerYear),
   },
   {
-    ...{ heading: "Forecast", under: "Drift, % of span a year", name: "forecast", text: forecastWords },
-    cell: (row) => ("notDetermined" in row.forecast ? null : forecastWords(row)),
+    ...{ heading: "Forecast", under: "Next due", name: "forecast", text: forecastWords },
+    cell: (row) => ("notDetermined" in row.forecast ? null : `forecast: ${forecastWords(row)}`),
   },
   {
     ...{ heading: "State", name: "state", text: ({ due }) => due.state },

@@ -26,8 +26,8 @@ test("two lines of the standard input make a key, and its row is printed", () =>
     `wrote ${out}: keep it, and its passphrase, to yourself; who has both signs in your name`,
     `its key id is ${key?.keyId}`,
     "for whoever keeps signers.csv, the row to add, valid_to and may_sign as the site decides:",
-    "name,role,public_key,valid_from,valid_to,may_sign",
-    `Ada Specimen,quality manager,${key?.publicKey},${today},,`,
+    "name,role,public_key,valid_from,valid_to,may_sign,revoked_at,revoked_reason",
+    `Ada Specimen,quality manager,${key?.publicKey},${today},,,,`,
   ]);
   expect(output).not.toContain(passphrase);
 });
@@ -71,4 +71,22 @@ test("no variable of the environment takes the place of a passphrase", () => {
   for (const name of names) delete process.env[name];
   expect(exitCode).toBe(2);
   expect(complaints).toContain("no passphrase was given");
+});
+
+test("a key gets another passphrase: the same key, the old passphrase opens it no more, its owner alone reads it", () => {
+  const { out } = keysNew(`${passphrase}\n${passphrase}\n`, ...who);
+  const before = openKeyFile(readFileSync(out, "utf8"), passphrase);
+  const changed = spanwrightGiven(
+    `${passphrase}\nanother passphrase\nanother passphrase\n`,
+    "keys",
+    "passphrase",
+    "--key",
+    out,
+  );
+  expect(changed).toMatchObject({ exitCode: 0, output: expect.stringContaining(before?.keyId ?? "no key") });
+  expect(openKeyFile(readFileSync(out, "utf8"), passphrase)).toBeUndefined();
+  expect(openKeyFile(readFileSync(out, "utf8"), "another passphrase")?.keyId).toBe(before?.keyId);
+  expect(statSync(out).mode & 0o777).toBe(0o600);
+  const wrong = spanwrightGiven("not this one\n", "keys", "passphrase", "--key", out);
+  expect(wrong).toMatchObject({ exitCode: 2, complaints: expect.stringContaining("does not open the key") });
 });

@@ -1,17 +1,20 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { checkSignatures } from "../../../src/proof/check-signatures.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import { signersTable } from "../../jobs/signed-disk.ts";
 import { keyFiles, passphrase, signers } from "../../proof/sample-signing.ts";
-import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
+import { withText } from "../../workbook/smallest-workbook.ts";
 import { filesBelow, spanwright, spanwrightGiven, temporaryFolder, written } from "../built-command.ts";
+
+const byInes = withText("calibrations.csv", "T. Example", "I. Example");
 
 /** The record of the smallest workbook, reported, with keys and signers. */
 function reported() {
-  const books = Object.fromEntries(Object.entries(smallestWorkbook).map(([name, text]) => [`book/${name}`, text]));
+  const books = Object.fromEntries(Object.entries(byInes).map(([name, text]) => [`book/${name}`, text]));
   const root = written(temporaryFolder(), { ...books, ...keyFiles });
+  for (const name of Object.keys(keyFiles)) chmodSync(join(root, name), 0o600);
   const report = () => spanwright("report", join(root, "book"), "--out", join(root, "out"));
   expect(report()).toMatchObject({ exitCode: 0, complaints: "" });
   writeFileSync(join(root, "out/signers.csv"), signersTable());

@@ -16,7 +16,7 @@ async function opened(content: string | undefined, passphrase: string | undefine
     return passphrase;
   };
   const disk = memoryDisk(content === undefined ? { "a.pem/inside": "" } : { "a.pem": content });
-  const key = await openKey(disk, "a.pem", ask, problems);
+  const key = await openKey(disk, "a.pem", { ask }, problems);
   return { keyId: key?.keyId, asked, told: problems.all.map(sentence) };
 }
 

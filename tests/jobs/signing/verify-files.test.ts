@@ -10,11 +10,12 @@ import { type Verified, verifyFiles } from "../../../src/jobs/signing/verify-fil
 import { temporaryFolder } from "../../filing/sample-pages.ts";
 import { ada, ines, signedBy } from "../../proof/sample-signing.ts";
 import type { Texts } from "../../workbook/smallest-workbook.ts";
+import { withText } from "../../workbook/smallest-workbook.ts";
 import { bySignatures } from "../filing/by-signatures.ts";
 import { reportedRecord, softwareVersion } from "../reported-records.ts";
 import { signersTable } from "../signed-disk.ts";
 
-const { record, page, json } = await reportedRecord();
+const { record, page, json } = await reportedRecord(withText("calibrations.csv", "T. Example", "I. Example"));
 const signed = signedBy(record, [ines, "performed"], [ada, "authorised"]);
 const signedPage = await recordPage(signed);
 const register = "<!doctype html><title>Register of calibrations</title><p>LT-1";
