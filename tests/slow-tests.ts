@@ -25,6 +25,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "charts/error-chart.test.ts": 60,
   "charts/uncertainty-rows.test.ts": 60,
   "cli/cli.test.ts": 60,
+  "cli/report-workers.test.ts": 90,
   "cli/commands/check-command.test.ts": 60,
   "cli/commands/due-command.test.ts": 60,
   "cli/commands/explain-command.test.ts": 60,

@@ -1,10 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Disk } from "../../src/jobs/disk.ts";
-import {
-  type ReportOptions,
-  reportCalibrations,
-  type WrittenRecord,
-} from "../../src/jobs/records/report-calibrations.ts";
+import { type ReportOptions, reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
+import type { WrittenRecord } from "../../src/jobs/records/report-case.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";

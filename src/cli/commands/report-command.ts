@@ -6,10 +6,12 @@ import { counted } from "../../units/counted.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { withFirstLook, workbookForms } from "../first-look-options.ts";
+import { interruptionOf } from "../interruption.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
+import { reportThreads, threadsAsked } from "../report-threads.ts";
 import { programForRecord } from "../tested-program.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
@@ -25,6 +27,8 @@ export type ReportOptions = {
   monteCarlo?: string;
   filed?: string;
   decimalMark?: string;
+  workers?: string;
+  quiet?: boolean;
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
@@ -40,6 +44,12 @@ export async function reportCommand(
   const ranWith = await programForRecord(console);
   if (ranWith === undefined) return 2;
   const problems = new ProblemList();
+  const threads = threadsAsked(options.workers, problems);
+  if (problems.hasStop) {
+    complainOf(problems, console);
+    return 2;
+  }
+  const interruption = interruptionOf(process);
   const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
   const rows: IndexRow[] = [];
   const summary = [...summaryRows([])];
@@ -60,16 +70,25 @@ export async function reportCommand(
         rows.push(indexRowOf(written, out));
         summary.push(...summaryRows([written]).slice(1));
       },
-      onWritten: progressOn(console),
+      reporterFor: (records) => reportThreads(records, threads),
+      isStopped: interruption.isAsked,
+      onWritten: progressOn(console, options.quiet),
     });
     complainOf(reports.reading.problems, console);
     hasStop ||= reports.reading.problems.hasStop;
   }
+  interruption.end();
   if (rows.length > 0) {
     await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, rows, problems);
   }
   complainOf(problems, console);
   if (rows.length > 0) console.print(alignedTable(summary));
+  if (interruption.isAsked()) {
+    console.complain(
+      `stopped when asked to: ${counted(rows.length, "record was", "records were")} written, each whole`,
+    );
+    return 2;
+  }
   if (hasStop || problems.hasStop) sayWhatIsMissing(rows.length, console);
   return hasStop || problems.hasStop ? 2 : 0;
 }
@@ -97,6 +116,8 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--decimal-mark <point or comma>", "of pages and labels, over what the rows of the instruments say")
+    .option("--workers <count>", "threads that make records; from 50 records on as many as there are processors")
+    .option("--quiet", "no line that counts")
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (paths: readonly string[], options: ReportOptions) => {
     settle(await reportCommand(paths, options, console));

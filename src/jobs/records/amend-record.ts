@@ -12,7 +12,7 @@ import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { Disk } from "../disk.ts";
 import { readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
-import type { WrittenRecord } from "./report-calibrations.ts";
+import type { WrittenRecord } from "./report-case.ts";
 import { recordPlace, writeDraft } from "./write-record.ts";
 
 export type AmendOptions = {

@@ -1,7 +1,5 @@
-import { assembleRecord, type RanWith } from "../../assembly/assemble-record.ts";
+import type { RanWith } from "../../assembly/assemble-record.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
-import { sealRecord } from "../../proof/seal-record.ts";
-import type { SealedRecord } from "../../record/record-schema.ts";
 import { hasGuardFactor, type RuleOverride, ruleOf } from "../../verdict/decision/rule-of.ts";
 import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
@@ -9,7 +7,7 @@ import type { Disk } from "../disk.ts";
 import { type FiledFolder, filedBefore } from "../filing/filed-before.ts";
 import { type DecisionOptions, readDecision } from "../workbook/decision-options.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
-import { recordPlace, writeDraft } from "./write-record.ts";
+import { type CaseReporter, type CaseToReport, oneByOne, type WrittenRecord } from "./report-case.ts";
 
 export type ReportOptions = ReadingOptions & {
   out: string;
@@ -24,12 +22,13 @@ export type ReportOptions = ReadingOptions & {
   filed?: FiledFolder | undefined;
   /** Called with each record that was written: who needs something of it takes that, so that two thousand are not held. */
   onRecord?: (written: WrittenRecord) => void;
+  /** How so many records are made; one after the other where it gives nothing. */
+  reporterFor?: (records: number) => CaseReporter | undefined;
+  /** Asked before each calibration: once it says so, no other is begun. */
+  isStopped?: () => boolean;
   /** Called after each calibration, for whoever shows progress. */
   onWritten?: (done: number, all: number) => void;
 };
-
-/** A record that was written, and where its page is. */
-export type WrittenRecord = { record: SealedRecord; page: string };
 
 /** The pages that were written. */
 export type Reports = { written: readonly string[]; reading: WorkbookReading };
@@ -43,23 +42,42 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const chosen = chosenCases(reading, options);
   refuseUnusedFactor(chosen, options.decision?.guardFactor, decision.ruleOverride, reading.problems);
   if (reading.problems.all.some(({ code }) => code === "options/overridden")) return { written: [], reading };
+  const report = options.reporterFor?.(chosen.length) ?? oneByOne(disk);
   const written: string[] = [];
   let done = 0;
-  for (const calibrationCase of chosen) {
-    const filed = await before?.(calibrationCase.calibration.row);
-    if (before !== undefined && filed === undefined) continue;
-    const { softwareVersion, ranWith } = options;
-    const context = { softwareVersion, ranWith, digests: reading.digests, ...decision, ...filed };
-    const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
-    const page = await writeDraft(disk, record, recordPlace(options.out, record), reading.problems);
-    if (page !== undefined) {
-      written.push(page);
-      options.onRecord?.({ record, page });
+  for await (const reported of report(casesToReport(chosen, { reading, decision, before }, options))) {
+    for (const { code, place, read, values, belongsTo } of reported.problems) {
+      reading.problems.add(code, place, { read, values, belongsTo });
+    }
+    if (reported.written !== undefined) {
+      written.push(reported.written.page);
+      options.onRecord?.(reported.written);
     }
     done += 1;
     options.onWritten?.(done, chosen.length);
   }
   return { written, reading };
+}
+
+type Ground = {
+  reading: WorkbookReading;
+  decision: NonNullable<ReturnType<typeof readDecision>>;
+  before: Awaited<ReturnType<typeof filedBefore>>;
+};
+
+/** Each case with its history, looked up when its turn comes; none after it was said to stop. */
+async function* casesToReport(
+  chosen: readonly CalibrationCase[],
+  { reading, decision, before }: Ground,
+  { softwareVersion, ranWith, out, isStopped }: ReportOptions,
+): AsyncGenerator<CaseToReport> {
+  for (const calibrationCase of chosen) {
+    if (isStopped?.()) return;
+    const filed = await before?.(calibrationCase.calibration.row);
+    if (before !== undefined && filed === undefined) continue;
+    const context = { softwareVersion, ranWith, digests: reading.digests, ...decision, ...filed };
+    yield { calibrationCase, context, out };
+  }
 }
 
 /** A guard factor for a rule that has no guard band would be passed over. */

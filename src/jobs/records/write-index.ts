@@ -5,7 +5,7 @@ import { type IndexRow, indexRow } from "../../report/columns/index-columns.tsx"
 import { renderIndex } from "../../report/index-page.tsx";
 import type { Disk } from "../disk.ts";
 import { writeDerived } from "../filing/write-derived.ts";
-import type { WrittenRecord } from "./report-calibrations.ts";
+import type { WrittenRecord } from "./report-case.ts";
 
 export type { IndexRow } from "../../report/columns/index-columns.tsx";
 
