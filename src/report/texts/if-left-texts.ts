@@ -24,8 +24,13 @@ export function ifLeftWords(record: CalibrationRecord, style: NumberStyle): read
     phase.worst === null
       ? ""
       : `, by ${writeSigned(phase.worst.errorDistance, style.distance)} ${unit} at the worst reading`;
-  const isInside = isPassed(phaseStatement(record, of));
-  const now = isInside
+  if (isPassed(phase.verdict) && !isPassed(phaseStatement(record, of))) {
+    return [
+      `${phaseTitles[of]} the readings are in tolerance${worst}, and a switched output is not, and stays so until something is done.`,
+      driftSentence(record, style),
+    ];
+  }
+  const now = isPassed(phaseStatement(record, of))
     ? `${phaseTitles[of]} the loop is in tolerance${worst}.`
     : `${phaseTitles[of]} the loop does not pass${worst}, and stays so until something is done.`;
   return [now, driftSentence(record, style)];

@@ -15,7 +15,7 @@ import {
   lowConstantWrong,
   unitsMixedUp,
 } from "./scaling-causes.ts";
-import { scatterEverywhere } from "./scatter-causes.ts";
+import { mainsHum, scatterEverywhere } from "./scatter-causes.ts";
 import {
   airTemperature,
   axisTilted,
@@ -75,6 +75,7 @@ export const causes: readonly Cause[] = [
   bothConstantsWrong,
   curved,
   scatterEverywhere,
+  mainsHum,
   notSettled,
   hysteresis,
   playInRig,
@@ -91,6 +92,7 @@ export const rivalsOnly: readonly NamedCause[] = [
   { id: "other-column-slip", title: "a slip in another column of the row" },
   { id: "reference-moved", title: "a reference, a bracket or a target that moved" },
   { id: "reference-position-off", title: "a reference position or a mark that is off" },
+  { id: "reference-scale-off", title: "a scale of the reference that is off: its tape, its rail, how it is read" },
   { id: "display-too-coarse", title: "a display with too few decimals" },
   { id: "outputs-row-wrong", title: "a wrong entry in the table outputs: labels of inputs differ from maker to maker" },
 ];

@@ -1,9 +1,11 @@
-import { repeatScatter } from "../../analysis/readings/repeated-readings.ts";
+import { deviationsFromRepeats, repeatScatter, type StageReading } from "../../analysis/readings/repeated-readings.ts";
 import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
+import { listedKey } from "../loop-check/loop-items.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { drifts, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
+import type { Evidence } from "./finding.ts";
 import { isWeak } from "./lost-target-causes.ts";
 
 /** Repeated readings lie as far apart as the tolerance allows, near and far alike. */
@@ -17,11 +19,79 @@ export const scatterEverywhere: Cause = {
     cures: "set-up",
     does: "prove with a large, flat, hard target, square to the axis and held still, that it is not target, mount, draught or mains hum; look at supply, screen and filter, and only then at the sensor",
   },
-  detect: (evidence) => {
-    const sensor = evidence.stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
-    return sensor === undefined || isWeak(evidence) ? [] : sightingsIn(evidence, sensor);
-  },
+  detect: (evidence) => (isHumming(evidence) ? [] : sightings(evidence)),
 };
+
+/** The same scatter, where something speaks for the mains: drives that move the signal, or readings that swing. */
+export const mainsHum: Cause = {
+  id: "mains-hum",
+  title: "hum of mains or drives on the signal",
+  place: "wiring",
+  separatedBy:
+    "hold the target still and watch the signal with an oscilloscope, or read it with drives and heaters off, then running",
+  remedy: {
+    cures: "wiring",
+    does: "lay the signal away from mains and drives, earth its screen at one end, filter what is left, and read again",
+  },
+  isSeenAtSensor: true,
+  detect: (evidence) =>
+    isHumming(evidence)
+      ? sightings(evidence).map((sighting) => ({
+          ...sighting,
+          says: "Repeated readings of the same point scatter by about as much as the tolerance allows, and it is not the scatter of noise: drives move the signal, or the readings swing between two ends as those of a hum do. This is consistent with mains or drives that couple into the signal.",
+          evidence: [...sighting.evidence, ...humNumbers(evidence)],
+          rivals: ["scatter-everywhere", "weak-target", "reference-moved"],
+        }))
+      : [],
+};
+
+function sightings(evidence: CauseEvidence): readonly Sighting[] {
+  const sensor = sensorOf(evidence);
+  return sensor === undefined || isWeak(evidence) ? [] : sightingsIn(evidence, sensor);
+}
+
+function sensorOf({ stages }: CauseEvidence): StageEvidence | undefined {
+  return stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
+}
+
+/** Own choice: so few repeats of a point, and so few readings, tell no shape of a scatter. */
+const fewestRepeats = 8;
+const fewestReadings = 60;
+/** A sine has a kurtosis of 1.5, a rectangle 1.8, noise 3. */
+const kurtosisOfSwing = 1.8;
+
+function isHumming(evidence: CauseEvidence): boolean {
+  const kurtosis = kurtosisOf(evidence);
+  return isMovedByDrives(evidence) || (kurtosis !== undefined && kurtosis < kurtosisOfSwing);
+}
+
+function isMovedByDrives({ loopChecks }: CauseEvidence): boolean {
+  return loopChecks.some(({ item, result }) => listedKey(item) === "drives running" && result === "fail");
+}
+
+function humNumbers(evidence: CauseEvidence): Evidence[] {
+  const kurtosis = kurtosisOf(evidence);
+  const change = evidence.loopChecks.find(({ item }) => listedKey(item) === "drives running")?.measured;
+  return [
+    ...(typeof change === "number"
+      ? [{ name: "change with drives running", value: change, unit: evidence.instrument.signalUnit }]
+      : []),
+    ...(kurtosis === undefined
+      ? []
+      : [{ name: "kurtosis of the repeats (3 for noise, 1.5 for a sine)", value: kurtosis, unit: "" }]),
+  ];
+}
+
+/** Fourth moment over the square of the second, of readings less the mean of those that repeat them. */
+function kurtosisOf(evidence: CauseEvidence): number | undefined {
+  const sensor = sensorOf(evidence);
+  const used = sensor === undefined ? [] : deviationsFromRepeats(stageReadings(sensor));
+  const many = used.filter(({ groupSize }) => groupSize >= fewestRepeats);
+  if (many.length < fewestReadings) return undefined;
+  const moment = (power: number) => many.reduce((sum, { error }) => sum + error ** power, 0) / many.length;
+  const square = moment(2);
+  return square > 0 ? moment(4) / square ** 2 : undefined;
+}
 
 /** Two standard deviations at least, over the tolerance. */
 const chanceOfLess = 0.05;
@@ -42,16 +112,18 @@ function sightingsIn({ mattering }: CauseEvidence, stage: StageEvidence): readon
         { name: "the same at least", value: least, unit: "% of span" },
         { name: "tolerance", value: tolerance, unit: "% of span" },
       ],
-      rivals: ["weak-target", "reference-moved"],
+      rivals: ["weak-target", "mains-hum", "reference-moved"],
     },
   ];
 }
 
-function scatterOf({ line, readings, input, output }: StageEvidence) {
-  if (line === undefined) return undefined;
-  const used = readings.map(({ index, point, direction, cycle, elapsed, percent }) => {
+function scatterOf(stage: StageEvidence) {
+  return stage.line === undefined ? undefined : repeatScatter(stageReadings(stage));
+}
+
+function stageReadings({ readings, input, output }: StageEvidence): readonly StageReading[] {
+  return readings.map(({ index, point, direction, cycle, elapsed, percent }) => {
     const given = percent[input] as number;
     return { index, point, direction, cycle, elapsed, input: given, error: (percent[output] as number) - given };
   });
-  return repeatScatter(used);
 }

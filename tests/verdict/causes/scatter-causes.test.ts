@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { scatterEverywhere } from "../../../src/verdict/causes/scatter-causes.ts";
+import { mainsHum, scatterEverywhere } from "../../../src/verdict/causes/scatter-causes.ts";
 import { findingsOf, nothingWrong, planted } from "./planted.ts";
 
 // The tolerance of the planted loop is ±0.5 % of span.
@@ -16,4 +16,23 @@ test("a quarter of the tolerance is no finding, whatever the number of cycles", 
   for (const cycles of [2, 3, 10]) {
     expect(findingsOf([scatterEverywhere], planted(nothingWrong, { noise: 0.1, cycles }))).toEqual([]);
   }
+});
+
+test("a scatter beside drives that move the signal is called hum, and noise alone is not", () => {
+  const noisy = { noise: 0.4, cycles: 4 };
+  const row = { calibration: "C-1", item: "drives running", result: "fail", measured: 0.2, unit: "mA" } as const;
+  const [found] = findingsOf([scatterEverywhere, mainsHum], planted(nothingWrong, { ...noisy, loopChecks: [row] }));
+  expect(found?.id).toBe("mains-hum");
+  expect(found?.evidence.at(-1)).toMatchObject({ name: "change with drives running", value: 0.2 });
+  expect(findingsOf([mainsHum], planted(nothingWrong, noisy))).toEqual([]);
+});
+
+test("readings that swing as a sine does are told from noise by their kurtosis, where there are enough of them", () => {
+  // A sine read at moments that know nothing of it: the golden angle spreads them evenly over its phase.
+  let place = 0;
+  const swinging = { seen: (part: number) => part + 0.008 * Math.sin(2.399963 * place++) };
+  const [found] = findingsOf([scatterEverywhere, mainsHum], planted(swinging, { cycles: 12 }));
+  expect(found?.id).toBe("mains-hum");
+  expect(found?.evidence.at(-1)?.value).toBeLessThan(1.8);
+  expect(findingsOf([mainsHum], planted(nothingWrong, { noise: 0.5, cycles: 12 }))).toEqual([]);
 });

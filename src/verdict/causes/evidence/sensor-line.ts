@@ -29,7 +29,7 @@ type LineCause =
   | "shunt-or-gain-off"
   | "leakage-across-loop";
 
-type SensorRival = LineCause | "reference-position-off";
+type SensorRival = LineCause | "reference-position-off" | "reference-scale-off";
 
 /** Places at which a line may be without error: nowhere, an end of the range, the face, the true zero of the signal. */
 type Place = "nowhere" | "lower" | "upper" | "face" | "signal zero";
@@ -204,6 +204,14 @@ function isTooLittle({ instrument }: CauseEvidence, stage: StageEvidence): boole
   return sign * lineErrorAt(stage, atSignal(ends, 100)).percentSpan < 0;
 }
 
+/** A scale that is off gives an error in proportion to the distance, and with a datum that is off any straight one. */
+const ofGain: ReadonlySet<LineCause> = new Set([
+  "ends-taught-wrong",
+  "both-ends-taught-wrong",
+  "axis-tilted",
+  "target-tilted",
+]);
+
 /**
  * Both ends taught wrong give any straight error, and a datum of the reference that is off any shift: no reading on these
  * references excludes them. Where the air is named, a sensor or a target that stands askew may do the same.
@@ -216,6 +224,7 @@ function alwaysOpen(evidence: CauseEvidence, stage: StageEvidence, cause: LineCa
   return [
     "both-ends-taught-wrong",
     ...(cause === "datum-shifted" ? (["reference-position-off"] as const) : []),
+    ...(ofGain.has(cause) ? (["reference-scale-off"] as const) : []),
     ...(tilt === undefined ? [] : [tilt]),
   ];
 }
