@@ -16,6 +16,13 @@ if (option === "--seed") {
   for (const one of judged.filter(({ naming, made }) => made.family === "one fault" && !naming.every(isFound))) {
     print(lineOf(one));
   }
+} else if (option === "--chances") {
+  const judged = await judge(Array.from({ length: Number(value) }, (_, seed) => seed));
+  for (const { seed, chance, passesTaughtAtEnds } of await forecastsOf(judged)) {
+    if (chance === null || chance < 0.2 || chance > 0.8) continue;
+    const faults = judged[seed]?.made.faults.map(({ kind }) => kind.id).join(" + ");
+    print(`${seed}  ${chance.toFixed(2)}  ${passesTaughtAtEnds ? "passes" : "fails "}  ${faults}`);
+  }
 } else {
   const loops = option === "--loops" ? Number(value) : 2000;
   const judged = await judge(Array.from({ length: loops }, (_, seed) => seed));
