@@ -2,9 +2,10 @@ import type { RangeEnds } from "../../analysis/figures/two-constant-correction.t
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { spanOf } from "../../model/range.ts";
+import { gapShare } from "../../model/test-points.ts";
 import { drawFrom } from "../../numeric/draw-from.ts";
-import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
-import { mean } from "../../numeric/mean.ts";
+import { leastOf } from "../../numeric/least-and-greatest.ts";
+import { parabolaWeights } from "../../numeric/parabola-weights.ts";
 import { type RandomStream, randomStream } from "../../numeric/random-stream.ts";
 import { type ErrorModel, errorModel, type ModelReading } from "./error-model.ts";
 
@@ -53,7 +54,8 @@ type Plan = {
   /** Place in the range, 0 to 1, of each reading; its group and its cycle in the model. */
   readings: readonly { place: number; group: number; cycle: number; low: number; high: number }[];
   cycles: number;
-  groupsAtEnds: readonly [readonly number[], readonly number[]];
+  /** What each group counts in the curve at the lower and the upper end of the range, where the sensor is taught. */
+  weightsAtEnds: readonly [readonly number[], readonly number[]];
   sizes: readonly number[];
   judgedBy: JudgedBy;
 };
@@ -68,7 +70,6 @@ function planOf(
   const groupOf = new Map(groups.map(({ point, direction }, place) => [`${point} ${direction}`, place]));
   const cycles = [...groupedBy(readings, ({ cycle }) => cycle).keys()];
   const points = groups.map(({ point }) => point);
-  const at = (point: number) => groups.flatMap((group, place) => (group.point === point ? [place] : []));
   return {
     readings: readings.map(({ point, direction, cycle, reference, acceptance: { low, high } }) => ({
       place: (reference - range.rangeLower) / span,
@@ -78,10 +79,29 @@ function planOf(
       high,
     })),
     cycles: cycles.length,
-    groupsAtEnds: [at(leastOf(points)), at(greatestOf(points))],
+    weightsAtEnds: [weightsAt(points, range.rangeLower, span), weightsAt(points, range.rangeUpper, span)],
     sizes: groups.map(({ size }) => size),
     judgedBy,
   };
+}
+
+/** With fewer test points a parabola would say more than they do. */
+const fewestForParabola = 4;
+
+/**
+ * The mean of the groups at an end; where nothing usable was read there, such as signals at their limit, what a parabola
+ * through all groups says of it.
+ */
+function weightsAt(points: readonly number[], end: number, span: number): readonly number[] {
+  const nearest = leastOf(points.map((point) => Math.abs(point - end)));
+  const isRead = nearest <= gapShare * span || new Set(points).size < fewestForParabola;
+  if (!isRead) return parabolaWeights(points, end);
+  const count = points.filter((point) => Math.abs(point - end) === nearest).length;
+  return points.map((point) => (Math.abs(point - end) === nearest ? 1 / count : 0));
+}
+
+function weighted(values: readonly number[], weights: readonly number[]): number {
+  return values.reduce((sum, value, place) => sum + value * (weights[place] as number), 0);
 }
 
 function passes(model: ErrorModel, plan: Plan, stream: RandomStream): boolean {
@@ -89,7 +109,7 @@ function passes(model: ErrorModel, plan: Plan, stream: RandomStream): boolean {
   const [within, between] = [factor * model.within, factor * model.between];
   const curve = model.groups.map(({ left, uncertainty }) => left + factor * uncertainty * drawFrom(normal, stream));
   const noise = () => between * drawFrom(normal, stream) + within * drawFrom(normal, stream);
-  const [atLower, atUpper] = plan.groupsAtEnds.map((places) => mean(places.map((place) => curve[place]!)) + noise());
+  const [atLower, atUpper] = plan.weightsAtEnds.map((weights) => weighted(curve, weights) + noise());
   const slope = atUpper! - atLower!;
   const offsets: number[] = [];
   for (let cycle = 0; cycle < plan.cycles; cycle++) offsets.push(between * drawFrom(normal, stream));
