@@ -12,8 +12,14 @@ export type Forecast = {
   /** The bound: whether the best two constants would do for these very readings. */
   isCurable: boolean;
   passesTaughtAtEnds: boolean;
+  /** Of all teaches of the loop, each read anew: how many there were and how many passed. */
+  taught: { times: number; passed: number };
   passesWithBestConstants: boolean | null;
 };
+
+/** A chance in the middle is known by a single teach within a half only, so that such a loop is taught again and again. */
+const teachesInDoubt = 20;
+const isInDoubt = (chance: number | null) => chance !== null && chance > 0.1 && chance < 0.9;
 
 /** Sensors whose error a re-teach could touch, as found outside; each is taught on its own physics and read anew. */
 export async function forecastsOf(judged: readonly Judged[]): Promise<readonly Forecast[]> {
@@ -22,8 +28,13 @@ export async function forecastsOf(judged: readonly Judged[]): Promise<readonly F
     const random = randomFrom(1_000_000 + made.seed);
     const { loop } = made.asFound;
     const best = record?.reteach?.asFound?.sensor?.best;
+    const times = isInDoubt(chanceIn(record?.reteach?.asFound)) ? teachesInDoubt : 1;
     return [
-      { name: `L${made.seed}E`, asFound: phaseOf(taughtAtEnds(loop, random), [], random), asLeft: null },
+      ...Array.from({ length: times }, (_, time) => ({
+        name: `L${made.seed}E${time}`,
+        asFound: phaseOf(taughtAtEnds(loop, random), [], random),
+        asLeft: null,
+      })),
       ...(best ? [{ name: `L${made.seed}B`, asFound: phaseOf(taughtBest(made, best), [], random), asLeft: null }] : []),
     ];
   });
@@ -32,11 +43,18 @@ export async function forecastsOf(judged: readonly Judged[]): Promise<readonly F
     const answer = answers.get(name);
     return answer === undefined ? null : wordOf(answer, "asFound") === "pass";
   };
+  const taughtOf = (seed: number) => {
+    const words = Array.from({ length: teachesInDoubt }, (_, time) => passes(`L${seed}E${time}`)).filter(
+      (word) => word !== null,
+    );
+    return { times: words.length, passed: words.filter(Boolean).length };
+  };
   return asked.map(({ made, record }) => ({
     seed: made.seed,
     chance: chanceIn(record?.reteach?.asFound),
     isCurable: record?.reteach?.asFound?.sensor?.isCurable === true,
-    passesTaughtAtEnds: passes(`L${made.seed}E`) === true,
+    passesTaughtAtEnds: passes(`L${made.seed}E0`) === true,
+    taught: taughtOf(made.seed),
     passesWithBestConstants: passes(`L${made.seed}B`),
   }));
 }

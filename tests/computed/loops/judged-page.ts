@@ -28,7 +28,7 @@ export function judgedPage(judged: readonly Judged[], score: Score, { date, firs
     "## A re-teach foretold, and done",
     "",
     "The sensor is taught on its own physics, at the ends of its range with the scatter of one reading, and read anew",
-    "by the same plan.",
+    "by the same plan; where the stated chance lies between 0.1 and 0.9, twenty times.",
     "",
     ...table(["foretold", "loops", "mean chance stated", "passed"], forecastRows(score)),
     "",
@@ -81,19 +81,21 @@ function figureRows(score: Score): readonly (readonly string[])[] {
 }
 
 function forecastRows({ bound, chances }: Score): readonly (readonly string[])[] {
+  const bounds = [
+    ["the best two constants would do: taught at the ends", bound.curableThatPass],
+    ["the same: given those two constants", bound.curableThatPassAtBest],
+    ["no two constants would do: taught at the ends", bound.notCurableThatPass],
+  ] as const;
+  const number = (value: number) => (Number.isNaN(value) ? "" : value.toFixed(2));
   return [
-    ["the best two constants would do: taught at the ends", bound.curableThatPass, null] as const,
-    ["the same: given those two constants", bound.curableThatPassAtBest, null] as const,
-    ["no two constants would do: taught at the ends", bound.notCurableThatPass, null] as const,
-    ...chances.map(
-      ({ from, stated, came }) => [`chance from ${from} to ${(from + 0.2).toFixed(1)}`, came, stated] as const,
-    ),
-  ].map(([what, came, stated]) => [
-    what,
-    String(came.of),
-    stated === null || Number.isNaN(stated) ? "" : stated.toFixed(2),
-    came.of === 0 ? "" : (came.right / came.of).toFixed(2),
-  ]);
+    ...bounds.map(([what, { of, right }]) => [what, String(of), "", number(right / of)]),
+    ...chances.map(({ from, of, stated, passed }) => [
+      `chance from ${from} to ${(from + 0.2).toFixed(1)}`,
+      String(of),
+      number(stated),
+      number(passed),
+    ]),
+  ];
 }
 
 function kindRow(id: string, judged: readonly Judged[]): readonly string[] {

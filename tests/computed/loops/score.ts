@@ -44,13 +44,17 @@ function count<T>(all: readonly T[], isRight: (one: T) => boolean): Count {
 
 /** Stated chances in fifths, beside what came out when the sensor was taught at its ends. */
 function chanceBins(forecasts: readonly Forecast[]) {
-  const stated = forecasts.flatMap(({ chance, passesTaughtAtEnds }) =>
-    chance === null ? [] : [{ chance, passes: passesTaughtAtEnds }],
-  );
+  const stated = forecasts.flatMap(({ chance, taught }) => (chance === null ? [] : [{ chance, taught }]));
   return [0, 0.2, 0.4, 0.6, 0.8].map((from) => {
     const inside = stated.filter(({ chance }) => chance >= from && (chance < from + 0.2 || from === 0.8));
-    const mean = inside.reduce((sum, { chance }) => sum + chance, 0) / inside.length;
-    return { from, stated: mean, came: count(inside, ({ passes }) => passes) };
+    const meanOf = (part: (one: (typeof inside)[number]) => number) =>
+      inside.reduce((sum, one) => sum + part(one), 0) / inside.length;
+    return {
+      from,
+      of: inside.length,
+      stated: meanOf(({ chance }) => chance),
+      passed: meanOf(({ taught }) => taught.passed / taught.times),
+    };
   });
 }
 

@@ -75,12 +75,14 @@ test("an axis that is stated to lie along the references is not what makes it re
   expect([finding?.id, ...(finding?.rivals.map(({ id }) => id) ?? [])]).not.toContain("axis-tilted");
 });
 
-test("target tilted: a radar that reads short about its face, where its beam is wide enough for the square ray", () => {
+test("target tilted: an echo that reads as short as the stated tilt makes it, where the beam holds the square ray", () => {
   const gain = Math.cos(Math.PI / 18);
-  expect(reading(gain, { principle: "radar", beamAngle: 30 })?.id).toBe("target-tilted");
-  expect(reading(gain, { principle: "radar", beamAngle: 8 })?.id).not.toBe("target-tilted");
-  expect(reading(gain, { principle: "laser" })?.id).not.toBe("target-tilted");
-  expect(reading(gain, { principle: "radar", beamAngle: 30 }, { targetTilt: 2 })?.id).not.toBe("target-tilted");
+  const radar = { principle: "radar", beamAngle: 30 };
+  expect(reading(gain, radar, { targetTilt: 10 })?.id).toBe("target-tilted");
+  expect(reading(gain, { ...radar, beamAngle: 8 }, { targetTilt: 10 })?.id).not.toBe("target-tilted");
+  expect(reading(gain, { principle: "laser" }, { targetTilt: 10 })?.id).not.toBe("target-tilted");
+  expect(reading(gain, radar, { targetTilt: 2 })?.id).not.toBe("target-tilted");
+  expect(reading(gain, radar)?.id).not.toBe("target-tilted");
 });
 
 test("in another gas the thermometer excludes nothing, and the gas is named", () => {

@@ -13,7 +13,7 @@ import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
 import { isOff, lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
 import { type StatedAir, statedAirOf } from "./stated-air.ts";
 import { thresholds } from "./thresholds.ts";
-import { tiltThatFits } from "./tilt.ts";
+import { tiltThatFits, tiltThatShows } from "./tilt.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
 
 /** Causes that the line of the error at the sensor can name, by their ids. */
@@ -129,7 +129,8 @@ function byPlace(evidence: CauseEvidence, stage: StageEvidence, isFaceOpen = tru
   }
   const cause = named === undefined ? undefined : causeAt(evidence, stage, named);
   if (named === undefined || cause === undefined) {
-    return { cause: "both-ends-taught-wrong", rivals: ["datum-shifted", "ends-taught-wrong", ...open] };
+    const others = alwaysOpen(evidence, stage, "both-ends-taught-wrong").slice(1);
+    return { cause: "both-ends-taught-wrong", rivals: ["datum-shifted", "ends-taught-wrong", ...open, ...others] };
   }
   const maybeLeak = named === "nowhere" && isLeakage(evidence, stage, true) ? (["leakage-across-loop"] as const) : [];
   return { cause, place: named, rivals: [...open, ...maybeLeak, ...alwaysOpen(evidence, stage, cause)] };
@@ -177,7 +178,7 @@ function causeAtFace(
   if (principle === undefined) return "air-temperature";
   const gain = gainOf(stage);
   if (principle === "ultrasonic" && !isAirExcluded(evidence, gain)) return "air-temperature";
-  return tiltThatFits(evidence, gain);
+  return tiltThatShows(evidence, gain);
 }
 
 /** The thermometer contradicts the gain, or the air is as warm as it was when the sensor was taught. */
@@ -220,7 +221,8 @@ function alwaysOpen(evidence: CauseEvidence, stage: StageEvidence, cause: LineCa
   const gain = gainOf(stage);
   const isOfAirAlone =
     airEvidence(evidence, gain).agrees === true && evidence.instrument.temperatureCompensated !== true;
-  const tilt = cause === "air-temperature" && !isOfAirAlone ? tiltThatFits(evidence, gain) : undefined;
+  const mayBeTilt = cause === "both-ends-taught-wrong" || (cause === "air-temperature" && !isOfAirAlone);
+  const tilt = mayBeTilt ? tiltThatFits(evidence, gain) : undefined;
   return [
     "both-ends-taught-wrong",
     ...(cause === "datum-shifted" ? (["reference-position-off"] as const) : []),

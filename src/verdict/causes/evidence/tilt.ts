@@ -17,21 +17,40 @@ export function tiltOf(gain: number): number {
   return (Math.acos(Math.min(gain, 1 / gain)) * 180) / Math.PI;
 }
 
+type Tilted = "axis-tilted" | "target-tilted";
+
 /**
- * The tilt that fits a gain about the face of a sensor that sends a beam, where nothing that is stated contradicts it.
+ * The tilt that a gain about the face of a sensor is named by: what shows it beside the gain.
+ *
+ * @param evidence of a phase: principle, beam_angle, alignment_angle, target_tilt
+ * @param gain about the face
+ * @returns of the axis where a narrow beam of light or radar reads long; of the target where an echo reads as short as the
+ *   tilt that is stated makes it
+ * Source: `tiltOf`; that an angle is known within 1° is own choice. A laser sees where its axis meets the target, however
+ *   that stands; sound finds the square ray, however its axis stands.
+ * @example tiltThatShows({ instrument: { principle: "laser" }, calibration: {} }, 1.0154) // "axis-tilted"
+ */
+export function tiltThatShows(evidence: Stated, gain: number): Tilted | undefined {
+  const open = tiltThatFits(evidence, gain);
+  if (open === "axis-tilted") return evidence.instrument.principle === "ultrasonic" ? undefined : open;
+  const { targetTilt } = evidence.calibration;
+  const isStated = targetTilt !== undefined && Math.abs(tiltOf(gain) - targetTilt) <= angleKnownWithin;
+  return isStated ? open : undefined;
+}
+
+type Stated = Pick<CauseEvidence, "instrument" | "calibration">;
+
+/**
+ * The tilt that may make a gain about the face of a sensor that sends a beam, where nothing that is stated contradicts it.
  *
  * @param evidence of a phase: principle, beam_angle, alignment_angle, target_tilt
  * @param gain about the face
  * @returns of the axis where it reads long; of the target where an ultrasonic or a radar sensor reads short, and its beam
  *   is wide enough for that echo
- * Source: `tiltOf`; that a tilt which is stated is known within 1° is own choice. A laser sees where its axis meets the
- *   target, however that stands.
- * @example tiltThatFits({ instrument: { principle: "laser" }, calibration: {} }, 1.0154) // "axis-tilted"
+ * Source: as above.
+ * @example tiltThatFits({ instrument: { principle: "ultrasonic" }, calibration: {} }, 0.9848) // "target-tilted"
  */
-export function tiltThatFits(
-  { instrument, calibration }: Pick<CauseEvidence, "instrument" | "calibration">,
-  gain: number,
-): "axis-tilted" | "target-tilted" | undefined {
+export function tiltThatFits({ instrument, calibration }: Stated, gain: number): Tilted | undefined {
   const { principle, beamAngle = 180 } = instrument;
   const needed = tiltOf(gain);
   const isFitting = (stated: number | undefined) => stated === undefined || needed <= stated + angleKnownWithin;

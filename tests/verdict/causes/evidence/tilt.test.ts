@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { Calibration } from "../../../../src/model/calibration.ts";
 import type { Instrument } from "../../../../src/model/instrument.ts";
-import { tiltOf, tiltThatFits } from "../../../../src/verdict/causes/evidence/tilt.ts";
+import { tiltOf, tiltThatFits, tiltThatShows } from "../../../../src/verdict/causes/evidence/tilt.ts";
 
 const fitting = (gain: number, instrument: Partial<Instrument>, calibration: Partial<Calibration> = {}) =>
   tiltThatFits({ instrument: instrument as Instrument, calibration: calibration as Calibration }, gain);
@@ -27,4 +27,14 @@ test("a short reading is a plate that slants, where the beam still holds the ray
   expect(fitting(0.9848, { principle: "radar", beamAngle: 18 })).toBeUndefined();
   expect(fitting(0.9848, { principle: "laser" })).toBeUndefined();
   expect(fitting(0.9848, { principle: "ultrasonic" }, { targetTilt: 0 })).toBeUndefined();
+});
+
+test("a tilt is named where light or radar reads long, or where an echo reads as short as the stated tilt makes it", () => {
+  const shown = (gain: number, principle: Instrument["principle"], targetTilt?: number) =>
+    tiltThatShows({ instrument: { principle } as Instrument, calibration: { targetTilt } as Calibration }, gain);
+  expect(shown(1.0154, "laser")).toBe("axis-tilted");
+  expect(shown(1.0154, "ultrasonic")).toBeUndefined();
+  expect(shown(0.9848, "ultrasonic")).toBeUndefined();
+  expect(shown(0.9848, "ultrasonic", 10)).toBe("target-tilted");
+  expect(shown(0.9848, "ultrasonic", 20)).toBeUndefined();
 });
