@@ -1,4 +1,5 @@
 import { centre } from "./centre.ts";
+import { greatestOf } from "./least-and-greatest.ts";
 
 /**
  * What each of some values counts in the least-squares parabola through them, read at one place: y(at) = Σ w · y.
@@ -11,7 +12,7 @@ import { centre } from "./centre.ts";
  */
 export function parabolaWeights(abscissas: readonly number[], at: number): readonly number[] {
   const { mean: middle, deviations } = centre(abscissas);
-  const scale = Math.max(...deviations.map(Math.abs));
+  const scale = greatestOf(deviations.map(Math.abs));
   const places = deviations.map((deviation) => deviation / scale);
   const squares = sumOf(places.map((place) => place ** 2));
   const cubes = sumOf(places.map((place) => place ** 3));
