@@ -43,6 +43,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/filing-commands.test.ts": 60,
   "cli/hostile-names.test.ts": 60,
   "cli/life-of-a-tag.test.ts": 60,
+  "cli/print-json.test.ts": 60,
   "cli/report-filed.test.ts": 60,
   "cli/same-anywhere.test.ts": 60,
   "computed/demo/history-truth.test.ts": 60,

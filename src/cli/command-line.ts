@@ -3,6 +3,7 @@ import { version } from "../../package.json";
 import type { AddCommand, ExitCode } from "./command.ts";
 import { addAmendCommand } from "./commands/amend-command.ts";
 import { addCheckCommand } from "./commands/check-command.ts";
+import { addCompletionCommand } from "./commands/completion-command.ts";
 import { addDecideCommand } from "./commands/decide-command.ts";
 import { addDisposeCommand } from "./commands/dispose-command.ts";
 import { addDueCommand } from "./commands/due-command.ts";
@@ -53,6 +54,7 @@ const commands: readonly AddCommand[] = [
   addLabelCommand,
   addPdfCommand,
   addSelfTestCommand,
+  addCompletionCommand,
 ];
 
 /** The program with all of its commands; what a command ends with is handed to `settle`. */

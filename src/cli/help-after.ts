@@ -30,6 +30,7 @@ const examples: Readonly<Record<string, string>> = {
   label: "spanwright label records --out labels.html",
   pdf: "spanwright pdf records --paper A4",
   "self-test": "spanwright self-test",
+  completion: "spanwright completion bash",
 };
 
 const done = "0 done, whatever the verdict";

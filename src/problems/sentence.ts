@@ -33,6 +33,15 @@ export function whatIsWrong(problem: Problem): string {
   return filled(catalogue[problem.code].wrong, problem);
 }
 
+/**
+ * What would be accepted in its place.
+ *
+ * @returns words for "accepted: …"
+ */
+export function acceptedIn(problem: Problem): string {
+  return filled(catalogue[problem.code].accepted, problem);
+}
+
 function filled(template: string, { values }: Problem): string {
   return oneLine(template.replace(/\{(\w+)\}/gu, (_, name: string) => String(values[name] ?? "")));
 }

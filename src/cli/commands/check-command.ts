@@ -5,28 +5,40 @@ import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { withFirstLook, workbookForms } from "../first-look-options.ts";
 import { nodeDisk } from "../node-disk.ts";
+import { jsonOption, printJson } from "../print-json.ts";
 
 /** What `spanwright check` is told of a lone table of readings. */
-export type CheckOptions = { range?: string; signal?: string; tolerance?: string };
+export type CheckOptions = { range?: string; signal?: string; tolerance?: string; json?: boolean };
 
 /** `spanwright check`: every problem of a workbook at its place; writes nothing. */
 export async function checkCommand(
   paths: readonly string[],
-  firstLook: CheckOptions,
+  { json, ...firstLook }: CheckOptions,
   console: Console,
 ): Promise<0 | 2> {
   const { readWorkbook } = await import("../../jobs/workbook/read-workbook.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
   const problems = new ProblemList();
   const groups = workbookGroups(nodeDisk, paths, {}, problems);
-  complainOf(problems, console);
+  if (!json) complainOf(problems, console);
+  const readings: WorkbookReading[] = [];
   let hasStop = problems.hasStop;
   for (const { disk, path } of groups) {
     const reading = await readWorkbook(disk, path, { today: console.today(), firstLook });
-    sayReading(reading, console);
+    readings.push(reading);
+    if (!json) sayReading(reading, console);
     hasStop ||= !reading.isUnfilled && reading.problems.hasStop;
   }
+  if (json) printJson(console, "check", checkAnswer(readings), [problems, ...readings.map((one) => one.problems)]);
   return hasStop ? 2 : 0;
+}
+
+function checkAnswer(readings: readonly WorkbookReading[]) {
+  const workbooks = readings.map(({ counts, isUnfilled, meanings }) => {
+    const { instruments, calibrations, readings: read } = counts;
+    return { instruments, calibrations, readings: read, isUnfilled, meanings };
+  });
+  return { workbooks };
 }
 
 function sayReading({ problems, counts, isUnfilled, meanings }: WorkbookReading, console: Console): void {
@@ -53,7 +65,7 @@ export const addCheckCommand: AddCommand = (program, console, settle) => {
     .command("check")
     .description("say everything that is wrong with a workbook, and write nothing")
     .argument("<workbook...>", workbookForms);
-  withFirstLook(check).action(async (paths: readonly string[], options: CheckOptions) => {
+  withFirstLook(check.option(...jsonOption)).action(async (paths: readonly string[], options: CheckOptions) => {
     settle(await checkCommand(paths, options, console));
   });
 };

@@ -3,6 +3,7 @@ import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { jsonOption, printJson } from "../print-json.ts";
 import { alignedTable } from "../print-table.ts";
 
 /** The options of `spanwright history` as the command line gives them. */
@@ -18,18 +19,23 @@ export type HistoryOptions = {
   leastMonths?: string;
   mostMonths?: string;
   decimalMark?: string;
+  json?: boolean;
 };
 
 /** `spanwright history`: a tag over its filed records, in the terminal and as a page where one is asked for. */
 export async function historyCommand(folder: string, options: HistoryOptions, console: Console): Promise<0 | 2> {
   const { writeHistory } = await import("../../jobs/filing/write-history.ts");
   const { historyLines, historyRows } = await import("../../jobs/filing/history-rows.ts");
-  const { tag, out, decimalMark, ...settings } = options;
+  const { tag, out, decimalMark, json, ...settings } = options;
   const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
   const { history, problems } = await writeHistory(disks, folder, {
     ...{ tag, out, settings, decimalMark },
     linkTo: linkTo(folder, out),
   });
+  if (json) {
+    printJson(console, "history", { ...history }, [problems]);
+    return problems.hasStop ? 2 : 0;
+  }
   complainOf(problems, console);
   if (history !== undefined) {
     console.print(alignedTable(historyRows(history)));
@@ -51,6 +57,7 @@ export const addHistoryCommand: AddCommand = (program, console, settle) => {
     .description("show a tag over its filed records: drift, forecast, proposed intervals, reliability")
     .argument("<folder>", "folder into which records are filed")
     .requiredOption("--tag <tag>", "the tag")
+    .option(...jsonOption)
     .option("--out <page.html>", "write it as a page too")
     .option(
       "--extend-within <percent>",

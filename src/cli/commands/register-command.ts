@@ -3,16 +3,17 @@ import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { jsonOption, printJson } from "../print-json.ts";
 
 const soonDays = 30;
 
 /** The options of `spanwright register` as the command line gives them. */
-export type RegisterOptions = { decimalMark?: string; on?: string };
+export type RegisterOptions = { decimalMark?: string; on?: string; json?: boolean };
 
 /** `spanwright register`: what a filing folder says today, as a page and a table inside it. */
 export async function registerCommand(
   folder: string,
-  { decimalMark, on }: RegisterOptions,
+  { decimalMark, on, json }: RegisterOptions,
   console: Console,
 ): Promise<0 | 2> {
   const { writeRegister } = await import("../../jobs/filing/write-register.ts");
@@ -23,6 +24,11 @@ export async function registerCommand(
     decimalMark,
     on,
   });
+  if (json) {
+    const { register, page, table } = written ?? {};
+    printJson(console, "register", { ...(written && { page, table, ...register }) }, [problems]);
+    return problems.hasStop ? 2 : 0;
+  }
   complainOf(problems, console);
   if (written !== undefined) {
     const { rows, records, openFindings } = written.register;
@@ -40,6 +46,7 @@ export const addRegisterCommand: AddCommand = (program, console, settle) => {
     .command("register")
     .description("write what a filing folder says of every loop, as a page to search and sort, and as a table")
     .argument("<folder>", "folder into which records are filed")
+    .option(...jsonOption)
     .option("--on <day>", "as it was at the end of a past day, such as 2025-12-31; written beside that of today")
     .option("--decimal-mark <point or comma>", "of page and table; a table with commas has ; between its cells")
     .action(async (folder: string, options: RegisterOptions) => {

@@ -9,6 +9,7 @@ import { withFirstLook, workbookForms } from "../first-look-options.ts";
 import { interruptionOf } from "../interruption.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { jsonOption, printJson } from "../print-json.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 import { reportThreads, threadsAsked } from "../report-threads.ts";
@@ -27,8 +28,12 @@ export type ReportOptions = {
   monteCarlo?: string;
   filed?: string;
   decimalMark?: string;
+<<<<<<< HEAD
   workers?: string;
   quiet?: boolean;
+=======
+  json?: boolean;
+>>>>>>> e010ef3 (Answers as JSON with published forms, and shell completion made from the commands)
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
@@ -39,7 +44,7 @@ export async function reportCommand(
 ): Promise<0 | 2> {
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
-  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark } =
+  const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark, json } =
     options;
   const ranWith = await programForRecord(console);
   if (ranWith === undefined) return 2;
@@ -52,6 +57,7 @@ export async function reportCommand(
   const interruption = interruptionOf(process);
   const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
   const rows: IndexRow[] = [];
+  const lists: ProblemList[] = [problems];
   const summary = [...summaryRows([])];
   let hasStop = false;
   for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
@@ -74,12 +80,18 @@ export async function reportCommand(
       isStopped: interruption.isAsked,
       onWritten: progressOn(console, options.quiet),
     });
-    complainOf(reports.reading.problems, console);
+    lists.push(reports.reading.problems);
+    if (!json) complainOf(reports.reading.problems, console);
     hasStop ||= reports.reading.problems.hasStop;
   }
   interruption.end();
   if (rows.length > 0) {
     await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, rows, problems);
+  }
+  if (json) {
+    const records = rows.map(({ summary: _, page, ...row }) => ({ ...row, page: `${out}/${page}` }));
+    printJson(console, "report", { records }, lists);
+    return hasStop || problems.hasStop ? 2 : 0;
   }
   complainOf(problems, console);
   if (rows.length > 0) console.print(alignedTable(summary));
@@ -116,8 +128,12 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--decimal-mark <point or comma>", "of pages and labels, over what the rows of the instruments say")
+<<<<<<< HEAD
     .option("--workers <count>", "threads that make records; from 50 records on as many as there are processors")
     .option("--quiet", "no line that counts")
+=======
+    .option(...jsonOption)
+>>>>>>> e010ef3 (Answers as JSON with published forms, and shell completion made from the commands)
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (paths: readonly string[], options: ReportOptions) => {
     settle(await reportCommand(paths, options, console));

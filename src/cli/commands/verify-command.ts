@@ -5,19 +5,21 @@ import type { AddCommand, ExitCode } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
+import { jsonOption, printJson } from "../print-json.ts";
 import { progressOn } from "../progress.ts";
 
 /** The options of `spanwright verify` as the command line gives them. */
-export type VerifyOptions = { signers?: string; ledgerHead?: string };
+export type VerifyOptions = { signers?: string; ledgerHead?: string; json?: boolean };
 
 /** `spanwright verify`: whether records are what was read, computed, sealed and signed; writes nothing. */
 export async function verifyCommand(
   paths: readonly string[],
-  { signers, ledgerHead }: VerifyOptions,
+  { signers, ledgerHead, json }: VerifyOptions,
   console: Console,
 ): Promise<ExitCode> {
   const { verifyFiles } = await import("../../jobs/signing/verify-files.ts");
   const outcomes: Verified["outcome"][] = [];
+  const files: Verified[] = [];
   const tellProgress = progressOn(console);
   const disks = { disk: nodeDisk, filing: nodeFilingDisk(console.complain) };
   const { problems, tables } = await verifyFiles(disks, paths, {
@@ -27,11 +29,16 @@ export async function verifyCommand(
     notedHead: ledgerHead,
     onVerified: (verified, done, all) => {
       outcomes.push(verified.outcome);
+      if (json) return void files.push(verified);
       tellProgress(all, all);
       console.print(linesOf(verified).map(oneLine).join("\n"));
       tellProgress(done, all);
     },
   });
+  if (json) {
+    printJson(console, "verify", { files, tables: tables.map(({ path, sha256 }) => ({ path, sha256 })) }, [problems]);
+    return problems.hasStop ? 2 : outcomes.includes("doubt") ? 1 : 0;
+  }
   complainOf(problems, console);
   if (problems.hasStop) return 2;
   for (const { path, sha256 } of tables) console.print(oneLine(`signers: ${path}, SHA-256 ${sha256}`));
@@ -62,6 +69,7 @@ export const addVerifyCommand: AddCommand = (program, console, settle) => {
     .command("verify")
     .description("check seal, signatures, figures and page of records; ends with 1 where there is any doubt")
     .argument("<files...>", "pages of records, their .json files, or folders of them")
+    .option(...jsonOption)
     .option("--signers <table>", "table of signers; without it, signers.csv beside the record or in the folder above")
     .option("--ledger-head <digits>", "head of the folder's ledger as it was noted elsewhere, at least 16 digits")
     .action(async (files: string[], options: VerifyOptions) => {

@@ -17,7 +17,12 @@ export type DueOptions = { today: string; now: string; within: string; calendar?
 /** Farther than any interval, and what a date with four digits of the year can hold. */
 const furthestDays = 36_525;
 
-export type Due = { rows: readonly (readonly (string | number)[])[]; withinDays: number; problems: ProblemList };
+export type Due = {
+  rows: readonly (readonly (string | number)[])[];
+  withinDays: number;
+  problems: ProblemList;
+  list?: DueList;
+};
 
 /** Counts of units in days, from a day on: months and years are those of the calendar. */
 const daysOf: Readonly<Record<string, (count: number, from: string) => number>> = {
@@ -39,7 +44,7 @@ export async function listDue(
   if (withinDays === undefined || index === undefined) return { rows: [], withinDays: 0, problems };
   const list = dueList(makeRegister(index, today, withinDays), withinDays);
   if (calendar !== undefined) await writeDerived(disks.plain, calendar, dueCalendar(list, now), problems);
-  return { rows: rowsOf(list), withinDays, problems };
+  return { rows: rowsOf(list), withinDays, problems, list };
 }
 
 function readDays(within: string, today: string, problems: ProblemList): number | undefined {

@@ -7,9 +7,15 @@ import { nearestWord } from "../../workbook/nearest-word.ts";
  */
 export function explainFigure(wanted: string | undefined): string | undefined {
   if (wanted === undefined) return figureSubjects.map(listOf).join("\n\n");
-  const bySymbol = figureDefinitions.filter(({ symbol }) => symbol === wanted.trim());
-  const found = bySymbol.length > 0 ? bySymbol : figureDefinitions.filter((definition) => isMeant(definition, wanted));
+  const found = figuresMeant(wanted);
   return found.length === 0 ? undefined : found.map(explanation).join("\n\n");
+}
+
+/** The definitions of the figures that a name or a symbol means; all of them without one. */
+export function figuresMeant(wanted: string | undefined): readonly FigureDefinition[] {
+  if (wanted === undefined) return figureDefinitions;
+  const bySymbol = figureDefinitions.filter(({ symbol }) => symbol === wanted.trim());
+  return bySymbol.length > 0 ? bySymbol : figureDefinitions.filter((definition) => isMeant(definition, wanted));
 }
 
 /** Names that were probably meant: the nearest one, or else those that hold what was written. */
