@@ -28,12 +28,9 @@ export type ReportOptions = {
   monteCarlo?: string;
   filed?: string;
   decimalMark?: string;
-<<<<<<< HEAD
   workers?: string;
   quiet?: boolean;
-=======
   json?: boolean;
->>>>>>> e010ef3 (Answers as JSON with published forms, and shell completion made from the commands)
 };
 
 /** `spanwright report`: a record and a page for each calibration, and a short table of what came out. */
@@ -88,28 +85,27 @@ export async function reportCommand(
   if (rows.length > 0) {
     await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, rows, problems);
   }
-  if (json) {
-    const records = rows.map(({ summary: _, page, ...row }) => ({ ...row, page: `${out}/${page}` }));
-    printJson(console, "report", { records }, lists);
-    return hasStop || problems.hasStop ? 2 : 0;
+  const isFaulty = hasStop || problems.hasStop || interruption.isAsked();
+  if (json) printJson(console, "report", { records: answerOf(rows, out) }, lists);
+  else {
+    complainOf(problems, console);
+    if (rows.length > 0) console.print(alignedTable(summary));
+    if (isFaulty) sayWhatIsMissing(rows.length, interruption.isAsked(), console);
   }
-  complainOf(problems, console);
-  if (rows.length > 0) console.print(alignedTable(summary));
-  if (interruption.isAsked()) {
-    console.complain(
-      `stopped when asked to: ${counted(rows.length, "record was", "records were")} written, each whole`,
-    );
-    return 2;
-  }
-  if (hasStop || problems.hasStop) sayWhatIsMissing(rows.length, console);
-  return hasStop || problems.hasStop ? 2 : 0;
+  return isFaulty ? 2 : 0;
 }
 
-function sayWhatIsMissing(written: number, console: Console): void {
+function answerOf(rows: readonly IndexRow[], out: string) {
+  return rows.map(({ summary: _, page, ...row }) => ({ ...row, page: `${out}/${page}` }));
+}
+
+function sayWhatIsMissing(written: number, isStopped: boolean, console: Console): void {
+  const records = counted(written, "record was", "records were");
+  if (isStopped) return console.complain(`stopped when asked to: ${records} written, each whole`);
   console.complain(
     written === 0
       ? "nothing was written; mend what is wrong and run again"
-      : `${counted(written, "record was", "records were")} written; those that a problem touches were not`,
+      : `${records} written; those that a problem touches were not`,
   );
 }
 
@@ -128,12 +124,9 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--guard-factor <0 to 1>", "guard band as a part of the expanded uncertainty")
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--decimal-mark <point or comma>", "of pages and labels, over what the rows of the instruments say")
-<<<<<<< HEAD
     .option("--workers <count>", "threads that make records; from 50 records on as many as there are processors")
     .option("--quiet", "no line that counts")
-=======
     .option(...jsonOption)
->>>>>>> e010ef3 (Answers as JSON with published forms, and shell completion made from the commands)
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");
   withFirstLook(report).action(async (paths: readonly string[], options: ReportOptions) => {
     settle(await reportCommand(paths, options, console));
