@@ -101,12 +101,9 @@ function answerOf(rows: readonly IndexRow[], out: string) {
 
 function sayWhatIsMissing(written: number, isStopped: boolean, console: Console): void {
   const records = counted(written, "record was", "records were");
-  if (isStopped) return console.complain(`stopped when asked to: ${records} written, each whole`);
-  console.complain(
-    written === 0
-      ? "nothing was written; mend what is wrong and run again"
-      : `${records} written; those that a problem touches were not`,
-  );
+  const some = `${records} written; those that a problem touches were not`;
+  const outcome = written === 0 ? "nothing was written; mend what is wrong and run again" : some;
+  console.complain(isStopped ? `stopped when asked to: ${records} written, each whole` : outcome);
 }
 
 export const addReportCommand: AddCommand = (program, console, settle) => {
