@@ -1,4 +1,5 @@
 import type { Candidate, Instrument } from "../../model/instrument.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { limitWords, numberWords } from "../loop-check/limit-words.ts";
 import { type FitCell, notStated } from "./fit-cell.ts";
 import type { LoopNeeds } from "./loop-needs.ts";
@@ -24,7 +25,7 @@ export function fitSurroundings(
     ...fitAmbient(candidate, instrument),
     ...fitIngress(candidate, instrument),
     ...fitMost("response", candidate.responseTime, instrument.responseMax, "s", "response_time"),
-    ...fitLeast(candidate.outputCurrent, currents.length === 0 ? undefined : Math.max(...currents)),
+    ...fitLeast(candidate.outputCurrent, currents.length === 0 ? undefined : greatestOf(currents)),
   ];
 }
 
