@@ -25,6 +25,7 @@ export function readSealedRecord(text: string, file: string): ReadRecord | { dou
   const embedded = recordElement.exec(text)?.groups?.json;
   const found = parsed(embedded ?? text);
   if (found === undefined) return doubt(notJson(text, embedded));
+  if (isDeeperThan(found, deepest)) return doubt(`this is no record: its JSON is nested deeper than ${deepest} levels`);
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
   if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
   const record = inPresentForm(found, form);
@@ -33,6 +34,19 @@ export function readSealedRecord(text: string, file: string): ReadRecord | { dou
   const checked = checkForm(record);
   if ("places" in checked) return doubt(`the record does not have form ${form}, at ${checked.places.join(", ")}`);
   return { record: record as SealedRecord, written: found as WrittenRecord, form, ...checked };
+}
+
+/** Far more than a record has; whoever goes through it by levels would run out of room somewhere beyond. */
+const deepest = 100;
+
+/** By levels and not by calls, for which there would be no room. */
+function isDeeperThan(json: unknown, levels: number): boolean {
+  let level: readonly unknown[] = [json];
+  for (let depth = 0; level.length > 0; depth++) {
+    if (depth > levels) return true;
+    level = level.flatMap((one) => (typeof one === "object" && one !== null ? Object.values(one) : []));
+  }
+  return false;
 }
 
 const formsRead = `this program reads forms 1 to ${presentForm}`;

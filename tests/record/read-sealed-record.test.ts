@@ -74,3 +74,14 @@ test("what the seal says is not asked here", () => {
   const other = { ...record, seal: { ...record.seal, sha256: "0".repeat(64) } };
   expect(readSealedRecord(JSON.stringify(other), "a.json")).toMatchObject({ record: other, unknownFields: [] });
 });
+
+test("JSON nested without end is told, and goes no further", () => {
+  const deep = `${"[".repeat(200_000)}${"]".repeat(200_000)}`;
+  for (const text of [deep, `{"schema":"spanwright-record/2","extra":${deep}}`]) {
+    expect(readSealedRecord(text, "a.json")).toEqual({
+      doubts: [
+        { about: "file", place: "a.json", says: "this is no record: its JSON is nested deeper than 100 levels" },
+      ],
+    });
+  }
+});
