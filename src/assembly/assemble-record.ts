@@ -151,7 +151,17 @@ function decisionRuleOf(
   };
 }
 
-function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {
+/**
+ * The files that a record rests on, and every row of them with its cells as they were typed.
+ *
+ * @param rows of one calibration
+ * @param digests of the files, by their names
+ * @returns as they stand in the record
+ * Faults: `TypeError` for a file without a digest.
+ * Source: ISO/IEC 17025:2017, 7.5.1: the original observations are kept.
+ * @example inputsOf({ ...spoiledRows, files: [] }, new Map()).rows.instruments.length // 1
+ */
+export function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"]): CalibrationRecord["inputs"] {
   return {
     files: rows.files.map((file) => {
       const digest = digests.get(file.name);

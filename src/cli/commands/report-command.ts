@@ -30,6 +30,7 @@ export type ReportOptions = {
   decimalMark?: string;
   workers?: string;
   quiet?: boolean;
+  resume?: boolean;
   json?: boolean;
 };
 
@@ -47,33 +48,30 @@ export async function reportCommand(
   if (ranWith === undefined) return 2;
   const problems = new ProblemList();
   const threads = threadsAsked(options.workers, problems);
-  if (problems.hasStop) {
-    complainOf(problems, console);
-    return 2;
-  }
+  refuseWithResume(options, problems);
+  if (problems.hasStop) return refused(problems, console);
   const interruption = interruptionOf(process);
   const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
   const rows: IndexRow[] = [];
   const lists: ProblemList[] = [problems];
   const summary = [...summaryRows([])];
   let hasStop = false;
+  let kept = 0;
   for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
     const reports = await reportCalibrations(disk, path, {
-      out,
-      tag,
-      calibration,
+      ...{ out, tag, calibration, decimalMark, ranWith },
       today: console.today(),
       firstLook: { range, signal, tolerance, tag, calibration },
-      decimalMark,
       decision: { rule, guardFactor, monteCarlo },
       filed: filed === undefined ? undefined : { disk: nodeFilingDisk(console.complain), path: filed },
       softwareVersion: version,
-      ranWith,
       onRecord: (written) => {
+        if (written.isKept) kept += 1;
         rows.push(indexRowOf(written, out));
         summary.push(...summaryRows([written]).slice(1));
       },
       reporterFor: (records) => reportThreads(records, threads),
+      isResumed: options.resume,
       isStopped: interruption.isAsked,
       onWritten: progressOn(console, options.quiet),
     });
@@ -85,25 +83,58 @@ export async function reportCommand(
   if (rows.length > 0) {
     await writeIndex({ disk: nodeDisk, filing: nodeFilingDisk(console.complain) }, out, rows, problems);
   }
-  const isFaulty = hasStop || problems.hasStop || interruption.isAsked();
+  const isWrong = hasStop || problems.hasStop;
+  const isStopped = interruption.isAsked();
   if (json) printJson(console, "report", { records: answerOf(rows, out) }, lists);
   else {
     complainOf(problems, console);
     if (rows.length > 0) console.print(alignedTable(summary));
-    if (isFaulty) sayWhatIsMissing(rows.length, interruption.isAsked(), console);
+    sayHowItEnded({ written: rows.length - kept, kept, isStopped, isWrong }, console);
   }
-  return isFaulty ? 2 : 0;
+  return isWrong || isStopped ? 2 : 0;
+}
+
+function refused(problems: ProblemList, console: Console): 2 {
+  complainOf(problems, console);
+  return 2;
+}
+
+type End = { written: number; kept: number; isStopped: boolean; isWrong: boolean };
+
+function sayHowItEnded({ written, kept, isStopped, isWrong }: End, console: Console): void {
+  if (kept > 0) console.complain(`${counted(kept, "record")} of the same rows lay there already, and stayed`);
+  if (isStopped) {
+    const words = counted(written, "record was", "records were");
+    console.complain(`stopped when asked to: ${words} written, each whole; the same with --resume does the others`);
+  } else if (isWrong) sayWhatIsMissing(written + kept, console);
+}
+
+const decidingOptions = {
+  rule: "--rule",
+  guardFactor: "--guard-factor",
+  monteCarlo: "--monte-carlo",
+  filed: "--filed",
+  decimalMark: "--decimal-mark",
+} as const;
+
+/** A record that stays would not heed them. */
+function refuseWithResume(options: ReportOptions, problems: ProblemList): void {
+  if (options.resume !== true) return;
+  const why = "--resume leaves records of the same rows as they are";
+  for (const [key, option] of Object.entries(decidingOptions)) {
+    const read = options[key as keyof typeof decidingOptions];
+    const values = { option, why, accepted: "one of the two" };
+    if (read !== undefined) problems.add("options/overridden", { file: "command line" }, { read, values });
+  }
 }
 
 function answerOf(rows: readonly IndexRow[], out: string) {
   return rows.map(({ summary: _, page, ...row }) => ({ ...row, page: `${out}/${page}` }));
 }
 
-function sayWhatIsMissing(written: number, isStopped: boolean, console: Console): void {
-  const records = counted(written, "record was", "records were");
-  const some = `${records} written; those that a problem touches were not`;
-  const outcome = written === 0 ? "nothing was written; mend what is wrong and run again" : some;
-  console.complain(isStopped ? `stopped when asked to: ${records} written, each whole` : outcome);
+function sayWhatIsMissing(written: number, console: Console): void {
+  const some = `${counted(written, "record was", "records were")} written; those that a problem touches were not`;
+  console.complain(written === 0 ? "nothing was written; mend what is wrong and run again" : some);
 }
 
 export const addReportCommand: AddCommand = (program, console, settle) => {
@@ -122,6 +153,7 @@ export const addReportCommand: AddCommand = (program, console, settle) => {
     .option("--filed <folder>", "folder of filed records: those before each calibration are its history")
     .option("--decimal-mark <point or comma>", "of pages and labels, over what the rows of the instruments say")
     .option("--workers <count>", "threads that make records; from 50 records on as many as there are processors")
+    .option("--resume", "make only the records that are missing, or whose rows have changed")
     .option("--quiet", "no line that counts")
     .option(...jsonOption)
     .option("--monte-carlo <draws>", "check each uncertainty budget by so many draws, such as 1000000");

@@ -24,6 +24,8 @@ export type ReportOptions = ReadingOptions & {
   onRecord?: (written: WrittenRecord) => void;
   /** How so many records are made; one after the other where it gives nothing. */
   reporterFor?: (records: number) => CaseReporter | undefined;
+  /** Whether records stay that lie there already and were made of the same rows. */
+  isResumed?: boolean | undefined;
   /** Asked before each calibration: once it says so, no other is begun. */
   isStopped?: () => boolean;
   /** Called after each calibration, for whoever shows progress. */
@@ -69,14 +71,14 @@ type Ground = {
 async function* casesToReport(
   chosen: readonly CalibrationCase[],
   { reading, decision, before }: Ground,
-  { softwareVersion, ranWith, out, isStopped }: ReportOptions,
+  { softwareVersion, ranWith, out, isResumed, isStopped }: ReportOptions,
 ): AsyncGenerator<CaseToReport> {
   for (const calibrationCase of chosen) {
     if (isStopped?.()) return;
     const filed = await before?.(calibrationCase.calibration.row);
     if (before !== undefined && filed === undefined) continue;
     const context = { softwareVersion, ranWith, digests: reading.digests, ...decision, ...filed };
-    yield { calibrationCase, context, out };
+    yield { calibrationCase, context, out, isResumed };
   }
 }
 

@@ -1,17 +1,12 @@
-import { assembleRecord, type RecordContext } from "../../assembly/assemble-record.ts";
+import { assembleRecord } from "../../assembly/assemble-record.ts";
 import type { Problem } from "../../problems/problem.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { sealRecord } from "../../proof/seal-record.ts";
-import type { SealedRecord } from "../../record/record-schema.ts";
-import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 import type { Disk } from "../disk.ts";
+import { type CaseToReport, madeBefore, type WrittenRecord } from "./made-before.ts";
 import { recordPlace, writeDraft } from "./write-record.ts";
 
-/** A calibration with all that its record takes: plain data, so that another thread can make it. */
-export type CaseToReport = { calibrationCase: CalibrationCase; context: Omit<RecordContext, "warnings">; out: string };
-
-/** A record that was written, and where its page is. */
-export type WrittenRecord = { record: SealedRecord; page: string };
+export type { CaseToReport, WrittenRecord } from "./made-before.ts";
 
 /** What came of a calibration: its record, where it could be written, and what there is to say of it. */
 export type ReportedCase = { written: WrittenRecord | undefined; problems: readonly Problem[] };
@@ -20,10 +15,10 @@ export type ReportedCase = { written: WrittenRecord | undefined; problems: reado
 export type CaseReporter = (cases: AsyncIterable<CaseToReport>) => AsyncIterable<ReportedCase>;
 
 /** Makes the record and the page of one calibration. */
-export async function reportCase(
-  disk: Pick<Disk, "read" | "writeTogether">,
-  { calibrationCase, context, out }: CaseToReport,
-): Promise<ReportedCase> {
+export async function reportCase(disk: Pick<Disk, "read" | "writeTogether">, one: CaseToReport): Promise<ReportedCase> {
+  const kept = one.isResumed === true ? await madeBefore(disk, one) : undefined;
+  if (kept !== undefined) return { written: kept, problems: [] };
+  const { calibrationCase, context, out } = one;
   const problems = new ProblemList();
   const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
   const page = await writeDraft(disk, record, recordPlace(out, record), problems);

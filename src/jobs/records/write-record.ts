@@ -7,7 +7,10 @@ import { writeOrTell } from "../write-or-tell.ts";
 import { drawPictures } from "./draw-pictures.ts";
 
 /** Where a record of its own lies below a folder, without the ending. */
-export function recordPlace(out: string, { instrument, calibration }: SealedRecord): string {
+export function recordPlace(
+  out: string,
+  { instrument, calibration }: { instrument: { tag: string }; calibration: { calibration: string } },
+): string {
   return `${out}/${safeFileName(instrument.tag)}/${safeFileName(calibration.calibration)}`;
 }
 
