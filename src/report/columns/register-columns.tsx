@@ -183,8 +183,8 @@ export const openFindingColumns: readonly Column<OpenFinding>[] = [
 export const lateColumns: readonly Column<LateCalibration>[] = [
   { heading: "Tag", isRowHeader: true, kind: "day", text: ({ tag }) => tag },
   { heading: "Record", cell: ({ path, calibration }) => <a href={path}>{calibration}</a> },
-  { heading: "Due on", cell: ({ dueOn }) => <Day day={dueOn} /> },
   { heading: "Calibrated", cell: ({ performedOn }) => <Day day={performedOn} /> },
+  { heading: "Due on", under: "Calibrated", text: ({ dueOn }) => `due on ${dueOn}` },
   { heading: "Late by", kind: "number", text: ({ days }) => counted(days, "day") },
 ];
 
