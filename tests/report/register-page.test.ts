@@ -49,7 +49,7 @@ test("without open findings and standards the page has no such sections", () => 
 });
 
 test("calibrations that came late stand in a list, by how many days, and findings say how long they are open", () => {
-  expect(textOf(page)).toMatch(/Calibrated late .*LT-3 C-1 2025-12-01 2026-01-01 31 days/u);
+  expect(textOf(page)).toMatch(/Calibrated late .*LT-3 C-1 2026-01-01 due on 2025-12-01 31 days/u);
   expect(textOf(page)).toContain("fail 328 days");
 });
 
