@@ -26,13 +26,20 @@ export function assembleSwitching(
   return {
     switching: rows.outputs.map(({ row: output }) => ({
       output,
-      wiring: assembleWiring(output),
+      wiring: assembleWiring(output, lastTrips(output, rows)),
       phases: {
         ...phaseOf("asFound", output, record, rows),
         ...phaseOf("asLeft", output, record, rows),
       },
     })),
   };
+}
+
+/** As left, where it was tripped so. */
+function lastTrips({ output }: Output, { trips }: CalibrationRows) {
+  const own = trips.map(({ row }) => row).filter((trip) => trip.output === output);
+  const left = own.filter(({ phase }) => phase === tablePhase.asLeft);
+  return left.length > 0 ? left : own;
 }
 
 function phaseOf(

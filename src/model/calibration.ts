@@ -139,6 +139,7 @@ export const tripSchema = z.strictObject({
   direction: requiredChoice(tripDirections, "which way the target moved"),
   cycle: wholeNumber("number of the run, from 1"),
   reference: requiredNumber("distance", "reference distance at which the state changed"),
+  state: choice(["on", "off"], "state of the controller's input after the change; it tells NO from NC"),
 });
 
 export type Trip = z.infer<typeof tripSchema>;

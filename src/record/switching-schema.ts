@@ -101,7 +101,15 @@ const wiringSchema = z.strictObject({
   inputMatch: z.strictObject({ needs: z.enum(["sinking", "sourcing"]), statement: passOrFail }).nullable(),
   onVoltage: voltage.nullable(),
   offVoltage: voltage.nullable(),
-  statement: passOrFail.nullable().describe("the worst of the three"),
+  functionMatch: z
+    .strictObject({
+      seen: z.enum(["NO", "NC"]).describe("normally open or normally closed, by the trips"),
+      statement: passOrFail.nullable(),
+    })
+    .nullable()
+    .optional()
+    .describe("what the trips show of the function; absent where no state after a trip is stated"),
+  statement: passOrFail.nullable().describe("the worst of them"),
   notDetermined: reasons,
 });
 

@@ -41,3 +41,14 @@ test("an output of which nothing is stated has no statement", () => {
     statement: null,
   });
 });
+
+test("an output that acts the other way round fails, by its trips", () => {
+  const trip = { calibration: "C-1", phase: "as_left", output: "Q1", direction: "approach", reference: 100 } as const;
+  const stated = { tag: "LT-1", output: "Q1", setPoint: 100, function: "NO" } as const;
+  expect(assembleWiring(stated, [{ ...trip, state: "on" }]).statement).toBe("pass");
+  expect(assembleWiring(stated, [{ ...trip, state: "off" }])).toMatchObject({
+    functionMatch: { seen: "NC", statement: "fail" },
+    statement: "fail",
+  });
+  expect(assembleWiring(stated, [trip])).not.toHaveProperty("functionMatch");
+});

@@ -69,7 +69,7 @@ const surelyFollows = 0.99;
  * @returns true where four of five lie more than 10 % of span outside the range, or all of them outside and within 5 % of
  *   each other while what was read moves by half the span; of three readings at least
  * Source: own choice; a loop is read inside its range.
- * @example areReferencesOutside(readings) // false
+ * @example areReferencesOutside(stagedCounts) // false
  */
 export function areReferencesOutside(readings: readonly StagedReading[]): boolean {
   const given = readings.flatMap(({ percent: { reference } }) => (reference === undefined ? [] : [reference]));

@@ -81,7 +81,7 @@ const fewestOfOneWay = 6;
  * @returns standard deviation of a reading in percent of span; undefined for fewer than six test points each way. What
  *   bends otherwise counts as scatter, so it is rather too large
  * Source: residual standard deviation, NIST/SEMATECH e-Handbook 4.4.3.1; the parabola is own choice.
- * @example scatterAboutParabola(outAndBack([0, 20, 40, 60, 80, 100], 1, ({ point }) => point ** 2)).standardDeviation // 0
+ * @example scatterAboutParabola(outAndBack([0, 20, 40, 60, 80, 100], 1, () => 1)).standardDeviation // 0
  */
 export function scatterAboutParabola(readings: readonly StageReading[]): Scatter | undefined {
   const ways = (["rising", "falling"] as const)

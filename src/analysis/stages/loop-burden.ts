@@ -71,8 +71,8 @@ export function highestCurrent({
  * @param instrument its row: supply_voltage and supply_min where loop_powered is yes; load_max
  * @returns Ω and what sets it; or what is not stated
  * Source: `burden.ts`; the output's data for load_max.
- * @example burdenLimit({ loopPowered: true, supplyVoltage: 24, supplyMin: 12, loadMax: 600 }) // { greatest: 571.4,
- *   setBy: "supply" }
+ * @example burdenLimit({ loopPowered: true, signalLower: 4, signalUpper: 20, supplyVoltage: 24, supplyMin: 12,
+ *   loadMax: 600 }) // { greatest: 571.4, setBy: "supply" }
  */
 export function burdenLimit(instrument: Instrument): Figure<BurdenLimit> {
   const { loopPowered, supplyVoltage, supplyMin, loadMax } = instrument;

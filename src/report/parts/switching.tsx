@@ -82,8 +82,13 @@ function untripped(record: CalibrationRecord, tripped: readonly TrippedPhase[]):
     .map(({ title }) => title);
 }
 
+function functionWords(output: SwitchingRecord["output"], statement: "pass" | "fail" | null): string {
+  if (statement === null) return "; its function is not stated";
+  return statement === "pass" ? ", as stated" : `, and stated as ${output.function}`;
+}
+
 function Wiring({ switching: { output, wiring } }: { switching: SwitchingRecord }) {
-  const { inputMatch, onVoltage, offVoltage, notDetermined } = wiring;
+  const { inputMatch, onVoltage, offVoltage, functionMatch, notDetermined } = wiring;
   const match =
     inputMatch === null
       ? `fit of output and input not determined: ${notDetermined.inputMatch}`
@@ -102,6 +107,7 @@ function Wiring({ switching: { output, wiring } }: { switching: SwitchingRecord 
     <p class="small">
       <strong>Wiring{wiring.statement === "fail" ? ", fail" : ""}.</strong> Wire {output.wire ?? "not stated"}, pin{" "}
       {output.pin ?? "not stated"}; {match}. Controller input{type}: {voltages.join("; ")}.
+      {functionMatch && ` By its trips it is ${functionMatch.seen}${functionWords(output, functionMatch.statement)}.`}
     </p>
   );
 }

@@ -68,7 +68,7 @@ export function isSingleTripOutside({ error, decision }: NonNullable<SwitchedPha
 
 /** What of the wiring does not fit, in words; nothing where all that could be judged fits. */
 function wiringFaults({ output, wiring }: SwitchingRecord): readonly string[] {
-  const { inputMatch, onVoltage, offVoltage } = wiring;
+  const { inputMatch, onVoltage, offVoltage, functionMatch } = wiring;
   const faults: string[] = [];
   if (inputMatch?.statement === "fail") {
     faults.push(
@@ -80,6 +80,9 @@ function wiringFaults({ output, wiring }: SwitchingRecord): readonly string[] {
     ["off", offVoltage],
   ] as const) {
     if (voltage?.statement === "fail") faults.push(`${state}: ${voltageWords(voltage)}`);
+  }
+  if (functionMatch?.statement === "fail") {
+    faults.push(`by its trips it is ${functionMatch.seen}, and stated as ${output.function}`);
   }
   return faults;
 }

@@ -14,7 +14,7 @@ import type { LoopNeeds } from "./loop-needs.ts";
  * Source: IEC 60529 for the two digits of IP, each as good or better; the rest compares numbers. That the present output
  *   is taken for what the load needs is own choice.
  * @example fitSurroundings({ candidate: "A", ingress: "IP67" }, { instrument: { ...needs.instrument, ingress: "IP65" },
- *   outputs: [] }).map(({ result }) => result) // ["fits"]
+ *   outputs: [] }).map(({ result }) => result) // ["cannot be told", "fits"], the first of the surroundings
  */
 export function fitSurroundings(
   candidate: Candidate,

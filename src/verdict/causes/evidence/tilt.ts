@@ -11,7 +11,7 @@ const angleKnownWithin = 1;
  * @returns degrees
  * Source: geometry. Along an axis that slants by θ the way to a square target is r / cos θ; a tilted flat target throws
  *   back the ray that meets it square, and that one is r · cos θ long.
- * @example tiltOf(1.0154) // 10.0
+ * @example tiltOf(1.0154266) // 10.000
  */
 export function tiltOf(gain: number): number {
   return (Math.acos(Math.min(gain, 1 / gain)) * 180) / Math.PI;
