@@ -16,7 +16,7 @@ describe("the tables of data-demo", () => {
 
   it("are those that the generator writes, and no others", () => {
     expect(filesBelow(demo).filter((name) => name.endsWith(".csv"))).toEqual(filesBelow(made));
-    expect(filesBelow(made)).toHaveLength(8 + 7 * 5);
+    expect(filesBelow(made)).toHaveLength(9 + 7 * 5);
   });
 
   it.each(filesBelow(made))("%s is what the generator writes, byte for byte", (name) => {
