@@ -9,7 +9,7 @@ test("new writes a workbook that check accepts, and says what to do next", () =>
   const made = spanwright("new", folder);
   expect(made).toEqual({
     exitCode: 0,
-    output: `wrote 9 files into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}\n`,
+    output: `wrote 10 files into ${folder}; fill in the tables as its README.md says, then: spanwright check ${folder}\n`,
     complaints: "",
   });
   expect(filesBelow(folder)).toEqual([...tableNames.map((table) => `${table}.csv`), "README.md"].sort());
