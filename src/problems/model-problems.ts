@@ -145,6 +145,10 @@ export const modelProblems = {
     "the column pins of the instrument has {says}",
     "one pin for each of them, the same in both tables",
   ),
+  "model/output-contradicted": warn(
+    "the table outputs has {stated} for {output}",
+    "one and the same in both tables; the direction of the current decides, labels differ from maker to maker",
+  ),
   "model/pin-not-there": warn(
     "the connector {connector} has no pin {pin}",
     "a pin of the connector, or its right name",

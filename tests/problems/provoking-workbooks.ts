@@ -356,6 +356,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: wired("1 L+; 2 Q1; 3 0 V; 4 signal", "black,3"),
     told: 'outputs.csv:2:pin: the column pins of the instrument has Q1 on pin 2; read "3"; accepted: one pin for each of them, the same in both tables',
   },
+  "model/output-contradicted": {
+    texts: {
+      ...smallestWorkbook,
+      "outputs.csv": "tag,output,set_point,polarity\nLT-1,Q1,50,PNP\n",
+      "loop_checks.csv": 'calibration,item,result,measured\nC-1,sink or source of Q1,pass,"NPN, sourcing"\n',
+    },
+    told: 'loop_checks.csv:2:measured: the table outputs has PNP for Q1; read "NPN, sourcing"; accepted: one and the same in both tables; the direction of the current decides, labels differ from maker to maker',
+  },
   "model/pin-not-there": {
     texts: wired("1 L+; 3 0 V; 4 signal", "black,5"),
     told: 'outputs.csv:2:pin: the connector M12, 4 pins has no pin 5; read "5"; accepted: a pin of the connector, or its right name',

@@ -16,7 +16,29 @@ const supplyColours: Readonly<Record<string, string>> = { brown: "L+", bn: "L+",
 export const wiring: Check = (context) => {
   for (const draft of context.drafts.instruments) checkSupply(context, draft);
   for (const draft of context.drafts.outputs) checkOutput(context, draft);
+  for (const draft of context.drafts.loop_checks) checkLooked(context, draft);
 };
+
+/** What was found at the terminals of an output against what its row says: "sink or source of Q1" with "NPN, sourcing". */
+function checkLooked({ report, calibrationByName, drafts }: CheckContext, draft: DraftRow<"loop_checks">): void {
+  const { calibration, item, measured } = draft.row;
+  const [, output] = /^sink or source of (.+)$/iu.exec(item?.trim() ?? "") ?? [];
+  const tag = calibration === undefined ? undefined : calibrationByName.get(calibration)?.row.tag;
+  const stated = drafts.outputs.find(({ row }) => row.tag === tag && row.output === output)?.row;
+  if (stated === undefined || typeof measured !== "string") return;
+  const words = measured.toLowerCase().split(/[^a-z]+/u);
+  for (const [kinds, own] of [
+    [["pnp", "npn"], stated.polarity?.toLowerCase()],
+    [["sinking", "sourcing"], stated.controllerInput],
+  ] as const) {
+    const found = kinds.filter((kind) => words.includes(kind));
+    if (own === undefined || found.length !== 1 || found[0] === own) continue;
+    report("loop_checks", draft, "model/output-contradicted", {
+      column: "measured",
+      values: { output: output ?? "", stated: own === "pnp" || own === "npn" ? own.toUpperCase() : own },
+    });
+  }
+}
 
 function checkSupply({ report }: CheckContext, draft: DraftRow<"instruments">): void {
   const { pins = "", connector } = draft.row;

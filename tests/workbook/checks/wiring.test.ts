@@ -42,3 +42,18 @@ test("a pin that the connector does not have; a connector of many pins has no co
   expect(await ofWiring(wired("1 L+; 3 0 V; 7 signal"))).toEqual(["model/pin-not-there instruments:2:pins"]);
   expect(await ofWiring(wired("1 signal; 7 L+; 8 0 V", [], "M12, 8 pins"))).toEqual([]);
 });
+
+test("what was found at the terminals of an output agrees with its row", async () => {
+  const looked = async (measured: string) =>
+    (
+      await told({
+        ...withColumn("instruments.csv", "connector", "M12"),
+        "outputs.csv": "tag,output,set_point,polarity,controller_input\nLT-1,Q1,50,PNP,sinking\n",
+        "loop_checks.csv": `calibration,item,result,measured\nC-1,Sink or source of Q1,pass,"${measured}"\n`,
+      })
+    ).filter((one) => one.startsWith("model/output-contradicted"));
+  expect(await looked("PNP, sinking")).toEqual([]);
+  expect(await looked("follows the lamp")).toEqual([]);
+  expect(await looked("NPN, sinking")).toHaveLength(1);
+  expect(await looked("NPN; sourcing")).toHaveLength(2);
+});
