@@ -1,16 +1,17 @@
 import type { Doubt } from "./doubt.ts";
+import { holdsPackedRecord, withPlainRecord } from "./record-element.ts";
 import { type SealedRecord, sealedRecordSchema } from "./record-schema.ts";
 import { isJsonObject, type JsonObject } from "./versions/changed-at.ts";
 import { formOf, inPresentForm, presentForm } from "./versions/in-present-form.ts";
 import type { ReadRecord, WrittenRecord } from "./written-record.ts";
 
-const recordElement = /<script type="application\/json" id="record">(?<json>[^<]*)<\/script>/u;
+const plainElement = /<script type="application\/json" id="record">(?<json>[^<]*)<\/script>/u;
 
 /** No seal covers them, so that nothing may stand in them that this program does not know. */
 const unsealed: readonly unknown[] = ["seal", "signOff"];
 
 /**
- * The record that a file holds: a page with the record's JSON inside, or the JSON alone. Records of every earlier form
+ * The record that a file holds: a page with the record's JSON inside, packed or plain, or the JSON alone. Records of every earlier form
  * are read, and of the present form those of a later program too: a field that is not known is kept and listed.
  *
  * @param text of the file
@@ -22,9 +23,10 @@ const unsealed: readonly unknown[] = ["seal", "signOff"];
  */
 export function readSealedRecord(text: string, file: string): ReadRecord | { doubts: readonly Doubt[] } {
   const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });
-  const embedded = recordElement.exec(text)?.groups?.json;
+  const plain = withPlainRecord(text);
+  const embedded = plainElement.exec(plain)?.groups?.json;
   const found = parsed(embedded ?? text);
-  if (found === undefined) return doubt(notJson(text, embedded));
+  if (found === undefined) return doubt(notJson(plain, embedded));
   if (isDeeperThan(found, deepest)) return doubt(`this is no record: its JSON is nested deeper than ${deepest} levels`);
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
   if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
@@ -65,6 +67,8 @@ function checkForm(record: JsonObject): { unknownFields: readonly string[] } | {
 }
 
 function notJson(text: string, embedded: string | undefined): string {
+  if (embedded === undefined && holdsPackedRecord(text))
+    return "the record in it cannot be read: it cannot be unpacked";
   const isRecordExpected = embedded !== undefined || text.trimStart().startsWith("{");
   return isRecordExpected
     ? "the record in it cannot be read: it is no JSON"

@@ -10,11 +10,3 @@ export function styleString(text: string): string {
   const shortened = [...text].slice(0, 120).join("");
   return `"${shortened.replace(/[^A-Za-z0-9 .,_-]/gu, (character) => `\\${character.codePointAt(0)?.toString(16)} `)}"`;
 }
-
-/** The record as JSON that cannot close the element that it stands in. */
-export function embeddedRecord(record: object): string {
-  return JSON.stringify(record)
-    .replaceAll("<", "\\u003c")
-    .replaceAll("\u2028", "\\u2028")
-    .replaceAll("\u2029", "\\u2029");
-}

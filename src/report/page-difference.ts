@@ -1,3 +1,5 @@
+import { withPlainRecord } from "../record/record-element.ts";
+
 /** Where two texts of one page part for the first time, and what stands there in each. */
 export type PageDifference = { place: string; expected: string; found: string };
 
@@ -6,8 +8,15 @@ const data = '<script type="application/json" id="record">';
 const before = 30;
 const after = 60;
 
-/** The first difference between a page as it should be and as it is; nothing where they are the same. */
+/**
+ * The first difference between a page as it should be and as it is; nothing where they are the same. Of the record
+ * packed inside, what it unpacks to is compared: another machine may pack the same otherwise.
+ */
 export function pageDifference(expected: string, found: string): PageDifference | undefined {
+  return expected === found ? undefined : plainDifference(withPlainRecord(expected), withPlainRecord(found));
+}
+
+function plainDifference(expected: string, found: string): PageDifference | undefined {
   if (expected === found) return undefined;
   if (found.includes("\r\n") && found.replaceAll("\r\n", "\n") === expected) {
     return { place: "every line", expected: "line feed", found: "carriage return and line feed" };

@@ -1,11 +1,11 @@
 import { renderToString } from "preact-render-to-string";
+import { recordElement } from "../record/record-element.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
 import { withDecimalMark } from "../units/decimal-mark.ts";
 import { Annex } from "./annexes/annex.tsx";
 import { annexes } from "./annexes/annexes.tsx";
 import { Contents } from "./annexes/contents.tsx";
 import { Certificate } from "./certificate/certificate.tsx";
-import { embeddedRecord } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
 import { isolatedTexts } from "./isolated-texts.ts";
 import type { PageDrawings } from "./page-drawings.ts";
@@ -16,7 +16,7 @@ import { revisionWords } from "./texts/revision-words.ts";
 const contentSecurityPolicy =
   "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
 
-/** One calibration as one self-contained page: no script, no network, the record's JSON inside. */
+/** One calibration as one self-contained page: no script, no network, the record's JSON packed inside. */
 export function renderPage(record: SealedRecord, drawings: PageDrawings): string {
   const { instrument, calibration } = record;
   const title = `${instrument.tag} · calibration record ${calibration.calibration}${revisionWords(record)}`;
@@ -28,7 +28,7 @@ export function renderPage(record: SealedRecord, drawings: PageDrawings): string
       withDecimalMark(instrument.decimalMark, () => renderToString(<Page record={record} drawings={drawings} />)),
       [record],
     ),
-    scripts: `<script type="application/json" id="record">${embeddedRecord(record)}</script>`,
+    scripts: recordElement(record),
   });
 }
 

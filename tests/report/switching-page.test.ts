@@ -7,7 +7,7 @@ import { demoRecord } from "./demo-records.ts";
 
 async function pageOf(record: ReturnType<typeof switchingRecord>): Promise<string> {
   const [body = ""] = renderPage(sealRecord(record), await drawPictures(record)).split(
-    '<script type="application/json"',
+    '<script type="application/gzip"',
   );
   return body;
 }

@@ -1,5 +1,6 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { holdsPackedRecord, withPlainRecord } from "../../record/record-element.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { renderPage } from "../../report/page.tsx";
 import type { Disk, NewFile } from "../disk.ts";
@@ -58,12 +59,13 @@ export async function writeDraft(
 /** A list of signatures that is not empty; in a text that a table gave, the quotation marks are escaped. */
 const someSignature = /"signatures"\s*:\s*\[\s*[^\s\]]/u;
 
-/** Whether a signed record lies there, also one that cannot be read any more; then nothing may be written over it. */
+/** Whether a signed record lies there, or one that cannot be read any more; then nothing may be written over it. */
 export async function isSignedThere(disk: Pick<Disk, "read">, place: string): Promise<boolean> {
   for (const ending of ["html", "json"]) {
     const found = await disk.read(`${place}.${ending}`);
     for (const { bytes } of found?.isFolder === false ? found.files : []) {
-      if (someSignature.test(new TextDecoder().decode(bytes))) return true;
+      const text = withPlainRecord(new TextDecoder().decode(bytes));
+      if (someSignature.test(text) || holdsPackedRecord(text)) return true;
     }
   }
   return false;

@@ -1,9 +1,9 @@
 import { type ComparedFigures, compareFigures } from "../../proof/compare-figures.ts";
 import { differenceDoubts } from "../../proof/difference-doubts.ts";
 import type { Doubt } from "../../record/doubt.ts";
+import { embeddedJson, withPlainRecord } from "../../record/record-element.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
-import { embeddedRecord } from "../../report/escape.ts";
 import { rebuildRecord } from "../records/rebuild-record.ts";
 import { recordJson } from "../records/write-record.ts";
 import { jsonDoubts } from "./json-doubts.ts";
@@ -76,10 +76,10 @@ function pageWords(filedBy: number | undefined): string {
 
 /** What a page holds as its record has to be the one record in it, written as every version writes it. */
 function embeddedDoubts(text: string, written: object): readonly Doubt[] {
-  const elements = [...text.matchAll(recordElements)].map(([, json]) => json);
+  const elements = [...withPlainRecord(text).matchAll(recordElements)].map(([, json]) => json);
   const doubt = (says: string): Doubt => ({ about: "page", place: "data inside the page", says });
   if (elements.length !== 1) return [doubt(`it holds ${elements.length} records, and may hold one`)];
-  return elements[0] === embeddedRecord(written) ? [] : [doubt("the record is not written as a record is written")];
+  return elements[0] === embeddedJson(written) ? [] : [doubt("the record is not written as a record is written")];
 }
 
 /** Either the record was changed, or the versions do not agree: then that one has to be asked. */

@@ -65,8 +65,9 @@ export function recordVerifier(): RecordVerifier {
     }
     last.figures ??= figureDoubts(record);
     yield* last.figures;
-    yield* await textDoubts(text, record, last);
-    return undefined;
+    const { doubts, note } = await textDoubts(text, record, last);
+    yield* doubts;
+    return note;
   };
 }
 
@@ -88,18 +89,24 @@ function signatureDoubts({ record, written }: ReadRecord, { signers, now }: Veri
   return [{ about: "signatures", place: "signOff", says }];
 }
 
-async function textDoubts(text: string, record: SealedRecord, known: Consequences): Promise<readonly Doubt[]> {
-  if (text.trimStart().startsWith("{")) return jsonDoubts(text, recordJson(record));
+type Compared = { doubts: readonly Doubt[]; note?: string };
+
+async function textDoubts(text: string, record: SealedRecord, known: Consequences): Promise<Compared> {
+  if (text.trimStart().startsWith("{")) return { doubts: jsonDoubts(text, recordJson(record)) };
   try {
     known.page ??= recordPage(record);
-    const difference = pageDifference(await known.page, text);
-    if (difference === undefined) return [];
+    const page = await known.page;
+    const difference = pageDifference(page, text);
+    if (difference === undefined) return { doubts: [], ...(page === text ? {} : { note: packedOtherwise }) };
     const { place, expected, found } = difference;
-    return [{ about: "page", place, says: `the record gives "${expected}", the page has "${found}"` }];
+    return { doubts: [{ about: "page", place, says: `the record gives "${expected}", the page has "${found}"` }] };
   } catch (fault) {
-    return [cannotBeMade("page", "the whole", fault)];
+    return { doubts: [cannotBeMade("page", "the whole", fault)] };
   }
 }
+
+const packedOtherwise =
+  "the page is the one that its record gives; the record inside it was packed otherwise than here, and unpacks to the same";
 
 /** Only a record that was tampered with, by somebody who sealed it anew, gets here. */
 function cannotBeMade(about: Doubt["about"], place: string, fault: unknown): Doubt {

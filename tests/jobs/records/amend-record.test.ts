@@ -10,6 +10,7 @@ import { sentence } from "../../../src/problems/sentence.ts";
 import { recordChanges } from "../../../src/proof/record-changes.ts";
 import { sealOf } from "../../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
+import { withPlainRecord } from "../../../src/record/record-element.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { filesBelow, written } from "../../cli/built-command.ts";
 import { diskWith, temporaryFolder } from "../../filing/sample-pages.ts";
@@ -125,7 +126,7 @@ test("a draft that no folder has is refused, and so is a page that was changed",
   const text = new TextDecoder().decode(await disks.filing.read(page));
   writeFileSync(page, text.replace("calibration record", "calibration  record"));
   expect((await amended(folder, page, putRight)).codes).toEqual(["filing/amends-draft"]);
-  writeFileSync(page, text.replace('"figureBasis":"', '"figureBasis":"x'));
+  writeFileSync(page, withPlainRecord(text).replace('"figureBasis":"', '"figureBasis":"x'));
   expect((await amended(folder, page, putRight)).codes).toEqual(["filing/seal-broken"]);
 });
 

@@ -4,6 +4,7 @@ import { recordPage } from "../../../src/jobs/records/write-record.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { withPlainRecord } from "../../../src/record/record-element.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { memoryDisk } from "../memory-disk.ts";
 
@@ -61,7 +62,7 @@ test.each([
 });
 
 test("a record whose seal is broken is not printed, and one of another version is, made anew", async () => {
-  const edited = page.replace('"figureBasis":"', '"figureBasis":"x');
+  const edited = withPlainRecord(page).replace('"figureBasis":"', '"figureBasis":"x');
   expect((await printed({ "C-1.html": edited }, ["C-1.html"])).told[0]).toContain("is not the one that was sealed");
   const problems = new ProblemList();
   const texts: string[] = [];

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { ReportOptions } from "../../../src/jobs/records/report-calibrations.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
+import { withPlainRecord } from "../../../src/record/record-element.ts";
 import { sealedRecordSchema } from "../../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
@@ -39,7 +40,7 @@ test("a calibration gives a page for people and a file for machines that hold th
   expect([...disk.written.keys()]).toEqual(["out/LT-1/C-1.html", "out/LT-1/C-1.json"]);
   const json = disk.written.get("out/LT-1/C-1.json") ?? "";
   const embedded = /<script type="application\/json" id="record">(.*)<\/script>/u.exec(
-    disk.written.get("out/LT-1/C-1.html") ?? "",
+    withPlainRecord(disk.written.get("out/LT-1/C-1.html") ?? ""),
   )?.[1];
   expect(JSON.parse(embedded ?? "")).toEqual(JSON.parse(json));
   expect(JSON.parse(json)).toEqual(written[0]?.record);

@@ -3,6 +3,7 @@ import { recordJson, recordPage } from "../../../src/jobs/records/write-record.t
 import { sharedFigures, verifyOtherVersion } from "../../../src/jobs/signing/verify-other-version.ts";
 import { sealOf } from "../../../src/proof/seal-record.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
+import { withPlainRecord } from "../../../src/record/record-element.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { reportedRecord } from "../reported-records.ts";
 
@@ -54,8 +55,12 @@ test("a cell of the rows that was changed is a doubt", () => {
 });
 
 test("data that are not written as records are written are a doubt, and so are two records in a page", () => {
-  expect(said(page.replace('"revision":1', '"revision": 1')).doubts).toEqual(["page: data inside the page"]);
-  expect(said(page.replace('"schema"', '"\\u0073chema"')).doubts).toEqual(["page: data inside the page"]);
+  expect(said(withPlainRecord(page).replace('"revision":1', '"revision": 1')).doubts).toEqual([
+    "page: data inside the page",
+  ]);
+  expect(said(withPlainRecord(page).replace('"schema"', '"\\u0073chema"')).doubts).toEqual([
+    "page: data inside the page",
+  ]);
   expect(said(`${page}<script id="record">{}</script>`).says).toEqual(["it holds 2 records, and may hold one"]);
   expect(said(json.trimEnd()).doubts).toEqual([expect.stringMatching(/^page: line \d+$/u)]);
 });

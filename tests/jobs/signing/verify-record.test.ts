@@ -1,9 +1,11 @@
+import { constants, gzipSync, type ZlibOptions } from "node:zlib";
 import { describe, expect, test } from "vitest";
 import { recordJson, recordPage } from "../../../src/jobs/records/write-record.ts";
-import { figureDoubts, verifyRecord } from "../../../src/jobs/signing/verify-record.ts";
+import { figureDoubts, recordVerifier, verifyRecord } from "../../../src/jobs/signing/verify-record.ts";
 import type { Signer } from "../../../src/model/signer.ts";
 import { sealOf } from "../../../src/proof/seal-record.ts";
 import type { Doubt } from "../../../src/record/doubt.ts";
+import { embeddedJson, withPlainRecord } from "../../../src/record/record-element.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { ada, signers as everybody, ines, signedBy } from "../../proof/sample-signing.ts";
 import { withText } from "../../workbook/smallest-workbook.ts";
@@ -92,7 +94,7 @@ describe("the figures", () => {
     const forged = sealedAnew(changed(({ phases }) => phases.asFound?.points.splice(0)));
     const doubts = await verified(
       await recordPage(record).then((text) =>
-        text.replace(/(id="record">).*(?=<)/u, (_, tag) => tag + JSON.stringify(forged)),
+        withPlainRecord(text).replace(/(id="record">).*(?=<)/u, (_, tag) => tag + JSON.stringify(forged)),
       ),
     );
     expect(doubts.map(({ about }) => about)).toContain("figures");
@@ -127,7 +129,7 @@ describe("the text", () => {
   });
 
   test("with a key twice is found, whichever of the two a reader takes", async () => {
-    for (const text of [page, json]) {
+    for (const text of [withPlainRecord(page), json]) {
       const twice = text.replace(/"revision":\s*1,/u, '"revision":7,"revision":1,');
       expect(twice).not.toBe(text);
       expect((await verified(twice)).map(({ about }) => about)).toEqual(["page"]);
@@ -135,11 +137,12 @@ describe("the text", () => {
   });
 
   test("with a space more, a number in another form, or another escape is found", async () => {
+    const plain = withPlainRecord(page);
     const others: readonly (readonly [string, string, string])[] = [
-      [page, '"revision":1', '"revision": 1'],
+      [plain, '"revision":1', '"revision": 1'],
       [json, '"revision":1', '"revision": 1'],
-      [page, '"revision":1', '"revision":1.0'],
-      [page, '"schema"', '"\\u0073chema"'],
+      [plain, '"revision":1', '"revision":1.0'],
+      [plain, '"schema"', '"\\u0073chema"'],
       [json, '{"schema"', '{ "schema"'],
     ];
     for (const [text, from, to] of others) {
@@ -152,6 +155,26 @@ describe("the text", () => {
     }
     expect((await verified(`${json} `))[0]).toMatchObject({ about: "page" });
     expect((await verified(json.trimEnd()))[0]).toMatchObject({ about: "page" });
+  });
+
+  test("that holds its record packed otherwise, or plain, is the same page, and that is said", async () => {
+    const packed = (options: ZlibOptions) => `${gzipSync(embeddedJson(record), options).toString("base64")}`;
+    const others = [
+      withPlainRecord(page),
+      page.replace(/(?<=id="record">)[^<]*/u, packed({ level: 1 })),
+      page.replace(/(?<=id="record">)[^<]*/u, packed({ strategy: constants.Z_HUFFMAN_ONLY })),
+    ];
+    for (const other of others) {
+      const verifying = recordVerifier()(other, "a.html", { softwareVersion, signers: undefined });
+      expect(await verifying.next()).toEqual({
+        done: true,
+        value: expect.stringMatching(/ packed otherwise than here/u),
+      });
+    }
+    expect(await recordVerifier()(page, "a.html", { softwareVersion, signers: undefined }).next()).toEqual({
+      done: true,
+      value: undefined,
+    });
   });
 
   test("whose lines were ended otherwise on their way is told so", async () => {
@@ -196,7 +219,7 @@ describe("the signatures", () => {
   });
 
   test("that were taken off leave a draft, which the page has to say", async () => {
-    const stripped = (await recordPage(signed)).replace(/"signatures":\[.*?\]/u, '"signatures":[]');
+    const stripped = withPlainRecord(await recordPage(signed)).replace(/"signatures":\[.*?\]/u, '"signatures":[]');
     expect(shortOf(await verified(stripped, everybody))).toEqual([expect.stringMatching(/^page: /u)]);
   });
 });

@@ -23,7 +23,7 @@ const withItems = (items: readonly LoopCheckItem[], more: Partial<typeof loopChe
 const drawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
 const textOf = (one: CalibrationRecord) =>
   renderPage(sealRecord(one), drawings)
-    .split('<script type="application/json"')[0]!
+    .split('<script type="application/gzip"')[0]!
     .replace(/<[^>]+>/gu, " ")
     .replace(/\s+/gu, " ");
 

@@ -1,0 +1,70 @@
+import { gunzipSync, gzipSync } from "node:zlib";
+
+/**
+ * Where a page holds its record: JSON, packed by gzip (RFC 1952) and written as base64 (RFC 4648, 4), so that a page is
+ * small and `base64 -d | gunzip` gives the record without this program. Records of form 1 stand there as plain JSON.
+ */
+const packedElement =
+  /<script type="application\/gzip" data-encoding="base64" id="record">(?<packed>[^<]*)<\/script>/gu;
+const plainStart = '<script type="application/json" id="record">';
+const end = "</script>";
+
+/** Far more than the largest record, 5,000 readings, has; what unpacks to more was made to fill the memory. */
+const mostBytes = 64 * 1024 * 1024;
+
+/** Byte 9 of a gzip header names the system that packed, which is nobody's business: 255 stands for unknown. */
+const systemByte = 9;
+
+/**
+ * The element of a page that holds its record.
+ *
+ * @param record with its seal
+ * @returns HTML; the same content always, packed the same on one version of Node and perhaps otherwise on another
+ * Source: RFC 1952; RFC 4648, 4.
+ * @example recordElement({}).startsWith('<script type="application/gzip"') // true
+ */
+export function recordElement(record: object): string {
+  const packed = gzipSync(embeddedJson(record));
+  packed[systemByte] = 255;
+  return `<script type="application/gzip" data-encoding="base64" id="record">${packed.toString("base64")}${end}`;
+}
+
+/**
+ * A page with what it holds as its record unpacked; as it was where nothing is packed in it, or nothing that could be
+ * the JSON of a record.
+ *
+ * @param page HTML, or any other text
+ * @returns the page with the record's JSON in plain text
+ * Source: RFC 1952; RFC 4648, 4.
+ * @example withPlainRecord("<p>no record</p>") // "<p>no record</p>"
+ */
+export function withPlainRecord(page: string): string {
+  return page.replace(packedElement, (element: string, packed: string) => {
+    const json = unpacked(packed);
+    return json === undefined ? element : `${plainStart}${json}${end}`;
+  });
+}
+
+/** Whether a text holds a packed record: after unpacking, one that cannot be unpacked. */
+export function holdsPackedRecord(text: string): boolean {
+  return text.search(packedElement) !== -1;
+}
+
+/** The record as JSON that cannot close the element that it stands in. */
+export function embeddedJson(record: object): string {
+  return JSON.stringify(record)
+    .replaceAll("<", "\\u003c")
+    .replaceAll("\u2028", "\\u2028")
+    .replaceAll("\u2029", "\\u2029");
+}
+
+/** Nothing where it is not packed so, would close its element, or is longer than any record. */
+function unpacked(packed: string): string | undefined {
+  try {
+    const bytes = gunzipSync(Buffer.from(packed, "base64"), { maxOutputLength: mostBytes });
+    const json = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+    return json.includes("<") ? undefined : json;
+  } catch {
+    return undefined;
+  }
+}
