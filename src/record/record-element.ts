@@ -45,12 +45,22 @@ export function withPlainRecord(page: string): string {
   });
 }
 
-/** Whether a text holds a packed record: after unpacking, one that cannot be unpacked. */
+/**
+ * Whether a text holds a packed record; asked of a page after `withPlainRecord`, whether one cannot be unpacked.
+ *
+ * Source: own choice.
+ * @example holdsPackedRecord(recordElement({})) // true
+ */
 export function holdsPackedRecord(text: string): boolean {
   return text.search(packedElement) !== -1;
 }
 
-/** The record as JSON that cannot close the element that it stands in. */
+/**
+ * The record as JSON that cannot close the element that it stands in.
+ *
+ * Source: RFC 8259, 7; HTML Living Standard, "script data".
+ * @example embeddedJson({ a: "<" }) // '{"a":"\\u003c"}'
+ */
 export function embeddedJson(record: object): string {
   return JSON.stringify(record)
     .replaceAll("<", "\\u003c")
