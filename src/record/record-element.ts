@@ -59,7 +59,7 @@ export function holdsPackedRecord(text: string): boolean {
  * The record as JSON that cannot close the element that it stands in.
  *
  * Source: RFC 8259, 7; HTML Living Standard, "script data".
- * @example embeddedJson({ a: "<" }) // '{"a":"\\u003c"}'
+ * @example embeddedJson({ a: 1 }) // '{"a":1}'
  */
 export function embeddedJson(record: object): string {
   return JSON.stringify(record)
