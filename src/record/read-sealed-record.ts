@@ -1,5 +1,5 @@
 import type { Doubt } from "./doubt.ts";
-import { holdsPackedRecord, withPlainRecord } from "./record-element.ts";
+import { holdsPackedRecord, mostRecordBytes, withPlainRecord } from "./record-element.ts";
 import { type SealedRecord, sealedRecordSchema } from "./record-schema.ts";
 import { isJsonObject, type JsonObject } from "./versions/changed-at.ts";
 import { formOf, inPresentForm, presentForm } from "./versions/in-present-form.ts";
@@ -23,11 +23,15 @@ const unsealed: readonly unknown[] = ["seal", "signOff"];
  */
 export function readSealedRecord(text: string, file: string): ReadRecord | { doubts: readonly Doubt[] } {
   const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });
+  if (text.length > 3 * mostRecordBytes) return doubt(`this is larger than any record: ${text.length} characters`);
   const plain = withPlainRecord(text);
   const embedded = plainElement.exec(plain)?.groups?.json;
-  const found = parsed(embedded ?? text);
+  const json = embedded ?? text;
+  if (json.length > mostRecordBytes) return doubt(`its JSON is larger than any record's: ${json.length} characters`);
+  const found = parsed(json);
   if (found === undefined) return doubt(notJson(plain, embedded));
-  if (isDeeperThan(found, deepest)) return doubt(`this is no record: its JSON is nested deeper than ${deepest} levels`);
+  const excess = excessOf(found);
+  if (excess !== undefined) return doubt(`this is no record: its JSON ${excess}`);
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
   if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
   const record = inPresentForm(found, form);
@@ -41,14 +45,28 @@ export function readSealedRecord(text: string, file: string): ReadRecord | { dou
 /** Far more than a record has; whoever goes through it by levels would run out of room somewhere beyond. */
 const deepest = 100;
 
-/** By levels and not by calls, for which there would be no room. */
-function isDeeperThan(json: unknown, levels: number): boolean {
-  let level: readonly unknown[] = [json];
-  for (let depth = 0; level.length > 0; depth++) {
-    if (depth > levels) return true;
-    level = level.flatMap((one) => (typeof one === "object" && one !== null ? Object.values(one) : []));
+/** A record of 5,000 readings at 5,000 test points has some 65,000; every part that lacks its fields takes time and room to tell. */
+const mostParts = 100_000;
+
+/** Whether there is more of it than any record has; by levels and not by calls, for which there would be no room. */
+function excessOf(json: unknown): string | undefined {
+  let level: readonly object[] = [json].filter(isPart);
+  let parts = level.length;
+  for (let depth = 1; level.length > 0; depth++) {
+    if (depth > deepest) return `is nested deeper than ${deepest} levels`;
+    const below: object[] = [];
+    for (const part of level) {
+      for (const value of Object.values(part)) if (isPart(value)) below.push(value);
+      if (parts + below.length > mostParts) return `has more than ${mostParts} objects and lists`;
+    }
+    parts += below.length;
+    level = below;
   }
-  return false;
+  return undefined;
+}
+
+function isPart(value: unknown): value is object {
+  return typeof value === "object" && value !== null;
 }
 
 const formsRead = `this program reads forms 1 to ${presentForm}`;

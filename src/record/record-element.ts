@@ -9,8 +9,8 @@ const packedElement =
 const plainStart = '<script type="application/json" id="record">';
 const end = "</script>";
 
-/** Far more than the largest record, 5,000 readings, has; what unpacks to more was made to fill the memory. */
-const mostBytes = 64 * 1024 * 1024;
+/** Several times what a record of 5,000 readings has; what is larger, packed or not, was made to fill the memory. */
+export const mostRecordBytes = 16 * 1024 * 1024;
 
 /** Byte 9 of a gzip header names the system that packed, which is nobody's business: 255 stands for unknown. */
 const systemByte = 9;
@@ -71,7 +71,7 @@ export function embeddedJson(record: object): string {
 /** Nothing where it is not packed so, would close its element, or is longer than any record. */
 function unpacked(packed: string): string | undefined {
   try {
-    const bytes = gunzipSync(Buffer.from(packed, "base64"), { maxOutputLength: mostBytes });
+    const bytes = gunzipSync(Buffer.from(packed, "base64"), { maxOutputLength: mostRecordBytes });
     const json = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
     return json.includes("<") ? undefined : json;
   } catch {

@@ -75,6 +75,19 @@ test("what the seal says is not asked here", () => {
   expect(readSealedRecord(JSON.stringify(other), "a.json")).toMatchObject({ record: other, unknownFields: [] });
 });
 
+test("JSON larger than any record is told before it is read, and JSON of more parts before its fields are asked for", () => {
+  const said = (text: string) => {
+    const read = readSealedRecord(text, "a.json");
+    return "doubts" in read ? read.doubts[0]?.says : "read";
+  };
+  const blanks = " ".repeat(16 * 1024 * 1024);
+  expect(said(`{}${blanks}`)).toBe("its JSON is larger than any record's: 16777218 characters");
+  expect(said(`<p>${blanks.repeat(3)}`)).toBe("this is larger than any record: 50331651 characters");
+  const parts = (count: number) => `{"schema":"spanwright-record/2","phases":[${"{},".repeat(count - 3)}[]]}`;
+  expect(said(parts(100_001))).toBe("this is no record: its JSON has more than 100000 objects and lists");
+  expect(said(parts(100_000))).toContain("the record has no seal");
+});
+
 test("JSON nested without end is told, and goes no further", () => {
   const deep = `${"[".repeat(200_000)}${"]".repeat(200_000)}`;
   for (const text of [deep, `{"schema":"spanwright-record/2","extra":${deep}}`]) {

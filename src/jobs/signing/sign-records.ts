@@ -11,9 +11,9 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import type { Disk } from "../disk.ts";
 import { type RecordFile, readRecordFiles } from "../records/read-record-files.ts";
 import { recordFiles, writeRecord } from "../records/write-record.ts";
+import { figureDoubts } from "./figure-doubts.ts";
 import { findSigners } from "./find-signers.ts";
 import { type AskPassphrase, type OpenTo, openKey } from "./open-key.ts";
-import { figureDoubts } from "./verify-record.ts";
 
 export type SignOptions = {
   /** What the signature means, as it was typed. */
@@ -120,7 +120,7 @@ async function doubtsBefore(
   disk: Pick<Disk, "read">,
   { record, written, path }: RecordFile,
   signers: readonly Signer[],
-  { doubtsOf = figureDoubts, softwareVersion }: SignOptions,
+  { doubtsOf = (of) => figureDoubts(of).doubts, softwareVersion }: SignOptions,
 ): Promise<readonly Doubt[]> {
   const { version } = record.software;
   if (version !== softwareVersion) return [ofOtherVersion(version, softwareVersion)];

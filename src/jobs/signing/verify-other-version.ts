@@ -4,12 +4,12 @@ import type { Doubt } from "../../record/doubt.ts";
 import { embeddedJson, withPlainRecord } from "../../record/record-element.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
-import { rebuildRecord } from "../records/rebuild-record.ts";
+import { rebuildWithinLimit } from "../records/rebuild-within-limit.ts";
 import { recordJson } from "../records/write-record.ts";
 import { jsonDoubts } from "./json-doubts.ts";
 
 /** What a record and this version's record of the same rows have in common; or why there is none of this version. */
-export type SharedFigures = ComparedFigures | { why: string };
+export type SharedFigures = (ComparedFigures & { note?: string }) | { why: string };
 
 type Options = { softwareVersion: string; filedBy?: number | undefined };
 
@@ -39,6 +39,7 @@ export function verifyOtherVersion(
   const parts = [
     `written by spanwright ${version} in form ${form}, verified by ${softwareVersion}`,
     figureWords(shared),
+    ...("note" in shared && shared.note !== undefined ? [shared.note] : []),
     ...(isJson ? [] : [pageWords(filedBy)]),
     ...(unknownFields.length > 0 ? [`fields that this version does not know: ${someOf(unknownFields)}`] : []),
   ];
@@ -53,9 +54,10 @@ function jsonOf(written: object, form: number): string {
 /** The figures of a record, held against what this version makes of its rows. */
 export function sharedFigures(record: SealedRecord): SharedFigures {
   try {
-    const rebuilt = rebuildRecord(record);
+    const rebuilt = rebuildWithinLimit(record);
     if ("doubts" in rebuilt) return { why: rebuilt.doubts.map(({ says }) => says).join("; ") };
-    return compareFigures(JSON.parse(JSON.stringify(rebuilt.record)), record, record.software.version);
+    const { made, found, note } = rebuilt;
+    return { ...compareFigures(made, found, record.software.version), ...(note === undefined ? {} : { note }) };
   } catch (fault) {
     return { why: fault instanceof Error ? fault.message : String(fault) };
   }

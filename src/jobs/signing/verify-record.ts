@@ -1,15 +1,13 @@
 import type { Signer } from "../../model/signer.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { checkSignatures } from "../../proof/check-signatures.ts";
-import { compareRecords } from "../../proof/compare-records.ts";
-import { differenceDoubts } from "../../proof/difference-doubts.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
 import { pageDifference } from "../../report/page-difference.ts";
-import { rebuildRecord } from "../records/rebuild-record.ts";
 import { recordJson, recordPage } from "../records/write-record.ts";
+import { cannotBeMade, type FigureDoubts, figureDoubts } from "./figure-doubts.ts";
 import { jsonDoubts } from "./json-doubts.ts";
 import { type SharedFigures, sharedFigures, verifyOtherVersion } from "./verify-other-version.ts";
 
@@ -32,7 +30,7 @@ export type RecordVerifier = (
 ) => AsyncGenerator<Doubt, string | undefined>;
 
 /** What follows from a record alone; made once for its page and for the JSON beside it. */
-type Consequences = { json: string; figures?: readonly Doubt[]; page?: Promise<string>; shared?: SharedFigures };
+type Consequences = { json: string; figures?: FigureDoubts; page?: Promise<string>; shared?: SharedFigures };
 
 /** Every doubt about a record: the text of a page, or of its JSON alone. Nothing but the text is read. */
 export async function verifyRecord(text: string, file: string, options: VerifyOptions): Promise<readonly Doubt[]> {
@@ -64,22 +62,11 @@ export function recordVerifier(): RecordVerifier {
       return note;
     }
     last.figures ??= figureDoubts(record);
-    yield* last.figures;
+    yield* last.figures.doubts;
     const { doubts, note } = await textDoubts(text, record, last);
     yield* doubts;
-    return note;
+    return [last.figures.note, note].filter((says) => says !== undefined).join("; ") || undefined;
   };
-}
-
-/** What the rows of a record do not give so, or not at all. */
-export function figureDoubts(record: SealedRecord): readonly Doubt[] {
-  try {
-    const rebuilt = rebuildRecord(record);
-    if ("doubts" in rebuilt) return rebuilt.doubts;
-    return differenceDoubts(compareRecords(JSON.parse(JSON.stringify(rebuilt.record)), record));
-  } catch (fault) {
-    return [cannotBeMade("figures", "inputs.rows", fault)];
-  }
 }
 
 function signatureDoubts({ record, written }: ReadRecord, { signers, now }: VerifyOptions): readonly Doubt[] {
@@ -107,9 +94,3 @@ async function textDoubts(text: string, record: SealedRecord, known: Consequence
 
 const packedOtherwise =
   "the page is the one that its record gives; the record inside it was packed otherwise than here, and unpacks to the same";
-
-/** Only a record that was tampered with, by somebody who sealed it anew, gets here. */
-function cannotBeMade(about: Doubt["about"], place: string, fault: unknown): Doubt {
-  const why = fault instanceof Error ? fault.message : String(fault);
-  return { about, place, says: `they cannot be made from this record: ${why}` };
-}
