@@ -21,6 +21,7 @@ import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSelfTestCommand } from "./commands/self-test-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addMoveCommand, addRenameCommand, addRetireCommand } from "./commands/tag-command.ts";
+import { addTrailCommand } from "./commands/trail-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
 import { addWhereUsedCommand } from "./commands/where-used-command.ts";
 import { addRestoreCommand, addWithdrawCommand } from "./commands/withdraw-command.ts";
@@ -47,6 +48,7 @@ const commands: readonly AddCommand[] = [
   addDueCommand,
   addHistoryCommand,
   addWhereUsedCommand,
+  addTrailCommand,
   addExplainCommand,
   addKeysCommand,
   addSignCommand,

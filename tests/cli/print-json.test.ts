@@ -33,6 +33,8 @@ test.each([
   ["register", () => [temporaryFolder()], 2],
   ["history", () => [filed(), "--tag", "LT-120"], 0],
   ["history", () => [filed(), "--tag", "none"], 2],
+  ["trail", () => [filed()], 0],
+  ["trail", () => [temporaryFolder()], 2],
   ["explain", () => ["U"], 0],
   ["explain", () => [], 0],
   ["explain", () => ["beauty"], 2],
