@@ -1,7 +1,8 @@
 import type { Dirent } from "node:fs";
 import { appendFile, link, open, readdir, rename, rm, stat, truncate } from "node:fs/promises";
 import { hostname } from "node:os";
-import { dirname, join, sep } from "node:path";
+import { dirname, join } from "node:path";
+import type { Unread } from "../filing/filing-disk.ts";
 import type { FilingDisk } from "../jobs/filing/file-records.ts";
 import { localDateTime } from "./local-date-time.ts";
 import { makeFolder } from "./make-folder.ts";
@@ -17,9 +18,9 @@ export function nodeFilingDisk(tell: (text: string) => void): FilingDisk {
     readFrom,
     changedAt,
     namesIn: (folder) => readdir(folder).catch(nothingThere),
-    filesBelow: (folder) => namesBelow(folder, (entry) => !entry.isDirectory()),
+    filesBelow: (folder, tell) => namesBelow(folder, (entry) => !entry.isDirectory(), tell),
     notFilesBelow: async (folder) =>
-      (await namesBelow(folder, (entry) => !entry.isDirectory() && !entry.isFile())) ?? [],
+      (await namesBelow(folder, (entry) => !entry.isDirectory() && !entry.isFile(), passOver)) ?? [],
     createOnce,
     append,
     cut,
@@ -65,12 +66,33 @@ async function changedAt(path: string): Promise<number | undefined> {
 async function namesBelow(
   folder: string,
   isWanted: (entry: Dirent) => boolean,
+  tell?: (unread: Unread) => void,
 ): Promise<readonly string[] | undefined> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(nothingThere);
-  return entries
-    ?.filter(isWanted)
-    .map(({ parentPath, name }) => join(parentPath, name).slice(join(folder, sep).length).replaceAll(sep, "/"))
-    .sort();
+  const entries = await readdir(folder, { withFileTypes: true }).catch(nothingThere);
+  if (entries === undefined) return undefined;
+  const names = entries.filter(isWanted).map(({ name }) => name);
+  const below = [...entries.filter((entry) => entry.isDirectory()).map(({ name }) => name)];
+  for (let path = below.pop(); path !== undefined; path = below.pop()) {
+    for (const entry of await entriesOf(folder, path, tell)) {
+      if (isWanted(entry)) names.push(`${path}/${entry.name}`);
+      if (entry.isDirectory()) below.push(`${path}/${entry.name}`);
+    }
+  }
+  return names.sort();
+}
+
+/** Of folders that cannot be read `filesBelow` tells. */
+const passOver = () => undefined;
+
+/** None where the folder went away meanwhile, or cannot be read and somebody is told so. */
+async function entriesOf(root: string, path: string, tell?: (unread: Unread) => void): Promise<readonly Dirent[]> {
+  try {
+    return (await readdir(join(root, path), { withFileTypes: true }).catch(nothingThere)) ?? [];
+  } catch (fault) {
+    if (tell === undefined) throw fault;
+    tell({ path, why: fault instanceof Error ? fault.message : String(fault) });
+    return [];
+  }
 }
 
 /** Written beside its place and linked there: a link is made in one step, and never over another file. */

@@ -11,7 +11,7 @@ import { checkLedger } from "./check-ledger.ts";
 import { checkLines, clocksApart } from "./check-lines.ts";
 import { type FiledPages, pagesOf } from "./filed-lines.ts";
 import { filedPath } from "./filed-path.ts";
-import type { FilingDisk } from "./filing-disk.ts";
+import type { FilingDisk, Unread } from "./filing-disk.ts";
 import { type IndexRow, indexName, readIndexText } from "./filing-index.ts";
 import { lockName, withFilingLock } from "./filing-lock.ts";
 import { indexEntry } from "./index-entry.ts";
@@ -48,23 +48,28 @@ type Folder = { disk: FilingDisk; path: string; files: readonly string[]; filed:
  * It does not look into a page further than to read its record; that is the business of verifying a record.
  */
 export async function checkFolder(disk: FilingDisk, path: string): Promise<readonly Doubt[]> {
-  const { files, ledger } = await snapshot(disk, path);
+  const { files, unread, ledger } = await snapshot(disk, path);
   if (files === undefined) return [{ about: "folder", place: path, says: "there is no such folder" }];
   if (!files.includes(ledgerName)) return [{ about: "ledger", place: ledgerName, says: "there is no ledger" }];
   const { lines, doubts } = checkLedger(ledger);
   const filed = lines.filter((line): line is FiledLine => line.action === "filed");
   const folder = { disk, path, files, filed };
-  return [...doubts, ...checkLines(lines), ...(await checkPages(folder, lines))];
+  return [...doubts, ...checkLines(lines), ...unread.map(cannotBeRead), ...(await checkPages(folder, lines))];
+}
+
+function cannotBeRead({ path, why }: Unread): Doubt {
+  return { about: "folder", place: path, says: `the folder cannot be read: ${why}` };
 }
 
 /** Files and ledger as they were at one moment; where no lock can be made, as on a disk to read from, nobody files. */
 async function snapshot(disk: FilingDisk, path: string) {
-  const files = await disk.filesBelow(path);
-  if (files === undefined || !files.includes(ledgerName)) return { files, ledger: "" };
-  const read = async () => ({
-    files: (await disk.filesBelow(path)) ?? [],
-    ledger: await textOf(disk, `${path}/${ledgerName}`),
-  });
+  const names = await disk.namesIn(path);
+  if (names?.includes(ledgerName) !== true) return { files: names, unread: [], ledger: "" };
+  const read = async () => {
+    const unread: Unread[] = [];
+    const files = (await disk.filesBelow(path, (one) => unread.push(one))) ?? [];
+    return { files, unread, ledger: await textOf(disk, `${path}/${ledgerName}`) };
+  };
   return withFilingLock(disk, path, read).catch(read);
 }
 

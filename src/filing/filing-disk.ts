@@ -8,9 +8,12 @@ export type FilingDisk = {
   changedAt: (path: string) => Promise<number | undefined>;
   /** Names of what lies in a folder; nothing where there is none. */
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
-  /** Paths of everything below a folder that is no folder, from there on, in order; nothing where there is no folder. */
-  filesBelow: (folder: string) => Promise<readonly string[] | undefined>;
-  /** Of those, the ones that are no files of their own: links, pipes, devices. */
+  /**
+   * Paths of everything below a folder that is no folder, from there on, in order; nothing where there is no folder. A
+   * folder below it that cannot be read is a fault of the disk; told of, where there is somebody to tell, and passed over.
+   */
+  filesBelow: (folder: string, tell?: (unread: Unread) => void) => Promise<readonly string[] | undefined>;
+  /** Of those, the ones that are no files of their own: links, pipes, devices; none in a folder that cannot be read. */
   notFilesBelow: (folder: string) => Promise<readonly string[]>;
   /** Makes a file in one step, whole; false where something is there already. Its folders are made too. */
   createOnce: (path: string, content: Uint8Array | string, keeping: Keeping) => Promise<boolean>;
@@ -36,6 +39,9 @@ export type FilingDisk = {
   /** Called once for each time that somebody else keeps the folder for longer than a moment. */
   tellWaiting: (holder: string) => void;
 };
+
+/** A folder that cannot be read: its path from the one on that was asked for, and why. */
+export type Unread = { path: string; why: string };
 
 /** Whether a file has to outlast a power cut (`durable`), or may be made again from others. */
 export type Keeping = "durable" | "derived";

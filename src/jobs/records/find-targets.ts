@@ -1,11 +1,14 @@
-import type { FilingDisk } from "../../filing/filing-disk.ts";
+import type { FilingDisk, Unread } from "../../filing/filing-disk.ts";
 import { indexName } from "../../filing/filing-index.ts";
 import { ledgerName } from "../../filing/ledger.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import type { Disk } from "../disk.ts";
 
-/** Something to be verified: a file that was named, one that was found below a folder, or a folder with a ledger. */
-export type Target = { kind: "named" | "found" | "ledger"; path: string };
+/**
+ * Something to be verified: a file that was named, one that was found below a folder, or a folder with a ledger; and a
+ * folder that cannot be read, with the reason, for what lies in it stays in doubt.
+ */
+export type Target = { kind: "named" | "found" | "ledger"; path: string } | ({ kind: "unread" } & Unread);
 
 type Disks = { disk: Pick<Disk, "read">; filing: Pick<FilingDisk, "filesBelow"> };
 
@@ -23,7 +26,11 @@ export async function findTargets(
     if (found === undefined) problems.add("options/no-records", { file: path });
     else if (!found.isFolder) byPath.set(path, { kind: "named", path });
     else {
-      const below = targetsBelow(path, (await filing.filesBelow(path)) ?? []);
+      const unread: Target[] = [];
+      const files = await filing.filesBelow(path, (one) => {
+        unread.push({ kind: "unread", path: `${path}/${one.path}`, why: one.why });
+      });
+      const below = [...targetsBelow(path, files ?? []), ...unread];
       if (below.length === 0) problems.add("options/no-records", { file: path });
       for (const target of below) if (!byPath.has(target.path)) byPath.set(target.path, target);
     }

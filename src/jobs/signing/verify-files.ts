@@ -100,6 +100,7 @@ export async function verifyFiles(
 async function verifyTarget(target: Target, work: Work): Promise<Verified> {
   if (target.kind === "ledger") return verifyLedger(target.path, work);
   const { path } = target;
+  if (target.kind === "unread") return doubtful(path, "unread", `the folder cannot be read: ${target.why}`);
   const bytes = await bytesOf(path, work.disks.disk);
   if ("why" in bytes) return doubtful(path, "unread", `it cannot be read: ${bytes.why}`);
   const text = textOf(bytes.bytes);
