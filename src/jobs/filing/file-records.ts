@@ -13,7 +13,7 @@ import { counted } from "../../units/counted.ts";
 import { findSigners, type SignersTable } from "../signing/find-signers.ts";
 import type { RecordVerifier } from "../signing/verify-record.ts";
 
-export type { FilingDisk } from "../../filing/filing-disk.ts";
+export type { FilingDisk, Unread } from "../../filing/filing-disk.ts";
 
 export type FilingOptions = Omit<FiledWith, "signersSha256"> & {
   into: string;
