@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Attached, attachJson } from "./attach-json.ts";
+import { removeLeftOvers, temporaryBeside } from "./left-overs.ts";
 import type { Paper } from "./paper.ts";
 
 const longestPrintMilliseconds = 60_000;
@@ -17,7 +18,7 @@ export type PrintSettings = { paper: Paper /** The first sheet alone. */; isCert
  */
 export function browserPrint(browser: string, settings: PrintSettings) {
   return async (page: string, target: string, attached: Attached): Promise<{ why: string } | undefined> => {
-    const temporary = resolve(`${target}.${crypto.randomUUID()}.tmp`);
+    const temporary = resolve(temporaryBeside(target));
     const profile = await mkdtemp(join(tmpdir(), "spanwright-print-"));
     const styled = join(profile, "page.html");
     try {
@@ -26,6 +27,7 @@ export function browserPrint(browser: string, settings: PrintSettings) {
       if (!(await isPdf(temporary))) return { why: why ?? "the browser wrote no PDF" };
       await attachJson(temporary, attached);
       await rename(temporary, target);
+      await removeLeftOvers([target]);
       return undefined;
     } finally {
       await rm(temporary, { force: true });

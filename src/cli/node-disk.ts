@@ -1,6 +1,7 @@
 import { open, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { CannotWrite, type Disk, type FoundFile, type NewFile, standardInput } from "../jobs/disk.ts";
+import { removeLeftOvers, temporaryBeside } from "./left-overs.ts";
 import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
 
@@ -38,7 +39,7 @@ async function fileAt(path: string): Promise<FoundFile> {
 
 /** Each file is written beside its place and moved there when all of them are whole on the disk. */
 async function writeTogether(files: readonly NewFile[]): Promise<void> {
-  const temporary = files.map(({ path }) => `${path}.${crypto.randomUUID()}.tmp`);
+  const temporary = files.map(({ path }) => temporaryBeside(path));
   try {
     await Promise.all(files.map(({ path }) => refuseFolder(path)));
     for (const [index, { path, text }] of files.entries()) {
@@ -46,6 +47,7 @@ async function writeTogether(files: readonly NewFile[]): Promise<void> {
       await writeDurably(temporary[index] as string, text);
     }
     for (const [index, { path }] of files.entries()) await rename(temporary[index] as string, path);
+    await removeLeftOvers(files.map(({ path }) => path));
   } catch (fault) {
     throw new CannotWrite(fault instanceof Error ? fault.message : String(fault));
   } finally {

@@ -1,6 +1,7 @@
 import { link, open, rename, rm, stat } from "node:fs/promises";
 import { dirname } from "node:path";
 import { CannotWrite } from "../jobs/disk.ts";
+import { removeLeftOvers, temporaryBeside } from "./left-overs.ts";
 import { makeFolder } from "./make-folder.ts";
 
 const ownerAlone = 0o600;
@@ -25,7 +26,7 @@ export async function openToOthers(path: string): Promise<string | undefined> {
 }
 
 async function written(path: string, text: string, put: (temporary: string) => Promise<void>): Promise<void> {
-  const temporary = `${path}.${crypto.randomUUID()}.tmp`;
+  const temporary = temporaryBeside(path);
   try {
     await makeFolder(dirname(path));
     const file = await open(temporary, "wx", ownerAlone);
@@ -36,6 +37,7 @@ async function written(path: string, text: string, put: (temporary: string) => P
       await file.close();
     }
     await put(temporary);
+    await removeLeftOvers([path]);
   } catch (fault) {
     throw new CannotWrite(fault instanceof Error ? fault.message : String(fault));
   } finally {
