@@ -46,11 +46,14 @@ function checkAbout(lines: readonly PageLine[]): readonly Doubt[] {
   return lines.flatMap((line) => {
     const { action, number } = line;
     const page = key(line);
-    const isThere = action === "filed" || (action === "restored" ? withdrawn : filed).has(page);
+    const isThere =
+      action === "filed" ||
+      (action === "restored" ? withdrawn : filed).has(page) ||
+      (action === "disposed" && withdrawn.has(page));
     if (action === "filed" || action === "restored") filed.add(page);
-    if (action === "withdrawn") withdrawn.add(page);
-    if (action === "restored") withdrawn.delete(page);
     if (action === "withdrawn" || action === "disposed") filed.delete(page);
+    if (action === "restored" || action === "disposed") withdrawn.delete(page);
+    if (action === "withdrawn") withdrawn.add(page);
     return isThere ? [] : [doubt(`line ${number} ${does[action]}`)];
   });
 }

@@ -43,12 +43,21 @@ function calibrationOf({ summary: { tag, calibration }, filedAs = tag }: IndexEn
   return JSON.stringify([filedAs, calibration]);
 }
 
+/** The day of the work stands in the name of every filed page, and nothing else tells it of a withdrawn one. */
+function isNamedBefore({ path }: { path: string }, day: string): boolean {
+  const named = /\/(?<day>\d{4}-\d\d-\d\d)_/u.exec(path)?.groups?.day;
+  return named !== undefined && named < day;
+}
+
+/** The page, and what `pdf` makes of it and `report` puts beside it: copies of the same record. */
+const endings = [".html", ".pdf", ".json"] as const;
+
 /**
- * Disposes of pages: the ledger's line first, then the page, so that a page that is gone always has its line; what an
- * earlier disposal left behind goes too.
+ * Disposes of pages, withdrawn ones of the same age too: the ledger's line first, then the page and its copies beside it,
+ * so that a page that is gone always has its line; what an earlier disposal left behind goes too.
  *
  * @param numbers of the lines that filed them
- * @returns the lines that were entered, and paths of pages that an earlier line had disposed of
+ * @returns the lines that were entered, and paths of pages and copies that an earlier line had disposed of
  * @throws CannotFile where there is nothing to dispose of
  */
 export async function disposePages(
@@ -58,17 +67,22 @@ export async function disposePages(
 ): Promise<{ lines: readonly DisposedLine[]; leftOvers: readonly string[] }> {
   const { disk, path: root } = folder;
   return changeFolder(folder, async (enter) => {
-    const { standing, disposed } = pagesOf(folder.ledger.lines);
+    const { standing, withdrawn, disposed } = pagesOf(folder.ledger.lines);
     const there = new Set(await disk.filesBelow(root));
-    const leftOvers = disposed.map(({ path }) => path).filter((path) => there.has(path));
-    const pages = standing.filter(({ number }) => numbers.has(number));
+    const leftOvers = disposed.flatMap(withCopies).filter((path) => there.has(path));
+    const old = withdrawn.filter((line) => isNamedBefore(line, before));
+    const pages = [...standing.filter(({ number }) => numbers.has(number)), ...old];
     if (pages.length === 0 && leftOvers.length === 0) throw new CannotFile("filing/nothing-to-dispose-of", { before });
     for (const path of leftOvers) await disk.remove(`${root}/${path}`);
     const lines: DisposedLine[] = [];
     for (const page of pages) {
       lines.push(await enter<DisposedLine>({ ...aboutPage(page), action: "disposed", by, reason }));
-      await disk.remove(`${root}/${page.path}`);
+      for (const path of withCopies(page)) await disk.remove(`${root}/${path}`);
     }
     return { lines, leftOvers };
   });
+}
+
+function withCopies({ path }: { path: string }): readonly string[] {
+  return endings.map((ending) => path.replace(/\.html$/u, ending));
 }
