@@ -8,6 +8,7 @@ import { addDecideCommand } from "./commands/decide-command.ts";
 import { addDisposeCommand } from "./commands/dispose-command.ts";
 import { addDueCommand } from "./commands/due-command.ts";
 import { addExplainCommand } from "./commands/explain-command.ts";
+import { addExtractCommand } from "./commands/extract-command.ts";
 import { addFileCommand } from "./commands/file-command.ts";
 import { addHistoryCommand } from "./commands/history-command.ts";
 import { addKeysCommand } from "./commands/keys-command.ts";
@@ -36,6 +37,7 @@ const commands: readonly AddCommand[] = [
   addLoopChecksCommand,
   addRowsCommand,
   addFileCommand,
+  addExtractCommand,
   addAmendCommand,
   addDecideCommand,
   addWithdrawCommand,

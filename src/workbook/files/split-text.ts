@@ -2,6 +2,7 @@ import Papa from "papaparse";
 import type { AnyTableName } from "../../model/tables.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { columnNamed } from "../header-columns.ts";
+import { unmarkedText } from "./marked-text.ts";
 import type { Delimiter, RawRow } from "./raw-table.ts";
 
 const delimiters: readonly Delimiter[] = [",", ";", "\t"];
@@ -29,7 +30,9 @@ export function splitText(text: string, table: AnyTableName, file: string, probl
     const isMalformed = malformed.has(index);
     if (isMalformed) problems.add("tables/quote", { file, line });
     // A malformed header still names columns; without it every cell below would be blamed as well.
-    if ((!isMalformed || rows.length === 0) && cells.some((cell) => cell.trim() !== "")) rows.push({ line, cells });
+    if ((!isMalformed || rows.length === 0) && cells.some((cell) => cell.trim() !== "")) {
+      rows.push({ line, cells: cells.map(unmarkedText) });
+    }
     line += 1 + newlinesIn(cells);
   }
   return { rows, delimiter };

@@ -33,12 +33,9 @@ test("a table with decimal commas has semicolons, and is read back with the numb
 });
 
 // What spreadsheets take for a formula: OWASP, "CSV Injection", https://owasp.org/www-community/attacks/CSV_Injection
-test.each(["=1+1", "+1", "-1+cmd", "@SUM(A1)", "\t=1", "\r=1", " =1", "\u200b=1", "-"])(
-  "%j is marked as text",
-  (text) => {
-    expect(writeDelimited([[text]])).toContain(`'${text}`);
-  },
-);
+test.each(["=1+1", "+1", "-1+cmd", "@SUM(A1)", "\r=1", " =1", "\u200b=1", "-"])("%j is marked as text", (text) => {
+  expect(writeDelimited([[text]])).toContain(`'${text}`);
+});
 
 test.each([
   ["a;=1+1", "a;'=1+1"],
@@ -46,6 +43,8 @@ test.each([
   ["a\t@SUM(A1)", "a\t'@SUM(A1)"],
   ['a;"=1+1', "a;\"'=1+1"],
   ["a; =1;+2", "a; '=1;'+2"],
+  [";=1", ";'=1"],
+  ["\t=1", "'\t'=1"],
 ])("%j stays text where another character separates cells", (text, marked) => {
   expect(writeDelimited([[text]])).toContain(marked.replaceAll('"', '""'));
 });
