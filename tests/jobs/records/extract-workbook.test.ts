@@ -19,7 +19,8 @@ async function extracted(record: SealedRecord) {
 }
 
 /** Names, digests and lines of other files are not those of the first workbook, and draws start from the digests. */
-const ofFiles = /^(?:inputs\.files|inputs\.rows\..*\.(?:line|file)$|seal\.|warnings\[|monteCarloSeed$)|\.(?:row|line)$|\.monteCarlo\./u;
+const ofFiles =
+  /^(?:inputs\.files|inputs\.rows\..*\.(?:line|file)$|seal\.|warnings\[|monteCarloSeed$)|\.(?:row|line)$|\.monteCarlo\./u;
 
 async function differencesOf(record: SealedRecord, options: Partial<ReportOptions> = {}) {
   const { texts } = await extracted(record);
