@@ -124,7 +124,8 @@ async function verifyText({ text, bytes }: FileText, path: string, work: Work): 
   const line = ofPage?.line;
   const isFiled = line?.fileSha256 === fileDigest(bytes).sha256;
   if (line?.action === "withdrawn" && isFiled) return withdrawn(path, line);
-  const options = { softwareVersion, signers, now, filedBy: isFiled ? line?.number : undefined };
+  const filed = isFiled ? { filedBy: line?.number, filedAt: line?.at } : {};
+  const options = { softwareVersion, signers, now, ...filed };
   const { doubts, note } = await everyDoubt(work.verify(text, path, options));
   if (table?.unusable !== undefined) doubts.push({ about: "signatures", place: table.path, says: table.unusable });
   if (line !== undefined && !isFiled) doubts.push(notFiled(line.number));

@@ -1,6 +1,7 @@
 import type { Signer } from "../../model/signer.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { checkSignatures } from "../../proof/check-signatures.ts";
+import { signedBeforeRevocation } from "../../proof/signed-before-revocation.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
@@ -20,6 +21,8 @@ export type VerifyOptions = {
   now?: string | undefined;
   /** Number of the ledger's line that filed these very bytes, where there is one. */
   filedBy?: number | undefined;
+  /** When that was. */
+  filedAt?: string | undefined;
 };
 
 /** Gives the doubts about the text of one file, one after the other as they are found; at last what else is to be said. */
@@ -69,9 +72,17 @@ export function recordVerifier(): RecordVerifier {
   };
 }
 
-function signatureDoubts({ record, written }: ReadRecord, { signers, now }: VerifyOptions): readonly Doubt[] {
+function signatureDoubts({ record, written }: ReadRecord, options: VerifyOptions): readonly Doubt[] {
+  const { signers, now, filedAt } = options;
   if (record.signOff.signatures.length === 0) return [];
-  if (signers !== undefined) return checkSignatures(record, signers, now, written);
+  if (signers !== undefined) {
+    const seenAt = filedAt ?? now;
+    const seen = seenAt === undefined ? undefined : { at: seenAt, isFiled: filedAt !== undefined };
+    return [
+      ...checkSignatures(record, signers, now, written),
+      ...(seen === undefined ? [] : signedBeforeRevocation(record, signers, seen)),
+    ];
+  }
   const says = "the record is signed, and there is no table of signers to check the signatures by";
   return [{ about: "signatures", place: "signOff", says }];
 }
