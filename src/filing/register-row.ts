@@ -52,7 +52,7 @@ function worstOf(phase: PhaseInShort | null): WorstError | null {
 }
 
 /** By the ledger, the last time; else as the record itself says it. */
-function decidedOf(
+export function decidedOf(
   { fileSha256, impactDecision }: IndexEntry,
   decisions: readonly DecidedLine[],
 ): RegisterRow["decided"] {

@@ -4,7 +4,7 @@ import { withDecimalMark } from "../units/decimal-mark.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import { writePlain } from "../units/write-number.ts";
 import { historyKeys } from "./annexes/glossary-keys.ts";
-import type { RecordLinks } from "./columns/history-columns.tsx";
+import type { NotesOfRecords } from "./columns/history-columns.tsx";
 import { styleString } from "./escape.ts";
 import { htmlDocument } from "./html-document.ts";
 import { Definitions } from "./parts/definitions.tsx";
@@ -29,8 +29,8 @@ export type TagHistory = {
   overTheYears: OverTheYears;
   /** What the ledger says of the loop beside its records, a sentence each. */
   fate?: readonly string[] | undefined;
-  /** From the page to those of its records, by calibration. */
-  links?: RecordLinks | undefined;
+  /** What the folder knows of each record, by calibration: its page, who signed it, what was decided. */
+  notes?: NotesOfRecords | undefined;
 };
 
 const contentSecurityPolicy =
@@ -83,7 +83,7 @@ function HistoryPage({ history, drawings }: { history: TagHistory; drawings: His
       )}
       <section aria-labelledby="history-title">
         <h2 id="history-title">Over the years</h2>
-        <OverTheYearsParts years={years} unit={unit} drawings={drawings} links={history.links} />
+        <OverTheYearsParts years={years} unit={unit} drawings={drawings} notes={history.notes} />
         <h3>What these figures are</h3>
         <Definitions keys={historyKeys} />
       </section>

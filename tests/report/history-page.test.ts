@@ -54,9 +54,19 @@ describe("the answer comes first", () => {
 
 describe("the table of records", () => {
   test("leads to their pages where these are known", () => {
-    const links = { "C-2021-03": "filed/LT-1/a%20b.html" };
-    expect(pageOf(steadyYears, { links })).toContain('<a href="filed/LT-1/a%20b.html">C-2021-03</a>');
+    const notes = { "C-2021-03": { link: "filed/LT-1/a%20b.html", signedBy: [] } };
+    expect(pageOf(steadyYears, { notes })).toContain('<a href="filed/LT-1/a%20b.html">C-2021-03</a>');
     expect(pageOf(steadyYears)).not.toContain("<a ");
+  });
+
+  test("says who signed each, and what was decided, where a folder knows it", () => {
+    const notes = {
+      "C-2021-03": { signedBy: ["Ines Example (performed)", "on paper: binder 7"], decided: "no impact (A. Example)" },
+    };
+    const words = textOf(pageOf(steadyYears, { notes }));
+    expect(words).toMatch(
+      /2021-03-01 C-2021-03 Ines Example \(performed\), on paper: binder 7 \+0\.80 ± 0\.40 pass, 16 % of the tolerance no impact \(A\. Example\)/u,
+    );
   });
 
   test("shows every error with U, the change since the record before, and the adjustment", () => {

@@ -3,12 +3,14 @@ import { historyChart } from "../../charts/history-chart.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { IndexEntry } from "../../filing/index-entry.ts";
 import { currentRecordsByTag } from "../../filing/latest-records.ts";
-import type { TagLine } from "../../filing/ledger-line.ts";
+import type { DecidedLine, TagLine } from "../../filing/ledger-line.ts";
 import { readFiledRecord } from "../../filing/read-filed-record.ts";
+import { decidedOf } from "../../filing/register-row.ts";
 import { lifeOf, presentTag } from "../../filing/tag-lives.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { recordSummary } from "../../record/record-summary.ts";
+import type { FiledNotes, NotesOfRecords } from "../../report/columns/history-columns.tsx";
 import { renderHistory, type TagHistory } from "../../report/history-page.tsx";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import type { IntervalSettings } from "../../verdict/intervals/interval-settings.ts";
@@ -54,12 +56,12 @@ export async function writeHistory(
   if (records === undefined) return { history: undefined, problems };
   const found = historyOf(records, settings);
   const history = found && {
-    ...{ ...found, tag: now, fate: fateWords(entries, index.tagLines) },
+    ...{ ...found, tag: now, fate: fateWords(entries, index.tagLines), notes: notesOf(entries, index.decisions) },
     ...(mark && { decimalMark: mark }),
   };
   if (history === undefined) problems.add("options/no-history", { file: folder }, { read: tag });
   else if (out !== undefined)
-    await writePage(disks.plain, out, { ...history, links: linksOf(entries, linkTo) }, problems);
+    await writePage(disks.plain, out, { ...history, notes: linked(history.notes, entries, linkTo) }, problems);
   return { history, problems };
 }
 
@@ -79,8 +81,34 @@ function fateWords(entries: readonly IndexEntry[], tagLines: readonly TagLine[])
 
 const calibrationOf = ({ summary }: IndexEntry) => summary.calibration;
 
-function linksOf(entries: readonly IndexEntry[], linkTo: HistoryOptions["linkTo"]): TagHistory["links"] {
-  return linkTo && Object.fromEntries(entries.map(({ summary, path }) => [summary.calibration, linkTo(path)]));
+/** Who signed each record, and what was decided about it. */
+function notesOf(entries: readonly IndexEntry[], decisions: readonly DecidedLine[]): NotesOfRecords {
+  return Object.fromEntries(
+    entries.map((entry) => {
+      const { signedBy = [], paper, summary } = entry;
+      const decided = decidedOf(entry, decisions);
+      const notes: FiledNotes = {
+        signedBy: [...signedBy, ...(paper === undefined ? [] : [`on paper: ${paper}`])],
+        ...(decided && { decided: decided.by === null ? decided.decision : `${decided.decision} (${decided.by})` }),
+      };
+      return [summary.calibration, notes];
+    }),
+  );
+}
+
+function linked(
+  notes: NotesOfRecords,
+  entries: readonly IndexEntry[],
+  linkTo: HistoryOptions["linkTo"],
+): NotesOfRecords {
+  if (linkTo === undefined) return notes;
+  const links = new Map(entries.map(({ summary, path }) => [summary.calibration, linkTo(path)]));
+  return Object.fromEntries(
+    Object.entries(notes).map(([calibration, one]) => {
+      const link = links.get(calibration);
+      return [calibration, link === undefined ? one : { ...one, link }];
+    }),
+  );
 }
 
 const mostChoices = 20;

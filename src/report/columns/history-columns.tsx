@@ -10,18 +10,30 @@ import {
   stateWords,
 } from "../texts/history-texts.ts";
 
-/** Addresses of the records' pages, by calibration. */
-export type RecordLinks = Readonly<Record<string, string>>;
+/** What a filing folder knows of a record that the record over the years does not. */
+export type FiledNotes = {
+  /** Address of its page, from the page of the history. */
+  link?: string;
+  /** "Ada Specimen (authorised)", or where the paper with the signatures lies. */
+  signedBy: readonly string[];
+  /** What was decided about a loop found out of tolerance, and by whom. */
+  decided?: string;
+};
+/** The same by calibration. */
+export type NotesOfRecords = Readonly<Record<string, FiledNotes>>;
 
 /** The filed records of a tag, on a page and in a terminal. */
-export function historyColumns(unit: string, links: RecordLinks = {}): readonly Column<RecordOverTheYears>[] {
+export function historyColumns(unit: string, notes: NotesOfRecords = {}): readonly Column<RecordOverTheYears>[] {
+  const isKnown = Object.keys(notes).length > 0;
   return [
     { heading: "Calibrated", name: "calibrated", isRowHeader: true, text: ({ performedOn }) => performedOn },
     {
       ...{ heading: "Record", under: "Calibrated", name: "calibration", text: ({ calibration }) => calibration },
-      cell: (record) => <RecordName record={record} link={links[record.calibration]} />,
+      cell: (record) => <RecordName record={record} link={notes[record.calibration]?.link} />,
     },
+    ...(isKnown ? [signedColumn(notes)] : []),
     ...stateColumns("As found", ({ asFound }) => asFound, unit),
+    ...(isKnown ? [decidedColumn(notes)] : []),
     {
       ...{ heading: "Change since the record before ± U", unit, kind: "number" },
       text: ({ change }) => (change === null ? "–" : errorWords(change)),
@@ -36,6 +48,16 @@ export function historyColumns(unit: string, links: RecordLinks = {}): readonly 
     },
     ...stateColumns("As left", ({ asLeft }) => asLeft, unit),
   ];
+}
+
+function signedColumn(notes: NotesOfRecords): Column<RecordOverTheYears> {
+  const text = ({ calibration }: RecordOverTheYears) => notes[calibration]?.signedBy.join(", ") ?? "";
+  return { heading: "Signed by", under: "Calibrated", text };
+}
+
+function decidedColumn(notes: NotesOfRecords): Column<RecordOverTheYears> {
+  const text = ({ calibration }: RecordOverTheYears) => notes[calibration]?.decided ?? "";
+  return { heading: "Decided", under: "As found, error ± U", text };
 }
 
 type State = RecordOverTheYears["asFound"];

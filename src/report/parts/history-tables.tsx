@@ -1,13 +1,13 @@
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
-import { driftColumns, historyColumns, type RecordLinks } from "../columns/history-columns.tsx";
+import { driftColumns, historyColumns, type NotesOfRecords } from "../columns/history-columns.tsx";
 import { DataTable } from "../table/data-table.tsx";
 import { leadingPlaceOf } from "../texts/history-texts.ts";
 
 type TableProps = { years: OverTheYears; unit: string };
 
 /** Every record with what it found and left at the leading place, and the change since the one before. */
-export function RecordsTable({ years, unit, links }: TableProps & { links?: RecordLinks | undefined }) {
+export function RecordsTable({ years, unit, notes }: TableProps & { notes?: NotesOfRecords | undefined }) {
   const place = leadingPlaceOf(years);
   const where = place === undefined ? "" : ` at ${writePlain(place.distance)} ${unit}`;
   const title = `Records, with the error${where}`;
@@ -17,7 +17,7 @@ export function RecordsTable({ years, unit, links }: TableProps & { links?: Reco
       label={title}
       caption={title}
       kind="plain history"
-      columns={historyColumns(unit, links)}
+      columns={historyColumns(unit, notes)}
       rows={years.records}
       classOf={({ isAdjusted }) => (isAdjusted ? "is-break" : undefined)}
     >

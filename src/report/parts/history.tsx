@@ -1,7 +1,7 @@
 import type { Drawing } from "../../charts/drawing/draw.ts";
 import type { OverTheYears } from "../../record/over-the-years-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import type { RecordLinks } from "../columns/history-columns.tsx";
+import type { NotesOfRecords } from "../columns/history-columns.tsx";
 import { DriftTable, RecordsTable } from "./history-tables.tsx";
 import { IntervalProposals } from "./interval-proposals.tsx";
 import { Picture } from "./pictures.tsx";
@@ -28,16 +28,16 @@ type PartsProps = {
   years: OverTheYears;
   unit: string;
   drawings: HistoryDrawings | undefined;
-  links?: RecordLinks | undefined;
+  notes?: NotesOfRecords | undefined;
 };
 
 /** Picture, records, drift, intervals: the same on the page of a record and on that of a tag. */
-export function OverTheYearsParts({ years, unit, drawings, links }: PartsProps) {
+export function OverTheYearsParts({ years, unit, drawings, notes }: PartsProps) {
   return (
     <>
       {drawings?.wide && <Picture drawing={drawings.wide} kind="wide-only" />}
       {drawings?.narrow && <Picture drawing={drawings.narrow} kind="narrow-only" />}
-      <RecordsTable years={years} unit={unit} links={links} />
+      <RecordsTable years={years} unit={unit} notes={notes} />
       <DriftTable years={years} unit={unit} />
       <IntervalProposals years={years} unit={unit} />
     </>

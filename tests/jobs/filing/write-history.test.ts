@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { nodeDisk } from "../../../src/cli/node-disk.ts";
+import { decideFinding } from "../../../src/filing/decide-finding.ts";
 import { filePage } from "../../../src/filing/file-page.ts";
 import { filingFolder } from "../../../src/filing/filing-folder.ts";
 import { CannotWrite } from "../../../src/jobs/disk.ts";
@@ -45,6 +46,19 @@ test("a tag over its filed pages is a page, with the last revision of each calib
     ["C-3", 2],
   ]);
   expect(readFileSync(out, "utf8")).toContain("<h1><bdi>LT-1</bdi></h1>");
+});
+
+test("who signed each record, and what was decided about a finding, is told with it", async () => {
+  const folder = temporaryFolder();
+  const found = samplePage({ isOutOfTolerance: true });
+  const { line } = await filePage(filingFolder(filing, folder), found, onPaper);
+  const { tag, calibration } = line;
+  await decideFinding(filingFolder(filing, folder), { tag, calibration, by: "A. Example", decision: "no impact" });
+  const { history } = await writeHistory(disks, folder, { tag });
+  expect(history?.notes?.[calibration]).toEqual({
+    signedBy: [`on paper: ${onPaper.paper}`],
+    decided: "no impact (A. Example)",
+  });
 });
 
 test("without a name for it no page is written", async () => {
