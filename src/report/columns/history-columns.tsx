@@ -31,9 +31,7 @@ export function historyColumns(unit: string, notes: NotesOfRecords = {}): readon
       ...{ heading: "Record", under: "Calibrated", name: "calibration", text: ({ calibration }) => calibration },
       cell: (record) => <RecordName record={record} link={notes[record.calibration]?.link} />,
     },
-    ...(isKnown ? [signedColumn(notes)] : []),
     ...stateColumns("As found", ({ asFound }) => asFound, unit),
-    ...(isKnown ? [decidedColumn(notes)] : []),
     {
       ...{ heading: "Change since the record before ± U", unit, kind: "number" },
       text: ({ change }) => (change === null ? "–" : errorWords(change)),
@@ -47,17 +45,20 @@ export function historyColumns(unit: string, notes: NotesOfRecords = {}): readon
       cell: (record) => (record.isAdjusted ? <strong>{adjustmentWords(record)}</strong> : adjustmentWords(record)),
     },
     ...stateColumns("As left", ({ asLeft }) => asLeft, unit),
+    ...(isKnown ? personColumns(notes) : []),
   ];
 }
 
-function signedColumn(notes: NotesOfRecords): Column<RecordOverTheYears> {
-  const text = ({ calibration }: RecordOverTheYears) => notes[calibration]?.signedBy.join(", ") ?? "";
-  return { heading: "Signed by", under: "Calibrated", text };
+/** Only a page has room for them. */
+function personColumns(notes: NotesOfRecords): readonly Column<RecordOverTheYears>[] {
+  return [
+    { heading: "Signed by", text: ({ calibration }) => notes[calibration]?.signedBy.join(", ") ?? "" },
+    { heading: "Decided", under: "Signed by", text: ({ calibration }) => decidedWords(notes[calibration]) },
+  ];
 }
 
-function decidedColumn(notes: NotesOfRecords): Column<RecordOverTheYears> {
-  const text = ({ calibration }: RecordOverTheYears) => notes[calibration]?.decided ?? "";
-  return { heading: "Decided", under: "As found, error ± U", text };
+function decidedWords(notes: FiledNotes | undefined): string {
+  return notes?.decided === undefined ? "" : `decided: ${notes.decided}`;
 }
 
 type State = RecordOverTheYears["asFound"];
