@@ -10,7 +10,11 @@ const schema = "src/record/record.schema.json";
 // Split, so that each part loads only when a command needs it.
 const command = await build({
   ...bundleSettings,
-  entryPoints: { cli: "src/cli/cli.ts", "report-worker": "src/cli/report-worker.ts" },
+  entryPoints: {
+    cli: "src/cli/cli.ts",
+    "report-worker": "src/cli/report-worker.ts",
+    "verify-worker": "src/cli/verify-worker.ts",
+  },
   outdir: "dist",
   splitting: true,
   metafile: true,

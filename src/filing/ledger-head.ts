@@ -46,6 +46,22 @@ export async function checkLedgerHead(
   return doubt("no line has the noted head: lines that were there when it was noted are gone, or were altered");
 }
 
+/**
+ * The line of a ledger whose hash was noted; nothing where none has it, and where the ledger is in doubt.
+ *
+ * @param noted as for `checkLedgerHead`
+ */
+export async function lineOfHead(
+  disk: Pick<FilingDisk, "read">,
+  folder: string,
+  noted: string,
+): Promise<number | undefined> {
+  const digits = notedDigits(noted);
+  const { hashes, doubts } = await readLedger(disk, folder);
+  const place = digits === undefined ? -1 : hashes.findIndex((hash) => hash.startsWith(digits));
+  return place === -1 || doubts.length > 0 ? undefined : place + 1;
+}
+
 function notedDigits(noted: string): string | undefined {
   const digits = (noted.split("·").at(-1) ?? "").replace(/\s/gu, "").toLowerCase();
   return /^[0-9a-f]+$/u.test(digits) && digits.length >= fewestDigits && digits.length <= 64 ? digits : undefined;

@@ -12,8 +12,9 @@ import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { jsonOption, printJson } from "../print-json.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
-import { reportThreads, threadsAsked } from "../report-threads.ts";
+import { reportThreads } from "../report-threads.ts";
 import { programForRecord } from "../tested-program.ts";
+import { threadsAsked } from "../threads.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {

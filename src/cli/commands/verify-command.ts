@@ -1,5 +1,6 @@
 import { version } from "../../../package.json";
 import type { Verified } from "../../jobs/signing/verify-files.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
 import type { AddCommand, ExitCode } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
@@ -7,16 +8,30 @@ import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { jsonOption, printJson } from "../print-json.ts";
 import { progressOn } from "../progress.ts";
+import { threadsAsked } from "../threads.ts";
+import { verifyThreads } from "../verify-threads.ts";
 
 /** The options of `spanwright verify` as the command line gives them. */
-export type VerifyOptions = { signers?: string; ledgerHead?: string; json?: boolean };
+export type VerifyOptions = {
+  signers?: string;
+  ledgerHead?: string;
+  since?: string;
+  workers?: string;
+  json?: boolean;
+};
 
 /** `spanwright verify`: whether records are what was read, computed, sealed and signed; writes nothing. */
 export async function verifyCommand(
   paths: readonly string[],
-  { signers, ledgerHead, json }: VerifyOptions,
+  { signers, ledgerHead, since, workers, json }: VerifyOptions,
   console: Console,
 ): Promise<ExitCode> {
+  const asked = new ProblemList();
+  const threads = threadsAsked(workers, asked);
+  if (asked.hasStop) {
+    complainOf(asked, console);
+    return 2;
+  }
   const { verifyFiles } = await import("../../jobs/signing/verify-files.ts");
   const outcomes: Verified["outcome"][] = [];
   const files: Verified[] = [];
@@ -27,6 +42,8 @@ export async function verifyCommand(
     now: console.now(),
     signers,
     notedHead: ledgerHead,
+    since,
+    verifierFor: (records) => verifyThreads(records, threads),
     onVerified: (verified, done, all) => {
       outcomes.push(verified.outcome);
       if (json) return void files.push(verified);
@@ -72,6 +89,8 @@ export const addVerifyCommand: AddCommand = (program, console, settle) => {
     .option(...jsonOption)
     .option("--signers <table>", "table of signers; without it, signers.csv beside the record or in the folder above")
     .option("--ledger-head <digits>", "head of the folder's ledger as it was noted elsewhere, at least 16 digits")
+    .option("--since <digits>", "head of the ledger when all was verified last: what is unchanged is not made again")
+    .option("--workers <count>", "threads that verify; from 50 records on as many as there are processors")
     .action(async (files: string[], options: VerifyOptions) => {
       settle(await verifyCommand(files, options, console));
     });

@@ -1,0 +1,71 @@
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import type { ProblemList } from "../problems/problem-list.ts";
+
+/** With fewer records, threads would take longer to start than they save. */
+export const fewestForThreads = 50;
+/** So much waits for each thread, or for those before it: enough that none stands idle, little in memory. */
+const ahead = 3;
+
+/** More would take memory and bring nothing. */
+const mostThreads = 64;
+
+/** The option as a number; what is no count is a problem. */
+export function threadsAsked(read: string | undefined, problems: ProblemList): number | undefined {
+  if (read === undefined) return undefined;
+  const count = Number(read.trim() || Number.NaN);
+  if (Number.isInteger(count) && count >= 1 && count <= mostThreads) return count;
+  const values = { option: "--workers", accepted: `a whole number from 1 to ${mostThreads}` };
+  problems.add("options/not-understood", { file: "command line" }, { read, values });
+  return undefined;
+}
+
+/** How many threads so much work is worth; one where it is better done here. */
+export function threadsFor(tasks: number, asked: number | undefined): number {
+  return Math.min(tasks, asked ?? (tasks < fewestForThreads ? 1 : availableParallelism()));
+}
+
+/** Does tasks elsewhere; results come back in the order in which the tasks were sent. */
+export type Thread<Task, Result> = { do: (task: Task) => Promise<Result>; end: () => Promise<unknown> };
+
+/** Hands the tasks round, and gives the results in the order of the tasks, whichever thread is faster. */
+export async function* onThreads<Task, Result>(
+  newThread: () => Thread<Task, Result>,
+  count: number,
+  tasks: AsyncIterable<Task> | Iterable<Task>,
+): AsyncGenerator<Result> {
+  const threads = Array.from({ length: count }, newThread);
+  const pending: Promise<Result>[] = [];
+  try {
+    let sent = 0;
+    for await (const task of tasks) {
+      const result = (threads[sent % count] as Thread<Task, Result>).do(task);
+      // Told when it is its turn.
+      result.catch(() => undefined);
+      pending.push(result);
+      sent += 1;
+      if (pending.length >= ahead * count) yield await (pending.shift() as Promise<Result>);
+    }
+    for (const result of pending) yield await result;
+  } finally {
+    await Promise.all(threads.map(({ end }) => end()));
+  }
+}
+
+/** A thread of a file that answers each message with one, in their order; `data` is what it is started with. */
+export function workerThread<Task, Result>(file: string, data?: unknown): Thread<Task, Result> {
+  const worker = new Worker(file, { workerData: data });
+  const waiting: { done: (result: Result) => void; failed: (fault: unknown) => void }[] = [];
+  worker.on("message", (result: Result) => waiting.shift()?.done(result));
+  worker.on("error", (fault) => {
+    for (const { failed } of waiting.splice(0)) failed(fault);
+  });
+  return {
+    do: (task) =>
+      new Promise((done, failed) => {
+        waiting.push({ done, failed });
+        worker.postMessage(task);
+      }),
+    end: () => worker.terminate(),
+  };
+}
