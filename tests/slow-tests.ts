@@ -47,6 +47,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/report-workers.test.ts": 90,
   "cli/same-anywhere.test.ts": 60,
   "cli/unread-folder.test.ts": 60,
+  "cli/verify-workers.test.ts": 90,
   "computed/demo/history-truth.test.ts": 60,
   "computed/faults/confusion.test.ts": 60,
   "computed/loops/judge.test.ts": 120,
