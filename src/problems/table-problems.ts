@@ -6,6 +6,10 @@ export const tableProblems = {
   "tables/file-unknown": warn("no table of a workbook is called so; the file was not read", "{tables}"),
   "tables/file-kind": warn("files of this kind are not read", "tables as .csv, or one .xlsx or .ods with sheets"),
   "tables/table-twice": stop("the table {table} stands in {first} too", "each table once"),
+  "tables/spreadsheet-large": stop(
+    "unpacked, the file takes more than {megabytes} MB",
+    "a smaller spreadsheet, its calibrations in several files; or tables as .csv",
+  ),
   "tables/spreadsheet": stop(
     "the file cannot be read as a spreadsheet",
     "an .xlsx or .ods file as a spreadsheet saves it, without a password",

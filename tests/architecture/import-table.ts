@@ -54,7 +54,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   commander: ["cli"],
   "@cantoo/pdf-lib": ["cli"],
   "node:crypto": ["record", "proof", "filing", "cli"],
-  "node:zlib": ["record"],
+  "node:zlib": ["record", "workbook"],
   "node:": ["cli"],
 };
 

@@ -1,6 +1,7 @@
 import type { ProblemCode } from "../../src/problems/catalogue.ts";
 import { smallestWorkbook, type Texts, withColumn, withFile, withText } from "../workbook/smallest-workbook.ts";
 import { spreadsheet } from "../workbook/spreadsheet.ts";
+import { zipOf } from "../workbook/zip-of.ts";
 
 /** A code that reading and checking a workbook can give. */
 export type WorkbookCode = Extract<ProblemCode, `tables/${string}` | `model/${string}`>;
@@ -52,6 +53,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/spreadsheet": {
     texts: withFile("book.xlsx", "not a spreadsheet"),
     told: "book.xlsx: the file cannot be read as a spreadsheet; accepted: an .xlsx or .ods file as a spreadsheet saves it, without a password",
+  },
+  "tables/spreadsheet-large": {
+    texts: withFile("book.xlsx", zipOf("xl/workbook.xml", new Uint8Array(), 2 ** 31)),
+    told: "book.xlsx: unpacked, the file takes more than 64 MB; accepted: a smaller spreadsheet, its calibrations in several files; or tables as .csv",
   },
   "tables/formula-uncalculated": {
     texts: {

@@ -6,6 +6,7 @@ import type { RawRow, RawTable, SourceFile } from "./raw-table.ts";
 import { dateText, numberText } from "./spreadsheet-text.ts";
 import { tableNamed } from "./table-named.ts";
 import { tableOfRows } from "./table-of-rows.ts";
+import { mostUnpackedBytes, unpackedSize } from "./unpacked-size.ts";
 
 /** One sheet as a table, or the name of a sheet that is none. */
 export type ReadSheet = { table: RawTable } | { unknownSheet: string };
@@ -42,6 +43,10 @@ export async function readLoneSheet(
 }
 
 async function sheetsOf({ name, bytes }: SourceFile, problems: ProblemList): Promise<readonly Sheet[]> {
+  if (unpackedSize(bytes) === Infinity) {
+    problems.add("tables/spreadsheet-large", { file: name }, { values: { megabytes: mostUnpackedBytes / 2 ** 20 } });
+    return [];
+  }
   try {
     if (kindOf(bytes) === "ods") return (await (await import("hucre/ods")).readOds(bytes)).sheets;
     return (await (await import("hucre/xlsx")).readXlsx(bytes, { readStyles: true })).sheets;
