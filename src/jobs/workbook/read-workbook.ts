@@ -115,7 +115,7 @@ function isUnfilled(tables: readonly RawTable[], problems: ProblemList): boolean
 async function loneReadings(file: SourceFile, problems: ProblemList): Promise<RawTable<"readings"> | undefined> {
   const isPacked = file.bytes[0] === 0x50 && file.bytes[1] === 0x4b;
   if (isSpreadsheet(file.name) || (file.name === standardInput && isPacked)) {
-    return firstReading((first) => readLoneSheet(file, first), problems);
+    return firstReading((first) => readLoneSheet(file, first), problems, isSpreadsheet(file.name));
   }
   if (isOtherTable(file.name)) return undefined;
   return firstReading(async (first) => readDelimited(file, "readings", first), problems);

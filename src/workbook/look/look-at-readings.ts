@@ -151,13 +151,19 @@ function counted(cycles: number): string {
   return cycles === 1 ? "one cycle" : `${cycles} cycles`;
 }
 
-/** Reads a table once without telling twice what is told of it again when its columns are known. */
+/**
+ * Reads a table once without telling twice what is told of it again when its columns are known.
+ *
+ * @param isReadAgain whether a file that is no lone table is read once more as a workbook, which tells of it then
+ */
 export async function firstReading(
   read: (problems: ProblemList) => Promise<RawTable<"readings"> | undefined>,
   problems: ProblemList,
+  isReadAgain = false,
 ): Promise<RawTable<"readings"> | undefined> {
   const first = new ProblemList();
   const raw = await read(first);
+  if (raw === undefined && isReadAgain) return undefined;
   for (const { code, place, read: text, values } of first.all) {
     const isToldAgain = raw !== undefined && (code.startsWith("tables/decimal-mark") || code === "tables/empty");
     if (!isToldAgain) problems.add(code, place, { read: text, values });

@@ -60,6 +60,17 @@ test("a lone table without its options blames each of them once, and no column t
 
 const rows = [["distance", "mA"], ...[0, 25, 50, 75, 100].map((distance) => [distance, 4.01 + distance / 6.25])];
 
+test("a spreadsheet that cannot be read is told once, on the standard input too", async () => {
+  const broken = new Uint8Array([0x50, 0x4b, 1, 2, 3]);
+  const cannotBeRead = "the file cannot be read as a spreadsheet";
+  expect((await read({ "book.xlsx": broken }, "book.xlsx")).told).toEqual([
+    expect.stringContaining(`book.xlsx: ${cannotBeRead}`),
+  ]);
+  expect((await read({ [standardInput]: broken }, standardInput)).told).toEqual([
+    expect.stringContaining(cannotBeRead),
+  ]);
+});
+
 test.each(["xlsx", "ods"] as const)("a lone %s file is a lone table of readings too", async (kind) => {
   const sheets = [{ name: "Sheet 1", rows }];
   const bytes = kind === "ods" ? await writeOds({ sheets }) : await spreadsheetOfRows({ "Sheet 1": rows });
