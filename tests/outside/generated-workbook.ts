@@ -38,10 +38,13 @@ const decisionRules = ["simple acceptance", "guard band", "non-binary guard band
 const directionsOf = [["rising", "falling"], ["rising"], ["rising", "falling"], ["falling"]] as const;
 
 /** Number of loops in the workbook; one phase each, every other one as left too. */
-export const loopCount = 20;
+export const loopCount = 21;
+
+/** Its rail has drifted for so long that nothing else counts, and it is off by about its tolerance. */
+const doubtedLoop = 20;
 
 /**
- * Writes a workbook of twenty loops, no two alike, and gives its folder: every unit, signals rising and falling,
+ * Writes a workbook of twenty-one loops, no two alike, and gives its folder: every unit, signals rising and falling,
  * one direction only, one cycle only, two test points only, named and unnamed points, rejected and fault readings,
  * every decision rule, and standards with every gap that a workbook may have.
  */
@@ -153,6 +156,7 @@ function standardsOf(index: number): readonly Row[] {
       { ...meter, drift_per_year: "", resolution: 0 },
     ],
   };
+  if (index === doubtedLoop) return [{ ...rail, drift_per_year: 0.03 * (range.upper - range.lower) }];
   const thermometer = statedStandard(`TH-${index}`, "temperature", index % 2 === 0 ? "°C" : "°F", 0.4);
   return [...(all[gaps] ?? []), ...(index % 3 === 0 && gaps !== 1 ? [thermometer] : [])];
 }
@@ -216,7 +220,8 @@ function readingRow(index: number, { phase, cycle, direction, point }: Spot, ran
   const reference = nominal + (random() - 0.5) * 0.004 * span;
   const part = (reference - range.lower) / span;
   const bow = 0.004 * part * (1 - part) * (direction === "rising" ? 1 : -2);
-  const indicated = 0.001 + part * 1.002 + bow + 0.002 * (random() - 0.5);
+  const shift = index === doubtedLoop ? 0.005 : 0.001;
+  const indicated = shift + part * 1.002 + bow + 0.002 * (random() - 0.5);
   const row = instrumentRow(index);
   const shown = (stage: string) => {
     const ends = [row[`${stage}_lower`], row[`${stage}_upper`]] as [number, number];
