@@ -8,6 +8,7 @@ const examples: Readonly<Record<string, string>> = {
   "loop-checks": "spanwright loop-checks my-loops --tag LT-310",
   rows: "spanwright rows my-loops --tag LT-310 --points 5 --cycles 3",
   file: 'spanwright file records/LT-310/C-2026-015.html --into filed --by "Ada Specimen"',
+  extract: "spanwright extract records/LT-310/C-2026-015.html --out tables",
   amend:
     'spanwright amend filed/LT-310/2026-03-17_C-2026-015_r1.html --with put-right --reason "a slip" --by "Ada Specimen" --out records',
   decide: 'spanwright decide filed LT-310 C-2026-015 --decision "no impact, because …" --by "Ada Specimen"',
@@ -22,6 +23,7 @@ const examples: Readonly<Record<string, string>> = {
   due: "spanwright due filed --within 6w --calendar due.ics",
   history: "spanwright history filed --tag LT-310 --out LT-310.html",
   "where-used": "spanwright where-used filed --standard METER-3",
+  trail: "spanwright trail filed --tag LT-310",
   explain: "spanwright explain U",
   "keys new": 'spanwright keys new --name "Ada Specimen" --role "quality manager" --out ada.pem',
   "keys passphrase": "spanwright keys passphrase --key ada.pem",

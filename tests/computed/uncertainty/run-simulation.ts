@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { coveragePage, coveragePicture } from "./coverage-page.ts";
 import { designs } from "./designs.ts";
+import { statedRisks } from "./stated-risk.ts";
 
 /** Simulates every design, and writes the summary with its picture. `--records 1000` for more of them. */
 const [option, value] = process.argv.slice(2);
@@ -16,6 +17,6 @@ const found = designs.map((design, index): Coverage => {
 });
 writeFileSync(
   "docs/uncertainty-simulated.md",
-  coveragePage(found, { date: new Date().toISOString().slice(0, 10), seed }),
+  coveragePage(found, { date: new Date().toISOString().slice(0, 10), seed, risks: statedRisks(2 * records, seed) }),
 );
 writeFileSync("docs/uncertainty-simulated.svg", coveragePicture(found));

@@ -10,10 +10,12 @@ import type { Design } from "./designs.ts";
 /** A simulated phase, and the error that the sensor truly has at a distance, in millimetres. */
 export type Simulated = { phase: MeasuredPhase; trueError: (distance: number) => number };
 
+/** What an error may be, either way; millimetres. */
+export const tolerance = 5;
 const [lower, upper, millimetresPerMilliamp] = [200, 2200, 125];
 const instrument: Instrument = {
   ...{ tag: "S-1", rangeLower: lower, rangeUpper: upper, distanceUnit: "mm", principle: "laser" },
-  ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance: 5, toleranceBasis: "distance" },
+  ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance, toleranceBasis: "distance" },
 };
 /** U = a + b·L of the rail, a + b·I of the meter, k = 2; b in percent. */
 const rail = { a: 0.6, b: 0.01, step: 0.1 };
@@ -23,14 +25,20 @@ const noise = 1;
 const cycleDeviation = 1;
 const walkStep = 0.5;
 
+/** Farthest that the zero is off; millimetres. */
+const usualZero = 2;
 /**
  * One phase of a straight sensor, read through standards whose errors are drawn from their own certificates, and what the
  * program makes of it. The readings come from this file alone; nothing of the program's arithmetic makes them.
  */
-export function simulatePhase({ disturbance, cycles, points }: Design, random: Random): Simulated {
+export function simulatePhase(
+  { disturbance, cycles, points }: Design,
+  random: Random,
+  furthestZero = usualZero,
+): Simulated {
   const isCoarse = disturbance === "coarse display";
   const step = isCoarse ? 0.01 : 0.001;
-  const [zero, gain] = [random.between(-2, 2), random.between(-1e-3, 1e-3)];
+  const [zero, gain] = [random.between(-furthestZero, furthestZero), random.between(-1e-3, 1e-3)];
   const trueError = (distance: number) => zero + gain * (distance - lower);
   const railOff = drawn(rail, random);
   const meterOff = drawn(meter, random);
