@@ -59,6 +59,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "docs/pages.test.ts": 180,
   "examples/docblock-examples.test.ts": 60,
   "filing/check-folder.test.ts": 60,
+  "filing/ended-at-each-call.test.ts": 90,
   "filing/ended-at-random.test.ts": 240,
   "filing/file-page.test.ts": 60,
   "filing/filing-lock.test.ts": 60,
