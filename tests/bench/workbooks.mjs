@@ -34,6 +34,19 @@ export function wholeDemo(folder) {
   return folder;
 }
 
+/** The readings of a workbook as one plain table with decimal points, for a program that knows nothing of workbooks. */
+export function flatReadings(folder, path) {
+  const [header, ...rows] = readFileSync(join(folder, "readings.csv"), "latin1").trim().split("\n");
+  const names = header.replace(/^\W+/u, "").trim().split(";");
+  const lines = rows.map((row) => {
+    const cells = row.replaceAll(",", ".").trim().split(";");
+    const cell = (name) => cells[names.indexOf(name)];
+    return ["calibration", "phase", "cycle", "direction", "reference", "signal"].map(cell).join(",");
+  });
+  writeFileSync(path, ["calibration,phase,cycle,direction,reference_mm,signal_mA", ...lines, ""].join("\n"));
+  return path;
+}
+
 function tables() {
   return readdirSync(demo).filter((name) => name.endsWith(".csv"));
 }
