@@ -1,7 +1,7 @@
 import { isDetermined } from "../analysis/figures/figure.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
 import type { Phase } from "../model/calibration.ts";
-import type { CalibrationRows, TableRow } from "../model/calibration-case.ts";
+import type { CalibrationRows, InputFile, TableRow } from "../model/calibration-case.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
@@ -166,7 +166,8 @@ export function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"
     files: rows.files.map((file) => {
       const digest = digests.get(file.name);
       if (digest === undefined) throw new TypeError(`assembleRecord: no digest of ${file.name}`);
-      return { ...file, tables: [...file.tables], ...digest };
+      const { sheets, ...described } = file;
+      return { ...described, tables: [...file.tables], ...(sheets && { sheets: sheets.map(sheetLetters) }), ...digest };
     }),
     rows: {
       instruments: [sourceRow(rows.instrument)],
@@ -179,6 +180,10 @@ export function inputsOf(rows: CalibrationRows, digests: RecordContext["digests"
       ...(rows.trips.length > 0 && { trips: rows.trips.map(sourceRow) }),
     },
   };
+}
+
+function sheetLetters({ table, name, letters }: NonNullable<InputFile["sheets"]>[number]) {
+  return { table, name, letters: { ...letters } };
 }
 
 function sourceRow({ file, line, cells }: TableRow<unknown>) {

@@ -1,10 +1,18 @@
+import type { SheetOfTable } from "../problems/place-of-row.ts";
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "./calibration.ts";
 import type { ControllerLimit } from "./controller-limit.ts";
 import type { Candidate, Instrument, Output } from "./instrument.ts";
 import type { TableName } from "./tables.ts";
 
 /** A checked row with the place and the text that it came from; `cells` holds what was typed, by column name. */
-export type TableRow<Row> = { row: Row; file: string; line: number; cells: Readonly<Record<string, string>> };
+export type TableRow<Row> = {
+  row: Row;
+  file: string;
+  line: number;
+  /** Where the row stands on a sheet of a spreadsheet. */
+  sheet?: SheetOfTable;
+  cells: Readonly<Record<string, string>>;
+};
 
 /** How a file was written; with the bytes themselves this is all that reading it again needs. */
 export type FileDescription = {
@@ -14,8 +22,14 @@ export type FileDescription = {
   decimalMark: "point" | "comma";
 };
 
-/** A file with the tables that were read so; a spreadsheet whose sheets were read in two ways is described twice. */
-export type InputFile = FileDescription & { tables: readonly TableName[] };
+/**
+ * A file with the tables that were read so, and of a spreadsheet the sheets that they stood on; a spreadsheet whose sheets
+ * were read in two ways is described twice.
+ */
+export type InputFile = FileDescription & {
+  tables: readonly TableName[];
+  sheets?: readonly (SheetOfTable & { table: TableName })[];
+};
 
 /** Everything in a workbook that belongs to one calibration. */
 export type CalibrationRows = {

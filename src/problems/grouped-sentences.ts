@@ -1,5 +1,5 @@
 import type { Problem } from "./problem.ts";
-import { placeText, quoted, sentence } from "./sentence.ts";
+import { furtherPlaceText, quoted, sentence } from "./sentence.ts";
 
 /** As many further places a line names before it only counts. */
 const mostPlaces = 6;
@@ -12,8 +12,8 @@ const mostPlaces = 6;
 export function groupedSentences(problems: readonly Problem[]): readonly string[] {
   const groups = new Map<string, Problem[]>();
   for (const problem of problems) {
-    const { file, line, column } = problem.place;
-    const key = JSON.stringify([problem.code, file, column, line === undefined && sentence(problem)]);
+    const { file, sheet, line, column } = problem.place;
+    const key = JSON.stringify([problem.code, file, sheet, column, line === undefined && sentence(problem)]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [problem]);
     else group.push(problem);
@@ -29,8 +29,8 @@ function inOneLine([first, ...others]: readonly Problem[]): string {
   return `${sentence(first)}; and ${others.length} more like it: ${places.join(", ")}${rest}`;
 }
 
-/** The line, and what was read there where that is something else. */
+/** The line or the cell, and what was read there where that is something else. */
 function furtherPlace({ place, read }: Problem, first: Problem): string {
-  const where = place.line === undefined ? placeText(place) : `line ${place.line}`;
+  const where = furtherPlaceText(place);
   return read === undefined || read === first.read ? where : `${where} ${quoted(read)}`;
 }

@@ -1,8 +1,11 @@
 import type { ProblemCode } from "./catalogue.ts";
 import type { Severity } from "./entry.ts";
 
-/** Where the user can find what is wrong. `line` counts from 1, as an editor shows it. */
-export type Place = { file: string; line?: number; column?: string };
+/**
+ * Where the user can find what is wrong. `line` counts from 1, as an editor or a spreadsheet shows it; what stands in a
+ * spreadsheet has its sheet too, and a single cell its address.
+ */
+export type Place = { file: string; sheet?: string; line?: number; column?: string; cell?: string };
 
 /** The calibration, tag or standard whose row has the problem. */
 export type Belonging = { calibration: string } | { tag: string } | { standard: string };

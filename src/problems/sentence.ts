@@ -5,12 +5,32 @@ import { visibleText } from "./visible-text.ts";
 const longestQuotation = 60;
 
 /**
- * The place of a problem as a terminal or an editor can follow it.
+ * The place of a problem as a terminal or an editor can follow it, or as somebody finds it in a spreadsheet.
  *
- * @returns "file:line:column-name", without the parts that are not known
+ * @returns "file:line:column-name", or "file, sheet name, cell C14 (column-name)", without the parts that are not known
  */
-export function placeText({ file, line, column }: Place): string {
-  return oneLine([file, line, column].filter((part) => part !== undefined).join(":"));
+export function placeText({ file, sheet, ...within }: Place): string {
+  const parts = [within.line, within.column].filter((part) => part !== undefined);
+  if (sheet === undefined) return oneLine([file, ...parts].join(":"));
+  return oneLine([file, `sheet ${sheet}`, ...placeInSheet(within)].join(", "));
+}
+
+function placeInSheet({ line, column, cell }: Omit<Place, "file" | "sheet">): readonly string[] {
+  const row = line === undefined ? undefined : `row ${line}`;
+  const where = cell === undefined ? row : `cell ${cell}`;
+  if (where === undefined) return column === undefined ? [] : [`column ${column}`];
+  return [column === undefined ? where : `${where} (${column})`];
+}
+
+/**
+ * A further place in the same file, after one that was named in full.
+ *
+ * @returns "line 14", "row 14" or "cell C14"; the whole place where it has no line
+ */
+export function furtherPlaceText(place: Place): string {
+  const { sheet, line, cell } = place;
+  if (line === undefined) return placeText(place);
+  return cell === undefined ? `${sheet === undefined ? "line" : "row"} ${line}` : `cell ${cell}`;
 }
 
 /**
@@ -42,8 +62,10 @@ export function acceptedIn(problem: Problem): string {
   return filled(catalogue[problem.code].accepted, problem);
 }
 
-function filled(template: string, { values }: Problem): string {
-  return oneLine(template.replace(/\{(\w+)\}/gu, (_, name: string) => String(values[name] ?? "")));
+/** What is a line of a text file is a row of a sheet. */
+function filled(template: string, { values, place }: Problem): string {
+  const fitting = place.sheet === undefined ? template : template.replace(/\bline(s?) \{/gu, "row$1 {");
+  return oneLine(fitting.replace(/\{(\w+)\}/gu, (_, name: string) => String(values[name] ?? "")));
 }
 
 /** A text as a sentence quotes it: in one line, cut where it is long. */

@@ -54,7 +54,7 @@ export const tableProblems = {
     "one cell a column, those at the end too, though they be empty",
   ),
   "tables/decimal-mark-mixed": stop(
-    "the file uses a decimal comma here and a decimal point at line {otherLine}, column {otherColumn} ({otherText})",
+    "the file uses a decimal comma here and a decimal point at {other} ({otherText})",
     "one decimal mark in a whole file",
   ),
   "tables/decimal-mark-ambiguous": stop(

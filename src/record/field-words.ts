@@ -16,6 +16,8 @@ export const fieldWords: Readonly<Record<string, string>> = Object.freeze({
   encoding: "characters as which the bytes were read",
   delimiter: "between cells; null in a spreadsheet",
   decimalMark: "of numbers in the file",
+  "sheets[].name": "of the sheet",
+  "sheets[].table": "that stood on it",
   rows: "rows as they were typed, by table",
   "rows.instruments": "the row of the tag",
   "rows.calibrations": "the row of the calibration",

@@ -57,6 +57,16 @@ export const recordSchema = z.strictObject({
         delimiter: z.string().nullable(),
         decimalMark: z.enum(["point", "comma"]),
         tables: z.array(z.enum(tableNames)).describe("that stood in it and were read so"),
+        sheets: z
+          .array(
+            z.strictObject({
+              table: z.enum(tableNames),
+              name: z.string(),
+              letters: z.record(z.string(), z.string()).describe("of the columns, by their names"),
+            }),
+          )
+          .optional()
+          .describe("of a spreadsheet: the sheet of each table, and the letters of its columns"),
       }),
     ),
     rows: z.strictObject({

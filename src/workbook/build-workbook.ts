@@ -10,6 +10,7 @@ import { UnitRows } from "./cells/unit-rows.ts";
 import { checkHeader } from "./check-header.ts";
 import { checkContext } from "./checks/check-context.ts";
 import { everyCheck } from "./checks/every-check.ts";
+import { sheetOfTable } from "./files/place-of-table.ts";
 import type { RawTable } from "./files/raw-table.ts";
 import { type ReadRows, readRows } from "./read-rows.ts";
 import type { DraftRow, DraftTables } from "./table-row.ts";
@@ -102,6 +103,12 @@ function descriptionsOf(tables: readonly RawTable[]): readonly InputFile[] {
   const alike = groupedBy(tables, ({ description }) => JSON.stringify(description));
   return [...alike.values()].flatMap((group) => {
     const [first] = group;
-    return first === undefined ? [] : [{ ...first.description, tables: group.map(({ table }) => table) }];
+    if (first === undefined) return [];
+    const sheets = group.flatMap((raw) => {
+      const sheet = sheetOfTable(raw);
+      return sheet === undefined ? [] : [{ table: raw.table, ...sheet }];
+    });
+    const tables = group.map(({ table }) => table);
+    return [{ ...first.description, tables, ...(sheets.length > 0 && { sheets }) }];
   });
 }

@@ -1,6 +1,7 @@
 import type { Column } from "../model/column.ts";
 import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { placeOfCell, placeOfTable } from "./files/place-of-table.ts";
 import type { RawTable } from "./files/raw-table.ts";
 import { columnNamed, foldedColumnName, headerColumns, withoutBrackets } from "./header-columns.ts";
 import { isOneSlip, nearestWord } from "./nearest-word.ts";
@@ -11,7 +12,7 @@ export function checkHeader(table: RawTable<AnyTableName>, firstLook: boolean, p
   const firstPlaces = new Map<Column, number>();
   for (const [index, text] of table.header.entries()) {
     if (text === "") continue;
-    const place = { file: table.file, line: table.headerLine, column: text };
+    const place = placeOfCell(table, table.headerLine, index, text);
     const column = columnNamed(table.table, text);
     if (column === undefined) {
       const nearest = slippedColumn(table, index);
@@ -31,16 +32,18 @@ export function checkHeader(table: RawTable<AnyTableName>, firstLook: boolean, p
 
 /** A column that was meant and misspelled is told as that, and not as missing too. */
 function reportMissing(
-  { table, file, header, headerLine }: RawTable<AnyTableName>,
+  raw: RawTable<AnyTableName>,
   { firstLook, slipped }: { firstLook: boolean; slipped: ReadonlySet<string> },
   problems: ProblemList,
 ): void {
+  const { table, header, headerLine } = raw;
   const present = new Set(headerColumns(table, header));
   const needed = neededColumns(tableColumns(table), firstLook);
   const columns = needed.map(({ name }) => name).join(", ");
   for (const column of needed) {
     if (present.has(column) || slipped.has(column.name)) continue;
-    problems.add("tables/column-missing", { file, line: headerLine }, { values: { column: column.name, columns } });
+    const values = { column: column.name, columns };
+    problems.add("tables/column-missing", placeOfTable(raw, headerLine), { values });
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Column } from "../model/column.ts";
 import { type AnyTableName, tableColumns } from "../model/tables.ts";
 import { catalogue } from "../problems/catalogue.ts";
+import { placeOfRow } from "../problems/place-of-row.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { hasHiddenCharacter, visibleText } from "../problems/visible-text.ts";
 import type { DecimalMark } from "../units/read-number.ts";
@@ -11,6 +12,7 @@ import { acceptedWords, readCell } from "./cells/read-cell.ts";
 import { wordOfToday } from "./cells/read-choice.ts";
 import { readSeveral } from "./cells/read-several.ts";
 import { neededColumns } from "./check-header.ts";
+import { placeOfCell, sheetOfTable } from "./files/place-of-table.ts";
 import type { RawRow, RawTable } from "./files/raw-table.ts";
 import { columnNamed, headerColumns, unitInHeader } from "./header-columns.ts";
 import { fillInTolerance, missingBasis, saidTolerance } from "./said-tolerance.ts";
@@ -47,10 +49,12 @@ export function readRows<Table extends AnyTableName>(
 }
 
 function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
-  const { table, file, decimalMark, description } = raw;
+  const { table, decimalMark, description } = raw;
   const columns = headerColumns(table, raw.header);
   const placed = numbersLast(raw, columns);
   const others = otherNames(raw);
+  const sheet = sheetOfTable(raw);
+  const origin = { file: description.name, ...(sheet && { sheet }) };
   const needed = neededColumns(tableColumns(table), firstLook);
   const hasEveryNeeded = needed.every((column) => columns.includes(column));
 
@@ -62,12 +66,13 @@ function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstL
       if (text !== "") cells[name] = text;
     }
     const belongsTo = findings.length === 0 ? undefined : belongingOf(table, cells);
-    for (const { code, column, read, values } of findings) {
-      const place = { file, line, ...(column !== undefined && { column }) };
+    for (const { code, column, index, read, values } of findings) {
+      const place =
+        index === undefined ? placeOfRow({ ...origin, line }, column) : placeOfCell(raw, line, index, column);
       problems.add(code, place, { read, belongsTo, ...(values !== undefined && { values }) });
     }
     const isStopped = !hasEveryNeeded || findings.some(({ code }) => catalogue[code].severity === "stop");
-    return { draft: { row: row as DraftRow["row"], file: description.name, line, cells }, isStopped };
+    return { draft: { row: row as DraftRow["row"], ...origin, line, cells }, isStopped };
   };
 }
 

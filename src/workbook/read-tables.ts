@@ -1,8 +1,10 @@
 import { type TableName, tableNames } from "../model/tables.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
+import { placeText } from "../problems/sentence.ts";
+import { placeOfTable } from "./files/place-of-table.ts";
 import type { RawTable, SourceFile } from "./files/raw-table.ts";
 import { readDelimited } from "./files/read-delimited.ts";
-import { readSpreadsheet, sheetPlace } from "./files/read-spreadsheet.ts";
+import { readSpreadsheet } from "./files/read-spreadsheet.ts";
 import { tableNamed } from "./files/table-named.ts";
 
 /** Kinds of file that hold tables and that nothing here reads. */
@@ -59,8 +61,10 @@ export async function readTables(files: readonly SourceFile[], problems: Problem
     for (const table of await tablesOf(file, problems)) {
       const first = tables.get(table.table);
       if (first === undefined) tables.set(table.table, table);
-      else
-        problems.add("tables/table-twice", { file: table.file }, { values: { table: table.table, first: first.file } });
+      else {
+        const values = { table: table.table, first: placeText(placeOfTable(first)) };
+        problems.add("tables/table-twice", placeOfTable(table), { values });
+      }
     }
   }
   return [...tables.values()];
@@ -85,7 +89,7 @@ async function sheetTables(file: SourceFile, problems: ProblemList): Promise<rea
   const sheets = await readSpreadsheet(file, problems);
   return sheets.flatMap((sheet) => {
     if ("table" in sheet) return [sheet.table];
-    const place = { file: sheetPlace(file.name, sheet.unknownSheet) };
+    const place = { file: file.name, sheet: sheet.unknownSheet };
     problems.add("tables/file-unknown", place, { values: acceptedTables });
     return [];
   });

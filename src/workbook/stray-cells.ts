@@ -20,8 +20,8 @@ export function strayCells(
   const stray = texts.findIndex((cell, index) => cell.trim() !== "" && (header[index] ?? "") === "");
   if (stray !== -1) {
     const read = visibleText((texts[stray] ?? "").trim());
-    if (stray < header.length) return [{ code: "tables/column-unnamed", read }];
-    return [{ code: "tables/row-long", read, values }];
+    if (stray < header.length) return [{ code: "tables/column-unnamed", index: stray, read }];
+    return [{ code: "tables/row-long", index: stray, read, values }];
   }
   if (texts.length > header.length && glued !== undefined) return [{ code: "tables/row-long", values }];
   return delimiter !== null && texts.length < named ? [{ code: "tables/row-short", values }] : [];

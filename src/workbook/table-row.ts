@@ -8,4 +8,5 @@ export type DraftRow<Table extends AnyTableName = AnyTableName> = TableRow<Parti
 
 export type DraftTables = { [Table in TableName]: readonly DraftRow<Table>[] };
 
-export type Finding = { code: ProblemCode; column?: string; read?: string; values?: Problem["values"] };
+/** `index` is the place of the cell in its row, where no column is to be named. */
+export type Finding = { code: ProblemCode; column?: string; index?: number; read?: string; values?: Problem["values"] };

@@ -28,6 +28,17 @@ test("of many the first places are named and the rest counted", () => {
   expect(line).toContain("; and 104 more like it: line 3, line 4, line 5, line 6, line 7, line 8, …");
 });
 
+test("further places on a sheet are its cells, and another sheet is another line", () => {
+  const onSheet = (sheet: string, line: number): Problem => ({
+    ...notNumber(line, "x"),
+    place: { file: "a.xlsx", sheet, line, column: "signal", cell: `E${line}` },
+  });
+  const lines = groupedSentences([onSheet("readings", 3), onSheet("readings", 5), onSheet("trips", 3)]);
+  expect(lines).toHaveLength(2);
+  expect(lines[0]).toContain("a.xlsx, sheet readings, cell E3 (signal): ");
+  expect(lines[0]).toContain("; and 1 more like it: cell E5");
+});
+
 test("a place without a line is named whole", () => {
   const missing = (file: string): Problem => ({
     code: "tables/file-kind",

@@ -65,7 +65,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
         "1,4": { formula: "A1+B1" },
       }),
     },
-    told: 'book.xlsx (sheet readings):2:signal: the cell holds a formula without its result; read "=A1+B1"; accepted: a value, or a file that a spreadsheet has calculated and saved',
+    told: 'book.xlsx, sheet readings, cell E2 (signal): the cell holds a formula without its result; read "=A1+B1"; accepted: a value, or a file that a spreadsheet has calculated and saved',
   },
   "tables/empty": {
     texts: withFile("readings.csv", "calibration,phase,direction,reference,signal\n"),

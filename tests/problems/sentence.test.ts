@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Problem } from "../../src/problems/problem.ts";
-import { placeText, sentence, whatIsWrong } from "../../src/problems/sentence.ts";
+import { furtherPlaceText, placeText, sentence, whatIsWrong } from "../../src/problems/sentence.ts";
 
 const problem: Problem = Object.freeze({
   code: "tables/cell-not-number",
@@ -23,6 +23,22 @@ test("a page that shows the place apart gets what is wrong alone", () => {
 test("what is not known of a place is left out", () => {
   expect(placeText({ file: "readings.csv" })).toBe("readings.csv");
   expect(placeText({ file: "readings.csv", line: 3 })).toBe("readings.csv:3");
+});
+
+test("in a spreadsheet the place is a cell of a sheet, and what is a line elsewhere is a row", () => {
+  const place = { file: "readings.xlsx", sheet: "readings", line: 14, column: "signal", cell: "C14" };
+  const { cell: _, ...row } = place;
+  expect(placeText(place)).toBe("readings.xlsx, sheet readings, cell C14 (signal)");
+  expect(placeText(row)).toBe("readings.xlsx, sheet readings, row 14 (signal)");
+  expect(placeText({ file: "readings.xlsx", sheet: "readings", line: 14 })).toBe(
+    "readings.xlsx, sheet readings, row 14",
+  );
+  expect(placeText({ file: "readings.xlsx", sheet: "readings" })).toBe("readings.xlsx, sheet readings");
+  expect(furtherPlaceText(place)).toBe("cell C14");
+  expect(furtherPlaceText(row)).toBe("row 14");
+  const twice = { code: "plausible/row-copied", severity: "warn", values: { line: 12 } } as const;
+  expect(whatIsWrong({ ...twice, place })).toContain("as that of row 12;");
+  expect(whatIsWrong({ ...twice, place: problem.place })).toContain("as that of line 12;");
 });
 
 test("sixty characters of a long text are quoted, counted as a reader counts them", () => {

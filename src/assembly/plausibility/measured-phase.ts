@@ -9,6 +9,7 @@ import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import { leastOf } from "../../numeric/least-and-greatest.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
+import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { Problem } from "../../problems/problem.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type DecimalMark, readNumber } from "../../units/read-number.ts";
@@ -42,7 +43,7 @@ export type MeasuredPhase = {
 
 /** Notes a problem of a reading. */
 export type Tell = (
-  row: Pick<TableRow<unknown>, "file" | "line" | "cells">,
+  row: Pick<TableRow<unknown>, "file" | "line" | "sheet" | "cells">,
   code: ProblemCode,
   particulars: { column?: string; values: Problem["values"] },
 ) => void;
@@ -58,9 +59,9 @@ export type Tell = (
  *   "plausible/row-copied", { values: { line: 3 } })) // ["plausible/row-copied 4"]
  */
 export function tellOf(calibration: string, problems: ProblemList): Tell {
-  return ({ file, line, cells }, code, { column, values }) => {
-    const place = { file, line, ...(column !== undefined && { column }) };
-    problems.add(code, place, { read: column && cells[column], values, belongsTo: { calibration } });
+  return (row, code, { column, values }) => {
+    const read = column && row.cells[column];
+    problems.add(code, placeOfRow(row, column), { read, values, belongsTo: { calibration } });
   };
 }
 

@@ -5,6 +5,7 @@ import { phaseInWords } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { distanceUnits, type Instrument } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
+import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { convertDifference } from "../../units/convert.ts";
 import { isInside } from "../../units/is-inside.ts";
@@ -25,7 +26,7 @@ const refused = 25;
  * @example toldBy((_, problems) => tellTolerance(spoiledRows.instrument, problems)) // []
  */
 export function tellTolerance(instrument: TableRow<Instrument>, problems: ProblemList): void {
-  const { row, file, line, cells } = instrument;
+  const { row, cells } = instrument;
   const loop = loopOf(row);
   const { rangeLower, rangeUpper } = row;
   const span = spanOf(row);
@@ -45,7 +46,7 @@ export function tellTolerance(instrument: TableRow<Instrument>, problems: Proble
     reference: writePlain(widest.reference),
   };
   const column = "tolerance";
-  problems.add(code, { file, line, column }, { read: cells[column], values, belongsTo: { tag: row.tag } });
+  problems.add(code, placeOfRow(instrument, column), { read: cells[column], values, belongsTo: { tag: row.tag } });
 }
 
 /**

@@ -1,6 +1,6 @@
 import { assembleRecord } from "../../assembly/assemble-record.ts";
 import type { Problem } from "../../problems/problem.ts";
-import { whatIsWrong } from "../../problems/sentence.ts";
+import { placeText, whatIsWrong } from "../../problems/sentence.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import type { CalibrationRecord, SealedRecord } from "../../record/record-schema.ts";
 import { rebuildRows } from "./rebuild-rows.ts";
@@ -42,10 +42,6 @@ function sealedAs({ signOff, seal }: SealedRecord): Pick<SealedRecord, "signOff"
   };
 }
 
-/** A spreadsheet's warnings name the sheet too, which the rows do not. */
 function isSame(warning: Problem, { code, place, says }: Warning): boolean {
-  const { file, line, column } = warning.place;
-  const isThere =
-    place.startsWith(file) && place.endsWith([line, column].filter((part) => part !== undefined).join(":"));
-  return code === warning.code && isThere && says === whatIsWrong(warning);
+  return code === warning.code && place === placeText(warning.place) && says === whatIsWrong(warning);
 }

@@ -51,11 +51,13 @@ function rawTable(table: TableName, rows: readonly SourceRow[], files: readonly 
   const file = rows[0]?.file ?? "";
   const description = files.find(({ name, tables }) => name === file && tables.includes(table));
   if (description === undefined) return undefined;
-  const { name, encoding, delimiter, decimalMark } = description;
+  const { name, encoding, delimiter, decimalMark, sheets } = description;
   const header = headerOf(table, rows);
+  const sheet = sheets?.find((one) => one.table === table);
   return {
     table,
     file,
+    ...(sheet && { sheet: { name: sheet.name, letters: header.map((column) => textOf(sheet.letters, column)) } }),
     header,
     headerLine: 1,
     rows: rows.map(({ line, cells }) => ({ line, cells: header.map((column) => textOf(cells, column)) })),
@@ -76,8 +78,8 @@ function textOf(cells: SourceRow["cells"], column: string): string {
   return Object.hasOwn(cells, column) ? (cells[column] ?? "") : "";
 }
 
-function descriptionOf({ name, encoding, delimiter, decimalMark, tables }: InputFile): InputFile {
-  return { name, encoding, delimiter, decimalMark, tables };
+function descriptionOf({ name, encoding, delimiter, decimalMark, tables, sheets }: InputFile): InputFile {
+  return { name, encoding, delimiter, decimalMark, tables, ...(sheets && { sheets }) };
 }
 
 function undescribed(table: TableName, file: string): Doubt {

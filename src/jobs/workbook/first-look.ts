@@ -2,6 +2,7 @@ import { signalUnits } from "../../model/instrument.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import { readTolerance, toleranceForms } from "../../workbook/cells/read-tolerance.ts";
+import { sheetBehind } from "../../workbook/files/place-of-table.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
 import { exampleOptions } from "../../workbook/look/example-options.ts";
 
@@ -145,6 +146,7 @@ function withColumn(table: RawTable, name: string, value: string): RawTable {
   if (columnIndex(table, name) !== -1) return table;
   return {
     ...table,
+    ...sheetBehind([name], table),
     header: [name, ...table.header],
     rows: table.rows.map(({ line, cells }) => ({ line, cells: [value, ...cells] })),
   };

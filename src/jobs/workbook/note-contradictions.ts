@@ -1,3 +1,4 @@
+import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { judgeLoopChecks } from "../../verdict/loop-check/judge-loop-checks.ts";
@@ -15,15 +16,11 @@ export function noteContradictions(cases: readonly CalibrationCase[], problems: 
     for (const [index, { check, outside, isContradiction }] of findings.entries()) {
       const source = loopChecks[index];
       if (!isContradiction || source === undefined) continue;
-      problems.add(
-        "verdict/loop-check-contradiction",
-        { file: source.file, line: source.line, column: "result" },
-        {
-          read: source.cells.result,
-          values: { item: check.item, outside: outside.join("; ") },
-          belongsTo: { calibration: check.calibration },
-        },
-      );
+      problems.add("verdict/loop-check-contradiction", placeOfRow(source, "result"), {
+        read: source.cells.result,
+        values: { item: check.item, outside: outside.join("; ") },
+        belongsTo: { calibration: check.calibration },
+      });
     }
   }
 }

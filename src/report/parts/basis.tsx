@@ -61,11 +61,14 @@ type WarningGroup = readonly [Warning, ...Warning[]];
 /** As many places a line names before it only counts. */
 const mostPlaces = 6;
 
+/** What tells one place of a column from another: the line of a file, the row or the cell of a sheet. */
+const lineOrRow = /:\d+(?=:|$)|, (?:row \d+|cell [A-Z]+\d+)(?=$| \()/u;
+
 /** Warnings of one cause together: of one code in one column, or with the same words. */
 function warningGroups({ warnings }: CalibrationRecord): readonly WarningGroup[] {
   const groups = new Map<string, [Warning, ...Warning[]]>();
   for (const warning of warnings) {
-    const key = JSON.stringify([warning.code, warning.place.replace(/:\d+(?=:|$)/u, "")]);
+    const key = JSON.stringify([warning.code, warning.place.replace(lineOrRow, "")]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [warning]);
     else group.push(warning);

@@ -1,6 +1,7 @@
 import { groupedBy } from "../../model/grouped-by.ts";
 import { requiredTables, type TableName } from "../../model/tables.ts";
 import { catalogue, type ProblemCode } from "../../problems/catalogue.ts";
+import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { Belonging, Problem } from "../../problems/problem.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { belongingOf, nameColumns } from "../belonging.ts";
@@ -58,13 +59,12 @@ export function checkContext({ tables, drafts, stopped, today, firstLook, proble
     readingsByCalibration: groupedBy(drafts.readings, ({ row }) => row.calibration),
     isKnown: (table) => isTableKnown(table, rawByTable.get(table)),
     report(table, draft, code, { column, read, values, belongsTo = belongingOf(table, draft.cells) } = {}) {
-      const file = rawByTable.get(table)?.file ?? draft.file;
       const blamed = read ?? (column === undefined ? undefined : draft.cells[column]);
-      problems.add(
-        code,
-        { file, line: draft.line, ...(column !== undefined && { column }) },
-        { read: blamed, ...(values && { values }), belongsTo: belongsTo === "everything" ? undefined : belongsTo },
-      );
+      problems.add(code, placeOfRow(draft, column), {
+        read: blamed,
+        ...(values && { values }),
+        belongsTo: belongsTo === "everything" ? undefined : belongsTo,
+      });
       if (catalogue[code].severity === "stop") stopped.add(draft);
     },
     leaveOut(draft) {

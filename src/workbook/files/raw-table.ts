@@ -12,10 +12,14 @@ export type Delimiter = NonNullable<FileDescription["delimiter"]>;
 /** One row that is not empty; `line` counts from 1, as an editor or a spreadsheet shows it. */
 export type RawRow = { line: number; cells: readonly string[] };
 
-/** A table as text. `file` says where it stands; in a spreadsheet that includes the sheet. */
+/** A sheet by its name, with the letters of the column of each place in the header; nothing for one that was added. */
+export type RawSheet = { name: string; letters: readonly string[] };
+
+/** A table as text. `file`, and `sheet` in a spreadsheet, say where it stands. */
 export type RawTable<Table extends AnyTableName = TableName> = {
   table: Table;
   file: string;
+  sheet?: RawSheet;
   header: readonly string[];
   headerLine: number;
   rows: readonly RawRow[];

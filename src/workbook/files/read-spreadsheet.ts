@@ -1,8 +1,11 @@
 import type { Cell, CellValue, Sheet } from "hucre/xlsx";
+import type { Column } from "../../model/column.ts";
 import type { TableName } from "../../model/tables.ts";
+import { columnLetters } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { headerColumns } from "../header-columns.ts";
-import type { RawRow, RawTable, SourceFile } from "./raw-table.ts";
+import { placeOfCell } from "./place-of-table.ts";
+import type { RawRow, RawSheet, RawTable, SourceFile } from "./raw-table.ts";
 import { dateText, numberText } from "./spreadsheet-text.ts";
 import { tableNamed } from "./table-named.ts";
 import { tableOfRows } from "./table-of-rows.ts";
@@ -35,7 +38,7 @@ export async function readLoneSheet(
     if (other === chosen) continue;
     problems.add(
       "tables/file-unknown",
-      { file: sheetPlace(file.name, other.name) },
+      { file: file.name, sheet: other.name },
       { values: { tables: "one sheet of readings, or the tables of a workbook" } },
     );
   }
@@ -66,25 +69,21 @@ function isFilled(sheet: Sheet): boolean {
   return sheet.rows.some((row) => row.some((cell) => cell !== null && cell !== ""));
 }
 
-/** Where a sheet stands, as a user would say it. */
-export function sheetPlace(file: string, sheet: string): string {
-  return `${file} (sheet ${sheet})`;
-}
-
 function sheetTable<Table extends TableName>(
   sheet: Sheet,
   table: Table,
   { name, bytes }: SourceFile,
   problems: ProblemList,
 ): RawTable<Table> {
-  const file = sheetPlace(name, sheet.name);
   const rows = sheet.rows.flatMap((values, index): RawRow[] => {
     const cells = values.map((value, column) => cellText(value, sheet.cells?.get(`${index},${column}`)));
     const line = index + 1;
     return cells.some((cell) => cell.trim() !== "") ? [{ line, cells }] : [];
   });
-  reportUncalculated(sheet, rows[0], { table, file }, problems);
-  return tableOfRows({ table, file, name, encoding: kindOf(bytes), delimiter: null, rows }, problems);
+  const letters = (rows[0]?.cells ?? []).map((_, index) => columnLetters(index));
+  const place = { file: name, sheet: { name: sheet.name, letters } };
+  reportUncalculated(sheet, headerColumns(table, rows[0]?.cells ?? []), place, problems);
+  return tableOfRows({ ...place, table, name, encoding: kindOf(bytes), delimiter: null, rows }, problems);
 }
 
 function cellText(value: CellValue, cell: Cell | undefined): string {
@@ -95,20 +94,14 @@ function cellText(value: CellValue, cell: Cell | undefined): string {
 
 function reportUncalculated(
   sheet: Sheet,
-  header: RawRow | undefined,
-  { table, file }: { table: TableName; file: string },
+  columns: readonly (Column | undefined)[],
+  table: { file: string; sheet: RawSheet },
   problems: ProblemList,
 ): void {
-  const columns = headerColumns(table, header?.cells ?? []);
   for (const [place, cell] of sheet.cells ?? []) {
     if (cell.formula === undefined || cell.value !== null) continue;
     const [row = 0, index = 0] = place.split(",").map(Number);
-    const column = columns[index]?.name;
-    const read = `=${cell.formula}`;
-    problems.add(
-      "tables/formula-uncalculated",
-      { file, line: row + 1, ...(column !== undefined && { column }) },
-      { read },
-    );
+    const here = placeOfCell(table, row + 1, index, columns[index]?.name);
+    problems.add("tables/formula-uncalculated", here, { read: `=${cell.formula}` });
   }
 }

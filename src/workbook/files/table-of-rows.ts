@@ -1,16 +1,24 @@
 import { type AnyTableName, requiredTables } from "../../model/tables.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { headerColumns } from "../header-columns.ts";
-import type { Delimiter, FileDescription, RawRow, RawTable } from "./raw-table.ts";
+import { placeOfTable } from "./place-of-table.ts";
+import type { Delimiter, FileDescription, RawRow, RawSheet, RawTable } from "./raw-table.ts";
 import { settleDecimalMark } from "./settle-decimal-mark.ts";
 
-type Origin<Table> = { table: Table; file: string; name: string; encoding: FileDescription["encoding"] };
+type Origin<Table> = {
+  table: Table;
+  file: string;
+  sheet?: RawSheet | undefined;
+  name: string;
+  encoding: FileDescription["encoding"];
+};
 
 /** Takes the first of the rows that are not empty as the header, and settles the decimal mark. */
 export function tableOfRows<Table extends AnyTableName>(
   {
     table,
     file,
+    sheet,
     name,
     encoding,
     delimiter,
@@ -21,12 +29,13 @@ export function tableOfRows<Table extends AnyTableName>(
   const [first, ...rest] = rows;
   const isRequired = (requiredTables as readonly AnyTableName[]).includes(table);
   if (rest.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
-    problems.add("tables/empty", { file });
+    problems.add("tables/empty", placeOfTable({ file, sheet }));
   }
   const header = (first?.cells ?? []).map((cell) => cell.trim());
-  const decimalMark = settleDecimalMark({ file, rows: rest, delimiter }, headerColumns(table, header), problems);
+  const decimalMark = settleDecimalMark({ file, sheet, rows: rest, delimiter }, headerColumns(table, header), problems);
   const description = { name, encoding, delimiter, decimalMark };
-  return { table, file, header, headerLine: first?.line ?? 1, rows: rest, decimalMark, description };
+  const headerLine = first?.line ?? 1;
+  return { table, file, ...(sheet && { sheet }), header, headerLine, rows: rest, decimalMark, description };
 }
 
 /** What stands for a table that could not be read, so that it is not called missing as well. */

@@ -1,6 +1,7 @@
 import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { readNumber } from "../../units/read-number.ts";
+import { placeOfTable, sheetBehind } from "../files/place-of-table.ts";
 import type { RawTable } from "../files/raw-table.ts";
 import { tableOfRows } from "../files/table-of-rows.ts";
 import { type ColumnOfReadings, columnsOfReadings, rankOf, withoutUnit } from "./column-names.ts";
@@ -16,7 +17,7 @@ export function lookAtReadings(raw: RawTable<"readings">, problems: ProblemList)
   if (named === undefined) return { ...raw, header: [], rows: [] };
   const hasPhase = named.header.some((text) => withoutUnit(text).name === "phase");
   if (!hasPhase && named.rows.length > 0) {
-    problems.add("look/phase-assumed", { file: named.file, line: named.headerLine });
+    problems.add("look/phase-assumed", placeOfTable(named, named.headerLine));
   }
   return withOrder(named, problems);
 }
@@ -48,7 +49,7 @@ function withColumnsNamed(raw: RawTable<"readings">, problems: ProblemList): Raw
   if (raw.header.length > 0 && (!found.includes("reference") || !outputs.some((output) => found.includes(output)))) {
     const example = exampleHeader(raw);
     const values = { header: raw.header.join(", "), example };
-    problems.add("look/columns-unknown", { file: raw.file, line: raw.headerLine }, { values });
+    problems.add("look/columns-unknown", placeOfTable(raw, raw.headerLine), { values });
     return undefined;
   }
   const header = raw.header.map((text, index) => {
@@ -68,7 +69,7 @@ function withColumnsNamed(raw: RawTable<"readings">, problems: ProblemList): Raw
     return isItsName ? [] : [`${text.trim()} as ${column}`];
   });
   if (renamed.length > 0) {
-    const place = { file: raw.file, line: raw.headerLine };
+    const place = placeOfTable(raw, raw.headerLine);
     problems.add("look/columns-read-as", place, { values: { columns: renamed.join(", ") } });
   }
   return withWordsOfTable(settledAnew(raw, header, problems));
@@ -80,10 +81,10 @@ function settledAnew(
   header: readonly string[],
   problems: ProblemList,
 ): RawTable<"readings"> {
-  const { file, headerLine, rows, description } = raw;
+  const { file, sheet, headerLine, rows, description } = raw;
   const { name, encoding, delimiter } = description;
   const all = [{ line: headerLine, cells: header }, ...rows];
-  return tableOfRows({ table: "readings", file, name, encoding, delimiter, rows: all }, problems);
+  return tableOfRows({ table: "readings", file, sheet, name, encoding, delimiter, rows: all }, problems);
 }
 
 function withWordsOfTable(table: RawTable<"readings">): RawTable<"readings"> {
@@ -135,10 +136,11 @@ function withOrder(table: RawTable<"readings">, problems: ProblemList): RawTable
     falling: count("falling"),
     cycles: counted(Math.max(1, greatestOf(all.map(({ cycle }) => cycle)))),
   };
-  problems.add("look/direction-from-order", { file: table.file, line: table.headerLine }, { values });
+  problems.add("look/direction-from-order", placeOfTable(table, table.headerLine), { values });
   const added = hasCycles ? ["direction"] : ["direction", "cycle"];
   return {
     ...table,
+    ...sheetBehind(added, table),
     header: [...added, ...table.header],
     rows: table.rows.map(({ line, cells }, place) => {
       const { direction = "rising", cycle = 1 } = orders.get(place) ?? {};

@@ -8,7 +8,7 @@ import type { Doubt } from "../../../src/record/doubt.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
 import { provokingWorkbooks, type WorkbookCode } from "../../problems/provoking-workbooks.ts";
-import { smallestWorkbook, withColumn } from "../../workbook/smallest-workbook.ts";
+import { smallestWorkbook, withColumn, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
 import { inFolder } from "../memory-disk.ts";
 import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "../reported-records.ts";
@@ -80,6 +80,24 @@ describe("a record is made again from itself, to the last digit and in the same 
     ]);
     expect(record?.phases.asFound?.decimals.signal).toBe(2);
     expectSame(record as SealedRecord);
+  });
+
+  test("of sheets with warnings, each at its cell", async () => {
+    const texts = withText("readings.csv", "12.01", "17.01");
+    const sheets = Object.entries(texts).map(([name, text]) => [
+      name.replace(".csv", ""),
+      String(text)
+        .trimEnd()
+        .split("\n")
+        .map((line) => ["", ...line.split(",")]),
+    ]);
+    const { records } = await reportedFrom(
+      { "book.xlsx": await spreadsheetOfRows(Object.fromEntries(sheets)) },
+      "book.xlsx",
+    );
+    const places = records[0]?.warnings.map(({ place }) => place);
+    expect(places).toContain("book.xlsx, sheet readings, cell F4 (signal)");
+    expectSame(records[0] as SealedRecord);
   });
 
   test("whatever the order of columns in its tables, the record is the same but for the digests", async () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
-import { readSpreadsheet, sheetPlace } from "../../../src/workbook/files/read-spreadsheet.ts";
+import { readSpreadsheet } from "../../../src/workbook/files/read-spreadsheet.ts";
 import { checked, smallestWorkbook, withFile } from "../smallest-workbook.ts";
 import { spreadsheet, spreadsheetOfRows } from "../spreadsheet.ts";
 
@@ -32,8 +32,28 @@ test("a workbook in one spreadsheet is the same workbook as in files", async () 
       delimiter: null,
       decimalMark: "point",
       tables: ["instruments", "standards", "calibrations", "readings"],
+      sheets: fromSheets.cases[0]?.files[0]?.sheets,
     },
   ]);
+});
+
+test("whatever is wrong in a sheet is told with its cell: in a row, between rows, in what the numbers say", async () => {
+  const rows = smallestWorkbook["readings.csv"]
+    .trimEnd()
+    .split("\n")
+    .map((line) => ["", ...line.split(",")]);
+  const column = rows[0]?.indexOf("signal") ?? 0;
+  const changed = (line: number, text: string) =>
+    rows.map((row, index) => (index + 1 === line ? row.map((cell, place) => (place === column ? text : cell)) : row));
+  const told = async (line: number, text: string) => {
+    const book = await spreadsheetOfRows({ Readings: changed(line, text) });
+    const { "readings.csv": _, ...others } = smallestWorkbook;
+    return (await checked({ ...others, "book.xlsx": book })).sentences.join("\n");
+  };
+  expect(await told(3, "8.O1")).toContain("book.xlsx, sheet Readings, cell F3 (signal): this is not a number");
+  expect(await told(1, "sgnal")).toContain("book.xlsx, sheet Readings, cell F1 (sgnal): ");
+  expect(await told(4, "")).toContain("book.xlsx, sheet Readings, row 4: the reading has neither");
+  expect(await told(4, "21.9")).toContain("book.xlsx, sheet Readings, cell F4 (signal): ");
 });
 
 test("numbers keep the decimals that they show, dates become ISO 8601, lines are row numbers", async () => {
@@ -54,7 +74,7 @@ test("a formula gives its cached value, and without one it is a problem at its c
   expect(problems).toMatchObject([
     {
       code: "tables/formula-uncalculated",
-      place: { file: "book.xlsx (sheet readings)", line: 3, column: "signal" },
+      place: { file: "book.xlsx", sheet: "readings", line: 3, column: "signal", cell: "B3" },
       read: "=4+8.01",
     },
   ]);
@@ -80,8 +100,4 @@ test.each([
   const half = (await spreadsheet("readings", "signal\n1")).slice(0, 300);
   const { codes } = await checked(withFile("book.xlsx", bytes ?? half));
   expect(codes).toEqual(["tables/spreadsheet"]);
-});
-
-test("a sheet is named as a user would name it", () => {
-  expect(sheetPlace("in/book.xlsx", "Readings")).toBe("in/book.xlsx (sheet Readings)");
 });
