@@ -114,7 +114,7 @@ describe("a planted violation is told", () => {
     [
       "src/charts/x.ts",
       'import { readXlsx } from "hucre/xlsx";',
-      "imports hucre/xlsx, which belongs in workbook, report",
+      "imports hucre/xlsx, which belongs in workbook, spreadsheet",
     ],
     ["src/report/x.tsx", 'import type { Spec } from "vega";', "imports vega, which belongs in charts"],
     ["src/charts/x.ts", 'import { h } from "preact";', "imports preact, which belongs in report, sheet"],

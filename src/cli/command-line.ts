@@ -26,6 +26,7 @@ import { addTrailCommand } from "./commands/trail-command.ts";
 import { addVerifyCommand } from "./commands/verify-command.ts";
 import { addWhereUsedCommand } from "./commands/where-used-command.ts";
 import { addRestoreCommand, addWithdrawCommand } from "./commands/withdraw-command.ts";
+import { addWorkbookCommand } from "./commands/workbook-command.ts";
 import type { Console } from "./console.ts";
 import { addHelpAfter } from "./help-after.ts";
 
@@ -38,6 +39,7 @@ const commands: readonly AddCommand[] = [
   addRowsCommand,
   addFileCommand,
   addExtractCommand,
+  addWorkbookCommand,
   addAmendCommand,
   addDecideCommand,
   addWithdrawCommand,

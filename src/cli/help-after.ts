@@ -9,6 +9,7 @@ const examples: Readonly<Record<string, string>> = {
   rows: "spanwright rows my-loops --tag LT-310 --points 5 --cycles 3",
   file: 'spanwright file records/LT-310/C-2026-015.html --into filed --by "Ada Specimen"',
   extract: "spanwright extract records/LT-310/C-2026-015.html --out tables",
+  workbook: "spanwright workbook records/LT-310/C-2026-015.html --out spreadsheets",
   amend:
     'spanwright amend filed/LT-310/2026-03-17_C-2026-015_r1.html --with put-right --reason "a slip" --by "Ada Specimen" --out records',
   decide: 'spanwright decide filed LT-310 C-2026-015 --decision "no impact, because …" --by "Ada Specimen"',

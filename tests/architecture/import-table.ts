@@ -15,9 +15,11 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   proof: ["record", "problems"],
   charts: ["record", "numeric", "units"],
   report: ["charts", "proof", "record", "numeric", "units"],
+  spreadsheet: ["report", "record", "units"],
   filing: ["proof", "record", "analysis", "model", "numeric", "problems"],
   jobs: [
     "filing",
+    "spreadsheet",
     "report",
     "charts",
     "proof",
@@ -38,7 +40,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
 /** Where a library may be imported, so that it can be exchanged in one place and loads only where it is needed. */
 export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   papaparse: ["workbook"],
-  hucre: ["workbook", "report"],
+  hucre: ["workbook", "spreadsheet"],
   vega: ["charts"],
   "vega-lite": ["charts"],
   ...{ "vega-format": ["charts"], "vega-scale": ["charts"], "vega-scenegraph": ["charts"], "vega-util": ["charts"] },

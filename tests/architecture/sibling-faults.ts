@@ -2,7 +2,7 @@ import { folderOf, type SourceFile } from "./source-files.ts";
 
 const tested = [
   ...["units", "problems", "numeric", "model", "analysis", "verdict", "record", "assembly", "proof"],
-  ...["workbook", "charts", "report", "filing", "jobs"],
+  ...["workbook", "charts", "report", "spreadsheet", "filing", "jobs"],
 ];
 
 /** Files that need no test of their own, each with the reason. */
@@ -38,6 +38,19 @@ export const untested: Readonly<Record<string, string>> = {
   "src/report/running-marks.tsx": "read on paper by tests/browser/printed-sheets.test.ts",
   "src/report/style/certificate-style.ts": "a style, tested by tests/report/style/page-style.test.ts",
   "src/report/table/wide.tsx": "tested by tests/browser/screen.test.ts",
+  "src/spreadsheet/add-figure.ts": "types alone",
+  "src/spreadsheet/readings-sheet.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/readings-columns.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/loop-cells.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/figures-sheet.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/curve-table.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/curve-figures.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/line-figures.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/loop-figures.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
   "src/report/client-script.d.ts": "types alone",
   "src/charts/specs/rate-chart-spec.ts": "data, tested by tests/charts/rate-chart.test.ts",
   "src/record/range.ts": "handed on from the model, tested by tests/model/range.test.ts",

@@ -4,6 +4,7 @@ import type { LetterOf } from "./sheet-formulas.ts";
 
 /** One lettered column of the working sheet. */
 export type SheetColumn = {
+  key: string;
   letter: string;
   title: string;
   unit: string;
@@ -15,7 +16,6 @@ export type SheetColumn = {
 
 /** A column before it has its letter; formulas name other columns by key. */
 export type UnletteredColumn = Omit<SheetColumn, "letter" | "formula"> & {
-  key: string;
   formula?: (letter: LetterOf) => string;
   /** The formula at work on printed numbers, where the printed result could differ from what they give. */
   work?: (printed: (key: string) => number) => number;

@@ -23,9 +23,9 @@ export function sheetColumns(
   const columns = columnsWith(phase, sheetDigitsOf(record, style, columnsWith));
   const letters = new Map(columns.map(({ key }, index) => [key, String.fromCharCode(65 + index)]));
   const letter = (key: string) => letters.get(key) ?? "?";
-  return columns.map(({ key, formula, work: _, ...column }) => ({
+  return columns.map(({ formula, work: _, ...column }) => ({
     ...column,
-    letter: letter(key),
+    letter: letter(column.key),
     formula: formula?.(letter) ?? "",
   }));
 }

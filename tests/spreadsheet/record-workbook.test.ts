@@ -1,0 +1,46 @@
+import { expect, test } from "vitest";
+import { phasesOf } from "../../src/record/phases-of.ts";
+import { sheetColumns } from "../../src/report/sheet/sheet-columns.ts";
+import { numberStyleOf } from "../../src/report/style/number-style.ts";
+import { columnLetter, isFormula } from "../../src/spreadsheet/cell.ts";
+import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
+import { inFolder } from "../jobs/memory-disk.ts";
+import { demoTexts, reportedFrom } from "../jobs/reported-records.ts";
+
+const { records } = await reportedFrom(inFolder("demo", demoTexts), "demo", { tag: "LT-310" });
+
+test("the readings stand in the lettered columns of the record's page", () => {
+  const [record] = records;
+  const style = numberStyleOf(record!);
+  const rows = recordSheets(record!)[0]!.grid.rows.map(({ cells }) => cells);
+  for (const { phase, title } of phasesOf(record!)) {
+    const heading = rows[rows.findIndex(([first]) => first === title) + 1] ?? [];
+    const columns = sheetColumns(record!, phase, style);
+    expect(columns.map((column) => column.title)).toEqual(heading.slice(0, columns.length));
+    expect(columns.map(({ letter }) => letter)).toEqual(columns.map((_, index) => columnLetter(index)));
+  }
+});
+
+test("each number that follows from a reading is a formula; what was typed is a number", () => {
+  const [record] = records;
+  const rows = recordSheets(record!)[0]!.grid.rows.map(({ cells }) => cells);
+  const first = rows[rows.findIndex(([title]) => title === "As found") + 4] ?? [];
+  const reading = record!.phases.asFound!.readings[0]!;
+  expect(first.slice(0, 4)).toEqual([1, "rising", reading.reference, reading.signal]);
+  expect(first.filter(isFormula).map(({ is }) => is)).toEqual(
+    expect.arrayContaining([reading.indicated, reading.errorDistance, reading.errorPercentSpan, reading.verdict]),
+  );
+});
+
+test("a figure that is not determined says why, and is no number", () => {
+  const [record] = records;
+  const changed = {
+    ...record!.phases.asFound!,
+    repeatability: null,
+    notDetermined: { repeatability: "one cycle only" },
+  };
+  const figures = recordSheets({ ...record!, phases: { asFound: changed } })[1]!.grid.rows.map(({ cells }) => cells);
+  expect(figures.filter(([label]) => label === "repeatability").map((cells) => cells[3])).toEqual([
+    "not determined: one cycle only",
+  ]);
+});
