@@ -107,4 +107,5 @@ export const slowTests: Readonly<Record<string, number>> = {
   "verdict/teaching/chance-of-pass.test.ts": 60,
   "verdict/teaching/reteach.test.ts": 60,
   "workbook/calibration-case.test.ts": 60,
+  "workbook/hostile-spreadsheets.test.ts": 60,
 };

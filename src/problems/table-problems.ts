@@ -14,10 +14,37 @@ export const tableProblems = {
     "the file cannot be read as a spreadsheet",
     "an .xlsx or .ods file as a spreadsheet saves it, without a password",
   ),
+  "tables/spreadsheet-password": stop(
+    "the spreadsheet is protected by a password",
+    "the file saved without a password",
+  ),
+  "tables/spreadsheet-entity": stop(
+    "the part {part} of the file declares a document type, which a spreadsheet never does",
+    "an .xlsx or .ods file as a spreadsheet saves it",
+  ),
+  "tables/spreadsheet-extent": stop(
+    "the cells of a sheet lie too far apart: it reaches to {corner}, and the empty cells between count too",
+    "a table at the top left of its sheet, rows times columns up to {most}",
+  ),
   "tables/formula-uncalculated": stop(
     "the cell holds a formula without its result",
     "a value, or a file that a spreadsheet has calculated and saved",
   ),
+  "tables/cell-error": stop(
+    "the cell shows an error in the place of a result",
+    "a value, or a formula that has a result",
+  ),
+  "tables/cell-shown-otherwise": stop(
+    "the cell shows another number than it holds: {shown}",
+    "a cell that shows its number as it is, with its decimals and without a scale",
+  ),
+  "tables/cell-merged": stop(
+    "the cells {range} are merged, and only the first of them holds what all of them show",
+    "cells that are not merged, each with what it says",
+  ),
+  "tables/hidden-sheet": warn("the sheet is hidden; it was read like the others", "a sheet that shows, or none"),
+  "tables/hidden-column": warn("the column is hidden; it was read like the others", "a column that shows, or none"),
+  "tables/hidden-row": warn("rows are hidden, and were read like the others: {rows}", "rows that show, or none"),
   "tables/empty": stop("the table has no rows", "a first row that names the columns and at least one row below it"),
   "tables/encoding": stop(
     "the bytes are no text that a spreadsheet saves",

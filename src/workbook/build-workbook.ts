@@ -89,7 +89,7 @@ function readAll(tables: readonly RawTable[], firstLook: boolean, problems: Prob
 
 /** A spreadsheet that could not be opened may hold any of the tables. */
 function reportMissingTables(tables: readonly RawTable[], problems: ProblemList): void {
-  if (problems.all.some(({ code }) => code === "tables/spreadsheet")) return;
+  if (problems.all.some(({ code }) => code.startsWith("tables/spreadsheet"))) return;
   for (const table of requiredTables) {
     if (tables.some((raw) => raw.table === table)) continue;
     const required = tableColumns(table).filter((column) => column.required);

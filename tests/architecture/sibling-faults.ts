@@ -14,6 +14,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/problems/option-problems.ts": "data, tested by tests/problems/catalogue.test.ts",
   "src/model/calibration-case.ts": "types alone",
   "src/workbook/files/raw-table.ts": "types alone",
+  "src/workbook/files/sheet-text.ts": "types alone",
   "src/workbook/cells/cell-result.ts": "types alone",
   "src/workbook/table-row.ts": "types alone",
   "src/jobs/disk.ts": "types alone",

@@ -1,7 +1,7 @@
 import type { ProblemCode } from "../../src/problems/catalogue.ts";
 import { smallestWorkbook, type Texts, withColumn, withFile, withText } from "../workbook/smallest-workbook.ts";
 import { spreadsheet } from "../workbook/spreadsheet.ts";
-import { zipOf } from "../workbook/zip-of.ts";
+import { zipOf, zipOfParts } from "../workbook/zip-of.ts";
 
 /** A code that reading and checking a workbook can give. */
 export type WorkbookCode = Extract<ProblemCode, `tables/${string}` | `model/${string}`>;
@@ -14,6 +14,15 @@ const without = (file: string): Texts =>
 
 const asLeft = smallestWorkbook["readings.csv"].replaceAll("as_found", "as_left");
 const bothPhases = smallestWorkbook["readings.csv"] + asLeft.slice(asLeft.indexOf("\n") + 1);
+
+/** A table of the smallest workbook as the sheet of a spreadsheet, with single cells and what else there is to it. */
+function sheetOf(
+  table: "readings" | "calibrations",
+  cells: Parameters<typeof spreadsheet>[2] = {},
+  more: Parameters<typeof spreadsheet>[3] = {},
+) {
+  return spreadsheet(table, smallestWorkbook[`${table}.csv`], cells, more);
+}
 
 /** Trips as found of an output Q1 that is set to 50 mm. */
 const withTrips = (...trips: readonly string[]): Texts => ({
@@ -57,6 +66,60 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "tables/spreadsheet-large": {
     texts: withFile("book.xlsx", zipOf("xl/workbook.xml", new Uint8Array(), 2 ** 31)),
     told: "book.xlsx: unpacked, the file takes more than 64 MB; accepted: a smaller spreadsheet, its calibrations in several files; or tables as .csv",
+  },
+  "tables/spreadsheet-password": {
+    texts: withFile("book.ods", zipOfParts({ "META-INF/manifest.xml": "<m><manifest:encryption-data/></m>" })),
+    told: "book.ods: the spreadsheet is protected by a password; accepted: the file saved without a password",
+  },
+  "tables/spreadsheet-entity": {
+    texts: withFile(
+      "book.xlsx",
+      zipOfParts({ "xl/workbook.xml": '<!DOCTYPE x [<!ENTITY a SYSTEM "file:///etc/hosts">]>' }),
+    ),
+    told: "book.xlsx: the part xl/workbook.xml of the file declares a document type, which a spreadsheet never does; accepted: an .xlsx or .ods file as a spreadsheet saves it",
+  },
+  "tables/spreadsheet-extent": {
+    texts: withFile("book.xlsx", zipOfParts({ "xl/worksheets/sheet1.xml": '<c r="A1"/><c r="XFD1048576"/>' })),
+    told: "book.xlsx: the cells of a sheet lie too far apart: it reaches to XFD1048576, and the empty cells between count too; accepted: a table at the top left of its sheet, rows times columns up to 3000000",
+  },
+  "tables/cell-error": {
+    texts: {
+      ...without("calibrations.csv"),
+      "book.xlsx": await sheetOf("calibrations", { "1,3": { value: "#REF!" } }),
+    },
+    told: 'book.xlsx, sheet calibrations, cell D2 (performed_by): the cell shows an error in the place of a result; read "#REF!"; accepted: a value, or a formula that has a result',
+  },
+  "tables/cell-shown-otherwise": {
+    texts: {
+      ...without("readings.csv"),
+      "book.xlsx": await sheetOf("readings", { "1,4": { value: 4.01, style: { numFmt: "0.0," } } }),
+    },
+    told: 'book.xlsx, sheet readings, cell E2 (signal): the cell shows another number than it holds: in thousands or millions; read "4.01"; accepted: a cell that shows its number as it is, with its decimals and without a scale',
+  },
+  "tables/cell-merged": {
+    texts: {
+      ...without("readings.csv"),
+      "book.xlsx": await sheetOf("readings", {}, { merges: [{ startRow: 1, startCol: 1, endRow: 5, endCol: 1 }] }),
+    },
+    told: 'book.xlsx, sheet readings, cell B2 (phase): the cells B2:B6 are merged, and only the first of them holds what all of them show; read "as_found"; accepted: cells that are not merged, each with what it says',
+  },
+  "tables/hidden-sheet": {
+    texts: { ...without("readings.csv"), "book.xlsx": await sheetOf("readings", {}, { hidden: true }) },
+    told: "book.xlsx, sheet readings: the sheet is hidden; it was read like the others; accepted: a sheet that shows, or none",
+  },
+  "tables/hidden-column": {
+    texts: {
+      ...without("readings.csv"),
+      "book.xlsx": await sheetOf("readings", {}, { columns: [{}, {}, {}, {}, { hidden: true }] }),
+    },
+    told: "book.xlsx, sheet readings, cell E1 (signal): the column is hidden; it was read like the others; accepted: a column that shows, or none",
+  },
+  "tables/hidden-row": {
+    texts: {
+      ...without("readings.csv"),
+      "book.xlsx": await sheetOf("readings", {}, { rowDefs: new Map([[2, { hidden: true }]]) }),
+    },
+    told: "book.xlsx, sheet readings, row 3: rows are hidden, and were read like the others: 3; accepted: rows that show, or none",
   },
   "tables/formula-uncalculated": {
     texts: {
