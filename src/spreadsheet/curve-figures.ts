@@ -105,19 +105,15 @@ function cyclesAndPoints({ phase }: PhaseReadings): readonly { cycle: number; nu
   return [...found.values()].map(({ cycle = 1, point }) => ({ cycle, number: numbers.get(point) ?? 0 }));
 }
 
-function repeatabilities(add: AddFigure, { phase }: PhaseReadings, { column }: CurveTable): void {
+function repeatabilities(add: AddFigure, { phase }: PhaseReadings, { column, squares, freedom }: CurveTable): void {
   const { repeatability } = phase;
   if (repeatability === null) return;
   const spreads = [column("spreadUp"), column("spreadDown")];
   add("repeatability", { formula: `MAX(${spreads.join(",")})`, is: repeatability.percentSpan }, percent);
-  const freedom = add(
-    "its degrees of freedom",
-    {
-      formula: `SUMPRODUCT((${column("countUp")}>1)*(${column("countUp")}-1)+(${column("countDown")}>1)*(${column("countDown")}-1))`,
-      is: repeatability.degreesOfFreedom,
-    },
-    "",
-  );
-  const squares = `SUM(${column("squaresUp")},${column("squaresDown")})`;
-  add("pooled standard deviation", { formula: `SQRT(${squares}/${freedom})`, is: repeatability.pooledStdDev }, percent);
+  const degrees = { formula: freedom, is: repeatability.degreesOfFreedom };
+  const pooled = {
+    formula: `SQRT(${squares}/${add("its degrees of freedom", degrees, "")})`,
+    is: repeatability.pooledStdDev,
+  };
+  add("pooled standard deviation", pooled, percent);
 }

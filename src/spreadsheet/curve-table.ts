@@ -10,6 +10,9 @@ export type CurveTable = {
   /** All cells of one of its columns. */
   column: (key: CurveKey) => string;
   at: (key: CurveKey, row: number) => string;
+  /** Squares of all repeats about their means, and their degrees of freedom, as formulas. */
+  squares: string;
+  freedom: string;
   /** The greatest chord deviation of the linearity, as a formula; undefined where there are too many points. */
   chords: string | undefined;
 };
@@ -71,6 +74,8 @@ export function curveTable(
   const [left, right] = [columnLetter(keys.length + 1), columnLetter(keys.length + points.length)];
   return {
     ...{ first, last, column, at },
+    squares: `SUM(${column("squaresUp")},${column("squaresDown")})`,
+    freedom: `SUMPRODUCT((${column("countUp")}>1)*(${column("countUp")}-1)+(${column("countDown")}>1)*(${column("countDown")}-1))`,
     chords: hasChords ? `MAX(${grid.name}!$${left}$${first}:$${right}$${last})` : undefined,
   };
 }

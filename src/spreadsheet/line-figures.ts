@@ -3,12 +3,12 @@ import { liveWhere } from "./cell.ts";
 import type { LoopCells } from "./loop-cells.ts";
 import type { PhaseReadings } from "./readings-sheet.ts";
 
-/** Addresses of what is known of the line of error on reference. */
-export type LineCells = { count: string; residual: string | undefined };
+/** Addresses of what is known of a line of error on reference: how many readings, and what they scatter by about it. */
+export type LineCells = { count: string; residual: string };
 
 /** A least-squares line through the readings that are used, with centred sums; each sum a cell of its own. */
-function line(add: AddFigure, readings: PhaseReadings, output: string, unit: string, is: Partial<Fit>) {
-  const used = readings.column("used");
+function line(add: AddFigure, readings: PhaseReadings, { mask, output, unit }: LineOf, is: Partial<Fit>) {
+  const used = readings.column(mask);
   const [x, y] = [readings.column("reference"), readings.column(output)];
   const n = add("n", { formula: `SUM(${used})`, is: is.n }, "readings");
   const meanX = add("mean reference", { formula: `SUMPRODUCT(${used}*${x})/${n}` }, "");
@@ -30,50 +30,46 @@ function line(add: AddFigure, readings: PhaseReadings, output: string, unit: str
   return { n, meanY, slope, squares, residual, off, valueAt, uncertaintyAt, y, used };
 }
 
+/** Which readings are in it, and the column that is fitted. */
+type LineOf = { mask: "used" | "atEnd"; output: string; unit: string };
 type Fit = NonNullable<PhaseReadings["phase"]["fit"]>;
 
-/** The line of output on reference, and zero and span error from that of error on reference. */
-export function lineFigures(add: AddFigure, readings: PhaseReadings, loop: LoopCells): LineCells {
-  const { fit, judged, zeroError, spanError } = readings.phase;
-  if (fit !== null) {
-    add("Line of output on reference", null, "");
-    const found = line(add, readings, judged, judged, fit);
-    add("intercept", { formula: found.valueAt("0"), is: fit.intercept }, judged);
-    add("its standard error", liveWhere(fit.interceptStdError, found.uncertaintyAt("0")), judged);
-    add("standard error of the slope", liveWhere(fit.slopeStdError, `${found.residual}/SQRT(${found.squares})`), "");
-    const total = `SUMPRODUCT(${found.used}*(${found.y}-${found.meanY})^2)`;
-    add("r²", liveWhere(fit.rSquared, `1-SUMPRODUCT(${found.off})/${total}`), "");
-  }
-  if (zeroError === null || spanError === null) return { count: "0", residual: undefined };
+/** The line of output on reference. */
+export function outputLine(add: AddFigure, readings: PhaseReadings): void {
+  const { fit, judged } = readings.phase;
+  if (fit === null) return;
+  add("Line of output on reference", null, "");
+  const found = line(add, readings, { mask: "used", output: judged, unit: judged }, fit);
+  add("intercept", { formula: found.valueAt("0"), is: fit.intercept }, judged);
+  add("its standard error", liveWhere(fit.interceptStdError, found.uncertaintyAt("0")), judged);
+  add("standard error of the slope", liveWhere(fit.slopeStdError, `${found.residual}/SQRT(${found.squares})`), "");
+  const total = `SUMPRODUCT(${found.used}*(${found.y}-${found.meanY})^2)`;
+  add("r²", liveWhere(fit.rSquared, `1-SUMPRODUCT(${found.off})/${total}`), "");
+}
+
+const percent = "% of span";
+
+/** The line of error on reference, and zero and span error from it. */
+export function errorLine(add: AddFigure, readings: PhaseReadings, loop: LoopCells): LineCells | undefined {
+  const { zeroError, spanError } = readings.phase;
+  if (zeroError === null || spanError === null) return undefined;
   add("Line of error on reference", null, "");
   const { standardUncertainty } = zeroError;
-  const found = line(
-    add,
-    readings,
-    "percent",
-    "% of span",
-    standardUncertainty === null ? { residualStdDev: null } : {},
-  );
-  const percent = "% of span";
-  add(
-    "zero error",
-    { formula: found.valueAt(loop.lower), is: zeroError.percentSpan },
-    percent,
-    null,
-    "the line at range lower",
-  );
+  const known = standardUncertainty === null ? { residualStdDev: null } : {};
+  const found = line(add, readings, { mask: "used", output: "percent", unit: percent }, known);
+  const zero = { formula: found.valueAt(loop.lower), is: zeroError.percentSpan };
+  add("zero error", zero, percent, null, "the line at range lower");
   add("its standard uncertainty, of the fit", liveWhere(standardUncertainty, found.uncertaintyAt(loop.lower)), percent);
-  add(
-    "span error",
-    { formula: `${found.slope}*${loop.span}`, is: spanError.percentSpan },
-    percent,
-    null,
-    "its rise over the range",
-  );
-  add(
-    "its standard uncertainty, of the fit",
-    liveWhere(spanError.standardUncertainty, `${found.residual}/SQRT(${found.squares})*${loop.span}`),
-    percent,
-  );
-  return { count: found.n, residual: found.residual };
+  const span = { formula: `${found.slope}*${loop.span}`, is: spanError.percentSpan };
+  add("span error", span, percent, null, "its rise over the range");
+  const ofSlope = `${found.residual}/SQRT(${found.squares})*${loop.span}`;
+  add("its standard uncertainty, of the fit", liveWhere(spanError.standardUncertainty, ofSlope), percent);
+  return found.residual === undefined ? undefined : { count: found.n, residual: found.residual };
+}
+
+/** The line of the error at the end of the loop, where a budget rests on the scatter about it. */
+export function endLine(add: AddFigure, readings: PhaseReadings): LineCells | undefined {
+  add("Line of the error at the end of the loop", null, "");
+  const { n, residual } = line(add, readings, { mask: "atEnd", output: "endPercent", unit: percent }, {});
+  return residual === undefined ? undefined : { count: n, residual };
 }

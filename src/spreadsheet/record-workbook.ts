@@ -1,11 +1,13 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { figuresSheet } from "./figures-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
+import { uncertaintySheet } from "./uncertainty-sheet.ts";
 import type { WrittenSheet } from "./write-workbook.ts";
 
 /** A record as sheets: every number that follows from the readings is a formula, with what the record says beside it. */
 export function recordSheets(record: CalibrationRecord): readonly WrittenSheet[] {
   const readings = readingsSheet(record);
   const figures = figuresSheet(readings);
-  return [readings, figures];
+  const uncertainty = uncertaintySheet(record, figures, readings.loop);
+  return [readings, figures, uncertainty];
 }

@@ -15,7 +15,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   proof: ["record", "problems"],
   charts: ["record", "numeric", "units"],
   report: ["charts", "proof", "record", "numeric", "units"],
-  spreadsheet: ["report", "record", "units"],
+  spreadsheet: ["report", "record", "model", "units"],
   filing: ["proof", "record", "analysis", "model", "numeric", "problems"],
   jobs: [
     "filing",
