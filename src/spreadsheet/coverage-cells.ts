@@ -2,7 +2,13 @@ import type { JudgedPointRecord } from "../record/record-schema.ts";
 import type { Grid } from "./grid.ts";
 
 /** Addresses of what a budget comes to. */
-export type BudgetCells = { combined: string; factor: string; expanded: string };
+export type BudgetCells = {
+  combined: string;
+  factor: string;
+  expanded: string;
+  /** Standard uncertainty that the cycles differ by, over their number; "0" where they are not shown to differ. */
+  ofCycles: string;
+};
 
 /** Where the lines of a budget stand: rows, and the letters of the columns that are summed. */
 type Lines = { first: number; last: number };
@@ -13,7 +19,11 @@ type Lines = { first: number; last: number };
  * k as in EA-4/02 M:2022: 0.95·√3 where one rectangular contribution dominates, a trapezoid's where two do, else Student's
  * t at 95.45 % of the truncated degrees of freedom, the normal distribution's above 10⁴.
  */
-export function coverageCells(grid: Grid, { first, last }: Lines, point: JudgedPointRecord): BudgetCells {
+export function coverageCells(
+  grid: Grid,
+  { first, last }: Lines,
+  point: JudgedPointRecord,
+): Omit<BudgetCells, "ofCycles"> {
   const { combinedUncertainty, effectiveDegreesOfFreedom } = point.budget;
   const put = (label: string, formula: string, is?: number | string, how = "") =>
     grid.at("G", grid.add([label, null, null, null, null, null, { formula, is }, null, how]));

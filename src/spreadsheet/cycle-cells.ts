@@ -1,7 +1,7 @@
 import type { JudgedPointRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { AddFigure } from "./add-figure.ts";
 import type { CurveOf, CurveTable } from "./curve-table.ts";
-import { errorAtEnd, isUsed } from "./readings-columns.ts";
+import { isOfCurve } from "./readings-columns.ts";
 import type { PhaseReadings } from "./readings-sheet.ts";
 
 /** Addresses of what the readings scatter by within the cycles and what the cycles differ by, percent of span. */
@@ -21,9 +21,7 @@ export function cycleCells(
   const isShown = points.some(({ budget }) =>
     budget.lines.some(({ source }) => source.startsWith("differences between cycles")),
   );
-  const used = readings.phase.readings.filter((reading) =>
-    of.mask === "used" ? isUsed(reading) : errorAtEnd(reading, readings.phase.endOf) !== undefined,
-  );
+  const used = readings.phase.readings.filter((reading) => isOfCurve(reading, readings.phase, of.mask === "atEnd"));
   const cycles = [...new Set(used.map(({ cycle = 1 }) => cycle))];
   if (!isShown || !isBalanced(used, cycles.length)) return undefined;
   const percent = "% of span";

@@ -41,6 +41,11 @@ export function isUsed({ leftOut, errorPercentSpan }: ReadingRecord): boolean {
   return leftOut === undefined && errorPercentSpan !== undefined;
 }
 
+/** Whether a reading is in the curve of the first stage that was read, or in that of the end. */
+export function isOfCurve(reading: ReadingRecord, phase: PhaseRecord, isEnd: boolean): boolean {
+  return isEnd ? errorAtEnd(reading, phase.endOf) !== undefined : isUsed(reading);
+}
+
 /** What the cells of a phase follow from; `has` tells whether a column is there. */
 type Basis = { record: CalibrationRecord; phase: PhaseRecord; loop: LoopCells; has: (key: string) => boolean };
 /** The address of a column in the row that is written. */

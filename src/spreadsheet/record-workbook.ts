@@ -1,4 +1,5 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
+import { decisionSheet } from "./decision-sheet.ts";
 import { figuresSheet } from "./figures-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { uncertaintySheet } from "./uncertainty-sheet.ts";
@@ -9,5 +10,6 @@ export function recordSheets(record: CalibrationRecord): readonly WrittenSheet[]
   const readings = readingsSheet(record);
   const figures = figuresSheet(readings);
   const uncertainty = uncertaintySheet(record, figures, readings.loop);
-  return [readings, figures, uncertainty];
+  const decision = decisionSheet(record, uncertainty, readings);
+  return [readings, figures, uncertainty, decision];
 }

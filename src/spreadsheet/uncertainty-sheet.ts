@@ -84,7 +84,8 @@ function budgetBlock(grid: Grid, point: JudgedPointRecord, of: BlockBasis): Budg
   }
   const cells = coverageCells(grid, { first, last }, point);
   for (const gap of point.budget.missing) grid.add([`not in the budget: ${gap}`]);
-  return cells;
+  const cyclesAt = lines.findIndex(({ source }) => source.startsWith("differences between cycles"));
+  return { ...cells, ofCycles: cyclesAt === -1 ? "0" : at("G", first + cyclesAt) };
 }
 
 /** A line of what the display could show, of one reading; the thermometer was read once for all of them. */

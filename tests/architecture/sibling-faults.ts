@@ -40,6 +40,19 @@ export const untested: Readonly<Record<string, string>> = {
   "src/report/style/certificate-style.ts": "a style, tested by tests/report/style/page-style.test.ts",
   "src/report/table/wide.tsx": "tested by tests/browser/screen.test.ts",
   "src/spreadsheet/add-figure.ts": "types alone",
+  "src/spreadsheet/cycle-cells.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/budget-line.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/coverage-cells.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/uncertainty-sheet.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/decision-cells.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/decision-sheet.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/worst-word.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
+  "src/spreadsheet/stage-of-part.ts":
+    "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
   "src/spreadsheet/readings-sheet.ts":
     "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
   "src/spreadsheet/readings-columns.ts":

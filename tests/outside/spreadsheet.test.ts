@@ -134,12 +134,21 @@ function planted(sheet: WrittenSheet): WrittenSheet {
   );
 }
 
+/** What an error, which is a small difference of large numbers, is a part of: distances, percent of span; U is none. */
+const scaleOf: Readonly<Record<string, (span: number) => number>> = {
+  Readings: (span) => span,
+  Figures: () => 100,
+  Uncertainty: () => 0,
+  Decision: (span) => span,
+};
+
 /** Every formula that does not give what the record says, or gives no number where the record says nothing of it. */
 function differences({ record, sheets }: Book, found: Recalculated) {
-  const scale = absoluteTolerancePartOfScale * Math.max(spanOf(record.instrument), 100);
+  const span = spanOf(record.instrument);
   const different: string[] = [];
   let held = 0;
   for (const { grid } of sheets) {
+    const scale = absoluteTolerancePartOfScale * (scaleOf[grid.name]?.(span) ?? 1);
     for (const [row, { cells }] of grid.rows.entries()) {
       for (const [column, cell] of cells.entries()) {
         if (!isFormula(cell)) continue;
