@@ -1,4 +1,5 @@
-import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
+import type { PhaseName } from "../record/phase-name.ts";
+import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { type Cell, columnLetter } from "./cell.ts";
 import { type DecisionKey, decisionCells, decisionHeadings } from "./decision-cells.ts";
 import { Grid } from "./grid.ts";
@@ -7,8 +8,15 @@ import type { ReadingsSheet } from "./readings-sheet.ts";
 import type { CurveBudgets, PhaseBudgets, UncertaintySheet } from "./uncertainty-sheet.ts";
 import { worstWord } from "./worst-word.ts";
 
-/** Where the words of the phases stand. */
-export type DecisionSheet = { grid: Grid; words: ReadonlyMap<string, string> };
+/** Addresses of a test point that decides; a direction that was not read has none. */
+type DecidingPoint = Record<"reference" | "error" | "expanded" | "low" | "high", string> & {
+  up?: string;
+  down?: string;
+};
+
+/** A phase: the address of its word, and its deciding test points. */
+export type PhaseDecisions = { name: PhaseName; title: string; word: string; deciding: readonly DecidingPoint[] };
+export type DecisionSheet = { grid: Grid; factor: string; phases: readonly PhaseDecisions[] };
 
 const keys = Object.keys(decisionHeadings) as readonly DecisionKey[];
 const letterOf = (key: DecisionKey) => columnLetter(keys.indexOf(key));
@@ -24,22 +32,22 @@ export function decisionSheet(
   grid.add([`Decision by ${decisionRule.name}`], "title");
   grid.add(["Distances in the unit of the readings. On a limit is inside; nothing is rounded before it is decided."]);
   const factor = grid.at("C", grid.add(["guard factor", null, decisionRule.guardFactor, "w = guard factor · U"]));
-  const words = new Map<string, string>();
-  for (const of of phases) {
+  const decided = phases.map((of): PhaseDecisions => {
     const { title, name } = of.readings;
     const tables = of.curves.map((curve) => {
       grid.begin(curve.isEnd ? `${title}, end of the loop` : title);
       return decisionTable(grid, curve, { of, factor, loop, rule: decisionRule.name });
     });
-    words.set(name, phaseWord(grid, of, tables, decisionRule.name));
-  }
-  return { grid, words };
+    const word = phaseWord(grid, of, tables, decisionRule.name);
+    return { name, title, word, deciding: tables.flatMap(({ deciding }) => deciding) };
+  });
+  return { grid, factor, phases: decided };
 }
 
 const unlike = "direction and risk are values: the two directions were not read as often";
 
 type TableBasis = Pick<Parameters<typeof decisionCells>[0], "factor" | "loop" | "rule"> & { of: PhaseBudgets };
-type Table = { first: number; last: number };
+type Table = { first: number; last: number; deciding: readonly DecidingPoint[] };
 
 function decisionTable(grid: Grid, curve: CurveBudgets, { of, factor, loop, rule }: TableBasis): Table {
   grid.add(
@@ -48,24 +56,38 @@ function decisionTable(grid: Grid, curve: CurveBudgets, { of, factor, loop, rule
   );
   grid.add(keys.map((key) => decisionHeadings[key][1]));
   const first = grid.next;
+  const deciding: DecidingPoint[] = [];
   const atEnd = new Set(of.curves.find(({ isEnd }) => isEnd)?.points.map(({ point }) => point));
   for (const [index, point] of curve.points.entries()) {
     const row = grid.next;
     const budget = curve.budgets[index];
     if (budget === undefined) throw new RangeError(`decisionTable: no budget of test point ${index + 1}`);
     const isReadAlike = isAlike(of.readings.phase, curve.isEnd, point.point);
+    const decides = curve.isEnd || !atEnd.has(point.point);
+    const at = (key: DecisionKey) => grid.at(letterOf(key), row);
+    const figure = (key: "reference" | "up" | "down") => curve.table.at(key, curve.table.first + index);
+    if (decides) deciding.push(decidingPoint(point, at, figure));
     const cells: Partial<Record<DecisionKey, Cell>> = {
       number: index + 1,
-      decides: Number(curve.isEnd || !atEnd.has(point.point)),
-      ...decisionCells({
-        ...{ rule, factor, loop, budget, point, isReadAlike },
-        at: (key) => grid.at(letterOf(key), row),
-        figure: (key) => curve.table.at(key, curve.table.first + index),
-      }),
+      decides: Number(decides),
+      ...decisionCells({ rule, factor, loop, budget, point, isReadAlike, at, figure }),
     };
     grid.add([...keys.map((key) => cells[key] ?? null), point.whyNotManaged ?? null, isReadAlike ? null : unlike]);
   }
-  return { first, last: grid.next - 1 };
+  return { first, last: grid.next - 1, deciding };
+}
+
+function decidingPoint(
+  { up, down }: JudgedPointRecord,
+  at: (key: DecisionKey) => string,
+  figure: (key: "up" | "down") => string,
+): DecidingPoint {
+  const [reference, error, expanded] = [at("reference"), at("error"), at("expanded")];
+  return {
+    ...{ reference, error, expanded, low: at("low"), high: at("high") },
+    ...(up !== null && { up: figure("up") }),
+    ...(down !== null && { down: figure("down") }),
+  };
 }
 
 /** Whether a test point has as many readings, and of as many cycles, in one direction as in the other. */

@@ -1,6 +1,7 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { decisionSheet } from "./decision-sheet.ts";
 import { figuresSheet } from "./figures-sheet.ts";
+import { pictureSheet } from "./picture-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { uncertaintySheet } from "./uncertainty-sheet.ts";
 import type { WrittenSheet } from "./write-workbook.ts";
@@ -11,5 +12,5 @@ export function recordSheets(record: CalibrationRecord): readonly WrittenSheet[]
   const figures = figuresSheet(readings);
   const uncertainty = uncertaintySheet(record, figures, readings.loop);
   const decision = decisionSheet(record, uncertainty, readings);
-  return [readings, figures, uncertainty, decision];
+  return [readings, figures, uncertainty, decision, pictureSheet(record, readings, decision)];
 }

@@ -140,6 +140,7 @@ const scaleOf: Readonly<Record<string, (span: number) => number>> = {
   Figures: () => 100,
   Uncertainty: () => 0,
   Decision: (span) => span,
+  Picture: (span) => span,
 };
 
 /** Every formula that does not give what the record says, or gives no number where the record says nothing of it. */
