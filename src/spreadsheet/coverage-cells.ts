@@ -10,6 +10,11 @@ export type BudgetCells = {
   ofCycles: string;
 };
 
+/** A budget of the record, and what it comes to. */
+export type Budgeted = Pick<JudgedPointRecord, "coverageFactor" | "expandedUncertainty"> & {
+  budget: Omit<JudgedPointRecord["budget"], "sharing">;
+};
+
 /** Where the lines of a budget stand: rows, and the letters of the columns that are summed. */
 type Lines = { first: number; last: number };
 
@@ -19,11 +24,7 @@ type Lines = { first: number; last: number };
  * k as in EA-4/02 M:2022: 0.95·√3 where one rectangular contribution dominates, a trapezoid's where two do, else Student's
  * t at 95.45 % of the truncated degrees of freedom, the normal distribution's above 10⁴.
  */
-export function coverageCells(
-  grid: Grid,
-  { first, last }: Lines,
-  point: JudgedPointRecord,
-): Omit<BudgetCells, "ofCycles"> {
+export function coverageCells(grid: Grid, { first, last }: Lines, point: Budgeted): Omit<BudgetCells, "ofCycles"> {
   const { combinedUncertainty, effectiveDegreesOfFreedom } = point.budget;
   const put = (label: string, formula: string, is?: number | string, how = "") =>
     grid.at("G", grid.add([label, null, null, null, null, null, { formula, is }, null, how]));

@@ -57,16 +57,29 @@ export function decisionCells(basis: DecisionBasis): Partial<Record<DecisionKey,
     low: { formula: `-${loop.tolerance("minus", at("reference"))}`, is: point.toleranceLow },
     high: { formula: loop.tolerance("plus", at("reference")), is: point.toleranceHigh },
     expanded: { formula: budget.expanded, is: point.expandedUncertainty },
-    ratio: { formula: `(${at("high")}-${at("low")})/(2*${at("expanded")})`, is: point.testUncertaintyRatio },
-    guard: { formula: guardBand(basis), is: point.guardBand },
-    acceptLow: acceptance(basis, `${at("low")}+${at("guard")}`, point.acceptanceLow),
-    acceptHigh: acceptance(basis, `${at("high")}-${at("guard")}`, point.acceptanceHigh),
-    statement: { formula: statement(basis), is: point.statement },
+    ...ruleCells({ ...basis, rounding: loop.rounding }, point),
+    statement: { formula: statement({ ...basis, rounding: loop.rounding }), is: point.statement },
     ...riskCells(basis),
   };
 }
 
-function guardBand({ rule, factor, at, budget }: DecisionBasis): string {
+/** What a rule needs: where error, limits and U of the row stand, and what is allowed for rounding. */
+export type RuleBasis = Pick<DecisionBasis, "rule" | "factor" | "at" | "budget"> & { rounding: string };
+
+type RuleFigures = Pick<JudgedPointRecord, "testUncertaintyRatio" | "guardBand" | "acceptanceLow" | "acceptanceHigh">;
+
+/** T/U, guard band and acceptance limits of one error. */
+export function ruleCells(basis: RuleBasis, is: RuleFigures): Partial<Record<DecisionKey, Cell>> {
+  const { at } = basis;
+  return {
+    ratio: { formula: `(${at("high")}-${at("low")})/(2*${at("expanded")})`, is: is.testUncertaintyRatio },
+    guard: { formula: guardBand(basis), is: is.guardBand },
+    acceptLow: acceptance(basis, `${at("low")}+${at("guard")}`, is.acceptanceLow),
+    acceptHigh: acceptance(basis, `${at("high")}-${at("guard")}`, is.acceptanceHigh),
+  };
+}
+
+function guardBand({ rule, factor, at, budget }: RuleBasis): string {
   if (rule === "simple acceptance") return "0";
   if (rule !== "managed guard band") return `${factor}*${at("expanded")}`;
   const differ = `ABS(${at("low")}+${at("high")})>1E-9*(${at("high")}-${at("low")})`;
@@ -76,18 +89,19 @@ function guardBand({ rule, factor, at, budget }: DecisionBasis): string {
 }
 
 /** Whether the guard band leaves no error that can pass. */
-function leavesNoZone({ at, loop }: DecisionBasis): string {
-  return `AND(${at("guard")}>0,(${at("high")}-${at("low")})/2<=${at("guard")}+${loop.rounding})`;
+function leavesNoZone({ at, rounding }: RuleBasis): string {
+  return `AND(${at("guard")}>0,(${at("high")}-${at("low")})/2<=${at("guard")}+${rounding})`;
 }
 
-function acceptance(basis: DecisionBasis, formula: string, is: number | null): Cell {
+function acceptance(basis: RuleBasis, formula: string, is: number | null): Cell {
   return { formula: `IF(${leavesNoZone(basis)},"none",${formula})`, is: is ?? "none" };
 }
 
-function statement(basis: DecisionBasis): string {
-  const { at, loop, rule } = basis;
+/** The word of one error by the rule. */
+export function statement(basis: RuleBasis): string {
+  const { at, rounding, rule } = basis;
   const isWithin = (moved: string) =>
-    `AND(${at("error")}>=${at("low")}-(${moved})-${loop.rounding},${at("error")}<=${at("high")}+(${moved})+${loop.rounding})`;
+    `AND(${at("error")}>=${at("low")}-(${moved})-${rounding},${at("error")}<=${at("high")}+(${moved})+${rounding})`;
   const conditional = `IF(${isWithin("0")},"conditional pass",IF(${isWithin(at("guard"))},"conditional fail","fail"))`;
   const otherwise = rule === "non-binary guard band" ? conditional : `"fail"`;
   const undecided = `IF(${isWithin(at("guard"))},"cannot be decided","fail")`;
@@ -104,8 +118,7 @@ const steps = { width: 0.02, half: 438 };
 function riskCells(basis: DecisionBasis): Partial<Record<DecisionKey, Cell>> {
   const { point, at, budget, figure, loop } = basis;
   const widened = `MAX(1,${budget.factor}/2)`;
-  const tails = (error: string, u: string) =>
-    `NORMSDIST((${error}-${at("high")})/${u})+NORMSDIST((${at("low")}-(${error}))/${u})`;
+  const tails = (error: string, u: string) => normalTails(at, error, u);
   const risk = (formula: string) => ({ formula, is: point.specificRisk });
   if (point.up === null || point.down === null) {
     return { risk: risk(tails(at("error"), `(${budget.combined}*${widened})`)) };
@@ -117,12 +130,17 @@ function riskCells(basis: DecisionBasis): Partial<Record<DecisionKey, Cell>> {
   const [up, down] = [outside("up"), outside("down")];
   const density = `${steps.width}*EXP(0-(${z})^2/2)/SQRT(2*PI())`;
   return {
-    risk: risk(`SUMPRODUCT(${density}*(${up}+${down}-${up}*${down}))`),
+    risk: risk(`SUMPRODUCT(${density}*(${up}+${down}*(1-${up})))`),
     shared: { formula: `${widened}*${sharedOf(point, basis)}` },
     own: {
       formula: `MAX(${widened}*SQRT(MAX(0,${budget.combined}^2-(${at("shared")}/${widened})^2)),0.001*${at("shared")})`,
     },
   };
+}
+
+/** Chance that a normal error lies outside the limits of its row, as the sum of two tails. */
+export function normalTails(at: (key: "low" | "high") => string, error: string, u: string): string {
+  return `NORMSDIST((${error}-${at("high")})/${u})+NORMSDIST((${at("low")}-(${error}))/${u})`;
 }
 
 /** What all readings share, a value of the record; and what the cycles differ by, over their number. */

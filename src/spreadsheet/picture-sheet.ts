@@ -7,22 +7,19 @@ import type { WrittenSheet } from "./write-workbook.ts";
 
 const headings = ["reference", "rising", "falling", "error − U", "error + U", "lower limit", "upper limit"];
 
-type Series = {
-  letter: string;
-  name: string;
-  color: string;
-  dash: "solid" | "sysDot" | "dash";
-  symbol?: "circle" | "square";
-};
-/** Shape and dash say what the colours say. */
+type Series = { letter: string; name: string; color: string; symbol?: "circle" | "square" | "dash" };
+/** Shapes say what the colours say. */
 const series: readonly Series[] = [
-  { letter: "B", name: "mean error, rising", color: "1557A6", dash: "solid", symbol: "circle" },
-  { letter: "C", name: "mean error, falling", color: "B34A0C", dash: "solid", symbol: "square" },
-  { letter: "D", name: "error of the worse direction − U", color: "8AA0B8", dash: "sysDot" },
-  { letter: "E", name: "the same + U", color: "8AA0B8", dash: "sysDot" },
-  { letter: "F", name: "lower limit of the tolerance", color: "6D7885", dash: "dash" },
-  { letter: "G", name: "upper limit of the tolerance", color: "6D7885", dash: "dash" },
+  { letter: "B", name: "mean error, rising", color: "1557A6", symbol: "circle" },
+  { letter: "C", name: "mean error, falling", color: "B34A0C", symbol: "square" },
+  { letter: "D", name: "error of the worse direction − U", color: "525D6A", symbol: "dash" },
+  { letter: "E", name: "the same + U", color: "525D6A", symbol: "dash" },
+  { letter: "F", name: "lower limit of the tolerance", color: "6D7885" },
+  { letter: "G", name: "upper limit of the tolerance", color: "6D7885" },
 ];
+
+/** Nothing is known between two test points: no line joins them, which is to say a thin one of the paper's colour. */
+const unjoined = { color: "FFFFFF", stroke: { dash: "sysDot", width: 0.25 } } as const;
 
 /** Rows that a picture covers. */
 const height = 24;
@@ -63,9 +60,10 @@ export function pictureSheet(
       altText: `Mean errors of the rising and of the falling readings at each test point with their uncertainty, between the limits of the tolerance. The numbers stand in the rows above.`,
       series: series
         .filter(({ letter }) => !isEmpty(letter, phase.deciding))
-        .map(({ letter, name, color, dash, symbol }) => ({
-          ...{ name, color, smooth: false, stroke: { dash, width: 1.5 } },
-          marker: symbol === undefined ? { symbol: "none" as const } : { symbol, size: 6, fill: color, line: color },
+        .map(({ letter, name, color, symbol }) => ({
+          name,
+          ...(symbol === undefined ? { color, stroke: { dash: "dash", width: 1.5 } as const } : unjoined),
+          marker: symbol === undefined ? { symbol: "none" as const } : { symbol, size: 7, fill: color, line: color },
           categories: grid.range("A", first, last),
           values: grid.range(letter, first, last),
         })),

@@ -1,6 +1,8 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { decisionSheet } from "./decision-sheet.ts";
 import { figuresSheet } from "./figures-sheet.ts";
+import { outputsSheet } from "./outputs-sheet.ts";
+import { overallCells } from "./overall-cells.ts";
 import { pictureSheet } from "./picture-sheet.ts";
 import { readingsSheet } from "./readings-sheet.ts";
 import { uncertaintySheet } from "./uncertainty-sheet.ts";
@@ -12,5 +14,7 @@ export function recordSheets(record: CalibrationRecord): readonly WrittenSheet[]
   const figures = figuresSheet(readings);
   const uncertainty = uncertaintySheet(record, figures, readings.loop);
   const decision = decisionSheet(record, uncertainty, readings);
-  return [readings, figures, uncertainty, decision, pictureSheet(record, readings, decision)];
+  const outputs = outputsSheet(record, decision.factor);
+  overallCells(record, decision, outputs.word);
+  return [readings, figures, uncertainty, decision, outputs, pictureSheet(record, readings, decision)];
 }

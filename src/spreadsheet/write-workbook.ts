@@ -37,6 +37,7 @@ function writtenSheet({ grid, charts = [] }: WrittenSheet): WriteSheet {
     name: grid.name,
     rows: [],
     cells,
+    pageSetup: { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
     columns: Array.from({ length: width }, () => ({ width: 13 })),
     ...(charts.length > 0 && { charts: [...charts] }),
   };

@@ -26,20 +26,21 @@ describeWithProgram(
   "soffice",
   "LibreOffice reckons each formula to what the record says, whatever was kept beside it",
   (soffice) => {
-    it("in the demonstration, in twenty-one generated loops, and in the demonstration with one reading changed", async () => {
+    it("in the demonstration, in twenty-one generated loops, and in some of the demonstration with one reading changed", async () => {
       const { records } = await recordsOfFolder(demo);
       const generated = await generatedRecords();
       const changed = await recordsWithOneReadingChanged();
       const plain = [...records, ...generated].map((record) => ({ record, sheets: recordSheets(record) }));
-      const moved = records.map((record, index) => withTyped(record, changed[index] as CalibrationRecord));
+      const some = records.flatMap((record, index) => (index % 3 === 0 ? [[record, changed[index]] as const] : []));
+      const moved = some.map(([record, other]) => withTyped(record, other as CalibrationRecord));
       const books = [...plain, ...moved];
       const found = await recalculated(soffice, await written(books.map(({ sheets }) => sheets.map(planted))));
       const compared = books.map((book, index) => differences(book, found[index] as Recalculated));
       expect(compared.flatMap(({ different }) => different)).toEqual([]);
-      expect(compared.reduce((sum, { held }) => sum + held, 0)).toBeGreaterThan(12_000);
+      expect(compared.reduce((sum, { held }) => sum + held, 0)).toBeGreaterThan(25_000);
       // A reading is in its own row, in its test point, and in most figures.
       for (const [index, { sheets }] of moved.entries()) {
-        expect(numbersApart(recordSheets(records[index] as CalibrationRecord), sheets)).toBeGreaterThan(10);
+        expect(numbersApart(recordSheets(some[index]![0]), sheets)).toBeGreaterThan(10);
       }
     });
 
@@ -140,6 +141,7 @@ const scaleOf: Readonly<Record<string, (span: number) => number>> = {
   Figures: () => 100,
   Uncertainty: () => 0,
   Decision: (span) => span,
+  Outputs: (span) => span,
   Picture: (span) => span,
 };
 

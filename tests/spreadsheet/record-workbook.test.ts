@@ -44,3 +44,16 @@ test("a figure that is not determined says why, and is no number", () => {
     "not determined: one cycle only",
   ]);
 });
+
+test("the sheets of a record, each once, and a native chart a phase that is drawn from its cells", () => {
+  const sheets = recordSheets(records[0]!);
+  expect(sheets.map(({ grid }) => grid.name)).toEqual([
+    ...["Readings", "Figures", "Uncertainty", "Decision", "Outputs", "Picture"],
+  ]);
+  const charts = sheets.at(-1)?.charts ?? [];
+  expect(charts.map(({ type, title }) => [type, title])).toEqual([
+    ["scatter", "LT-310, as found: error over the range"],
+    ["scatter", "LT-310, as left: error over the range"],
+  ]);
+  expect(charts.every(({ altText, series }) => altText !== undefined && series.length === 6)).toBe(true);
+});
