@@ -1,7 +1,9 @@
 import { createHash } from "node:crypto";
 import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { build } from "esbuild";
 import { bundleSettings } from "./bundle-settings.mjs";
+import { program } from "./packed-program.mjs";
 import { recordTypes } from "./record-types.mjs";
 import { thirdPartyText } from "./third-party.mjs";
 
@@ -35,7 +37,8 @@ writeFileSync("dist/record.d.ts", recordTypes(JSON.parse(readFileSync(schema, "u
 copyFileSync(schema, "dist/record.schema.json");
 
 const outputs = { ...command.metafile.outputs, ...form.metafile.outputs };
-writeFileSync("THIRD-PARTY.md", thirdPartyText({ outputs }));
+const { metafile: sheet } = await program(resolve("src/sheet/main.browser.tsx"));
+writeFileSync("THIRD-PARTY.md", thirdPartyText({ outputs: { ...outputs, ...sheet.outputs } }));
 
 const files = [...Object.keys(outputs), "dist/record.d.ts", "dist/record.schema.json"].sort();
 

@@ -1,6 +1,7 @@
 import { dirname } from "node:path";
 import { build } from "esbuild";
 import { fontPart, fontPartModule } from "./font-subsets.mjs";
+import { packedProgram, packedProgramModule } from "./packed-program.mjs";
 
 /** Some libraries are CommonJS, which asks for `require`. */
 const requireForBundledCommonJs =
@@ -67,6 +68,16 @@ const fontsInParts = {
   },
 };
 
+/** Programs that run in a page, as packed text. */
+const programsPacked = {
+  name: "programs-packed",
+  setup({ onLoad }) {
+    onLoad({ filter: /\.browser\.tsx$/ }, async ({ path, suffix }) => {
+      return packedProgram.test(path + suffix) ? { contents: await packedProgramModule(path + suffix) } : undefined;
+    });
+  },
+};
+
 /** How the command is bundled. Not minified, so that the trace of a fault can be read. */
 export const bundleSettings = {
   bundle: true,
@@ -77,6 +88,6 @@ export const bundleSettings = {
   jsxImportSource: "preact",
   loader: { ".client.js": "text" },
   banner: { js: requireForBundledCommonJs },
-  plugins: [chartsCompiledAhead, vegaToDrawOnly, fontsInParts],
+  plugins: [chartsCompiledAhead, vegaToDrawOnly, fontsInParts, programsPacked],
   logLevel: "warning",
 };

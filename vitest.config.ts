@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 import { fontPart, fontPartModule } from "./font-subsets.mjs";
+import { packedProgram, packedProgramModule } from "./packed-program.mjs";
 import { slowTests } from "./tests/slow-tests.ts";
 
 /** The build's loader for fonts, for the tests: a part of a .woff2 file is its base64 text. */
@@ -21,10 +22,19 @@ const scriptAsText = {
   },
 };
 
+/** The build's loader for programs that run in a page: bundled and packed. */
+const programPacked = {
+  name: "program-packed",
+  enforce: "pre" as const,
+  load(id: string) {
+    return packedProgram.test(id) ? packedProgramModule(id) : null;
+  },
+};
+
 const slow = Object.keys(slowTests).map((name) => `tests/${name}`);
 
 export default defineConfig({
-  plugins: [fontInParts, scriptAsText],
+  plugins: [fontInParts, scriptAsText, programPacked],
   test: {
     projects: [
       {

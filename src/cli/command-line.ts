@@ -3,6 +3,7 @@ import { version } from "../../package.json";
 import type { AddCommand, ExitCode } from "./command.ts";
 import { addAmendCommand } from "./commands/amend-command.ts";
 import { addCheckCommand } from "./commands/check-command.ts";
+import { addCollectCommand } from "./commands/collect-command.ts";
 import { addCompletionCommand } from "./commands/completion-command.ts";
 import { addDecideCommand } from "./commands/decide-command.ts";
 import { addDisposeCommand } from "./commands/dispose-command.ts";
@@ -20,6 +21,7 @@ import { addRegisterCommand } from "./commands/register-command.ts";
 import { addReportCommand } from "./commands/report-command.ts";
 import { addRowsCommand } from "./commands/rows-command.ts";
 import { addSelfTestCommand } from "./commands/self-test-command.ts";
+import { addSheetCommand } from "./commands/sheet-command.ts";
 import { addSignCommand } from "./commands/sign-command.ts";
 import { addMoveCommand, addRenameCommand, addRetireCommand } from "./commands/tag-command.ts";
 import { addTrailCommand } from "./commands/trail-command.ts";
@@ -37,6 +39,8 @@ const commands: readonly AddCommand[] = [
   addReportCommand,
   addLoopChecksCommand,
   addRowsCommand,
+  addSheetCommand,
+  addCollectCommand,
   addFileCommand,
   addExtractCommand,
   addWorkbookCommand,

@@ -7,6 +7,8 @@ const examples: Readonly<Record<string, string>> = {
   report: "spanwright report my-loops --out records",
   "loop-checks": "spanwright loop-checks my-loops --tag LT-310",
   rows: "spanwright rows my-loops --tag LT-310 --points 5 --cycles 3",
+  sheet: "spanwright sheet my-loops --tag LT-310 --out sheets",
+  collect: "spanwright collect sheets/*.zip --into my-loops",
   file: 'spanwright file records/LT-310/C-2026-015.html --into filed --by "Ada Specimen"',
   extract: "spanwright extract records/LT-310/C-2026-015.html --out tables",
   workbook: "spanwright workbook records/LT-310/C-2026-015.html --out spreadsheets",

@@ -20,6 +20,13 @@ import {
 } from "./column.ts";
 import { media } from "./medium.ts";
 
+/** What an entry sheet says of a row: original observations are kept with where and when they were typed. */
+const typedColumns = () => ({
+  typedAt: text("when it was typed into an entry sheet, local time with its distance from UTC"),
+  typedIn: text("number of that sheet, with four digits for the device"),
+  typedBefore: text("what stood there before it was typed again, each with the moment until which it did"),
+});
+
 /** One reference used. */
 export const standardSchema = z.strictObject({
   standard: requiredText("name by which calibrations refer to it"),
@@ -99,6 +106,7 @@ export const calibrationSchema = z.strictObject({
   impactDecidedBy: text("who decided that"),
   impactDecidedOn: date("day of that decision"),
   ownerToldOn: date("day on which the owner was told of it"),
+  ...typedColumns(),
 });
 
 export type Calibration = z.infer<typeof calibrationSchema>;
@@ -125,6 +133,7 @@ export const readingSchema = z.strictObject({
   time: time("when it was read"),
   rejected: text("why the reading is left out of the figures"),
   remark: text("a note"),
+  ...typedColumns(),
 });
 
 export type Reading = z.infer<typeof readingSchema>;
@@ -140,6 +149,7 @@ export const tripSchema = z.strictObject({
   cycle: wholeNumber("number of the run, from 1"),
   reference: requiredNumber("distance", "reference distance at which the state changed"),
   state: choice(["on", "off"], "state of the controller's input after the change; it tells NO from NC"),
+  ...typedColumns(),
 });
 
 export type Trip = z.infer<typeof tripSchema>;
@@ -157,6 +167,7 @@ export const loopCheckSchema = z.strictObject({
   checkedBy: text("who looked at it, where it was not who performed the calibration"),
   time: time("when it was looked at"),
   remark: text("a note"),
+  ...typedColumns(),
 });
 
 export type LoopCheck = z.infer<typeof loopCheckSchema>;

@@ -1,3 +1,5 @@
+import { spanOf } from "./range.ts";
+
 /** What grouping needs to know of a reading. */
 export type PlacedReading = { point?: number | undefined; reference: number };
 
@@ -72,4 +74,18 @@ export function widePoints(
 function meanReference(group: readonly PlacedReading[]): number {
   const first = group[0]?.reference ?? 0;
   return first + group.reduce((sum, { reference }) => sum + (reference - first), 0) / group.length;
+}
+
+/**
+ * The nominal positions of test points that divide a range evenly, both ends among them.
+ *
+ * @param range in one unit
+ * @param count of test points, at least 2
+ * @returns positions from the lower end to the upper
+ * Source: common practice: 0, 25, 50, 75, 100 % of the range for five points.
+ * @example evenPoints({ rangeLower: 200, rangeUpper: 1000 }, 5) // [200, 400, 600, 800, 1000]
+ */
+export function evenPoints(range: { rangeLower: number; rangeUpper: number }, count: number): readonly number[] {
+  const step = spanOf(range) / (count - 1);
+  return Array.from({ length: count }, (_, place) => Number((range.rangeLower + step * place).toPrecision(12)));
 }

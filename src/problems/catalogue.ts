@@ -1,3 +1,4 @@
+import { collectProblems } from "./collect-problems.ts";
 import type { Entry } from "./entry.ts";
 import { filingProblems } from "./filing-problems.ts";
 import { lookProblems } from "./look-problems.ts";
@@ -19,6 +20,7 @@ export const catalogue = Object.freeze({
   ...lookProblems,
   ...signingProblems,
   ...filingProblems,
+  ...collectProblems,
 } satisfies Record<string, Entry>);
 
 export type ProblemCode = keyof typeof catalogue;

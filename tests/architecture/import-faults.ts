@@ -1,4 +1,4 @@
-import { foldersOfLibrary, mayImport, onlyInCommandLine } from "./import-table.ts";
+import { foldersOfLibrary, mayImport, onlyInCommandLine, programsOfPages } from "./import-table.ts";
 import { folderOf, type SourceFile } from "./source-files.ts";
 
 type Import = { readonly specifier: string; readonly isTypeOnly: boolean };
@@ -12,7 +12,7 @@ export function importFaults(files: readonly SourceFile[]): readonly string[] {
     const folder = folderOf(path);
     if (mayImport[folder] === undefined) return [`${path}: the folder ${folder} has no line in the import table`];
     const imports = importsOf(text).flatMap((found) => faultOf(found, folder, path) ?? []);
-    return [...imports, ...outsideFaults(folder, text)].map((fault) => `${path}: ${fault}`);
+    return [...imports, ...outsideFaults(path, text)].map((fault) => `${path}: ${fault}`);
   });
 }
 
@@ -56,8 +56,8 @@ function libraryFault(specifier: string, folder: string): string | undefined {
   return folders.includes(folder) ? undefined : `imports ${specifier}, which belongs in ${listed(folders)}`;
 }
 
-function outsideFaults(folder: string, text: string): readonly string[] {
-  if (folder === "cli") return [];
+function outsideFaults(path: string, text: string): readonly string[] {
+  if (folderOf(path) === "cli" || programsOfPages.test(path)) return [];
   return onlyInCommandLine
     .filter(([, pattern]) => pattern.test(text))
     .map(([name]) => `reaches for ${name}; only cli may`);

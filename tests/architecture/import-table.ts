@@ -17,7 +17,9 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   report: ["charts", "proof", "record", "numeric", "units"],
   spreadsheet: ["report", "record", "model", "units"],
   filing: ["proof", "record", "analysis", "model", "numeric", "problems"],
+  sheet: ["assembly", "workbook", "record", "verdict", "analysis", "numeric", "model", "units", "problems"],
   jobs: [
+    "sheet",
     "filing",
     "spreadsheet",
     "report",
@@ -33,7 +35,6 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
     "problems",
     "units",
   ],
-  sheet: ["assembly", "workbook", "record", "verdict", "analysis", "numeric", "model", "units", "problems"],
   cli: ["jobs", "numeric", "problems", "units"],
 };
 
@@ -52,13 +53,17 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "pure-rand": ["numeric"],
   "inter-ui": ["report"],
   canonicalize: ["proof"],
-  zod: ["model", "record", "proof", "workbook"],
+  zod: ["model", "record", "proof", "workbook", "sheet"],
+  fflate: ["sheet", "jobs"],
   commander: ["cli"],
   "@cantoo/pdf-lib": ["cli"],
   "node:crypto": ["record", "proof", "filing", "cli"],
   "node:zlib": ["record", "workbook"],
   "node:": ["cli"],
 };
+
+/** Programs that run in a page: the browser's clock and chance come in there, as those of the machine do in cli. */
+export const programsOfPages = /\.browser\.tsx$/u;
 
 /** What reaches the world outside: the command line's business, handed on as an argument. */
 export const onlyInCommandLine: readonly (readonly [name: string, pattern: RegExp])[] = [

@@ -2,7 +2,7 @@ import { idealOutput } from "../../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../../analysis/readings/loop.ts";
 import { phases } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import { spanOf } from "../../model/range.ts";
+import { evenPoints } from "../../model/test-points.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
@@ -79,7 +79,7 @@ function tellOfInstruments(all: ProblemList, tables: readonly RawTable[], proble
   }
 }
 
-function countOf(
+export function countOf(
   option: "points" | "cycles",
   read: string | undefined,
   { least, most: greatest }: { least: number; most: number },
@@ -145,10 +145,7 @@ function rowsOf(
   { instrument, calibration, phase, points, cycles }: Plan,
   columns: readonly string[],
 ): readonly (readonly WrittenCell[])[] {
-  const { rangeLower, rangeUpper } = instrument;
-  const places = Array.from({ length: points }, (_, place) =>
-    Number((rangeLower + (spanOf({ rangeLower, rangeUpper }) * place) / (points - 1)).toPrecision(12)),
-  );
+  const places = evenPoints(instrument, points);
   return Array.from({ length: cycles }, (_, place) => place + 1).flatMap((cycle) =>
     (["rising", "falling"] as const).flatMap((direction) =>
       (direction === "rising" ? places : places.toReversed()).map((point) => {

@@ -4,6 +4,7 @@ import type { SheetColumn } from "../sheet/sheet-column.ts";
 import { sheetColumns } from "../sheet/sheet-columns.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { Wide } from "../table/wide.tsx";
+import { TypedNote } from "./typed-note.tsx";
 
 /** The working: one sheet a phase, lettered columns, a formula row, one row a reading. */
 export function WorkingSheets({ record, style }: { record: CalibrationRecord; style: NumberStyle }) {
@@ -15,6 +16,7 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
         enough that working from the printed ones gives the printed ones. Beside the number of a row stands its line in
         the table of readings.
       </p>
+      <TypedNote record={record} />
       {phasesOf(record).map(({ name, title, phase }) => (
         <Sheet key={name} id={`working-${name}`} title={title} record={record} phase={phase} style={style} />
       ))}

@@ -1,0 +1,2 @@
+export const packedProgram: RegExp;
+export function packedProgramModule(path: string): Promise<string>;

@@ -1,0 +1,85 @@
+import { assembleRecord } from "../../assembly/assemble-record.ts";
+import { decimalMarkOf } from "../../assembly/decimal-mark-of.ts";
+import { tellDoubts } from "../../assembly/plausibility/tell-doubts.ts";
+import { tellTolerance } from "../../assembly/plausibility/tell-tolerance.ts";
+import type { Problem } from "../../problems/problem.ts";
+import { ProblemList } from "../../problems/problem-list.ts";
+import { acceptedIn, quoted, whatIsWrong } from "../../problems/sentence.ts";
+import type { CalibrationRecord } from "../../record/record-schema.ts";
+import { withDecimalMark } from "../../units/decimal-mark.ts";
+import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
+import { casesOf } from "../../workbook/calibration-case.ts";
+import { type SheetData, type TypedTableName, typedTables } from "../sheet-data.ts";
+import type { Entries } from "./entries.ts";
+import { entryTables, filledRows, rawTables } from "./entry-tables.ts";
+
+/** A problem of the tables, at the row of the sheet that it belongs to. */
+export type SheetProblem = { isStop: boolean; row?: string; column?: string; place: string; says: string };
+
+/** Everything that the program says of what was typed so far. */
+export type Judgement = { record: CalibrationRecord | undefined; problems: readonly SheetProblem[] };
+
+/**
+ * The same checks, figures and words that the command gives for the tables which this sheet hands back.
+ *
+ * @param data of the sheet
+ * @param entries what was typed
+ * @param today ISO date, for days that lie ahead
+ * @returns the record, where nothing stops it, and every problem
+ * Source: `buildWorkbook`, `tellDoubts`, `assembleRecord`: the parts of the command itself.
+ */
+export function judgeSheet(data: SheetData, entries: Entries, today: string): Judgement {
+  const tables = rawTables(entryTables(data, entries, { typedIn: data.sheet }), data.mark);
+  const problems = new ProblemList();
+  const workbook = buildWorkbook(tables, { today }, problems);
+  tellOwnDoubts(workbook, problems);
+  const [rows] = casesOf(workbook, problems.all);
+  const digests = new Map(tables.map(({ file }) => [file, unsealed]));
+  return {
+    record: rows && assembleRecord(rows, { softwareVersion: data.program, digests, warnings: rows.warnings }),
+    problems: problems.all.map((problem) => atRow(problem, data, entries)),
+  };
+}
+
+/** A sheet seals nothing: the command does, from the files that are handed back. */
+const unsealed = Object.freeze({ byteLength: 0, sha256: "" });
+
+function tellOwnDoubts(workbook: Workbook, problems: ProblemList): void {
+  const [calibration] = workbook.calibrations;
+  const instrument = workbook.instruments.find(({ row }) => row.tag === calibration?.row.tag);
+  if (calibration === undefined || instrument === undefined) return;
+  const names = calibration.row.standards ?? [];
+  const rows = {
+    ...{ calibration, instrument, outputs: workbook.outputs, readings: workbook.readings, trips: workbook.trips },
+    standards: workbook.standards.filter(({ row }) => names.includes(row.standard)),
+    markOf: (table: "readings" | "trips") => decimalMarkOf(workbook, table),
+  };
+  withDecimalMark(instrument.row.decimalMark, () => {
+    tellTolerance(instrument, problems);
+    tellDoubts(rows, problems);
+  });
+}
+
+function atRow(problem: Problem, data: SheetData, entries: Entries): SheetProblem {
+  const { file, line, column } = problem.place;
+  const table = typedTables.find((name) => file === `${name}.csv`);
+  const row = table && line !== undefined ? filledRows(data, entries, table)[line - firstLine] : undefined;
+  const read = problem.read === undefined ? "" : `: ${quoted(problem.read)}`;
+  return {
+    isStop: problem.severity === "stop",
+    ...(row && { row: row.id }),
+    ...(column !== undefined && { column }),
+    place: table === undefined ? file : tableWords[table],
+    says: `${whatIsWrong(problem)}${read}. Accepted: ${acceptedIn(problem)}.`,
+  };
+}
+
+/** The line of the first row in a file whose first line is its header. */
+const firstLine = 2;
+
+const tableWords: Readonly<Record<TypedTableName, string>> = Object.freeze({
+  calibrations: "the calibration",
+  readings: "readings",
+  trips: "switched outputs",
+  loop_checks: "loop check",
+});
