@@ -20,10 +20,14 @@ const digests = `
   }
 `;
 
+const noEval = 'module.exports = () => { throw new EvalError("not in a page"); };';
+
 const withoutNode = {
   name: "without-node",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^node:/ }, ({ path }) => ({ path, namespace: "node" }));
+    // A library tries what an engine knows by eval, which the policy of a page forbids: it is told so, and no browser is.
+    onLoad({ filter: /@stdlib\/utils-eval\/lib\/index\.js$/ }, () => ({ contents: noEval, loader: "js" }));
     onLoad({ filter: /.*/, namespace: "node" }, ({ path }) => ({
       contents: path === "node:crypto" ? digests : notThere(path),
       resolveDir: import.meta.dirname,

@@ -11,6 +11,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "assembly/assemble-reteach.test.ts": 60,
   "assembly/assemble-sound.test.ts": 60,
   "assembly/phase/assemble-points.test.ts": 60,
+  "browser/entry-sheet.test.ts": 120,
   "browser/history.test.ts": 60,
   "browser/paper.test.ts": 60,
   "browser/printed-sheets.test.ts": 90,

@@ -30,6 +30,7 @@ export class Keeper {
     this.#waiting = entries;
     if (this.#isWriting || this.#isStopped) return;
     this.#isWriting = true;
+    this.#settings.tell(beingKept);
     setTimeout(() => void this.#writeAll(false), 0);
   }
 
@@ -44,6 +45,7 @@ export class Keeper {
   async look(): Promise<void> {
     const { store, sheet, now, tell } = this.#settings;
     const { isWriter, alsoOpen } = await store.look(sheet, now());
+    if (this.#isWriting) return;
     if (!isWriter) {
       this.#isStopped = true;
       tell(elsewhere);
@@ -81,6 +83,8 @@ const elsewhere: Keeping = {
   isSafe: false,
   says: "This sheet is open in another tab or window, which keeps what is typed. Nothing typed here is kept.",
 };
+
+const beingKept: Keeping = { isSafe: true, says: "Being kept …" };
 
 const alsoThere: Keeping = {
   isSafe: true,

@@ -1,5 +1,6 @@
+import "./without-compiling.ts";
+
 import { render } from "preact";
-import * as z from "zod";
 import { App } from "./app.tsx";
 import { SheetStore } from "./kept-sheet.ts";
 import type { SheetData } from "./sheet-data.ts";
@@ -15,9 +16,6 @@ const world: World = {
   chance: () => crypto.getRandomValues(new Uint16Array(1))[0]?.toString(16).padStart(4, "0") ?? "",
   openStore: () => SheetStore.open(indexedDB),
 };
-
-// What zod would compile for speed, the policy of the page forbids.
-z.config({ jitless: true });
 
 const data = JSON.parse(document.querySelector("#sheet-data")?.textContent ?? "") as SheetData;
 const root = document.querySelector("#sheet");

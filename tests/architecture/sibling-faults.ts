@@ -12,6 +12,7 @@ export const untested: Readonly<Record<string, string>> = {
   "src/problems/table-problems.ts": "data, tested by tests/problems/catalogue.test.ts",
   "src/problems/model-problems.ts": "data, tested by tests/problems/catalogue.test.ts",
   "src/problems/option-problems.ts": "data, tested by tests/problems/catalogue.test.ts",
+  "src/problems/collect-problems.ts": "data, tested by tests/jobs/collect/collect-tables.test.ts",
   "src/model/calibration-case.ts": "types alone",
   "src/workbook/files/raw-table.ts": "types alone",
   "src/workbook/files/sheet-text.ts": "types alone",

@@ -54,7 +54,8 @@ async function growingTables(disk: Disk, into: string, problems: ProblemList): P
   const own = new ProblemList();
   const raws = await readTables(found?.isFolder === true ? found.files : [], own);
   for (const { code, severity, place, read, values } of own.all) {
-    if (severity === "stop") problems.add(code, { ...place, file: `${into}/${place.file}` }, { read, values });
+    if (severity !== "stop" || code === "tables/empty") continue;
+    problems.add(code, { ...place, file: `${into}/${place.file}` }, { read, values });
   }
   return new Map(
     tableNames.map((table) => {

@@ -57,7 +57,7 @@ export function mergeRows(table: TableName, there: readonly PlacedRow[], coming:
     const before = there[at] as PlacedRow;
     const contradictions = contradictionsOf(before, row);
     refused.push(...contradictions);
-    const fresh = Object.entries(row.cells).filter(([name]) => (before.cells[name] ?? "") === "");
+    const fresh = Object.entries(row.cells).filter(([name, text]) => text !== "" && (before.cells[name] ?? "") === "");
     if (contradictions.length === 0 && fresh.some(([name]) => !isOfTyping(name))) {
       filled.set(at, Object.fromEntries(fresh));
     } else if (contradictions.length === 0) same += 1;

@@ -33,7 +33,8 @@ export async function readSources(
     const packages = found.files.filter(({ name }) => isPackage(name));
     for (const file of packages) {
       const own = found.isFolder ? `${path}/${file.name}` : path;
-      sources.push(await sourceOf(own, unpacked(file, own, problems), problems));
+      const files = unpacked(file, own, problems);
+      if (files !== undefined) sources.push(await sourceOf(own, files, problems));
     }
     const tables = found.files.filter(({ name }) => !isPackage(name));
     if (tables.length > 0 || packages.length === 0) sources.push(await sourceOf(path, tables, problems));
@@ -49,7 +50,8 @@ async function sourceOf(path: string, files: readonly SourceFile[], problems: Pr
   const own = new ProblemList();
   const tables = await readTables(files, own);
   for (const { code, severity, place, read, values } of own.all) {
-    if (severity === "stop") problems.add(code, { ...place, file: placeIn(path, place.file) }, { read, values });
+    if (severity !== "stop" || code === "tables/empty") continue;
+    problems.add(code, { ...place, file: placeIn(path, place.file) }, { read, values });
   }
   if (tables.length === 0 && !own.hasStop) {
     problems.add("collect/no-tables", { file: path }, { values: { tables: tableNames.join(", ") } });
@@ -67,8 +69,8 @@ export function placedRows(table: RawTable, path: string): readonly PlacedRow[] 
   return textRows(table, "point").map(({ cells, line }) => ({ cells, place: `${placeIn(path, table.file)}:${line}` }));
 }
 
-/** The tables in a .zip file; folders in it do not count. */
-function unpacked({ bytes }: SourceFile, path: string, problems: ProblemList): readonly SourceFile[] {
+/** The tables in a .zip file, where it can be unpacked; folders in it do not count. */
+function unpacked({ bytes }: SourceFile, path: string, problems: ProblemList): readonly SourceFile[] | undefined {
   let room = mostBytes;
   try {
     const files = unzipSync(bytes, {
@@ -85,6 +87,6 @@ function unpacked({ bytes }: SourceFile, path: string, problems: ProblemList): r
   } catch (fault) {
     const why = fault instanceof Error ? fault.message : String(fault);
     problems.add("collect/zip", { file: path }, { values: { why } });
-    return [];
+    return undefined;
   }
 }

@@ -1,6 +1,7 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import type { TableName } from "../../model/tables.ts";
+import type { ProblemCode } from "../../problems/catalogue.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { planSheet, type TextRows } from "../../sheet/plan-sheet.ts";
 import type { Cells, SheetData } from "../../sheet/sheet-data.ts";
@@ -56,7 +57,7 @@ export async function writeSheets(
   const sheets = wanted.map((one) => sheetOf(one, { tables, workbook, options, points, cycles }));
   const { sheetPage, paperPage } = await import("../../sheet/sheet-page.tsx");
   const files = sheets.map((data) => ({
-    path: `${options.out}/${safeFileName(`${data.tag}_${data.calibration}${options.onPaper ? "_form" : "_sheet"}`)}.html`,
+    path: `${options.out}/${safeFileName(`${data.tag}_${data.calibration}`)}_${options.onPaper ? "form" : "sheet"}.html`,
     text: options.onPaper ? paperPage(data) : sheetPage(data),
   }));
   if (!(await writeOrTell(() => disk.writeTogether(files), options.out, problems))) return [];
@@ -72,13 +73,16 @@ type Source = {
   cycles: number | undefined;
 };
 
+/** A table that is to be typed need not be there, and may have no rows. */
+const mayBeUnfinished: ReadonlySet<string> = new Set(["tables/missing", "tables/empty"] satisfies ProblemCode[]);
+
 /** Whatever comes with a sheet has to be right; what is to be typed may be unfinished. */
 function tellOfCarried(all: ProblemList, tables: readonly RawTable[], problems: ProblemList): void {
   const carried = ["instruments", "outputs", "standards", "controller_limits", "candidates"];
   const files = tables.filter(({ table }) => carried.includes(table)).map(({ file }) => file);
   for (const { code, severity, place, read, values } of all.all) {
     const isOfLoop = files.includes(place.file) || (code === "tables/missing" && values.table === "instruments");
-    const isUnread = code.startsWith("tables/") && place.line === undefined && code !== "tables/missing";
+    const isUnread = code.startsWith("tables/") && place.line === undefined && !mayBeUnfinished.has(code);
     if (severity === "stop" && (isOfLoop || isUnread)) problems.add(code, place, { read, values });
   }
 }

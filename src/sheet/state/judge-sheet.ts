@@ -31,6 +31,7 @@ export type Judgement = { record: CalibrationRecord | undefined; problems: reado
 export function judgeSheet(data: SheetData, entries: Entries, today: string): Judgement {
   const tables = rawTables(entryTables(data, entries, { typedIn: data.sheet }), data.mark);
   const problems = new ProblemList();
+  for (const { file, rows } of tables) if (rows.length === 0) problems.add("tables/empty", { file });
   const workbook = buildWorkbook(tables, { today }, problems);
   tellOwnDoubts(workbook, problems);
   const [rows] = casesOf(workbook, problems.all);
