@@ -1,36 +1,26 @@
 import { createHash } from "node:crypto";
+import { resolve } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 
 /** Whether a path asks for a program that runs in a page, bundled and packed: `main.browser.tsx?packed`. */
 export const packedProgram = /\.browser\.tsx\?packed$/u;
 
-/** Of Node a browser has nothing: a digest comes from a library, and what a page never does throws if it is done after all. */
-const digests = `
-  import { sha256 } from "@noble/hashes/sha2.js";
-  export function createHash() {
-    const hash = sha256.create();
-    return {
-      update(bytes) {
-        hash.update(bytes);
-        return this;
-      },
-      digest: () => hash.digest(),
-    };
-  }
-`;
+/** Of Node a browser has nothing: digests come from a file of ours, and what a page never does throws if it is done. */
+const ofNode = { "node:crypto": resolve(import.meta.dirname, "src/sheet/browser-crypto.ts") };
 
 const noEval = 'module.exports = () => { throw new EvalError("not in a page"); };';
 
 const withoutNode = {
   name: "without-node",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^node:/ }, ({ path }) => ({ path, namespace: "node" }));
+    onResolve({ filter: /^node:/ }, ({ path }) => {
+      return ofNode[path] === undefined ? { path, namespace: "node" } : { path: ofNode[path] };
+    });
     // A library tries what an engine knows by eval, which the policy of a page forbids: it is told so, and no browser is.
     onLoad({ filter: /@stdlib\/utils-eval\/lib\/index\.js$/ }, () => ({ contents: noEval, loader: "js" }));
     onLoad({ filter: /.*/, namespace: "node" }, ({ path }) => ({
-      contents: path === "node:crypto" ? digests : notThere(path),
-      resolveDir: import.meta.dirname,
+      contents: notThere(path),
     }));
   },
 };

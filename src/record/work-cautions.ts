@@ -41,7 +41,7 @@ const cautions: readonly Caution[] = [
  * @param paper what they stand on, in words: "record", "sheet"
  * @returns sentences, in the order of the work
  * Source: common practice of the trade; the site's lockout procedure, local codes and licensed practice go before them.
- * @example workCautions({ signalLower: 4, signalUpper: 20 }, "record").length // 6
+ * @example workCautions({ signalLower: 4, signalUpper: 20 }, "record").length // 7
  */
 export function workCautions(instrument: OfLoop, paper: "record" | "sheet"): readonly string[] {
   const first = `Isolating, bypassing and restoring the loop follow the site's own lockout procedure, its permits and the local codes, and are done by people licensed or qualified for it. This ${paper} gives nobody authority to work.`;

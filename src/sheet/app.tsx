@@ -159,7 +159,8 @@ function useViews(
   const problemsByRow = useMemo(() => {
     const byRow = new Map<string, SheetProblem[]>();
     for (const problem of problems) {
-      if (problem.row !== undefined) byRow.set(problem.row, [...(byRow.get(problem.row) ?? []), problem]);
+      if (problem.row !== undefined && problem.isOfRow)
+        byRow.set(problem.row, [...(byRow.get(problem.row) ?? []), problem]);
     }
     return byRow;
   }, [problems]);

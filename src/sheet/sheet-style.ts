@@ -47,6 +47,7 @@ table{border-collapse:collapse;width:100%}
 .error{font-size:14px;font-variant-numeric:tabular-nums}
 .is-outside .error,.problem,.is-bad,.not-restored{color:var(--bad)}
 .problem,.doubt{font-size:14px;margin:4px 0}
+.problem.is-doubt{color:var(--ink)}
 .doubt{border-left:5px solid var(--bad);padding-left:8px}
 .doubt p{margin:2px 0 6px}
 .stamp{display:grid;grid-template-columns:minmax(120px,1fr) auto auto;gap:10px;align-items:end}

@@ -54,6 +54,7 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "inter-ui": ["report"],
   canonicalize: ["proof"],
   zod: ["model", "record", "proof", "workbook", "sheet"],
+  "@noble/hashes": ["sheet"],
   fflate: ["sheet", "jobs"],
   commander: ["cli"],
   "@cantoo/pdf-lib": ["cli"],

@@ -30,6 +30,24 @@ for (const { name, address, width, height, colorScheme = "light" } of onScreen) 
 }
 
 const folder = mkdtempSync(join(tmpdir(), "spanwright-screenshots-"));
+
+// An entry sheet on a telephone, with the first readings of a run typed.
+const command = join(here, "../../dist/cli.js");
+const demo = join(here, "../../data-demo");
+const asked = ["--tag", "LT-310", "--calibration", "LT-310-EXAMPLE", "--cycles", "1", "--out", folder];
+execFileSync(process.execPath, [command, "sheet", demo, ...asked]);
+const sheetPage = await browser.newPage({ viewport: { width: 390, height: 860 }, deviceScaleFactor: 2 });
+await sheetPage.goto(pathToFileURL(join(folder, "LT-310_LT-310-EXAMPLE_sheet.html")).href);
+await sheetPage.locator("#as_found input[data-column=signal]").first().focus();
+for (const text of ["4,012", "8,020", "12,031", "16,052", "20,01"]) {
+  await sheetPage.keyboard.type(text);
+  if (text !== "20,01") await sheetPage.keyboard.press("Enter");
+}
+await sheetPage.waitForTimeout(1500);
+await sheetPage.locator("#as_found").evaluate((section) => section.scrollIntoView());
+await sheetPage.screenshot({ path: join(here, "../../docs/entry-sheet.png") });
+await sheetPage.close();
+
 const opened = await browser.newPage();
 await opened.goto(page);
 writeFileSync(join(folder, "page.pdf"), await opened.pdf({ format: "A4", printBackground: true }));

@@ -1,5 +1,6 @@
 import { readNumber } from "../../units/read-number.ts";
 import { Field } from "./field.tsx";
+import { RowProblems } from "./row-problems.tsx";
 import { type RowView, useSheet } from "./sheet-context.ts";
 
 /** A field of the calibration: its column, what it asks for, the list of words that it offers. */
@@ -56,7 +57,7 @@ export function BeforePart({ view }: { view: RowView }) {
       <Fields view={view} asked={conditions} />
       <h3>Target</h3>
       <Fields view={view} asked={target} />
-      <Problems view={view} />
+      <RowProblems problems={view.problems} />
     </section>
   );
 }
@@ -95,15 +96,6 @@ function Fields({ view, asked }: { view: RowView; asked: readonly Asked[] }) {
       ))}
     </div>
   );
-}
-
-function Problems({ view }: { view: RowView }) {
-  return view.problems.map(({ says, column }) => (
-    <p key={says} class="problem">
-      {column === undefined ? "" : `${column}: `}
-      {says}
-    </p>
-  ));
 }
 
 /** The standards of the workbook, to be ticked; what is past its day says so before it is used. */

@@ -2,6 +2,7 @@ import { limitWords } from "../../verdict/loop-check/limit-words.ts";
 import type { ApplicableItem } from "../../verdict/loop-check/loop-items.ts";
 import type { LoopLimit } from "../../verdict/loop-check/loop-limits.ts";
 import { Field } from "./field.tsx";
+import { RowProblems } from "./row-problems.tsx";
 import { Kept, type RowView, useSheet } from "./sheet-context.ts";
 
 /** What an item asks for, as the list has it. */
@@ -61,11 +62,7 @@ function Check({ view, meaning }: { view: RowView; meaning: CheckMeaning | undef
           <Field view={view} column="measured" label="measured" unit={cells.unit} />
           <Field view={view} column="remark" label="remark" />
         </div>
-        {problems.map(({ says }) => (
-          <p key={says} class="problem">
-            {says}
-          </p>
-        ))}
+        <RowProblems problems={problems} />
       </fieldset>
     </li>
   );

@@ -5,6 +5,7 @@ import { readNumber } from "../../units/read-number.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { atItsPoint, errorWords, type RowSays, type Slip, slipIn } from "../state/row-says.ts";
 import { Field } from "./field.tsx";
+import { RowProblems } from "./row-problems.tsx";
 import { type RowView, useSheet } from "./sheet-context.ts";
 
 export type ReadingProps = {
@@ -78,11 +79,7 @@ function Below({ view: { row, problems }, name }: { view: RowView; name: string 
   const { remove } = useSheet();
   return (
     <>
-      {problems.map(({ says }) => (
-        <p key={says} class="problem">
-          {says}
-        </p>
-      ))}
+      <RowProblems problems={problems} />
       {!row.isGiven && row.id.includes("+") && (
         <button type="button" class="small" onClick={() => remove(row)}>
           Take out {name}

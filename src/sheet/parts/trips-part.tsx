@@ -5,6 +5,7 @@ import { remarked } from "../../workbook/text-rows.ts";
 
 import { titleOf } from "../state/so-far.ts";
 import { Field } from "./field.tsx";
+import { RowProblems } from "./row-problems.tsx";
 import { type RowView, useSheet } from "./sheet-context.ts";
 
 type TripsProps = { phase: "as_found" | "as_left"; views: readonly RowView[]; locked?: string | undefined };
@@ -89,11 +90,7 @@ function Trips({ views }: { views: readonly RowView[] }) {
                 Take out<span class="hidden"> {name}</span>
               </button>
             )}
-            {view.problems.map(({ says }) => (
-              <p key={says} class="problem">
-                {says}
-              </p>
-            ))}
+            <RowProblems problems={view.problems} />
           </li>
         );
       })}

@@ -13,8 +13,18 @@ import { type SheetData, type TypedTableName, typedTables } from "../sheet-data.
 import type { Entries } from "./entries.ts";
 import { entryTables, filledRows, rawTables } from "./entry-tables.ts";
 
-/** A problem of the tables, at the row of the sheet that it belongs to. */
-export type SheetProblem = { isStop: boolean; row?: string; column?: string; place: string; says: string };
+/**
+ * A problem of the tables, at the row of the sheet that it belongs to. `isOfRow`: it is about what stands in that row, and
+ * not about the phase that the row begins.
+ */
+export type SheetProblem = {
+  isStop: boolean;
+  isOfRow: boolean;
+  row?: string;
+  column?: string;
+  place: string;
+  says: string;
+};
 
 /** Everything that the program says of what was typed so far. */
 export type Judgement = { record: CalibrationRecord | undefined; problems: readonly SheetProblem[] };
@@ -68,6 +78,7 @@ function atRow(problem: Problem, data: SheetData, entries: Entries): SheetProble
   const read = problem.read === undefined ? "" : `: ${quoted(problem.read)}`;
   return {
     isStop: problem.severity === "stop",
+    isOfRow: problem.severity === "stop" || problem.code.startsWith("plausible/"),
     ...(row && { row: row.id }),
     ...(column !== undefined && { column }),
     place: table === undefined ? file : tableWords[table],

@@ -26,6 +26,7 @@ test("a problem stands at the row and the column of the sheet, in the words of t
   expect(record).toBeUndefined();
   expect(problems).toContainEqual({
     isStop: true,
+    isOfRow: true,
     row: "as_found/1/falling/50",
     column: "signal",
     place: "readings",
