@@ -13,6 +13,7 @@ import {
   requiredDate,
   requiredNumber,
   requiredText,
+  sheetText,
   text,
   time,
   unit,
@@ -22,9 +23,9 @@ import { media } from "./medium.ts";
 
 /** What an entry sheet says of a row: original observations are kept with where and when they were typed. */
 const typedColumns = () => ({
-  typedAt: text("when it was typed into an entry sheet, local time with its distance from UTC"),
-  typedIn: text("number of that sheet, with four digits for the device"),
-  typedBefore: text("what stood there before it was typed again, each with the moment until which it did"),
+  typedAt: sheetText("when it was typed into an entry sheet, local time with its distance from UTC"),
+  typedIn: sheetText("number of that sheet, with four digits for the device"),
+  typedBefore: sheetText("what stood there before it was typed again, each with the moment until which it did"),
 });
 
 /** One reference used. */

@@ -48,6 +48,8 @@ export type ColumnMeaning = CellReading & {
   missingAtFirstLook?: true;
   /** Its column need not be there where another cell of each row says it. */
   mayBeSaid?: true;
+  /** An entry sheet fills it in, and nobody else: it is not among those that are printed to be filled in. */
+  bySheet?: true;
 };
 
 export type Column = ColumnMeaning & { key: string; name: string };
@@ -74,6 +76,9 @@ function numberOf({ isWhole }: NumberBounds): z.ZodNumber {
 
 export const requiredText = (about: string) => column(z.string().min(1), { reads: "text", required: true, about });
 export const text = (about: string) => column(z.string().min(1).optional(), { reads: "text", required: false, about });
+/** A text that an entry sheet writes. */
+export const sheetText = (about: string) =>
+  column(z.string().min(1).optional(), { reads: "text", required: false, about, bySheet: true });
 export const list = (about: string) =>
   column(z.array(z.string().min(1)).optional(), { reads: "list", required: false, about });
 export const requiredNumber = (unit: UnitSource, about: string, bounds: NumberBounds = {}) =>

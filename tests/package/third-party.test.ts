@@ -2,9 +2,13 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
+import { program } from "../../packed-program.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const text = readFileSync(join(root, "THIRD-PARTY.md"), "utf8");
+
+/** What the program of the entry sheet is made of, which is packed and says no more where its pieces came from. */
+const inSheet = Object.keys((await program(join(root, "src/sheet/main.browser.tsx"))).metafile.inputs);
 
 /** The bundle is not minified: before each piece stands the path that it came from. */
 function foldersInBundle(): readonly string[] {
@@ -13,7 +17,10 @@ function foldersInBundle(): readonly string[] {
     const code = readFileSync(join(root, "dist", name), "utf8");
     return [...code.matchAll(/^\/\/ (node_modules\/\S+)$/gmu)].map(([, path = ""]) => path);
   });
-  return [...new Set(paths.map((path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+/u.exec(path)?.[0] ?? ""))].sort();
+  const ofSheet = inSheet.filter((path) => path.startsWith("node_modules/"));
+  return [
+    ...new Set([...paths, ...ofSheet].map((path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+/u.exec(path)?.[0] ?? "")),
+  ].sort();
 }
 
 const bundled = foldersInBundle().map((folder) => {

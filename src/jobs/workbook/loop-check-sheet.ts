@@ -63,7 +63,7 @@ function plannedChecks({ instruments, outputs }: Workbook, tables: readonly RawT
 }
 
 function rows(planned: readonly PlannedCheck[]): string {
-  const columns = tableColumns("loop_checks").map(({ name }) => name);
+  const columns = tableColumns("loop_checks").flatMap(({ name, bySheet }) => (bySheet === true ? [] : [name]));
   const lines = planned.flatMap(({ calibration, instrument, outputs }) =>
     applicableItems(instrument, outputs).map(({ key, unit = "" }) => {
       const cells: Readonly<Record<string, string>> = { calibration, item: key, unit };

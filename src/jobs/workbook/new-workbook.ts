@@ -52,6 +52,7 @@ const neededToo: Readonly<Partial<Record<TableName, readonly string[]>>> = { rea
 function columnsWanted(table: TableName, { isMinimal, isExample }: NewWorkbookOptions): readonly string[] {
   const isFilled = (name: string) => exampleTables[table].some((row) => row[name] !== undefined);
   return tableColumns(table)
+    .filter(({ bySheet }) => bySheet !== true)
     .filter(({ name, required }) => !isMinimal || required || neededToo[table]?.includes(name))
     .filter(({ name }) => isMinimal || !isExample || isFilled(name))
     .map(({ name }) => name);
