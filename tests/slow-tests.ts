@@ -83,6 +83,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "outside/drift.test.ts": 60,
   "outside/figures.test.ts": 60,
   "outside/global-risk.test.ts": 120,
+  "outside/spreadsheet-round-trip.test.ts": 120,
   "outside/spreadsheet.test.ts": 180,
   "outside/trips.test.ts": 60,
   "package/npm-pack.test.ts": 90,

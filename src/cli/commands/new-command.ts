@@ -28,7 +28,7 @@ export const addNewCommand: AddCommand = (program, console, settle) => {
     .argument("<folder>", "new or empty folder")
     .option("--minimal", "only the tables and columns that must be there")
     .option("--example", "filled with an invented loop to play with")
-    .option("--xlsx", "one spreadsheet with a sheet a table, in place of a file a table")
+    .option("--xlsx", "one spreadsheet with a sheet a table: notes on its headers, fixed words to choose from")
     .action(async (folder: string, options: NewOptions) => {
       settle(await newCommand(folder, options, console));
     });

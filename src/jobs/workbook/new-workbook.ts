@@ -22,15 +22,16 @@ export async function newWorkbook(
     problems.add("options/folder-not-empty", { file: folder }, { values: { files: names.slice(0, 5).join(", ") } });
     return { files: [], problems };
   }
-  const tables = new Map(
-    tablesWanted(options).map((table) => [table, rowsWanted(table, columnsWanted(table, options), options)]),
-  );
+  const tables = tablesWanted(options).map((table) => {
+    const columns = columnsWanted(table, options);
+    return { name: table, columns, rows: rowsWanted(table, columns, options) };
+  });
   const files: readonly NewFile[] = [
     ...(options.isSpreadsheet
-      ? [{ path: `${folder}/workbook.xlsx`, text: await writeSpreadsheet(Object.fromEntries(tables)) }]
-      : [...tables].map(([table, rows]) => ({
-          path: `${folder}/${table}.csv`,
-          text: writeDelimited(rows, { newline: "\n" }),
+      ? [{ path: `${folder}/workbook.xlsx`, text: await writeSpreadsheet(tables) }]
+      : tables.map(({ name, columns, rows }) => ({
+          path: `${folder}/${name}.csv`,
+          text: writeDelimited([columns.map((column) => column.name), ...rows], { newline: "\n" }),
         }))),
     { path: `${folder}/README.md`, text: readme() },
   ];
@@ -49,22 +50,21 @@ function tablesWanted({ isMinimal, isExample }: NewWorkbookOptions): readonly Ta
 /** Columns that no row may leave empty, though a rule in words says so and not the table. */
 const neededToo: Readonly<Partial<Record<TableName, readonly string[]>>> = { readings: ["signal"] };
 
-function columnsWanted(table: TableName, { isMinimal, isExample }: NewWorkbookOptions): readonly string[] {
+function columnsWanted(table: TableName, { isMinimal, isExample }: NewWorkbookOptions): readonly Column[] {
   const isFilled = (name: string) => exampleTables[table].some((row) => row[name] !== undefined);
   return tableColumns(table)
     .filter(({ bySheet }) => bySheet !== true)
     .filter(({ name, required }) => !isMinimal || required || neededToo[table]?.includes(name))
-    .filter(({ name }) => isMinimal || !isExample || isFilled(name))
-    .map(({ name }) => name);
+    .filter(({ name }) => isMinimal || !isExample || isFilled(name));
 }
 
 function rowsWanted(
   table: TableName,
-  columns: readonly string[],
+  columns: readonly Column[],
   { isExample }: NewWorkbookOptions,
 ): readonly (readonly WrittenCell[])[] {
   const rows = isExample ? exampleTables[table] : [];
-  return [columns, ...rows.map((row) => columns.map((name) => cellOf(row[name] ?? "")))];
+  return rows.map((row) => columns.map(({ name }) => cellOf(row[name] ?? "")));
 }
 
 /** A number stays a number in a spreadsheet, with the digits that it has; in a table of text they are the same. */

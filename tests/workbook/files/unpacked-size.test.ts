@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { tableColumns } from "../../../src/model/tables.ts";
 import { mostUnpackedBytes, unpackedSize } from "../../../src/workbook/files/unpacked-size.ts";
 import { writeSpreadsheet } from "../../../src/workbook/files/write-spreadsheet.ts";
 import { zipOf } from "../zip-of.ts";
@@ -7,7 +8,9 @@ const megabytes = (count: number) => new Uint8Array(count * 2 ** 20);
 
 test("what its parts take is the size of a packed file; other files have none", async () => {
   expect(unpackedSize(zipOf("a", megabytes(1)))).toBe(2 ** 20);
-  const spreadsheet = await writeSpreadsheet({ readings: [["calibration"], ["C-1"]] });
+  const spreadsheet = await writeSpreadsheet([
+    { name: "readings", columns: tableColumns("readings"), rows: [["C-1"]] },
+  ]);
   expect(unpackedSize(spreadsheet)).toBeGreaterThan(1000);
   expect(unpackedSize(spreadsheet)).toBeLessThan(100_000);
   expect(unpackedSize(new TextEncoder().encode("tag,range_lower\nLT-1,0\n"))).toBeUndefined();
