@@ -5,6 +5,7 @@ import { type CurveOf, type CurveTable, curveTable } from "./curve-table.ts";
 import { type CycleCells, cycleCells } from "./cycle-cells.ts";
 import { Grid } from "./grid.ts";
 import { endLine, errorLine, type LineCells, outputLine } from "./line-figures.ts";
+import { lineValues } from "./line-values.ts";
 import { loopFigures } from "./loop-figures.ts";
 import type { PhaseReadings, ReadingsSheet } from "./readings-sheet.ts";
 
@@ -41,6 +42,7 @@ export function figuresSheet({ phases, loop }: ReadingsSheet): FiguresSheet {
     const line = errorLine(add, readings, loop);
     curveFigures(add, readings, table);
     loopFigures(add, readings, loop);
+    lineValues(add, phase);
     for (const [name, why] of Object.entries(notDetermined)) add(name, `not determined: ${why}`, "");
     const curves = [{ isEnd: false, points, table, line, cycles: cycleCells(add, readings, points, table, ofFirst) }];
     if (endPoints === undefined || endTable === undefined) return { readings, curves };

@@ -18,8 +18,9 @@ const series: readonly Series[] = [
   { letter: "G", name: "upper limit of the tolerance", color: "6D7885" },
 ];
 
-/** Nothing is known between two test points: no line joins them, which is to say a thin one of the paper's colour. */
-const unjoined = { color: "FFFFFF", stroke: { dash: "sysDot", width: 0.25 } } as const;
+/** Nothing is known between two test points: what joins them is as faint as a chart of this kind allows. */
+const faint = { dash: "sysDot", width: 0.25 } as const;
+const limit = { dash: "dash", width: 1.5 } as const;
 
 /** Rows that a picture covers. */
 const height = 24;
@@ -33,6 +34,7 @@ export function pictureSheet(
   const grid = new Grid("Picture");
   const { distanceUnit, tag } = record.instrument;
   grid.add([`Errors of the test points by which the loop is decided, ${distanceUnit}`], "title");
+  grid.add(["Nothing was read between two test points: the faint lines that join them say nothing."]);
   const charts = phases.map((phase): SheetChart => {
     grid.begin(phase.title);
     grid.add(headings, "heading");
@@ -61,15 +63,14 @@ export function pictureSheet(
       series: series
         .filter(({ letter }) => !isEmpty(letter, phase.deciding))
         .map(({ letter, name, color, symbol }) => ({
-          name,
-          ...(symbol === undefined ? { color, stroke: { dash: "dash", width: 1.5 } as const } : unjoined),
+          ...{ name, color, stroke: symbol === undefined ? limit : faint },
           marker: symbol === undefined ? { symbol: "none" as const } : { symbol, size: 7, fill: color, line: color },
           categories: grid.range("A", first, last),
           values: grid.range(letter, first, last),
         })),
       anchor: { from: { row: top, col: 0 }, to: { row: top + height - 2, col: 9 } },
       legend: "bottom",
-      axes: { x: { title: `reference, ${distanceUnit}` }, y: { title: `error, ${distanceUnit}` } },
+      axes: { x: { title: `reference, ${distanceUnit}`, tickLblPos: "low" }, y: { title: `error, ${distanceUnit}` } },
     };
   });
   return { grid, charts: charts.filter(({ series: some }) => some.length > 0) };

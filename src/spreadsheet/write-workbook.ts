@@ -48,5 +48,14 @@ function writtenCell(cell: Cell, style: CellStyle | undefined) {
   if (isFormula(cell))
     return { formula: cell.formula, ...(cell.is !== undefined && { formulaResult: cell.is }), ...(style && { style }) };
   if (typeof cell === "number") return { value: cell, type: "number" as const, style: { ...valueStyle, ...style } };
-  return { value: cell, type: "string" as const, ...(style && { style }) };
+  return { value: cellText(cell), type: "string" as const, ...(style && { style }) };
+}
+
+/** Most characters of a cell; what is longer would make other programs offer a repair. */
+const longestText = 32_767;
+
+/** As it was typed: what a file of this kind would read as the code of a letter, such as _x0041_, is written so that it is not. */
+function cellText(text: string | null): string {
+  const plain = (text ?? "").replace(/_(?=x[0-9A-Fa-f]{4}_)/gu, "_x005F_").replace(/[\uFFFE\uFFFF]/gu, "\uFFFD");
+  return plain.length <= longestText ? plain : `${plain.slice(0, longestText - 1)}…`;
 }

@@ -41,6 +41,8 @@ export const untested: Readonly<Record<string, string>> = {
   "src/report/style/certificate-style.ts": "a style, tested by tests/report/style/page-style.test.ts",
   "src/report/table/wide.tsx": "tested by tests/browser/screen.test.ts",
   "src/spreadsheet/add-figure.ts": "types alone",
+  "src/spreadsheet/line-values.ts":
+    "values alone, each of which says so; tested by tests/spreadsheet/record-workbook.test.ts",
   "src/spreadsheet/cycle-cells.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
   "src/spreadsheet/budget-line.ts": "formulas, reckoned and held against records by tests/outside/spreadsheet.test.ts",
   "src/spreadsheet/coverage-cells.ts":

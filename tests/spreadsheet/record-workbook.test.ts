@@ -6,6 +6,7 @@ import { columnLetter, isFormula } from "../../src/spreadsheet/cell.ts";
 import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
 import { inFolder } from "../jobs/memory-disk.ts";
 import { demoTexts, reportedFrom } from "../jobs/reported-records.ts";
+import { recordFigures } from "../outside/record-figures.ts";
 
 const { records } = await reportedFrom(inFolder("demo", demoTexts), "demo", { tag: "LT-310" });
 
@@ -56,4 +57,33 @@ test("the sheets of a record, each once, and a native chart a phase that is draw
     ["scatter", "LT-310, as left: error over the range"],
   ]);
   expect(charts.every(({ altText, series }) => altText !== undefined && series.length === 6)).toBe(true);
+});
+
+/** What stands on the page alone, or is counted and not reckoned. */
+const notLive =
+  /^counted\.|^fit\.n$|^judged$|\.combinedStandardUncertainty$|\.standardsUncertainty$|\.effectiveDegreesOfFreedom$|^loopError\.(?:row|value|shares)|^hysteresis\.withinOneCycle\.(?:point|cycle)$|^repeatability\.(?:point|direction)$|\.direction$|\.point$|^worst\.|^verdicts\.|^meanAbsoluteError\.distance$/u;
+
+test("every figure of a phase is what some formula gives", async () => {
+  const all = await reportedFrom(inFolder("demo", demoTexts), "demo");
+  const lost = all.records.flatMap((record) => {
+    const live = new Set(
+      recordSheets(record).flatMap(({ grid }) =>
+        grid.rows.flatMap(({ cells }) => cells.flatMap((cell) => (isFormula(cell) ? [cell.is] : []))),
+      ),
+    );
+    return phasesOf(record).flatMap(({ phase }) =>
+      [...recordFigures(record, phase)]
+        .filter(([name, { value }]) => value !== null && !notLive.test(name) && !live.has(value))
+        .map(([name]) => `${record.instrument.tag} ${name}`),
+    );
+  });
+  expect(lost).toEqual([]);
+});
+
+test("what no formula gives is a value that says so", () => {
+  const { asFound } = records[0]!.phases;
+  const rows = recordSheets(records[0]!)[1]!.grid.rows.map(({ cells }) => cells);
+  const values = rows.filter((cells) => cells[6] === "value of the record").map((cells) => cells[3]);
+  expect(values).toContain(asFound!.zeroError!.combinedStandardUncertainty);
+  expect(values.every((value) => typeof value === "number")).toBe(true);
 });

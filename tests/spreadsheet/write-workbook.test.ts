@@ -3,7 +3,19 @@ import { expect, test } from "vitest";
 import { Grid } from "../../src/spreadsheet/grid.ts";
 import { writeWorkbook } from "../../src/spreadsheet/write-workbook.ts";
 
-const hostile = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", '=HYPERLINK("http://example.com")', "<b>&amp;", "'x"];
+const hostile = [
+  "=1+1",
+  "+1",
+  "-1",
+  "@SUM(A1)",
+  "\t=1",
+  '=HYPERLINK("http://example.com")',
+  "<b>&amp;",
+  "'x",
+  "_x0041_",
+  "a\u0001b",
+  "_x005F_",
+];
 
 function sheetOf(...rows: Parameters<Grid["add"]>[0][]): { grid: Grid } {
   const grid = new Grid("Readings");
@@ -37,4 +49,9 @@ test("a formula keeps what the record says that it gives; numbers and empty cell
 test("the same sheets are the same bytes", async () => {
   const bytes = () => writeWorkbook([sheetOf(["a", 1, { formula: "B1+1", is: 2 }])]);
   expect(Buffer.compare(Buffer.from(await bytes()), Buffer.from(await bytes()))).toBe(0);
+});
+
+test("text that no cell holds is cut and says so", async () => {
+  const { rows } = await cellsOf(["y".repeat(40_000)]);
+  expect(rows[0]?.[0]).toBe(`${"y".repeat(32_766)}…`);
 });
