@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../numeric/least-and-greatest.ts";
 import type { PlannedRow } from "./sheet-data.ts";
 
 type View = { row: PlannedRow; cells: Readonly<Record<string, string>> };
@@ -17,7 +18,7 @@ export function cycleRows(
   freshId: (table: "readings") => string,
 ): readonly PlannedRow[] {
   const cycles = views.map(({ cells }) => Number(cells.cycle ?? 1)).filter(Number.isFinite);
-  const [first, last] = [Math.min(...cycles), Math.max(...cycles)];
+  const [first, last] = [leastOf(cycles), greatestOf(cycles)];
   const id = freshId("readings");
   return views
     .filter(({ cells }) => Number(cells.cycle ?? 1) === first)

@@ -32,7 +32,7 @@ function writtenSheet({ grid, charts = [] }: WrittenSheet): WriteSheet {
       if (cell !== null) cells.set(`${row},${column}`, writtenCell(cell, styleOfKind[kind]));
     }
   }
-  const width = Math.max(...grid.rows.map((row) => row.cells.length));
+  const width = grid.rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   return {
     name: grid.name,
     rows: [],
