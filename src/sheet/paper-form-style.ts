@@ -12,6 +12,7 @@ export const paperFormStyle = `
 .form-table{border-collapse:collapse;width:100%;margin:4pt 0}
 .form-table th,.form-table td{border:.75pt solid #000;height:9mm;padding:1mm 1.5mm;text-align:left;font-size:9pt}
 .form-table thead th{height:auto;font-size:8pt}
+.form-table thead .form-marks th{border-width:0;font-weight:400}
 .form-table tr{break-inside:avoid}
 .form-table .box{min-width:19mm}
 .form-table .tick-box{min-width:11mm;text-align:center}

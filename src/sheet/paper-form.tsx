@@ -20,7 +20,8 @@ export function PaperForm({ data, loop }: FormProps) {
       <header>
         <h1>{data.tag}</h1>
         <p>
-          Calibration {data.calibration}, sheet {data.sheet}. {instrument.description ?? ""}{" "}
+          Calibration {data.calibration}, sheet {data.sheet}.{" "}
+          {instrument.description === undefined ? "" : `${instrument.description}, `}
           {writePlain(instrument.rangeLower)} to {writePlain(instrument.rangeUpper)} {instrument.distanceUnit},{" "}
           {writePlain(instrument.signalLower)} to {writePlain(instrument.signalUpper)} {instrument.signalUnit},
           tolerance {marked(toleranceWords(instrument))}.
@@ -89,6 +90,7 @@ function PhaseForm({ data, loop, phase, title }: FormProps & { phase: string; ti
       <h2>{title}</h2>
       <table class="form-table">
         <thead>
+          <Marks data={data} columns={7 + Number(hasCounts) + Number(hasValue)} />
           <tr>
             <th>No.</th>
             <th>Run</th>
@@ -113,8 +115,19 @@ function PhaseForm({ data, loop, phase, title }: FormProps & { phase: string; ti
           ))}
         </tbody>
       </table>
-      {outputs.length > 0 && <TripsForm outputs={outputs} unit={instrument.distanceUnit} />}
+      {outputs.length > 0 && <TripsForm data={data} loop={loop} />}
     </section>
+  );
+}
+
+/** Heads of tables repeat on every printed side: whose sheet it is stands in each. */
+function Marks({ data, columns }: { data: SheetData; columns: number }) {
+  return (
+    <tr class="form-marks">
+      <th colSpan={columns}>
+        {data.tag}, calibration {data.calibration}, sheet {data.sheet}
+      </th>
+    </tr>
   );
 }
 
@@ -150,13 +163,14 @@ function ReadingForm({ row: { cells }, number, instrument, boxes }: ReadingFormP
 /** Runs for which an output has boxes. */
 const runs = [1, 2, 3] as const;
 
-function TripsForm({ outputs, unit }: { outputs: SheetLoop["outputs"]; unit: string }) {
+function TripsForm({ data, loop: { instrument, outputs } }: FormProps) {
   return (
     <table class="form-table">
       <thead>
+        <Marks data={data} columns={2 + 2 * runs.length} />
         <tr>
           <th>Output</th>
-          <th>Set point, {unit}</th>
+          <th>Set point, {instrument.distanceUnit}</th>
           {runs.map((run) => (
             <th key={run}>Approach {run}</th>
           ))}
@@ -187,6 +201,7 @@ function ChecksForm({ data, loop }: FormProps) {
       <h2>Loop check</h2>
       <table class="form-table">
         <thead>
+          <Marks data={data} columns={6} />
           <tr>
             <th>Item</th>
             <th>Accepted</th>

@@ -76,6 +76,8 @@ test("a form for the pen has no script, prints what is expected, and the caution
   expect(paths).toEqual(["sheets/LT-1_C-1_form.html"]);
   expect(page).not.toContain("<script");
   expect(page.indexOf("lockout procedure")).toBeLessThan(page.indexOf("As found"));
+  // Heads of tables repeat on each printed side: whose form it is stands in every one.
+  expect(page.match(/LT-1, calibration C-1, sheet S-/gu)?.length).toBe(page.match(/<thead>/gu)?.length);
   expect(page).toMatch(/<td class="printed">25<\/td><td class="box"><\/td><td class="printed">8<\/td>/u);
 });
 
