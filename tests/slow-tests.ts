@@ -84,7 +84,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "outside/figures.test.ts": 60,
   "outside/global-risk.test.ts": 120,
   "outside/spreadsheet-round-trip.test.ts": 120,
-  "outside/spreadsheet.test.ts": 180,
+  "outside/spreadsheet.test.ts": 300,
   "outside/trips.test.ts": 60,
   "package/npm-pack.test.ts": 90,
   "problems/filing-problems.test.ts": 60,

@@ -36,7 +36,7 @@ export async function recalculated(
     execFileSync(
       soffice,
       [`-env:UserInstallation=file://${profile}`, "--headless", "--convert-to", "xlsx", "--outdir", out, ...files],
-      { stdio: "pipe", timeout: 120_000 },
+      { stdio: "pipe", timeout: 280_000 },
     );
     return await Promise.all(workbooks.map((_, index) => cellsOf(readFileSync(join(out, `${index}.xlsx`)))));
   } finally {
