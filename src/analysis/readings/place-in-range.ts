@@ -29,31 +29,6 @@ export function pointAt<Point extends { point: number }>(
 }
 
 /**
- * The tolerance at a place, from those of the two test points nearest to it.
- *
- * @param points of a phase, at least one
- * @param place distance, also beyond the test points
- * @returns both limits, distance; exact for every tolerance that is a part of span, of the reading, or a sum of such
- * @throws RangeError without a point
- * Source: own choice; such tolerances change with distance along a straight line (on either side of zero).
- * @example toleranceNear([{ point: 0, toleranceLow: -1, toleranceHigh: 1 }, { point: 10, toleranceLow: -2,
- *   toleranceHigh: 2 }], 20) // { low: -3, high: 3 }
- */
-export function toleranceNear(
-  points: readonly Pick<PlacePoint, "point" | "toleranceLow" | "toleranceHigh">[],
-  place: number,
-): { low: number; high: number } {
-  const [one, other] = points.toSorted((left, right) => Math.abs(left.point - place) - Math.abs(right.point - place));
-  if (one === undefined) throw new RangeError("toleranceNear: requires at least one point");
-  if (other === undefined || other.point === one.point) return { low: one.toleranceLow, high: one.toleranceHigh };
-  const part = (place - one.point) / (other.point - one.point);
-  return {
-    low: one.toleranceLow + part * (other.toleranceLow - one.toleranceLow),
-    high: one.toleranceHigh + part * (other.toleranceHigh - one.toleranceHigh),
-  };
-}
-
-/**
  * How much of the tolerance an error takes up.
  *
  * @param error distance

@@ -1,5 +1,5 @@
 import { type Range, spanOf } from "../../model/range.ts";
-import { toleranceNear } from "../readings/place-in-range.ts";
+import type { ToleranceLimits } from "../readings/tolerance.ts";
 import { type DriftPhase, type PlaceDrift, placeDrift, placeErrors, type Since } from "./place-drift.ts";
 
 /** A phase with the fitted line of its error, percent of span; null where there is none. */
@@ -10,19 +10,23 @@ export type FittedPhase = DriftPhase & { zeroError: number | null; spanError: nu
  *
  * @param since states since the last adjustment
  * @param range of the instrument
- * @returns lower and upper end; nothing where no test point tells the tolerance there
+ * @param limitsAt limits of the error at a distance, as the instrument's row states them
+ * @returns lower and upper end; nothing where no test point was judged
  * Source: `placeDrift`; ANSI/ISA-51.1-1979 (R1993) for zero and span error.
- * @example lineEndDrifts(sinceAdjustment([]), { rangeLower: 0, rangeUpper: 100 }) // []
+ * @example lineEndDrifts(sinceAdjustment([]), { rangeLower: 0, rangeUpper: 100 }, () => ({ low: -1, high: 1 })) // []
  */
-export function lineEndDrifts<Phase extends FittedPhase>(since: Since<Phase>, range: Range): readonly PlaceDrift[] {
-  const points = since.newest?.points ?? [];
-  if (points.length === 0) return [];
+export function lineEndDrifts<Phase extends FittedPhase>(
+  since: Since<Phase>,
+  range: Range,
+  limitsAt: (distance: number) => ToleranceLimits,
+): readonly PlaceDrift[] {
+  if ((since.newest?.points ?? []).length === 0) return [];
   const endAt = (distance: number, percentAt: (phase: Phase) => number | null) =>
     placeDrift(
       placeErrors(
         {
           distance,
-          limits: toleranceNear(points, distance),
+          limits: limitsAt(distance),
           errorIn: (phase: Phase) => {
             const percent = percentAt(phase);
             return percent === null ? undefined : (percent / 100) * spanOf(range);

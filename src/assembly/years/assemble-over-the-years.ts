@@ -13,6 +13,7 @@ import { overTheYears } from "./over-the-years.ts";
 export function assembleOverTheYears(record: CalibrationRecord): Pick<CalibrationRecord, "overTheYears"> {
   const { history, instrument } = record;
   if (history === undefined) return {};
-  const found = overTheYears([...history, unsealedSummary(record)], { intervalMonths: instrument.intervalMonths });
+  const { intervalMonths } = instrument;
+  const found = overTheYears([...history, unsealedSummary(record)], { intervalMonths, instrument });
   return found === undefined ? {} : { overTheYears: found };
 }

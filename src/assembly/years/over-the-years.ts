@@ -1,5 +1,7 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
+import { loopOf } from "../../analysis/readings/loop.ts";
 import { pointAt, worstPoint } from "../../analysis/readings/place-in-range.ts";
+import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import { changeBetween } from "../../analysis/years/change-between.ts";
 import { isAdjusted } from "../../analysis/years/dated-states.ts";
 import { dateOf } from "../../analysis/years/day-number.ts";
@@ -9,6 +11,7 @@ import { lineEndDrifts } from "../../analysis/years/line-end-drift.ts";
 import { loopDrift } from "../../analysis/years/loop-drift.ts";
 import { type PlaceDrift, sinceAdjustment } from "../../analysis/years/place-drift.ts";
 import { type Dated, recordsOfOneLoop } from "../../analysis/years/records-of-one-loop.ts";
+import type { Instrument } from "../../model/instrument.ts";
 import { spanOf } from "../../model/range.ts";
 import type { OverTheYears, PlaceOverTheYears, RecordOverTheYears } from "../../record/over-the-years-schema.ts";
 import type { PhaseSummary, RecordSummary } from "../../record/record-summary-schema.ts";
@@ -23,6 +26,8 @@ type DatedSummary = Dated<YearRecord>;
 export type OverTheYearsOptions = {
   /** Whole months between calibrations, as stated for the loop now. */
   intervalMonths?: number | undefined;
+  /** The row of the last record: what is allowed at the ends of the range; without it nothing is said of the ends. */
+  instrument?: Instrument | undefined;
   settings?: IntervalSettings | undefined;
 };
 
@@ -32,7 +37,7 @@ export type OverTheYearsOptions = {
  *
  * @param all records of one tag, the last revision of each; any order, but for those of one day; distances in the unit of
  *   the last one
- * @param options stated interval, other settings for the proposals
+ * @param options stated interval, the instrument's row, other settings for the proposals
  * @returns figures at full precision; undefined where no record has a day
  * Source: ILAC-G24:2022 / OIML D 10; `loopDrift`, `changeBetween`, `proposedIntervals`.
  * @example overTheYears([recordSummary(sealed)])?.places[0].notDetermined.drift //
@@ -40,7 +45,7 @@ export type OverTheYearsOptions = {
  */
 export function overTheYears(
   all: readonly YearRecord[],
-  { intervalMonths, settings = usualIntervalSettings }: OverTheYearsOptions = {},
+  { intervalMonths, instrument, settings = usualIntervalSettings }: OverTheYearsOptions = {},
 ): OverTheYears | undefined {
   const { records, leftOut } = recordsOfOneLoop(all);
   const last = records.at(-1);
@@ -53,7 +58,7 @@ export function overTheYears(
     records: records.map((record, index) => rowOf(records[index - 1], record, place?.distance)),
     leftOut: [...leftOut],
     leading: isDetermined(leading) ? leading.index : null,
-    places: [...points.map((point) => placeOf("test point", point)), ...lineEndsOf(records, last)],
+    places: [...points.map((point) => placeOf("test point", point)), ...lineEndsOf(records, last, instrument)],
     band: bandOf(place, last.day),
     reliability: orNull("reliability", reliability, reasons),
     staircase: orNull("staircase", staircase, reasons),
@@ -64,10 +69,18 @@ export function overTheYears(
 }
 
 /** The fitted line is the sensor's, which says nothing of what the controller shows. */
-function lineEndsOf(records: readonly DatedSummary[], last: DatedSummary): PlaceOverTheYears[] {
-  if (last.pointsOf === "controller") return [];
+function lineEndsOf(
+  records: readonly DatedSummary[],
+  last: DatedSummary,
+  instrument: Instrument | undefined,
+): PlaceOverTheYears[] {
+  if (last.pointsOf === "controller" || instrument === undefined) return [];
   const kinds = ["line at the lower end", "line at the upper end"] as const;
-  return lineEndDrifts(sinceAdjustment(records), last).map((end, index) => placeOf(kinds[index] ?? kinds[1], end));
+  const { toleranceTerms, characteristics } = loopOf(instrument);
+  const limitsAt = (distance: number) => toleranceAt(toleranceTerms, characteristics.signal, distance);
+  return lineEndDrifts(sinceAdjustment(records), last, limitsAt).map((end, index) =>
+    placeOf(kinds[index] ?? kinds[1], end),
+  );
 }
 
 function placeOf(kind: PlaceOverTheYears["kind"], place: PlaceDrift): PlaceOverTheYears {

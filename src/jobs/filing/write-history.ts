@@ -151,7 +151,7 @@ export function historyOf(
   const { tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy } =
     instrument;
   const { decimalMark } = instrument;
-  const found = overTheYears(records.map(recordSummary), { intervalMonths, settings });
+  const found = overTheYears(records.map(recordSummary), { intervalMonths, instrument, settings });
   if (found === undefined) return undefined;
   return {
     ...{ tag, description, location, distanceUnit, rangeLower, rangeUpper, intervalMonths, intervalAgreedBy },
@@ -160,7 +160,11 @@ export function historyOf(
   };
 }
 
+/** Of those of one day the last that was made. */
 function latest(records: readonly SealedRecord[]): SealedRecord | undefined {
   const dayOf = ({ calibration }: SealedRecord) => calibration.performedOn ?? "";
-  return records.toSorted((one, other) => (dayOf(one) < dayOf(other) ? -1 : 1)).at(-1);
+  return records.reduce<SealedRecord | undefined>(
+    (last, record) => (last === undefined || dayOf(record) >= dayOf(last) ? record : last),
+    undefined,
+  );
 }

@@ -1,11 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-  hasTolerance,
-  partOfTolerance,
-  pointAt,
-  toleranceNear,
-  worstPoint,
-} from "../../../src/analysis/readings/place-in-range.ts";
+import { hasTolerance, partOfTolerance, pointAt, worstPoint } from "../../../src/analysis/readings/place-in-range.ts";
 
 const point = (at: number, toleranceLow = -5, toleranceHigh = 5) =>
   Object.freeze({ point: at, errorDistance: at / 100, expandedUncertainty: 0.2, toleranceLow, toleranceHigh });
@@ -22,20 +16,6 @@ describe("a test point of another record is the same place", () => {
   test("and not beyond", () => {
     expect(pointAt(points, 136.1, 1800)).toBeUndefined();
     expect(pointAt([], 100, 1800)).toBeUndefined();
-  });
-});
-
-describe("the tolerance at a place", () => {
-  test("goes on along the line of the two nearest test points", () => {
-    const points = [point(0, -1, 1), point(10, -2, 2)];
-    expect(toleranceNear(points, 20)).toEqual({ low: -3, high: 3 });
-    expect(toleranceNear(points, 5)).toEqual({ low: -1.5, high: 1.5 });
-    expect(toleranceNear([point(90, -9, 9), ...points], 2)).toEqual({ low: -1.2, high: 1.2 });
-  });
-
-  test("is that of the only one there is; without any there is none", () => {
-    expect(toleranceNear([point(7, -3, 4)], 20)).toEqual({ low: -3, high: 4 });
-    expect(() => toleranceNear([], 20)).toThrow(RangeError);
   });
 });
 

@@ -3,6 +3,7 @@ import { dayNumber } from "../../../src/analysis/years/day-number.ts";
 import { driftLine } from "../../../src/analysis/years/drift-line.ts";
 import type { YearRecord } from "../../../src/assembly/years/over-the-years.ts";
 import { overTheYears } from "../../../src/assembly/years/over-the-years.ts";
+import type { Instrument } from "../../../src/model/instrument.ts";
 import { overTheYearsSchema } from "../../../src/record/over-the-years-schema.ts";
 import { steadyYears, yearPhase, yearRecord } from "../sample-years.ts";
 
@@ -11,6 +12,33 @@ const leadingOf = (records: readonly YearRecord[]) => {
   const found = years(records);
   return found.leading === null ? undefined : found.places[found.leading];
 };
+
+/** 0.8 % of reading or 4 mm: from 500 mm on it grows, below it stands still; a line through 500 and 1000 mm says 0 at 0. */
+const instrument: Instrument = Object.freeze({
+  ...{ tag: "LT-1", rangeLower: 0, rangeUpper: 1000, distanceUnit: "mm" },
+  ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA" },
+  ...{ tolerance: 0.8, toleranceBasis: "percent of reading", secondTolerance: 4, secondToleranceBasis: "distance" },
+});
+
+test.each([
+  ["sum", 4, 12],
+  ["greater", 4, 8],
+  ["less", 0, 4],
+] as const)(
+  "at the ends of the range the limits are those of the row, whichever is the %s",
+  (combined, lower, upper) => {
+    const found = overTheYears(steadyYears, { instrument: { ...instrument, toleranceCombined: combined } })!;
+    const ends = found.places.filter(({ kind }) => kind !== "test point");
+    expect(ends.map(({ toleranceLow, toleranceHigh }) => [toleranceLow, toleranceHigh])).toEqual([
+      [lower === 0 ? 0 : -lower, lower],
+      [-upper, upper],
+    ]);
+  },
+);
+
+test("without the instrument's row nothing is said of the ends of the range", () => {
+  expect(years(steadyYears).places.every(({ kind }) => kind === "test point")).toBe(true);
+});
 
 test("one record is not enough, and says so", () => {
   const found = years([yearRecord("2024-03-04", [0.1, 0.2, 0.3])]);

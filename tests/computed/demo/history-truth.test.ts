@@ -25,7 +25,7 @@ function yearsOf(tag: string) {
   const records = truth.filter(({ instrument }) => instrument.tag === tag);
   const oldestFirst = records.toSorted((one, other) => (dayOf(one) < dayOf(other) ? -1 : 1));
   const summaries = oldestFirst.map((record) => recordSummary(sealRecord(record)));
-  const found = overTheYears(summaries, { intervalMonths: 12 });
+  const found = overTheYears(summaries, { intervalMonths: 12, instrument: oldestFirst.at(-1)?.instrument });
   if (found === undefined) throw new RangeError(`nothing over the years of ${tag}`);
   return found;
 }

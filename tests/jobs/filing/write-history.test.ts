@@ -137,6 +137,11 @@ test("what the loop is comes from the latest record, whatever the order they are
   expect(history?.overTheYears.records.map(({ performedOn }) => performedOn)).toEqual(["2024-01-07", "2025-01-07"]);
 });
 
+test("of two records of one day the later made is the latest", () => {
+  const both = frozen([recordOn("2025-01-07", "in the morning"), recordOn("2025-01-07", "in the evening")]);
+  expect(historyOf(both)?.description).toBe("in the evening");
+});
+
 test("records without a day are left out and told; without any day there is no history", () => {
   const history = historyOf([recordOn(undefined), recordOn("2025-01-07")]);
   expect(history?.overTheYears.leftOut).toEqual(["C-undefined: its day is not stated"]);
