@@ -12,14 +12,3 @@ export function placeOfRow({ file, line, sheet }: RowPlace, column?: string): Pl
   const letters = column === undefined || !Object.hasOwn(sheet.letters, column) ? "" : (sheet.letters[column] ?? "");
   return { file, sheet: sheet.name, line, ...inColumn, ...(letters !== "" && { cell: `${letters}${line}` }) };
 }
-
-/**
- * The letters of a column of a sheet.
- *
- * @param index of the column, from 0
- * @returns letters: A to Z, then AA
- */
-export function columnLetters(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : `${columnLetters(Math.floor(index / 26) - 1)}${last}`;
-}

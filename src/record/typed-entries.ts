@@ -12,7 +12,8 @@ export type TypedEntries = {
 type SourceRows = CalibrationRecord["inputs"]["rows"];
 type SourceRow = SourceRows["readings"][number];
 
-const typedTables = ["calibrations", "readings", "trips", "loop_checks"] as const satisfies (keyof SourceRows)[];
+/** The tables into which a technician types. */
+export const typedTables = ["calibrations", "readings", "trips", "loop_checks"] as const satisfies (keyof SourceRows)[];
 
 /**
  * What the rows of a record say of where and when they were typed.

@@ -13,18 +13,21 @@ import { StateLine } from "./parts/state-line.tsx";
 import { TripsPart } from "./parts/trips-part.tsx";
 import type { PlannedRow, SheetData, TypedTableName } from "./sheet-data.ts";
 import type { SheetLoop } from "./sheet-loop.ts";
-import { noEntries } from "./state/entries.ts";
+import { type Entries, noEntries } from "./state/entries.ts";
 import { isFilled, rowsOf } from "./state/entry-tables.ts";
 import { type Judgement, judgeSheet, type SheetProblem } from "./state/judge-sheet.ts";
 import { rowsSay, type SaidBefore } from "./state/row-says.ts";
-import { soFar } from "./state/so-far.ts";
+import { type PhaseSoFar, soFar } from "./state/so-far.ts";
 import { useSheetState } from "./use-sheet-state.ts";
 import type { World } from "./world.ts";
 
 /** How long nothing has to be typed before everything is judged anew, milliseconds. */
 const restBefore = 350;
 
-const nothingJudged: Judgement = { record: undefined, problems: [] };
+/** A judgement, and the entries that it is about. */
+type Judged = Judgement & { of: Entries };
+
+const nothingJudged: Judged = { record: undefined, problems: [], of: noEntries };
 const noProblems: readonly SheetProblem[] = [];
 
 type AppProps = { data: SheetData; loop: SheetLoop; world: World };
@@ -32,12 +35,13 @@ type AppProps = { data: SheetData; loop: SheetLoop; world: World };
 /** The entry sheet: what is typed, what it says, and what is handed back. */
 export function App({ data, loop, world }: AppProps) {
   const state = useSheetState(data, world);
-  const { entries, actions } = state;
+  const { entries, actions, offered, typedIn } = state;
   const judgement = useJudgement(data, entries, world);
   const [told, setTold] = useState("");
   const views = useViews(data, entries, judgement);
-  const asFound = usePhase("as_found", views, loop, judgement);
-  const asLeft = usePhase("as_left", views, loop, judgement);
+  const known = { ...loop, record: judgement.record, isCurrent: judgement.of === entries };
+  const asFound = usePhase("as_found", views, known);
+  const asLeft = usePhase("as_left", views, known);
   const calibration = views.calibrations[0] as RowView;
   const locked = lockedBecause(calibration, asLeft.soFar.filled);
   const trips = { asFound: useSame(tripsOf(views, "as_found")), asLeft: useSame(tripsOf(views, "as_left")) };
@@ -48,7 +52,6 @@ export function App({ data, loop, world }: AppProps) {
   const shown = useRef(views);
   shown.current = views;
   const isRestored = views.loop_checks.some(({ cells }) => cells.item === "restored" && cells.result === "pass");
-  const { offered, typedIn } = state;
   if (!state.isOpen) return <p>{state.keeping.says}</p>;
   return (
     <SheetContext.Provider value={sheet}>
@@ -115,15 +118,19 @@ function useSame<Item>(items: readonly Item[]): readonly Item[] {
 }
 
 /** The readings of a phase and what they say, reckoned anew only when one of them has changed. */
-function usePhase(phase: Phase, { readings }: Views, { instrument }: SheetLoop, { record }: Judgement) {
+function usePhase(
+  phase: Phase,
+  { readings }: Views,
+  { instrument, record, isCurrent }: SheetLoop & Pick<PhaseSoFar, "record" | "isCurrent">,
+) {
   const views = useSame(readings.filter(({ cells }) => cells.phase === phase));
   const before = useRef<SaidBefore>(new WeakMap());
   return useMemo(() => {
     const typed = views.filter(isViewFilled).map(({ row, cells }) => ({ id: row.id, cells }));
     const says = rowsSay(typed, instrument, before.current);
     const filled = typed.length;
-    return { views, says, soFar: soFar({ phase, filled, of: views.length, says: says.values(), record }) };
-  }, [views, record]);
+    return { views, says, soFar: soFar({ phase, filled, of: views.length, says: says.values(), record, isCurrent }) };
+  }, [views, record, isCurrent]);
 }
 
 function isViewFilled({ row, cells }: RowView): boolean {
@@ -138,10 +145,11 @@ function lockedBecause({ cells }: RowView, filled: number): string | undefined {
 }
 
 /** Everything judged anew, as the command would, a moment after the last key. */
-function useJudgement(data: SheetData, entries: ReturnType<typeof useSheetState>["entries"], world: World): Judgement {
+function useJudgement(data: SheetData, entries: Entries, world: World): Judged {
   const [judgement, setJudgement] = useState(nothingJudged);
   useEffect(() => {
-    const timer = setTimeout(() => setJudgement(judgeSheet(data, entries, world.now().slice(0, 10))), restBefore);
+    const judge = () => setJudgement({ ...judgeSheet(data, entries, world.now().slice(0, 10)), of: entries });
+    const timer = setTimeout(judge, restBefore);
     return () => clearTimeout(timer);
   }, [data, entries, world]);
   return judgement;
@@ -150,11 +158,7 @@ function useJudgement(data: SheetData, entries: ReturnType<typeof useSheetState>
 type Views = Readonly<Record<TypedTableName, readonly RowView[]>>;
 
 /** Every row with its texts; one that did not change is the same object as before, so that it is not drawn anew. */
-function useViews(
-  data: SheetData,
-  entries: ReturnType<typeof useSheetState>["entries"],
-  { problems }: Judgement,
-): Views {
+function useViews(data: SheetData, entries: Entries, { problems }: Judgement): Views {
   const known = useRef(new Map<string, RowView>());
   const problemsByRow = useMemo(() => {
     const byRow = new Map<string, SheetProblem[]>();

@@ -1,11 +1,12 @@
 import { unzipSync, zipSync } from "fflate";
 import { tableNames } from "../model/tables.ts";
 import { ProblemList } from "../problems/problem-list.ts";
+import type { RawTable, SourceFile } from "../workbook/files/raw-table.ts";
 import { readDelimited } from "../workbook/files/read-delimited.ts";
-
-import { remarked, type TextTable, textRows } from "../workbook/text-rows.ts";
+import { mergeRows, type PlacedRow } from "../workbook/merge-rows.ts";
+import { remarkedCells, type TextTable, textRows } from "../workbook/text-rows.ts";
 import { type Cells, type PlannedRow, type SheetData, type TypedTableName, typedTables } from "./sheet-data.ts";
-import { changed, type Entries, freshId, textAt, withRow } from "./state/entries.ts";
+import { type Change, changed, type Entries, freshId, withRow } from "./state/entries.ts";
 import { csvText, rowsOf } from "./state/entry-tables.ts";
 
 /**
@@ -42,80 +43,78 @@ export function takenIn(
   file: { name: string; bytes: Uint8Array },
   at: string,
 ): TakenIn {
+  const so: TakenIn = { entries, taken: 0, same: 0, refused: [] };
   const files = /\.zip$/iu.test(file.name) ? unpacked(file.bytes) : [file];
-  let so: TakenIn = { entries, taken: 0, same: 0, refused: [] };
-  for (const { name, bytes } of files) {
-    const table = tableNames.find((one) => name.toLowerCase() === `${one}.csv`);
-    const typed = typedTables.find((one) => one === table);
-    if (table === undefined) so = refused(so, `${name}: no table is called so`);
-    if (typed === undefined) continue;
-    const raw = readDelimited({ name, bytes }, typed, new ProblemList());
-    for (const { cells, line } of textRows(raw, "point")) {
-      so = rowTakenIn(data, so, { typed, cells, place: `${name}:${line}` }, at);
-    }
-  }
-  return so;
+  if (files === undefined) return refused(so, `${file.name}: it cannot be unpacked`);
+  return files.reduce((before, one) => tableTakenIn(data, before, one, at), so);
 }
 
-function refused(so: TakenIn, why: string): TakenIn {
-  return { ...so, refused: [...so.refused, why] };
+function refused(so: TakenIn, ...why: readonly string[]): TakenIn {
+  return { ...so, refused: [...so.refused, ...why] };
 }
 
-function unpacked(bytes: Uint8Array): readonly { name: string; bytes: Uint8Array }[] {
+/** Nothing that a sheet handed back is larger, and a larger one is no table. */
+const greatestFile = 16_000_000;
+
+function unpacked(bytes: Uint8Array): readonly SourceFile[] | undefined {
   try {
     const files = unzipSync(bytes, { filter: ({ originalSize }) => originalSize < greatestFile });
     return Object.entries(files).map(([name, content]) => ({ name, bytes: content }));
   } catch {
-    return [{ name: "the .zip file, which cannot be unpacked", bytes: new Uint8Array() }];
+    return undefined;
   }
 }
 
-const greatestFile = 16_000_000;
-
-/** Columns that say which row is meant. */
-const keyColumns: Readonly<Record<TypedTableName, readonly string[]>> = {
-  calibrations: ["calibration"],
-  readings: ["phase", "cycle", "direction"],
-  trips: ["phase", "output", "direction", "cycle"],
-  loop_checks: ["item"],
-};
-
-type TypedRow = { typed: TypedTableName; cells: Cells; place: string };
-
-function rowTakenIn(data: SheetData, so: TakenIn, { typed, cells, place }: TypedRow, at: string): TakenIn {
-  if (cells.calibration !== data.calibration) {
-    return refused(so, `${place}: belongs to the calibration ${cells.calibration ?? ""}`);
-  }
-  const there = rowsOf(data, so.entries, typed).find((row) => isMeant(so.entries, row, typed, cells));
-  const row = there ?? { id: freshId(so.entries, typed), table: typed, cells: keyCells(typed, cells, data) };
-  const told = Object.entries(cells).filter(([name]) => !name.startsWith("typed_"));
-  const other = told.filter(([name, text]) => {
-    const here = textAt(so.entries, row, name).trim();
-    return here !== "" && remarked(here, "point") !== remarked(text, "point");
-  });
-  const [first] = other;
-  if (first !== undefined) {
-    const says = `${place}: ${first[0]} is ${first[1]} there and ${textAt(so.entries, row, first[0])} here, which is kept`;
-    return refused(so, says);
-  }
-  const fresh = told.filter(([name]) => textAt(so.entries, row, name).trim() === "");
-  if (fresh.length === 0) return { ...so, same: so.same + 1 };
-  const withIt = there === undefined ? withRow(so.entries, row) : so.entries;
-  const changes = fresh.map(([column, after]) => ({ at, row: row.id, column, before: "", after }));
-  return { ...so, entries: changed(withIt, changes), taken: so.taken + 1 };
-}
-
-function isMeant(entries: Entries, row: PlannedRow, typed: TypedTableName, cells: Cells): boolean {
-  const here = (column: string) => textAt(entries, row, column).trim();
-  if (!keyColumns[typed].every((column) => here(column) === (cells[column] ?? ""))) return false;
-  const placeOf = (point: string, reference: string) => remarked(point === "" ? reference : point, "point");
-  return (
-    typed !== "readings" ||
-    placeOf(here("point"), here("reference")) === placeOf(cells.point ?? "", cells.reference ?? "")
+function tableTakenIn(data: SheetData, so: TakenIn, { name, bytes }: SourceFile, at: string): TakenIn {
+  const table = tableNames.find((one) => name.toLowerCase() === `${one}.csv`);
+  const typed = typedTables.find((one) => one === table);
+  if (table === undefined) return refused(so, `${name}: no table is called so`);
+  if (typed === undefined) return so;
+  const rows = comingRows(readDelimited({ name, bytes }, typed, new ProblemList()), name);
+  const [own, others] = [rows.filter(isOwn), rows.filter((row) => !isOwn(row))];
+  const there = rowsOf(data, so.entries, typed);
+  const merged = mergeRows(
+    typed,
+    there.map((row) => ({ cells: pointCells(so.entries, row), place: "here" })),
+    own,
   );
+  const filled = [...merged.filled].flatMap(([index, cells]) => changesOf(there[index] as PlannedRow, cells, at));
+  const added = merged.added.reduce((before, row) => withCells(before, typed, row.cells, at), so.entries);
+  return refused(
+    {
+      ...so,
+      entries: changed(added, filled),
+      taken: so.taken + merged.added.length + merged.filled.size,
+      same: so.same + merged.same,
+    },
+    ...others.map(({ cells, place }) => `${place}: belongs to the calibration ${cells.calibration ?? ""}`),
+    ...merged.refused.map(
+      ({ place, column, read, kept }) => `${place}: ${column} is ${read} there and ${kept} here, which is kept`,
+    ),
+  );
+
+  function isOwn({ cells }: PlacedRow): boolean {
+    return cells.calibration === data.calibration;
+  }
 }
 
-function keyCells(typed: TypedTableName, cells: Cells, { calibration }: SheetData): Cells {
-  const keys = keyColumns[typed].flatMap((column) => (cells[column] === undefined ? [] : [[column, cells[column]]]));
-  return { calibration, ...Object.fromEntries(keys) };
+/** What was typed where goes with the rows that are handed back; here it is typed anew. */
+function comingRows(raw: RawTable, file: string): readonly PlacedRow[] {
+  return textRows(raw, "point").map(({ cells, line }) => ({
+    cells: Object.fromEntries(Object.entries(cells).filter(([name]) => !name.startsWith("typed_"))),
+    place: `${file}:${line}`,
+  }));
+}
+
+function pointCells(entries: Entries, row: PlannedRow): Cells {
+  return remarkedCells(row.table, { ...row.cells, ...entries.cells[row.id] }, "point");
+}
+
+function withCells(entries: Entries, table: TypedTableName, cells: Cells, at: string): Entries {
+  const row = { id: freshId(entries, table), table, cells: {} };
+  return changed(withRow(entries, row), changesOf(row, cells, at));
+}
+
+function changesOf(row: PlannedRow, cells: Cells, at: string): readonly Change[] {
+  return Object.entries(cells).map(([column, after]) => ({ at, row: row.id, column, before: "", after }));
 }

@@ -7,7 +7,7 @@ export type Keeping = { isSafe: boolean; says: string };
 export type KeeperSettings = {
   store: SheetStore;
   /** What is the same for every write. */
-  sheet: Omit<KeptSheet, "writes" | "at" | "entries">;
+  sheet: Omit<KeptSheet, "at" | "entries">;
   now: () => string;
   tell: (keeping: Keeping) => void;
 };
@@ -19,7 +19,6 @@ export class Keeper {
   #isWriting = false;
   #isStopped = false;
   #isSafe = true;
-  #writes = 0;
 
   constructor(settings: KeeperSettings) {
     this.#settings = settings;
@@ -51,7 +50,7 @@ export class Keeper {
       tell(elsewhere);
     } else if (!this.#isSafe) return;
     else if (alsoOpen !== undefined && secondsBetween(alsoOpen, now()) < secondsSeen) tell(alsoThere);
-    else tell(kept(this.#writes));
+    else tell(kept);
   }
 
   async #writeAll(isTakenOver: boolean): Promise<void> {
@@ -61,11 +60,10 @@ export class Keeper {
       while (this.#waiting !== undefined) {
         const entries = this.#waiting;
         this.#waiting = undefined;
-        this.#writes += 1;
-        await store.write({ ...sheet, writes: this.#writes, at: now(), entries }, isTakenOver);
+        await store.write({ ...sheet, at: now(), entries }, isTakenOver);
       }
       this.#isSafe = true;
-      tell(kept(this.#writes));
+      tell(kept);
     } catch (error) {
       this.#isSafe = false;
       this.#isStopped = error instanceof WrittenElsewhere;
@@ -91,9 +89,7 @@ const alsoThere: Keeping = {
   says: "Kept on this device. The sheet is open in another tab or window too, where nothing typed is kept.",
 };
 
-function kept(writes: number): Keeping {
-  return { isSafe: true, says: writes === 0 ? "Nothing to keep yet." : "Kept on this device." };
-}
+const kept: Keeping = { isSafe: true, says: "Kept on this device." };
 
 function notKept(error: unknown): Keeping {
   const why = error instanceof Error && error.message !== "" ? error.message : "the browser refused";

@@ -8,9 +8,8 @@ export type KeptSheet = {
   /** Four digits that tell one device from another: two people may open copies of one file. */
   device: string;
   program: string;
-  /** The open page that wrote last, and how often anything was written. */
+  /** The open page that wrote last. */
   writer: string;
-  writes: number;
   at: string;
   /** When another page of the same sheet, which may write no more, was last seen open. */
   alsoOpen?: string;

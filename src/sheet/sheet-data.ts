@@ -1,4 +1,5 @@
 import type { TableName } from "../model/tables.ts";
+import { typedTables } from "../record/typed-entries.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import type { TextTable } from "../workbook/text-rows.ts";
 
@@ -9,7 +10,7 @@ export const sheetForm = "spanwright-sheet/1";
 export type Cells = Readonly<Record<string, string>>;
 
 /** The tables into which a technician types. */
-export const typedTables = ["calibrations", "readings", "trips", "loop_checks"] as const satisfies TableName[];
+export { typedTables };
 export type TypedTableName = (typeof typedTables)[number];
 
 /** Everything else that a record rests on: it comes with the sheet and is not changed in it. */

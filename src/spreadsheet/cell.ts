@@ -12,9 +12,3 @@ export function isFormula(cell: Cell): cell is FormulaCell {
 export function liveWhere(is: number | string | null | undefined, formula: string): Cell {
   return is === null || is === undefined ? null : { formula, is };
 }
-
-/** "A" for 0, "Z" for 25, "AA" for 26. */
-export function columnLetter(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : columnLetter(Math.floor(index / 26) - 1) + letter;
-}

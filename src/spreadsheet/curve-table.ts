@@ -1,5 +1,6 @@
 import type { JudgedPointRecord } from "../record/record-schema.ts";
-import { type Cell, columnLetter, liveWhere } from "./cell.ts";
+import { columnLetters } from "../units/column-letters.ts";
+import { type Cell, liveWhere } from "./cell.ts";
 import type { Grid } from "./grid.ts";
 import type { PhaseReadings } from "./readings-sheet.ts";
 
@@ -40,7 +41,7 @@ const headings = {
 } as const;
 type CurveKey = keyof typeof headings;
 const keys = Object.keys(headings) as readonly CurveKey[];
-const letterOf = (key: CurveKey) => columnLetter(keys.indexOf(key));
+const letterOf = (key: CurveKey) => columnLetters(keys.indexOf(key));
 
 /** More test points would make more chords than anybody reads: a square of them. */
 const mostChordPoints = 40;
@@ -71,7 +72,7 @@ export function curveTable(
     const chords = hasChords ? chordCells(index, points.length, { at, column, first }) : [];
     grid.add([index + 1, ...keys.slice(1).map((key) => cells[key] ?? null), null, ...chords]);
   }
-  const [left, right] = [columnLetter(keys.length + 1), columnLetter(keys.length + points.length)];
+  const [left, right] = [columnLetters(keys.length + 1), columnLetters(keys.length + points.length)];
   return {
     ...{ first, last, column, at },
     squares: `SUM(${column("squaresUp")},${column("squaresDown")})`,

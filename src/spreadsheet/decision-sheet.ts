@@ -1,6 +1,7 @@
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
-import { type Cell, columnLetter } from "./cell.ts";
+import { columnLetters } from "../units/column-letters.ts";
+import type { Cell } from "./cell.ts";
 import { type DecisionKey, decisionCells, decisionHeadings } from "./decision-cells.ts";
 import { Grid } from "./grid.ts";
 import { isOfCurve } from "./readings-columns.ts";
@@ -19,7 +20,7 @@ export type PhaseDecisions = { name: PhaseName; title: string; word: string; dec
 export type DecisionSheet = { grid: Grid; factor: string; phases: readonly PhaseDecisions[] };
 
 const keys = Object.keys(decisionHeadings) as readonly DecisionKey[];
-const letterOf = (key: DecisionKey) => columnLetter(keys.indexOf(key));
+const letterOf = (key: DecisionKey) => columnLetters(keys.indexOf(key));
 
 /** Each test point against its tolerance by the rule, and the word of each phase. */
 export function decisionSheet(

@@ -1,3 +1,4 @@
+import { endError } from "../record/loop-end.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import { type Cell, liveWhere } from "./cell.ts";
 import type { LoopCells } from "./loop-cells.ts";
@@ -132,12 +133,7 @@ function endCells({ loop, has, phase }: Basis) {
     const stages = laterStages.filter((stage) => reading[stage] !== undefined && has(`${stage} distance`));
     return stages.at(-1);
   };
-  const errorOf = (reading: ReadingRecord): number | undefined => {
-    const last = lastOf(reading);
-    if (last === undefined) return reading.errorDistance;
-    const of = { signalAtCard: "wiringErrorDistance", counts: "inputCardErrorDistance", value: "loopErrorDistance" };
-    return reading[of[last] as "loopErrorDistance"];
-  };
+  const errorOf = (reading: ReadingRecord) => endError(reading)?.errorDistance;
   const isWorst = (reading: ReadingRecord) => reading.row === phase.worst?.row;
   return {
     end: (reading: ReadingRecord, at: At) => {

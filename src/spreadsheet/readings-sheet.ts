@@ -3,7 +3,7 @@ import { phasesOf } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { sheetColumns } from "../report/sheet/sheet-columns.ts";
 import { numberStyleOf } from "../report/style/number-style.ts";
-import { columnLetter } from "./cell.ts";
+import { columnLetters } from "../units/column-letters.ts";
 import { Grid } from "./grid.ts";
 import { type LoopCells, loopCells } from "./loop-cells.ts";
 import { furtherColumns, type ReadingColumn, readingCells } from "./readings-columns.ts";
@@ -40,7 +40,7 @@ function phaseBlock(
 ): PhaseReadings {
   const { phase, title } = named;
   const columns = [...pageColumns(record, phase), ...furtherColumns(record, phase)];
-  const letters = new Map(columns.map(({ key }, index) => [key, columnLetter(index)]));
+  const letters = new Map(columns.map(({ key }, index) => [key, columnLetters(index)]));
   const letter = (key: string) => {
     const found = letters.get(key);
     if (found === undefined) throw new RangeError(`readingsSheet: no column ${key}`);

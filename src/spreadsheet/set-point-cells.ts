@@ -1,9 +1,10 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import type { SwitchedPhaseRecord, SwitchingRecord } from "../record/switching-schema.ts";
+import { columnLetters } from "../units/column-letters.ts";
 import type { AddFigure } from "./add-figure.ts";
 import type { BudgetLine, LineCellsOf } from "./budget-line.ts";
 import { budgetRows } from "./budget-rows.ts";
-import { type Cell, columnLetter } from "./cell.ts";
+import type { Cell } from "./cell.ts";
 import { type DecisionKey, normalTails, ruleCells, statement } from "./decision-cells.ts";
 import type { Grid } from "./grid.ts";
 
@@ -71,7 +72,7 @@ export function setPointCells(
   if (decision === null || tolerance === undefined) return [];
   grid.add(titles, "heading");
   const row = grid.next;
-  const at = (key: DecisionKey) => grid.at(columnLetter(keys.indexOf(key as "error")), row);
+  const at = (key: DecisionKey) => grid.at(columnLetters(keys.indexOf(key as "error")), row);
   const own = `${columns.counted}*(${columns.direction}="${setPoint.direction}")`;
   const sizes = `SUMPRODUCT(MAX(${own}*ABS(${columns.reference})))`;
   const rounding = `(1E-12*MAX(${tolerance},ABS(${stated}),${sizes}))`;

@@ -38,12 +38,16 @@ export function textRows(raw: RawTable, mark: DecimalMark): readonly TextRow[] {
     const meant = Object.entries(row).flatMap(([key, value]) =>
       words.has(key) && typeof value === "string" ? [[columnName(key), value] as const] : [],
     );
-    const columns = Object.keys(cells);
-    const texts = { ...cells, ...Object.fromEntries(meant) };
-    const table = { table: raw.table, columns, rows: [columns.map((name) => texts[name] ?? "")] };
-    const [texted = []] = remarkedTable(table, mark).rows;
-    return { line, cells: Object.fromEntries(columns.map((name, place) => [name, texted[place] ?? ""])) };
+    return { line, cells: remarkedCells(raw.table, { ...cells, ...Object.fromEntries(meant) }, mark) };
   });
+}
+
+/** One row's texts, trimmed, with one decimal mark in its numbers. */
+export function remarkedCells(table: TableName, cells: TextRow["cells"], mark: DecimalMark): TextRow["cells"] {
+  const columns = Object.keys(cells);
+  const typed = { table, columns, rows: [columns.map((name) => (cells[name] ?? "").trim())] };
+  const [texts = []] = remarkedTable(typed, mark).rows;
+  return Object.fromEntries(columns.map((name, place) => [name, texts[place] ?? ""]));
 }
 
 /**

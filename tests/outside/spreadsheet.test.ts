@@ -5,10 +5,11 @@ import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
 import { spanOf } from "../../src/record/range.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { type Cell, columnLetter, isFormula } from "../../src/spreadsheet/cell.ts";
+import { type Cell, isFormula } from "../../src/spreadsheet/cell.ts";
 import { Grid } from "../../src/spreadsheet/grid.ts";
 import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
 import { type WrittenSheet, writeWorkbook } from "../../src/spreadsheet/write-workbook.ts";
+import { columnLetters } from "../../src/units/column-letters.ts";
 import { writeGeneratedWorkbook } from "./generated-workbook.ts";
 import { describeWithProgram } from "./needs-program.ts";
 import { type Recalculated, recalculated } from "./recalculated.ts";
@@ -161,7 +162,7 @@ function differences({ record, sheets }: Book, found: Recalculated) {
         if (cell.is !== undefined) held += 1;
         const value = found.get(grid.name)?.[row]?.[column] ?? null;
         if (agrees(cell.is, value, scale)) continue;
-        const place = `${record.calibration.calibration}, ${grid.name}!${columnLetter(column)}${row + 1} ${cells[0]}`;
+        const place = `${record.calibration.calibration}, ${grid.name}!${columnLetters(column)}${row + 1} ${cells[0]}`;
         different.push(`${place}: ${cell.is} in the record, ${value} there; ${cell.formula.slice(0, 150)}`);
       }
     }

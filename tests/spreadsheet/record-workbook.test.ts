@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import { phasesOf } from "../../src/record/phases-of.ts";
 import { sheetColumns } from "../../src/report/sheet/sheet-columns.ts";
 import { numberStyleOf } from "../../src/report/style/number-style.ts";
-import { columnLetter, isFormula } from "../../src/spreadsheet/cell.ts";
+import { isFormula } from "../../src/spreadsheet/cell.ts";
 import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
+import { columnLetters } from "../../src/units/column-letters.ts";
 import { inFolder } from "../jobs/memory-disk.ts";
 import { demoTexts, reportedFrom } from "../jobs/reported-records.ts";
 import { recordFigures } from "../outside/record-figures.ts";
@@ -18,7 +19,7 @@ test("the readings stand in the lettered columns of the record's page", () => {
     const heading = rows[rows.findIndex(([first]) => first === title) + 1] ?? [];
     const columns = sheetColumns(record!, phase, style);
     expect(columns.map((column) => column.title)).toEqual(heading.slice(0, columns.length));
-    expect(columns.map(({ letter }) => letter)).toEqual(columns.map((_, index) => columnLetter(index)));
+    expect(columns.map(({ letter }) => letter)).toEqual(columns.map((_, index) => columnLetters(index)));
   }
 });
 

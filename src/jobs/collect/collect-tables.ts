@@ -1,13 +1,14 @@
 import { type TableName, tableColumns, tableNames } from "../../model/tables.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { carriedTables } from "../../sheet/sheet-data.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
 import { writeTyped } from "../../workbook/files/write-typed.ts";
+import { type Merged, mergeRows, type PlacedRow } from "../../workbook/merge-rows.ts";
 import { isSpreadsheet, mayHoldTable, readTables } from "../../workbook/read-tables.ts";
 import { remarkedTable } from "../../workbook/text-rows.ts";
 import type { Disk, NewFile } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
-import { type Merged, mergeRows, type PlacedRow } from "./merge-rows.ts";
 import { placedRows, readSources, type Source } from "./read-sources.ts";
 
 /** What came of one source. */
@@ -17,13 +18,7 @@ export type Collected = { path: string; added: number; filled: number; same: num
 type Growing = { raw: RawTable | undefined; path: string; rows: PlacedRow[]; isChanged: boolean };
 
 /** Tables that come with a sheet and are not typed in it: what the workbook says of them is kept. */
-const carried: ReadonlySet<TableName> = new Set([
-  "instruments",
-  "outputs",
-  "standards",
-  "controller_limits",
-  "candidates",
-]);
+const carried: ReadonlySet<TableName> = new Set(carriedTables);
 
 /**
  * Merges what came back from sheets into the tables of a workbook: nothing twice, nothing over another reading. A source

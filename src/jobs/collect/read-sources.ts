@@ -1,11 +1,11 @@
-import { unzipSync } from "fflate";
 import { type TableName, tableNames } from "../../model/tables.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { packedParts, unpackedPart } from "../../workbook/files/packed-parts.ts";
 import type { RawTable, SourceFile } from "../../workbook/files/raw-table.ts";
+import type { PlacedRow } from "../../workbook/merge-rows.ts";
 import { mayHoldTable, readTables } from "../../workbook/read-tables.ts";
 import { textRows } from "../../workbook/text-rows.ts";
 import type { Disk } from "../disk.ts";
-import type { PlacedRow } from "./merge-rows.ts";
 
 /** What came back from one sheet: its rows by their tables, numbers with a point. */
 export type Source = { path: string; rows: ReadonlyMap<TableName, readonly PlacedRow[]> };
@@ -71,22 +71,18 @@ export function placedRows(table: RawTable, path: string): readonly PlacedRow[] 
 
 /** The tables in a .zip file, where it can be unpacked; folders in it do not count. */
 function unpacked({ bytes }: SourceFile, path: string, problems: ProblemList): readonly SourceFile[] | undefined {
-  let room = mostBytes;
-  try {
-    const files = unzipSync(bytes, {
-      filter: ({ name, originalSize }) => {
-        room -= originalSize;
-        if (room < 0) throw new RangeError(`it would unpack to more than ${mostBytes / 1e6} MB`);
-        return mayHoldTable(name);
-      },
-    });
-    return Object.entries(files).map(([name, content]) => ({
-      name: name.split(/[\\/]/u).at(-1) ?? name,
-      bytes: content,
-    }));
-  } catch (fault) {
-    const why = fault instanceof Error ? fault.message : String(fault);
-    problems.add("collect/zip", { file: path }, { values: { why } });
-    return undefined;
+  const refused = (why: string) => problems.add("collect/zip", { file: path }, { values: { why } });
+  const parts = packedParts(bytes);
+  if (parts === undefined) return void refused("invalid zip data");
+  const tooMuch = `it would unpack to more than ${mostBytes / 1e6} MB`;
+  if (parts.reduce((sum, { size }) => sum + size, 0) > mostBytes) return void refused(tooMuch);
+  const files: SourceFile[] = [];
+  for (const part of parts) {
+    const name = part.name.split(/[\\/]/u).at(-1) ?? part.name;
+    if (!mayHoldTable(name)) continue;
+    const content = unpackedPart(bytes, part);
+    if (content === undefined || content === "more") return void refused("invalid zip data");
+    files.push({ name, bytes: content });
   }
+  return files;
 }

@@ -11,6 +11,7 @@ import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import { namedCalibrations } from "../../workbook/named-calibrations.ts";
 import { mayHoldTable, readTables } from "../../workbook/read-tables.ts";
 import type { Disk } from "../disk.ts";
+import { tellStopsOf } from "./tell-stops-of.ts";
 
 export type LoopCheckSheetOptions = { today: string; tag?: string | undefined; asGuide: boolean };
 
@@ -33,11 +34,7 @@ export async function loopCheckSheet(
   const all = new ProblemList();
   const tables = await readTables(found?.files ?? [], all);
   const workbook = buildWorkbook(tables, { today }, all);
-  const files = ["instruments", "outputs"].flatMap((name) => tables.find(({ table }) => table === name)?.file ?? []);
-  for (const { code, severity, place, read, values } of all.all) {
-    const isOfTags = files.includes(place.file) || (code === "tables/missing" && values.table === "instruments");
-    if (severity === "stop" && isOfTags && found !== undefined) problems.add(code, place, { read, values });
-  }
+  if (found !== undefined) tellStopsOf(["instruments", "outputs"], { tables, all }, problems);
   const planned = plannedChecks(workbook, tables).filter(
     ({ instrument }) => tag === undefined || instrument.tag === tag,
   );

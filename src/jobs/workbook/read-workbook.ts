@@ -1,3 +1,5 @@
+import { noteContradictions } from "../../assembly/plausibility/note-contradictions.ts";
+import { noteDoubts } from "../../assembly/plausibility/note-doubts.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../../record/file-digest.ts";
@@ -12,8 +14,6 @@ import { isOtherTable, isSpreadsheet, mayHoldTable, readTables, withoutEnding } 
 import { type Disk, standardInput } from "../disk.ts";
 import { readDecimalMark } from "./decimal-mark-option.ts";
 import { commandLine, type FirstLook, firstLookTables, optionsText } from "./first-look.ts";
-import { noteContradictions } from "./note-contradictions.ts";
-import { noteDoubts } from "./note-doubts.ts";
 import { toleranceMeanings } from "./tolerance-meanings.ts";
 
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */

@@ -14,6 +14,7 @@ import type { WrittenCell } from "../../workbook/files/write-spreadsheet.ts";
 import { namedCalibrations } from "../../workbook/named-calibrations.ts";
 import { mayHoldTable, readTables } from "../../workbook/read-tables.ts";
 import type { Disk } from "../disk.ts";
+import { tellStopsOf } from "./tell-stops-of.ts";
 
 export type ReadingRowsOptions = {
   today: string;
@@ -42,7 +43,7 @@ export async function readingRows(
   const all = new ProblemList();
   const tables = await readTables(found?.files ?? [], all);
   const workbook = buildWorkbook(tables, { today: options.today }, all);
-  tellOfInstruments(all, tables, problems);
+  tellStopsOf(["instruments"], { tables, all }, problems);
   const points = countOf("points", options.points, { least: 2, most: most.points }, problems) ?? usual.points;
   const cycles = countOf("cycles", options.cycles, { least: 1, most: most.cycles }, problems) ?? usual.cycles;
   const wanted = phasesOf(options.phase, problems);
@@ -68,15 +69,6 @@ function markOf(instruments: readonly Instrument[]): DecimalMark {
 
 function isWanted({ tag }: Instrument, wanted: string | undefined): boolean {
   return wanted === undefined || tag === wanted;
-}
-
-/** What is wrong with the loops themselves; the rest of the workbook may be unfinished. */
-function tellOfInstruments(all: ProblemList, tables: readonly RawTable[], problems: ProblemList): void {
-  const file = tables.find(({ table }) => table === "instruments")?.file;
-  for (const { code, severity, place, read, values } of all.all) {
-    const isOfTags = place.file === file || (code === "tables/missing" && values.table === "instruments");
-    if (severity === "stop" && isOfTags) problems.add(code, place, { read, values });
-  }
 }
 
 export function countOf(

@@ -1,17 +1,16 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import type { TableName } from "../../model/tables.ts";
-import type { ProblemCode } from "../../problems/catalogue.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { planSheet, type TextRows } from "../../sheet/plan-sheet.ts";
-import type { Cells, SheetData } from "../../sheet/sheet-data.ts";
+import { type Cells, carriedTables, type SheetData } from "../../sheet/sheet-data.ts";
 import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
-import type { RawTable } from "../../workbook/files/raw-table.ts";
 import { mayHoldTable, readTables } from "../../workbook/read-tables.ts";
 import { textRows } from "../../workbook/text-rows.ts";
 import type { Disk } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { countOf } from "./reading-rows.ts";
+import { tellStopsOf } from "./tell-stops-of.ts";
 
 export type SheetOptions = {
   today: string;
@@ -43,18 +42,15 @@ export async function writeSheets(
   const tables = await readTables(found?.files ?? [], all);
   const workbook = buildWorkbook(tables, { today: options.today }, all);
   for (const file of found?.files ?? []) problems.locate(file.name, file.path);
-  tellOfCarried(all, tables, problems);
+  tellStopsOf(carriedTables, { tables, all }, problems);
   const points = countOf("points", options.points, { least: 2, most: 101 }, problems);
   const cycles = countOf("cycles", options.cycles, { least: 1, most: 50 }, problems);
-  const read = new Set(textsOf(tables, "readings").map((cells) => cells.calibration));
-  const wanted = wantedCalibrations(
-    { calibrations: textsOf(tables, "calibrations"), read },
-    workbook,
-    options,
-    problems,
-  );
+  const texts = new Map(tables.map((raw) => [raw.table, textRows(raw, "point").map(({ cells }) => cells)]));
+  const textsOf = (table: TableName) => texts.get(table) ?? [];
+  const read = new Set(textsOf("readings").map((cells) => cells.calibration));
+  const wanted = wantedCalibrations({ calibrations: textsOf("calibrations"), read }, workbook, options, problems);
   if (problems.hasStop) return [];
-  const sheets = wanted.map((one) => sheetOf(one, { tables, workbook, options, points, cycles }));
+  const sheets = wanted.map((one) => sheetOf(one, { textsOf, workbook, options, points, cycles }));
   const { sheetPage, paperPage } = await import("../../sheet/sheet-page.tsx");
   const files = sheets.map((data) => ({
     path: `${options.out}/${safeFileName(`${data.tag}_${data.calibration}`)}_${options.onPaper ? "form" : "sheet"}.html`,
@@ -66,31 +62,12 @@ export async function writeSheets(
 
 type Wanted = { calibration: string; instrument: Instrument };
 type Source = {
-  tables: readonly RawTable[];
+  textsOf: (table: TableName) => readonly Cells[];
   workbook: Workbook;
   options: SheetOptions;
   points: number | undefined;
   cycles: number | undefined;
 };
-
-/** A table that is to be typed need not be there, and may have no rows. */
-const mayBeUnfinished: ReadonlySet<string> = new Set(["tables/missing", "tables/empty"] satisfies ProblemCode[]);
-
-/** Whatever comes with a sheet has to be right; what is to be typed may be unfinished. */
-function tellOfCarried(all: ProblemList, tables: readonly RawTable[], problems: ProblemList): void {
-  const carried = ["instruments", "outputs", "standards", "controller_limits", "candidates"];
-  const files = tables.filter(({ table }) => carried.includes(table)).map(({ file }) => file);
-  for (const { code, severity, place, read, values } of all.all) {
-    const isOfLoop = files.includes(place.file) || (code === "tables/missing" && values.table === "instruments");
-    const isUnread = code.startsWith("tables/") && place.line === undefined && !mayBeUnfinished.has(code);
-    if (severity === "stop" && (isOfLoop || isUnread)) problems.add(code, place, { read, values });
-  }
-}
-
-function textsOf(tables: readonly RawTable[], table: TableName): readonly Cells[] {
-  const raw = tables.find((one) => one.table === table);
-  return raw === undefined ? [] : textRows(raw, "point").map(({ cells }) => cells);
-}
 
 /** The rows of the calibrations, and which of them have readings. */
 type Known = { calibrations: readonly Cells[]; read: ReadonlySet<string | undefined> };
@@ -138,18 +115,17 @@ function openCalibrations(instrument: Instrument, { calibrations, read }: Known,
 
 function sheetOf(
   { calibration, instrument }: Wanted,
-  { tables, workbook, options, points, cycles }: Source,
+  { textsOf, workbook, options, points, cycles }: Source,
 ): SheetData {
-  const ofCalibration = (table: TableName) =>
-    textsOf(tables, table).filter((cells) => cells.calibration === calibration);
-  const ofTag = (table: TableName) => textsOf(tables, table).filter((cells) => cells.tag === instrument.tag);
+  const ofCalibration = (table: TableName) => textsOf(table).filter((cells) => cells.calibration === calibration);
+  const ofTag = (table: TableName) => textsOf(table).filter((cells) => cells.tag === instrument.tag);
   const texts: TextRows = {
     ...{ instruments: ofTag("instruments"), outputs: ofTag("outputs"), controller_limits: ofTag("controller_limits") },
-    ...{ standards: textsOf(tables, "standards"), candidates: [] },
+    ...{ standards: textsOf("standards"), candidates: [] },
     ...{ calibrations: ofCalibration("calibrations"), readings: ofCalibration("readings") },
     ...{ trips: ofCalibration("trips"), loop_checks: ofCalibration("loop_checks") },
   };
-  const everyCalibration = textsOf(tables, "calibrations");
+  const everyCalibration = textsOf("calibrations");
   return planSheet({
     ...{ instrument, calibration, texts, program: options.version, madeOn: options.today },
     outputs: workbook.outputs.map(({ row }) => row).filter(({ tag }) => tag === instrument.tag),

@@ -1,5 +1,6 @@
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
@@ -21,7 +22,7 @@ export function sheetColumns(
     ...limitColumns(record, of, digits),
   ];
   const columns = columnsWith(phase, sheetDigitsOf(record, style, columnsWith));
-  const letters = new Map(columns.map(({ key }, index) => [key, String.fromCharCode(65 + index)]));
+  const letters = new Map(columns.map(({ key }, index) => [key, columnLetters(index)]));
   const letter = (key: string) => letters.get(key) ?? "?";
   return columns.map(({ formula, work: _, ...column }) => ({
     ...column,

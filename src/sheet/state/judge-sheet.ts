@@ -1,15 +1,13 @@
 import { assembleRecord } from "../../assembly/assemble-record.ts";
-import { decimalMarkOf } from "../../assembly/decimal-mark-of.ts";
-import { tellDoubts } from "../../assembly/plausibility/tell-doubts.ts";
-import { tellTolerance } from "../../assembly/plausibility/tell-tolerance.ts";
+import { noteContradictions } from "../../assembly/plausibility/note-contradictions.ts";
+import { noteDoubts } from "../../assembly/plausibility/note-doubts.ts";
 import type { Problem } from "../../problems/problem.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { acceptedIn, quoted, whatIsWrong } from "../../problems/sentence.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
-import { withDecimalMark } from "../../units/decimal-mark.ts";
-import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
+import { buildWorkbook } from "../../workbook/build-workbook.ts";
 import { casesOf } from "../../workbook/calibration-case.ts";
-import { type SheetData, type TypedTableName, typedTables } from "../sheet-data.ts";
+import { type PlannedRow, type SheetData, type TypedTableName, typedTables } from "../sheet-data.ts";
 import type { Entries } from "./entries.ts";
 import { entryTables, filledRows, rawTables } from "./entry-tables.ts";
 
@@ -36,49 +34,40 @@ export type Judgement = { record: CalibrationRecord | undefined; problems: reado
  * @param entries what was typed
  * @param today ISO date, for days that lie ahead
  * @returns the record, where nothing stops it, and every problem
- * Source: `buildWorkbook`, `tellDoubts`, `assembleRecord`: the parts of the command itself.
+ * Source: `buildWorkbook`, `noteDoubts`, `noteContradictions`, `assembleRecord`: the parts of the command itself.
  */
 export function judgeSheet(data: SheetData, entries: Entries, today: string): Judgement {
   const tables = rawTables(entryTables(data, entries, { typedIn: data.sheet }), data.mark);
   const problems = new ProblemList();
   for (const { file, rows } of tables) if (rows.length === 0) problems.add("tables/empty", { file });
   const workbook = buildWorkbook(tables, { today }, problems);
-  tellOwnDoubts(workbook, problems);
+  noteDoubts(workbook, problems);
+  noteContradictions(casesOf(workbook, problems.all), problems);
   const [rows] = casesOf(workbook, problems.all);
+  const filled = new Map(
+    typedTables.map((table) => [`${table}.csv`, { table, rows: filledRows(data, entries, table) }]),
+  );
   const digests = new Map(tables.map(({ file }) => [file, unsealed]));
   return {
     record: rows && assembleRecord(rows, { softwareVersion: data.program, digests, warnings: rows.warnings }),
-    problems: problems.all.map((problem) => atRow(problem, data, entries)),
+    problems: problems.all.map((problem) => atRow(problem, filled)),
   };
 }
 
 /** A sheet seals nothing: the command does, from the files that are handed back. */
 const unsealed = Object.freeze({ byteLength: 0, sha256: "" });
 
-function tellOwnDoubts(workbook: Workbook, problems: ProblemList): void {
-  const [calibration] = workbook.calibrations;
-  const instrument = workbook.instruments.find(({ row }) => row.tag === calibration?.row.tag);
-  if (calibration === undefined || instrument === undefined) return;
-  const names = calibration.row.standards ?? [];
-  const rows = {
-    ...{ calibration, instrument, outputs: workbook.outputs, readings: workbook.readings, trips: workbook.trips },
-    standards: workbook.standards.filter(({ row }) => names.includes(row.standard)),
-    markOf: (table: "readings" | "trips") => decimalMarkOf(workbook, table),
-  };
-  withDecimalMark(instrument.row.decimalMark, () => {
-    tellTolerance(instrument, problems);
-    tellDoubts(rows, problems);
-  });
-}
+/** The typed tables by their files, with the rows that are in them. */
+type FilledTables = ReadonlyMap<string, { table: TypedTableName; rows: readonly PlannedRow[] }>;
 
-function atRow(problem: Problem, data: SheetData, entries: Entries): SheetProblem {
+function atRow(problem: Problem, filled: FilledTables): SheetProblem {
   const { file, line, column } = problem.place;
-  const table = typedTables.find((name) => file === `${name}.csv`);
-  const row = table && line !== undefined ? filledRows(data, entries, table)[line - firstLine] : undefined;
+  const { table, rows = [] } = filled.get(file) ?? {};
+  const row = line === undefined ? undefined : rows[line - firstLine];
   const read = problem.read === undefined ? "" : `: ${quoted(problem.read)}`;
   return {
     isStop: problem.severity === "stop",
-    isOfRow: problem.severity === "stop" || problem.code.startsWith("plausible/"),
+    isOfRow: problem.severity === "stop" || /^(?:plausible|verdict)\//u.test(problem.code),
     ...(row && { row: row.id }),
     ...(column !== undefined && { column }),
     place: table === undefined ? file : tableWords[table],

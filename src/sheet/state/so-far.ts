@@ -15,6 +15,8 @@ export type PhaseSoFar = {
   of: number;
   says: Iterable<RowSays>;
   record: CalibrationRecord | undefined;
+  /** Whether the record was made of what stands in the sheet now: a moment after each key it was not. */
+  isCurrent: boolean;
 };
 
 /**
@@ -24,22 +26,28 @@ export type PhaseSoFar = {
  * @returns how many of the planned readings are there, the word, and what the whole proof still lacks
  * Source: `assembleOverall` for what is complete; own choice of words.
  */
-export function soFar({ phase, filled, of, says, record }: PhaseSoFar): SoFar {
-  const outside = [...says].filter(({ isOutside }) => isOutside).length;
+export function soFar({ phase, filled, of, says, record, isCurrent }: PhaseSoFar): SoFar {
+  const said = [...says];
+  const outside = said.filter(({ isOutside }) => isOutside).length;
   const overall = record?.overall;
   const isSpokenOf = overall?.of !== undefined && overall.of !== null && tablePhase[overall.of] === phase;
   const name = phaseNames.find((one) => tablePhase[one] === phase);
   const statement = (name && record?.phases[name]?.verdict) ?? null;
   const missing = isSpokenOf ? (overall?.missing ?? []).map((one) => one.says) : [];
   if (filled === 0) return { filled, of, word: "nothing read yet", isBad: false, missing: [] };
-  if (isSpokenOf && overall?.complete === true) {
+  if (isCurrent && isSpokenOf && overall?.complete === true) {
     return { filled, of, word: overall.word, isBad: !isGood(overall.word), missing };
   }
-  if (outside > 0 || statement === "fail") {
+  if (outside > 0 || (isCurrent && statement === "fail")) {
     const where = outside > 0 ? ` at ${counted(outside, "reading")}` : "";
     return { filled, of, word: `out of tolerance${where}`, isBad: true, missing };
   }
-  const isOpen = statement !== null && !isInTolerance(statement);
+  const unsaid = filled - said.length;
+  const isJudged = isCurrent && statement !== null;
+  if (unsaid > 0 && !isJudged) {
+    return { filled, of, word: `${counted(unsaid, "reading")} not judged`, isBad: false, missing };
+  }
+  const isOpen = isCurrent && statement !== null && !isInTolerance(statement);
   return { filled, of, word: `${isOpen ? statement : "in tolerance"} so far`, isBad: isOpen, missing };
 }
 

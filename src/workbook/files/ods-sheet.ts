@@ -1,4 +1,4 @@
-import { columnLetters } from "../../problems/place-of-row.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { type OdsCell, odsCellText } from "./ods-cell-text.ts";
 import type { RawRow } from "./raw-table.ts";
 import { mostSpannedCells } from "./refused-spreadsheet.ts";

@@ -1,6 +1,6 @@
 import type { TableName } from "../../model/tables.ts";
-import { columnLetters } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { TooWideSheet } from "./ods-sheet.ts";
 import { odsSheets } from "./ods-sheets.ts";
 import type { RawTable, SourceFile } from "./raw-table.ts";

@@ -1,6 +1,6 @@
 import type { ProblemCode } from "../../problems/catalogue.ts";
-import { columnLetters } from "../../problems/place-of-row.ts";
 import type { Problem } from "../../problems/problem.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { type PackedPart, packedParts, unpackedPart } from "./packed-parts.ts";
 import { mostUnpackedBytes, unpackedSize } from "./unpacked-size.ts";
 

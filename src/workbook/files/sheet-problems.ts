@@ -1,6 +1,6 @@
 import type { TableName } from "../../model/tables.ts";
-import { columnLetters } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { headerColumns } from "../header-columns.ts";
 import { placeOfCell, placeOfTable } from "./place-of-table.ts";
 import type { RawSheet } from "./raw-table.ts";

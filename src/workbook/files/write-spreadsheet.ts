@@ -1,6 +1,6 @@
 import type { Cell, DataValidation, WriteSheet } from "hucre/xlsx";
 import type { Column } from "../../model/column.ts";
-import { columnLetters } from "../../problems/place-of-row.ts";
+import { columnLetters } from "../../units/column-letters.ts";
 import { columnNote, fixedWords, takesSeveral } from "./column-note.ts";
 
 /** A cell as it is written: a number stays one. */

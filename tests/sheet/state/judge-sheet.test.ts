@@ -37,3 +37,24 @@ test("a problem stands at the row and the column of the sheet, in the words of t
 test("nothing typed is no record, and never a word", async () => {
   expect(judgeSheet(await sheetOf(), noEntries, today).record).toBeUndefined();
 });
+
+test("a pass of the loop check that its number contradicts is told at its row, as the command tells it", async () => {
+  const data = await sheetOf();
+  const checks = [
+    ["check/low fault threshold", "result", "pass"],
+    ["check/low fault threshold", "measured", "3.9"],
+  ] as const;
+  const { problems } = judgeSheet(
+    data,
+    { ...wholeRun(data), cells: { ...wholeRun(data).cells, ...typed(data, checks).cells } },
+    today,
+  );
+  expect(problems).toContainEqual({
+    isStop: false,
+    isOfRow: true,
+    row: "check/low fault threshold",
+    column: "result",
+    place: "loop check",
+    says: expect.stringContaining("the result of low fault threshold is pass, and yet"),
+  });
+});

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { mergeRows, type PlacedRow } from "../../../src/jobs/collect/merge-rows.ts";
+import { mergeRows, type PlacedRow } from "../../src/workbook/merge-rows.ts";
 
 const reading = (signal: string, more: Record<string, string> = {}): PlacedRow => ({
   cells: { calibration: "C-1", phase: "as_found", cycle: "1", direction: "rising", point: "50", signal, ...more },

@@ -1,5 +1,5 @@
-import type { TableName } from "../../model/tables.ts";
-import { remarked, type TextRow } from "../../workbook/text-rows.ts";
+import type { TableName } from "../model/tables.ts";
+import { remarked, type TextRow } from "./text-rows.ts";
 
 type Cells = TextRow["cells"];
 
@@ -79,7 +79,7 @@ function keyed(table: TableName, rows: readonly PlacedRow[]): readonly { key: st
 function keyOf(table: TableName, cells: Cells): string {
   const own = keyColumns[table].map((column) => (cells[column] ?? "").trim());
   if (table !== "readings") return JSON.stringify(own);
-  const at = Number.parseFloat(remarked(cells.point ?? cells.reference ?? "", "point"));
+  const at = Number.parseFloat(remarked(cells.point || (cells.reference ?? ""), "point"));
   return JSON.stringify([...own, Number.isNaN(at) ? (cells.reference ?? "") : at]);
 }
 

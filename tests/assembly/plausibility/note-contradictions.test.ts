@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
+import { memoryDisk } from "../../jobs/memory-disk.ts";
 import { smallestWorkbook, withColumn } from "../../workbook/smallest-workbook.ts";
-import { memoryDisk } from "../memory-disk.ts";
 
 async function reading(loopChecks: string) {
   const texts = {

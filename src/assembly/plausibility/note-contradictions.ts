@@ -1,11 +1,18 @@
+import type { CalibrationRows } from "../../model/calibration-case.ts";
 import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { judgeLoopChecks } from "../../verdict/loop-check/judge-loop-checks.ts";
-import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 
-/** Notes each row of a loop check that says pass while its number, or another table, says otherwise. */
-export function noteContradictions(cases: readonly CalibrationCase[], problems: ProblemList): void {
+/**
+ * Notes each row of a loop check that says pass while its number, or another table, says otherwise.
+ *
+ * @param cases rows of each calibration
+ * @param problems list that it goes to
+ * Source: `judgeLoopChecks`.
+ * @example toldBy((_, problems) => noteContradictions([spoiledRows], problems)) // []
+ */
+export function noteContradictions(cases: readonly CalibrationRows[], problems: ProblemList): void {
   for (const { instrument, calibration, outputs, loopChecks } of cases) {
     const { findings } = withDecimalMark(instrument.row.decimalMark, () =>
       judgeLoopChecks(
