@@ -16,6 +16,7 @@ export type KeeperSettings = {
 export class Keeper {
   readonly #settings: KeeperSettings;
   #waiting: Entries | undefined;
+  #unkept: Entries | undefined;
   #isWriting = false;
   #isStopped = false;
   #isSafe = true;
@@ -27,10 +28,16 @@ export class Keeper {
   /** Keeps the entries as soon as the write before is done, and what a key did is shown before that. */
   keep(entries: Entries): void {
     this.#waiting = entries;
+    this.#unkept = entries;
     if (this.#isWriting || this.#isStopped) return;
     this.#isWriting = true;
     this.#settings.tell(beingKept);
     setTimeout(() => void this.#writeAll(false), 0);
+  }
+
+  /** What is not on the disk yet, of a page that may write. */
+  get unkept(): Entries | undefined {
+    return this.#isStopped ? undefined : this.#unkept;
   }
 
   /** From now on this page is the one that writes. */
@@ -63,6 +70,7 @@ export class Keeper {
         await store.write({ ...sheet, at: now(), entries }, isTakenOver);
       }
       this.#isSafe = true;
+      this.#unkept = undefined;
       tell(kept);
     } catch (error) {
       this.#isSafe = false;

@@ -15,6 +15,16 @@ const world: World = {
   },
   chance: () => crypto.getRandomValues(new Uint16Array(1))[0]?.toString(16).padStart(4, "0") ?? "",
   openStore: () => SheetStore.open(indexedDB),
+  leaveNote: (name, text) => localStorage.setItem(name, text),
+  takeNote: (name) => {
+    const text = localStorage.getItem(name) ?? undefined;
+    localStorage.removeItem(name);
+    return text;
+  },
+  onLeaving: (call) => {
+    addEventListener("pagehide", call);
+    return () => removeEventListener("pagehide", call);
+  },
 };
 
 const data = JSON.parse(document.querySelector("#sheet-data")?.textContent ?? "") as SheetData;

@@ -54,26 +54,44 @@ export function useSheetState(data: SheetData, world: World): SheetState {
     keeper.current?.keep(next);
   };
 
+  /** What the device keeps is what is shown; from then on this page is the one that writes. */
+  const open = async () => {
+    const opened = await openKept(data, world, setKeeping);
+    keeper.current = opened.keeper;
+    setDevice(opened.device);
+    setOffered(opened.offered);
+    latest.current = opened.entries;
+    setEntries(opened.entries);
+    await opened.keeper.takeOver(opened.entries);
+  };
+
   useEffect(() => {
-    const opened = openKept(data, world, setKeeping).then(
-      ({ kept, device: ownDevice, keeper: ownKeeper, offered: other }) => {
-        keeper.current = ownKeeper;
-        setDevice(ownDevice);
-        setOffered(other);
-        latest.current = entriesOf(kept);
-        setEntries(latest.current);
-        return ownKeeper.takeOver(latest.current);
-      },
-    );
-    opened
+    open()
       .catch((error: unknown) => setKeeping({ isSafe: false, says: cannotKeep(error) }))
       .finally(() => setIsOpen(true));
     const timer = setInterval(() => void keeper.current?.look().catch(() => undefined), lookEvery);
-    return () => clearInterval(timer);
+    const stopLeaving = world.onLeaving(() => {
+      const unkept = keeper.current?.unkept;
+      if (unkept !== undefined) world.leaveNote(noteOf(data), JSON.stringify(unkept));
+    });
+    return () => {
+      clearInterval(timer);
+      stopLeaving();
+    };
   }, []);
 
-  const actions = useMemo(() => actionsOf({ data, world, latest, put, keeper }), []);
+  const actions = useMemo(() => actionsOf({ world, latest, put, open }), []);
   return { isOpen, entries, typedIn: typedIn({ sheet: data.sheet, device }), keeping, offered, actions };
+}
+
+function noteOf({ calibration, sheet }: SheetData): string {
+  return `spanwright ${calibration} ${sheet}`;
+}
+
+/** A page that is left within the few milliseconds of a write leaves a note, which is newer than what was written. */
+function noted(data: SheetData, world: World): Entries | undefined {
+  const note = world.takeNote(noteOf(data));
+  return note === undefined ? undefined : entriesOf({ entries: JSON.parse(note) });
 }
 
 function cannotKeep(error: unknown): string {
@@ -93,20 +111,20 @@ async function openKept(data: SheetData, world: World, tell: (keeping: Keeping) 
     now: world.now,
     tell,
   });
+  const entries = noted(data, world) ?? entriesOf(kept);
   const others = all.filter((one) => one.sheet !== data.sheet && entriesOf(one).log.length > 0);
   const newest = others.toSorted((one, other) => (one.at < other.at ? 1 : -1))[0];
-  return { kept, device, keeper, offered: kept === undefined || entriesOf(kept).log.length === 0 ? newest : undefined };
+  return { entries, device, keeper, offered: entries.log.length === 0 ? newest : undefined };
 }
 
 type ActionsOf = {
-  data: SheetData;
   world: World;
   latest: { current: Entries };
   put: (entries: Entries) => void;
-  keeper: { current: Keeper | undefined };
+  open: () => Promise<void>;
 };
 
-function actionsOf({ world, latest, put, keeper }: ActionsOf): SheetState["actions"] {
+function actionsOf({ world, latest, put, open }: ActionsOf): SheetState["actions"] {
   return {
     type: (row, column, text) => put(typing(latest.current, row.id, column, text)),
     leave: (row, column, before) => {
@@ -126,7 +144,7 @@ function actionsOf({ world, latest, put, keeper }: ActionsOf): SheetState["actio
     freshId: (table) => freshId(latest.current, table),
     undo: () => put(undone(latest.current, world.now())),
     replace: put,
-    takeOver: () => void keeper.current?.takeOver(latest.current),
+    takeOver: () => void open(),
     current: () => latest.current,
   };
 }

@@ -7,6 +7,11 @@ export type World = {
   /** Four digits of chance. */
   chance: () => string;
   openStore: () => Promise<SheetStore>;
+  /** A note of what was not on the disk yet when a page was left: written in one go, taken once. */
+  leaveNote: (name: string, text: string) => void;
+  takeNote: (name: string) => string | undefined;
+  /** Calls when the page is left; gives back what ends that. */
+  onLeaving: (call: () => void) => () => void;
 };
 
 /**

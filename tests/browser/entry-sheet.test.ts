@@ -236,6 +236,14 @@ for (const [program, settings] of engines) {
       await says(first, "Nothing typed here is kept");
       await second.bringToFront();
       await says(second, "open in another tab or window too");
+      // The one that goes on has what the other kept, and not what was typed over it.
+      await focusSignal(second, 1);
+      await second.keyboard.type("8,01");
+      await kept(second);
+      await first.bringToFront();
+      await press(first, "Go on here with what is kept");
+      await kept(first);
+      expect((await signals(first)).slice(0, 2)).toEqual(["4,01", "8,01"]);
     });
 
     test.each(widths)(

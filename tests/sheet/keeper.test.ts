@@ -36,6 +36,14 @@ test("keys that come while a write is under way are kept with the next one, the 
   expect(told).toEqual(["Being kept …", "Kept on this device."]);
 });
 
+test("what is not on the disk yet is known until it is, for a page that is left meanwhile", async () => {
+  const { keeper } = keeping();
+  keeper.keep(entries("12,0"));
+  expect(keeper.unkept).toEqual(entries("12,0"));
+  await settled();
+  expect(keeper.unkept).toBeUndefined();
+});
+
 test("no room is said, nothing says that it is kept, and the next key tries again", async () => {
   let isFull = true;
   const { keeper, written, told } = keeping(() =>

@@ -29,7 +29,7 @@ export function StateLine({ asFound, asLeft, isRestored, keeping, canUndo, undo,
         {keeping.says}
         {!keeping.isSafe && keeping.says.includes("another tab") && (
           <button type="button" class="small" onClick={takeOver}>
-            Go on here
+            Go on here with what is kept
           </button>
         )}
       </p>
