@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import { visibleText } from "../problems/visible-text.ts";
 import { secretAsker } from "./ask-secret.ts";
 import { runCommandLine } from "./command-line.ts";
@@ -15,12 +14,18 @@ process.stdout.on("error", ({ code, message }: NodeJS.ErrnoException) => {
 });
 process.stderr.on("error", () => undefined);
 
-const exitCode = await runCommandLine(process.argv.slice(2), {
-  print: (text) => process.stdout.write(`${visibleText(text)}\n`),
-  complain: (text) => process.stderr.write(`${visibleText(text)}\n`),
-  isTerminal: process.stderr.isTTY === true,
-  today: () => localDate(new Date()),
-  now: () => localTime(new Date()),
-  askSecret: secretAsker(process.stdin, process.stderr),
-});
-process.exitCode = isUnprinted ? 2 : exitCode;
+/**
+ * Runs the command and leaves its exit code to the process. Called by what the build puts before it, for a script whose
+ * code V8 keeps cannot await at its top.
+ */
+export async function main(words: readonly string[]): Promise<void> {
+  const exitCode = await runCommandLine(words, {
+    print: (text) => process.stdout.write(`${visibleText(text)}\n`),
+    complain: (text) => process.stderr.write(`${visibleText(text)}\n`),
+    isTerminal: process.stderr.isTTY === true,
+    today: () => localDate(new Date()),
+    now: () => localTime(new Date()),
+    askSecret: secretAsker(process.stdin, process.stderr),
+  });
+  process.exitCode = isUnprinted ? 2 : exitCode;
+}
