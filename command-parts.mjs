@@ -45,7 +45,9 @@ require("./load-part.js").partLoader(\`\${__dirname}/parts\`)("./${name}.js")${c
 
 /** A part as a script: its imports are asked of the loader, also those that wait until they are needed. */
 async function writePart({ path, text }) {
-  const { code } = await transform(text, {
+  // Where each piece came from stays, which is a comment, and of those only the ones with a mark are kept.
+  const { code } = await transform(text.replaceAll(/^\/\/ (?=(?:src|node_modules)\/)/gmu, "//! "), {
+    legalComments: "inline",
     format: "cjs",
     platform: "node",
     target: "node20",
@@ -57,8 +59,12 @@ async function writePart({ path, text }) {
   return file;
 }
 
-/** Runs the command on what it is mostly used for, and keeps what V8 compiled on the way. */
+/**
+ * Runs the command on what it is mostly used for, and keeps what V8 compiled on the way. It has no list of its files
+ * then, which would be that of the build before.
+ */
 function keepCode(parts) {
+  rmSync("dist/program.sha256", { force: true });
   for (const name of readdirSync("dist/parts")) {
     if (!parts.includes(`dist/parts/${name}`)) rmSync(`dist/parts/${name}`);
   }

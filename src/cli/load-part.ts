@@ -23,7 +23,7 @@ export type ScriptMade = (path: string, script: Script) => void;
  * Loads parts of the built command, each once, with V8's code of them where the build left it beside: then nothing is
  * compiled. Code that does not fit, as that of another version of Node, V8 passes over, and compiles the text.
  *
- * @param folder where the parts lie
+ * @param folder where the parts lie; a part takes itself to lie one above, beside what starts the command
  * @param onScript told of each script that is made
  * @returns what loads a part by its name
  */
@@ -40,7 +40,7 @@ export function partLoader(folder: string, onScript?: ScriptMade): (name: string
     const script = scriptOf(path);
     onScript?.(path, script);
     const run = script.runInThisContext() as PartFunction;
-    run(part.exports, load, part, pathToFileURL(path).href);
+    run(part.exports, load, part, pathToFileURL(join(folder, "..", name)).href);
     return part.exports;
   };
   return load;

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { Script } from "node:vm";
 import { expect, test } from "vitest";
 import { partLoader } from "../../src/cli/load-part.ts";
@@ -28,11 +28,11 @@ function takenBy(folder: string): readonly (boolean | undefined)[] {
   return taken;
 }
 
-test("a part is run once, asks for others and for what Node brings, and knows where it lies", () => {
+test("a part is run once, asks for others and for what Node brings, and takes itself to lie beside what starts the command", () => {
   const folder = written(temporaryFolder(), parts);
   const before = Reflect.get(globalThis, "ranTwo") ?? 0;
   const load = partLoader(folder);
-  expect(load("./start.js")).toEqual({ four: 4, where: new URL(`file://${folder}/start.js`).href });
+  expect(load("./start.js")).toEqual({ four: 4, where: pathToFileURL(join(folder, "../start.js")).href });
   load("./two.js");
   expect(Reflect.get(globalThis, "ranTwo")).toBe(before + 1);
   expect(load("node:path")).toHaveProperty("join");

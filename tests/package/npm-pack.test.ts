@@ -37,6 +37,8 @@ beforeAll(() => {
 
 test("one package is installed, with what its user needs and nothing of the workshop", () => {
   expect(filesBelow(join(folder, "node_modules")).filter((name) => /^[^.].*package\.json$/u.test(name))).toEqual([
+    // Says of the files beside it that they are scripts, and is no package of its own.
+    "spanwright/dist/package.json",
     "spanwright/package.json",
   ]);
   const files = filesBelow(installed).filter((name) => !name.startsWith("dist/") && !name.startsWith("docs/"));

@@ -12,10 +12,12 @@ const inSheet = Object.keys((await program(join(root, "src/sheet/main.browser.ts
 
 /** The bundle is not minified: before each piece stands the path that it came from. */
 function foldersInBundle(): readonly string[] {
-  const names = readdirSync(join(root, "dist")).filter((name) => name.endsWith(".js"));
+  const names = readdirSync(join(root, "dist"), { encoding: "utf8", recursive: true }).filter((name) =>
+    /\.m?js$/u.test(name),
+  );
   const paths = names.flatMap((name) => {
     const code = readFileSync(join(root, "dist", name), "utf8");
-    return [...code.matchAll(/^\/\/ (node_modules\/\S+)$/gmu)].map(([, path = ""]) => path);
+    return [...code.matchAll(/^\s*\/\/!? (node_modules\/\S+)$/gmu)].map(([, path = ""]) => path);
   });
   const ofSheet = inSheet.filter((path) => path.startsWith("node_modules/"));
   return [
