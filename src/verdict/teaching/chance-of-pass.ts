@@ -154,16 +154,15 @@ function chanceOfMeans({ readings, groups }: Plan, expected: Expected, within: n
   return chance;
 }
 
-/** Beyond it lies 1e-18 of a normal distribution. */
-const reach = 8.75;
+/** Beyond it lies 4e-11 of a normal distribution: of a thousand readings together less than a mean of draws shows. */
+const reach = 6.5;
 
 /** That a normal error of this mean and standard deviation lies within its limits. */
 function chanceInside({ low, high }: { low: number; high: number }, middle: number, deviation: number): number {
   if (!(deviation > 0)) return middle >= low && middle <= high ? 1 : 0;
   const [below, above] = [(low - middle) / deviation, (high - middle) / deviation];
-  if (below < -reach && above > reach) return 1;
   if (below > reach || above < -reach) return 0;
-  return 1 - normalCumulative(below) - normalCumulative(-above);
+  return 1 - (below < -reach ? 0 : normalCumulative(below)) - (above > reach ? 0 : normalCumulative(-above));
 }
 
 /** √(ν/χ²): the true scatter over the one that was found, drawn. */
