@@ -18,6 +18,19 @@ const chartsCompiledAhead = {
   },
 };
 
+/** The columns of the tables as data, so that no schema is made to read a table. */
+export const columnsAhead = {
+  name: "columns-ahead",
+  setup({ onLoad }) {
+    onLoad({ filter: /model\/columns-ahead\.ts$/ }, async ({ path }) => {
+      const { columnsByTable } = await exportsOf(path);
+      return {
+        contents: `export const columnsByTable = JSON.parse(${JSON.stringify(JSON.stringify(columnsByTable))});`,
+      };
+    });
+  },
+};
+
 async function exportsOf(path) {
   const settings = { bundle: true, format: "esm", platform: "node", write: false };
   const { outputFiles } = await build({ ...settings, entryPoints: [path] });
@@ -88,6 +101,6 @@ export const bundleSettings = {
   jsxImportSource: "preact",
   loader: { ".client.js": "text" },
   banner: { js: requireForBundledCommonJs },
-  plugins: [chartsCompiledAhead, vegaToDrawOnly, fontsInParts, programsPacked],
+  plugins: [columnsAhead, chartsCompiledAhead, vegaToDrawOnly, fontsInParts, programsPacked],
   logLevel: "warning",
 };

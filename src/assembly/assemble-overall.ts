@@ -1,6 +1,7 @@
 import { isInTolerance, worstStatement } from "../model/statement.ts";
 import { decidingPoints } from "../record/loop-end.ts";
-import { type OverallRecord, type OverallWord, overallWords } from "../record/overall-schema.ts";
+import type { OverallRecord } from "../record/overall-schema.ts";
+import { type OverallWord, overallWords } from "../record/overall-words.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
 import {

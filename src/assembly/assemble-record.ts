@@ -1,14 +1,15 @@
 import { isDetermined } from "../analysis/figures/figure.ts";
 import { loopOf } from "../analysis/readings/loop.ts";
-import type { Phase } from "../model/calibration.ts";
 import type { CalibrationRows, InputFile, TableRow } from "../model/calibration-case.ts";
+import type { Phase } from "../model/calibration-words.ts";
 import type { Instrument } from "../model/instrument.ts";
 import type { Problem } from "../problems/problem.ts";
 import { placeText, whatIsWrong } from "../problems/sentence.ts";
-import { type Amendment, amendmentSchema } from "../record/amendment-schema.ts";
+import type { Amendment } from "../record/amendment-schema.ts";
 import { digestOf, type FileDigest, toHex } from "../record/file-digest.ts";
-import { type CalibrationRecord, recordFormat } from "../record/record-schema.ts";
-import { type RecordSummary, recordSummarySchema } from "../record/record-summary-schema.ts";
+import { recordFormat } from "../record/record-format.ts";
+import type { CalibrationRecord } from "../record/record-schema.ts";
+import type { RecordSummary } from "../record/record-summary-schema.ts";
 import { withDecimalMark } from "../units/decimal-mark.ts";
 import { falseAcceptOf } from "../verdict/decision/false-accept-of.ts";
 import { type RuleOverride, ruleOf, usualMinimumRatio } from "../verdict/decision/rule-of.ts";
@@ -72,8 +73,8 @@ function assembled(rows: CalibrationRows, context: RecordContext): CalibrationRe
     software: softwareOf(context),
     inputs: inputsOf(rows, context.digests),
     revision: (context.amendment?.replaces.revision ?? 0) + 1,
-    ...(context.amendment && { amendment: amendmentSchema.parse(context.amendment) }),
-    ...(context.history && { history: context.history.map((summary) => recordSummarySchema.parse(summary)) }),
+    ...(context.amendment && { amendment: context.amendment }),
+    ...(context.history && { history: [...context.history] }),
     ...(context.filedRate && { filedRate: { inTolerance: context.filedRate.inTolerance, of: context.filedRate.of } }),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
     decisionRule: decisionRuleOf(instrument, context),

@@ -1,5 +1,5 @@
 import type { CalibrationRows } from "../model/calibration-case.ts";
-import type { TableName } from "../model/tables.ts";
+import type { TableName } from "../model/table-names.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 
 /**

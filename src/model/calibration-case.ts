@@ -2,7 +2,7 @@ import type { SheetOfTable } from "../problems/place-of-row.ts";
 import type { Calibration, LoopCheck, Reading, Standard, Trip } from "./calibration.ts";
 import type { ControllerLimit } from "./controller-limit.ts";
 import type { Candidate, Instrument, Output } from "./instrument.ts";
-import type { TableName } from "./tables.ts";
+import type { TableName } from "./table-names.ts";
 
 /** A checked row with the place and the text that it came from; `cells` holds what was typed, by column name. */
 export type TableRow<Row> = {

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { adjustments, directions, phases, tripDirections } from "./calibration-words.ts";
 import {
   choice,
   choiceOfSeveral,
@@ -55,8 +56,6 @@ export const standardSchema = z.strictObject({
 
 export type Standard = z.infer<typeof standardSchema>;
 
-export const adjustments = ["none", "re-teach", "re-scale", "repair", "replace"] as const;
-
 /** One event: who proved which loop, when, with what, under which conditions. */
 export const calibrationSchema = z.strictObject({
   calibration: requiredText("number of the calibration; its record carries it"),
@@ -112,13 +111,6 @@ export const calibrationSchema = z.strictObject({
 
 export type Calibration = z.infer<typeof calibrationSchema>;
 
-export const phases = ["as_found", "as_left"] as const;
-
-/** A phase in words, inside a sentence. */
-export const phaseInWords = Object.freeze({ as_found: "as found", as_left: "as left" } as const);
-export const directions = ["rising", "falling"] as const;
-export const tripDirections = ["approach", "recede"] as const;
-
 /** One reading: what the sensor gave and what the controller showed at one reference distance. */
 export const readingSchema = z.strictObject({
   calibration: requiredText("calibration of the table calibrations"),
@@ -138,8 +130,6 @@ export const readingSchema = z.strictObject({
 });
 
 export type Reading = z.infer<typeof readingSchema>;
-export type Phase = (typeof phases)[number];
-export type Direction = (typeof directions)[number];
 
 /** One change of state of a switched output. */
 export const tripSchema = z.strictObject({
@@ -154,7 +144,6 @@ export const tripSchema = z.strictObject({
 });
 
 export type Trip = z.infer<typeof tripSchema>;
-export type TripDirection = (typeof tripDirections)[number];
 
 /** One item of the loop around the sensor that was looked at. */
 export const loopCheckSchema = z.strictObject({

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { type UnitSymbol, unitTable } from "../units/unit-table.ts";
+import { columnName } from "./column-name.ts";
 
 /**
  * Where the unit of a number comes from: a fixed unit, or a unit that the instrument or the row itself names.
@@ -142,9 +143,4 @@ export function columnsOf(schema: z.ZodObject): readonly Column[] {
     if (meaning === undefined) throw new TypeError(`columnsOf: ${key} has no meaning as a column`);
     return { ...meaning, key, name: columnName(key) };
   });
-}
-
-/** "rangeLower" in the code is "range_lower" in a table. */
-export function columnName(key: string): string {
-  return key.replace(/[A-Z]/gu, (capital) => `_${capital.toLowerCase()}`);
 }

@@ -1,10 +1,6 @@
 import * as z from "zod";
 import { choices, date, requiredDate, requiredText, text } from "./column.ts";
-
-/** What a signature under a record can mean, in the order of the work. */
-export const signatureMeanings = ["performed", "reviewed", "authorised"] as const;
-
-export type SignatureMeaning = (typeof signatureMeanings)[number];
+import { signatureMeanings } from "./signature-meanings.ts";
 
 /** One person's key: who may sign with it, what, and when. A new key, or a new role, is a new row. */
 export const signerSchema = z.strictObject({

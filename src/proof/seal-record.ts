@@ -1,6 +1,7 @@
 import { digestOf, toHex } from "../record/file-digest.ts";
 import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
-import { type Seal, sealDigest, sealForm } from "../record/seal-schema.ts";
+import type { Seal } from "../record/seal-schema.ts";
+import { sealDigest, sealForm } from "../record/seal-words.ts";
 import { canonicalBytes } from "./canonical-bytes.ts";
 import { fingerprintOf } from "./fingerprint-words.ts";
 

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { signatureMeanings } from "../record/seal-schema.ts";
+import { signatureMeanings } from "../record/seal-words.ts";
 import { fromBase64Url, toBase64Url } from "./base64-url.ts";
 
 /** What kind of signature it is, so that none of another kind can stand in its place (RFC 8725, 3.11). */

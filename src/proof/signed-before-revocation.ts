@@ -1,6 +1,6 @@
 import type { Doubt } from "../record/doubt.ts";
 import type { SealedRecord } from "../record/record-schema.ts";
-import type { Signer } from "../record/seal-schema.ts";
+import type { Signer } from "../record/seal-words.ts";
 import { readSignatureHeader } from "./signature-header.ts";
 import { keyIdOf } from "./signing-key.ts";
 

@@ -1,7 +1,8 @@
 import type { ProblemCode } from "../problems/catalogue.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { type SignatureMeaning, type Signer, signatureMeanings } from "../record/seal-schema.ts";
+import type { Signer } from "../record/seal-words.ts";
+import { type SignatureMeaning, signatureMeanings } from "../record/seal-words.ts";
 import type { GivenSignature } from "./signature-header.ts";
 import { keyIdOf } from "./signing-key.ts";
 import { missingOf, neededBefore, signaturesNeeded } from "./signing-state.ts";

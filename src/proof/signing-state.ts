@@ -1,5 +1,5 @@
 import type { CalibrationRecord, SealedRecord } from "../record/record-schema.ts";
-import { type SignatureMeaning, signatureMeanings } from "../record/seal-schema.ts";
+import { type SignatureMeaning, signatureMeanings } from "../record/seal-words.ts";
 import { type GivenSignature, readSignatureHeader } from "./signature-header.ts";
 
 export { type SignatureMeaning, signatureMeanings };

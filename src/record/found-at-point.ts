@@ -1,4 +1,4 @@
-import type { Direction } from "../model/calibration.ts";
+import type { Direction } from "../model/calibration-words.ts";
 import type { ReadingRecord } from "./record-schema.ts";
 
 /** What can have been read of a loop at a test point, in the order in which the loop passes it on. */

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { adjustments } from "../model/calibration.ts";
+import { adjustments } from "../model/calibration-words.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 
 const finite = z.number();

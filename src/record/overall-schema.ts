@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Missing } from "../verdict/completeness/missing-points.ts";
+import { overallWords } from "./overall-words.ts";
 import { phaseNames } from "./phase-name.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 
@@ -18,15 +19,6 @@ export const missingSchema = z.strictObject({
   says: z.string(),
 });
 
-export const overallWords = [
-  "pass",
-  "conditional pass",
-  "not complete",
-  "cannot be decided",
-  "conditional fail",
-  "fail",
-] as const;
-
 /** What the record says of the loop as it was left, or found where nothing was done: the same everywhere. */
 export const overallSchema = z.strictObject({
   word: z
@@ -41,4 +33,3 @@ export const overallSchema = z.strictObject({
 });
 
 export type OverallRecord = z.infer<typeof overallSchema>;
-export type OverallWord = OverallRecord["word"];

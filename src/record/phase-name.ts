@@ -1,4 +1,4 @@
-import { type Phase, phaseInWords } from "../model/calibration.ts";
+import { type Phase, phaseInWords } from "../model/calibration-words.ts";
 
 /** The phases of a record, in the order of the work. */
 export const phaseNames = ["asFound", "asLeft"] as const;

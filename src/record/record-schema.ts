@@ -1,7 +1,8 @@
 import * as z from "zod";
 import { calibrationSchema, standardSchema } from "../model/calibration.ts";
-import { decisionRules, instrumentSchema, outputSchema } from "../model/instrument.ts";
-import { tableNames } from "../model/tables.ts";
+import { instrumentSchema, outputSchema } from "../model/instrument.ts";
+import { decisionRules } from "../model/instrument-words.ts";
+import { tableNames } from "../model/table-names.ts";
 import { amendmentSchema } from "./amendment-schema.ts";
 import { candidatesSchema } from "./candidates-schema.ts";
 import { causesSchema } from "./causes-schema.ts";
@@ -12,18 +13,13 @@ import { overTheYearsSchema } from "./over-the-years-schema.ts";
 import { overallSchema } from "./overall-schema.ts";
 import { phaseSchema, type readingSchema, type sharesSchema } from "./phase-schema.ts";
 import { recommendationSchema } from "./recommendation-schema.ts";
+import { mostDraws, recordFormat } from "./record-format.ts";
 import { recordSummarySchema } from "./record-summary-schema.ts";
 import { reteachSchema } from "./reteach-schema.ts";
 import { sealSchema, signOffSchema } from "./seal-schema.ts";
 import { soundSchema } from "./sound-schema.ts";
 import { switchingSchema } from "./switching-schema.ts";
 import type { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts";
-
-/** The form of a record's JSON. Names bind: a published record is read by them years later. */
-export const recordFormat = "spanwright-record/2";
-
-/** More would take minutes a record. */
-export const mostDraws = 10_000_000;
 
 const finite = z.number();
 

@@ -1,7 +1,7 @@
 import * as z from "zod";
-import { adjustments } from "../model/calibration.ts";
-import { distanceUnits } from "../model/instrument.ts";
-import { overallWords } from "./overall-schema.ts";
+import { adjustments } from "../model/calibration-words.ts";
+import { distanceUnits } from "../model/instrument-words.ts";
+import { overallWords } from "./overall-words.ts";
 import { judgedPart } from "./phase-schema.ts";
 import { statementSchema } from "./uncertainty-schema.ts";
 

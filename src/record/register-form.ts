@@ -1,4 +1,4 @@
-import type { OverallWord } from "./overall-schema.ts";
+import type { OverallWord } from "./overall-words.ts";
 import type { Statement } from "./record-schema.ts";
 
 /** How a loop stands with its next calibration. */

@@ -1,11 +1,5 @@
 import * as z from "zod";
-
-/** Who may sign, and what for: words of the tables that signatures use. */
-export { type SignatureMeaning, type Signer, signatureMeanings } from "../model/signer.ts";
-
-/** The form that the bytes of a seal are in, and the digest that is taken of them. */
-export const sealForm = "RFC 8785";
-export const sealDigest = "SHA-256";
+import { sealDigest, sealForm } from "./seal-words.ts";
 
 /** What binds a record: the digest of its canonical bytes, without seal and sign-off. */
 export const sealSchema = z.strictObject({

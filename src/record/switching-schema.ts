@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { tripDirections } from "../model/calibration.ts";
+import { tripDirections } from "../model/calibration-words.ts";
 import { outputSchema } from "../model/instrument.ts";
 import { judgedPointSchema, statementSchema } from "./uncertainty-schema.ts";
 

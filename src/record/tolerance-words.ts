@@ -1,4 +1,5 @@
-import type { Instrument, ToleranceBasis } from "../model/instrument.ts";
+import type { Instrument } from "../model/instrument.ts";
+import type { ToleranceBasis } from "../model/instrument-words.ts";
 import { writePlain } from "../units/write-number.ts";
 
 /** What of an instrument a tolerance is said by. */

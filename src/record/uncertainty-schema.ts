@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { directions } from "../model/calibration.ts";
+import { directions } from "../model/calibration-words.ts";
 import { statements } from "../model/statement.ts";
 
 const finite = z.number();

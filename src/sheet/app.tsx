@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { Phase } from "../model/calibration.ts";
+import type { Phase } from "../model/calibration-words.ts";
 import { handingBack } from "./handing-back.ts";
 import { AdjustmentPart, AfterPart, BeforePart, peopleList } from "./parts/calibration-part.tsx";
 import { CautionsPart } from "./parts/cautions-part.tsx";

@@ -1,5 +1,5 @@
 import { unzipSync, zipSync } from "fflate";
-import { tableNames } from "../model/tables.ts";
+import { tableNames } from "../model/table-names.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import type { RawTable, SourceFile } from "../workbook/files/raw-table.ts";
 import { readDelimited } from "../workbook/files/read-delimited.ts";

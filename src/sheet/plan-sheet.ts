@@ -1,6 +1,6 @@
 import type { Instrument } from "../model/instrument.ts";
 import { spanOf } from "../model/range.ts";
-import { tableColumns } from "../model/tables.ts";
+import { tableColumns } from "../model/table-columns.ts";
 import { evenPoints, gapShare } from "../model/test-points.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
 import { decimalMarks, readNumber } from "../units/read-number.ts";

@@ -1,4 +1,4 @@
-import type { TableName } from "../model/tables.ts";
+import type { TableName } from "../model/table-names.ts";
 import { typedTables } from "../record/typed-entries.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import type { TextTable } from "../workbook/text-rows.ts";

@@ -1,4 +1,4 @@
-import type { AnyTableName } from "../model/tables.ts";
+import type { AnyTableName } from "../model/table-names.ts";
 import type { Belonging } from "../problems/problem.ts";
 
 /** The columns by which the rows of a table are told apart, or by which they say what they belong to; owner first. */

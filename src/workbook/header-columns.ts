@@ -1,5 +1,6 @@
 import type { Column } from "../model/column.ts";
-import { type AnyTableName, tableColumns } from "../model/tables.ts";
+import { tableColumns } from "../model/table-columns.ts";
+import type { AnyTableName } from "../model/table-names.ts";
 import { unitOf } from "../units/unit-table.ts";
 
 const columnsByName = new Map<AnyTableName, ReadonlyMap<string, Column>>();

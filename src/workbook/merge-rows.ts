@@ -1,4 +1,4 @@
-import type { TableName } from "../model/tables.ts";
+import type { TableName } from "../model/table-names.ts";
 import { remarked, type TextRow } from "./text-rows.ts";
 
 type Cells = TextRow["cells"];

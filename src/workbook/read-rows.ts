@@ -1,5 +1,6 @@
 import type { Column } from "../model/column.ts";
-import { type AnyTableName, tableColumns } from "../model/tables.ts";
+import { tableColumns } from "../model/table-columns.ts";
+import type { AnyTableName } from "../model/table-names.ts";
 import { catalogue } from "../problems/catalogue.ts";
 import { placeOfRow } from "../problems/place-of-row.ts";
 import type { ProblemList } from "../problems/problem-list.ts";

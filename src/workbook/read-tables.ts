@@ -1,4 +1,4 @@
-import { type TableName, tableNames } from "../model/tables.ts";
+import { type TableName, tableNames } from "../model/table-names.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { placeText } from "../problems/sentence.ts";
 import { placeOfTable } from "./files/place-of-table.ts";

@@ -1,5 +1,6 @@
-import { columnName } from "../model/column.ts";
-import type { Instrument, SignalUnit } from "../model/instrument.ts";
+import { columnName } from "../model/column-name.ts";
+import type { Instrument } from "../model/instrument.ts";
+import type { SignalUnit } from "../model/instrument-words.ts";
 import { type DecimalMark, readNumber } from "../units/read-number.ts";
 import type { UnitSymbol } from "../units/unit-table.ts";
 import type { CellValue } from "./cells/cell-result.ts";

@@ -1,5 +1,5 @@
 import type { Column } from "../model/column.ts";
-import type { AnyTableName } from "../model/tables.ts";
+import type { AnyTableName } from "../model/table-names.ts";
 import { visibleText } from "../problems/visible-text.ts";
 import type { RawTable } from "./files/raw-table.ts";
 import type { Finding } from "./table-row.ts";

@@ -1,5 +1,6 @@
 import type { TableRow } from "../model/calibration-case.ts";
-import type { AnyTableName, RowOf, TableName } from "../model/tables.ts";
+import type { AnyTableName, TableName } from "../model/table-names.ts";
+import type { RowOf } from "../model/tables.ts";
 import type { ProblemCode } from "../problems/catalogue.ts";
 import type { Problem } from "../problems/problem.ts";
 

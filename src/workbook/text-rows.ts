@@ -1,5 +1,6 @@
-import { columnName } from "../model/column.ts";
-import { type TableName, tableColumns } from "../model/tables.ts";
+import { columnName } from "../model/column-name.ts";
+import { tableColumns } from "../model/table-columns.ts";
+import type { TableName } from "../model/table-names.ts";
 import { ProblemList } from "../problems/problem-list.ts";
 import type { DecimalMark } from "../units/read-number.ts";
 import type { RawTable } from "./files/raw-table.ts";

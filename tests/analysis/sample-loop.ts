@@ -1,7 +1,8 @@
 import { expect } from "vitest";
 import type { CurveReading } from "../../src/analysis/figures/error-curve.ts";
 import type { Loop } from "../../src/analysis/readings/loop.ts";
-import type { Direction, Reading } from "../../src/model/calibration.ts";
+import type { Reading } from "../../src/model/calibration.ts";
+import type { Direction } from "../../src/model/calibration-words.ts";
 import { frozen } from "../charts/frozen.ts";
 
 /** 0 to 100 mm on 4 to 20 mA, 0 to 27648 counts, 0 to 10 in the controller; 1 mm of tolerance; faults of NE 43. */

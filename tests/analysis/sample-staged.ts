@@ -1,5 +1,6 @@
 import type { StageReading } from "../../src/analysis/readings/repeated-readings.ts";
-import type { Direction, Reading } from "../../src/model/calibration.ts";
+import type { Reading } from "../../src/model/calibration.ts";
+import type { Direction } from "../../src/model/calibration-words.ts";
 import { frozen } from "../charts/frozen.ts";
 
 /** Cycles out and back over points of 0 to 100 %, a reading a minute; the error of each is asked for. */

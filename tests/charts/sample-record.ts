@@ -1,7 +1,7 @@
 import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import type { Reading } from "../../src/model/calibration.ts";
 import type { TableRow } from "../../src/model/calibration-case.ts";
-import type { DecisionRuleName } from "../../src/model/instrument.ts";
+import type { DecisionRuleName } from "../../src/model/instrument-words.ts";
 import { type CalibrationRecord, recordSchema } from "../../src/record/record-schema.ts";
 
 /** What may differ from the usual invented loop: 200 to 1200 mm on 4 to 20 mA, three cycles over eleven points. */

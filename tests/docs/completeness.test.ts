@@ -3,8 +3,10 @@ import { join } from "node:path";
 import type { Command } from "commander";
 import { describe, expect, test } from "vitest";
 import { programOf } from "../../src/cli/command-line.ts";
-import { requiredTables, tableColumns, tableNames } from "../../src/model/tables.ts";
-import { recordFormat, sealedRecordSchema } from "../../src/record/record-schema.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
+import { requiredTables, tableNames } from "../../src/model/table-names.ts";
+import { recordFormat } from "../../src/record/record-format.ts";
+import { sealedRecordSchema } from "../../src/record/record-schema.ts";
 import { recordingConsole } from "../cli/recording-console.ts";
 import { root } from "./page-runner.ts";
 

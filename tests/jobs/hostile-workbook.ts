@@ -1,4 +1,5 @@
-import { type TableName, tableColumns, tableNames } from "../../src/model/tables.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
+import { type TableName, tableNames } from "../../src/model/table-names.ts";
 import type { Texts } from "../workbook/smallest-workbook.ts";
 import type { HostileText } from "./hostile-texts.ts";
 

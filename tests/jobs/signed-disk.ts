@@ -1,6 +1,7 @@
 import { recordFiles } from "../../src/jobs/records/write-record.ts";
 import { type SignOptions, signRecords } from "../../src/jobs/signing/sign-records.ts";
-import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
+import type { SignatureMeaning } from "../../src/model/signature-meanings.ts";
+import type { Signer } from "../../src/model/signer.ts";
 import { sentence } from "../../src/problems/sentence.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { keyFiles, passphrase, signers } from "../proof/sample-signing.ts";

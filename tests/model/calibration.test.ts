@@ -2,13 +2,12 @@ import { expect, expectTypeOf, test } from "vitest";
 import {
   type Calibration,
   calibrationSchema,
-  directions,
   loopCheckSchema,
-  phases,
   readingSchema,
   standardSchema,
   tripSchema,
 } from "../../src/model/calibration.ts";
+import { directions, phases } from "../../src/model/calibration-words.ts";
 
 test("the smallest rows of each table are accepted", () => {
   const standard = { standard: "GB-1", certificate: "K-7", calibratedOn: "2025-06-01", dueOn: "2027-06-01" };

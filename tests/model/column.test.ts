@@ -1,12 +1,6 @@
 import { expect, test } from "vitest";
 import * as z from "zod";
-import { columnName, columnsOf, requiredNumber, text } from "../../src/model/column.ts";
-
-test("a key of the code is a column of the table in small letters with underscores", () => {
-  expect(columnName("rangeLower")).toBe("range_lower");
-  expect(columnName("secondToleranceMinus")).toBe("second_tolerance_minus");
-  expect(columnName("tag")).toBe("tag");
-});
+import { columnsOf, requiredNumber, text } from "../../src/model/column.ts";
 
 test("the columns of a schema stand in its order with what each of them means", () => {
   const schema = z.strictObject({

@@ -1,11 +1,6 @@
 import { expect, expectTypeOf, test } from "vitest";
-import {
-  candidateSchema,
-  type Instrument,
-  instrumentSchema,
-  outputSchema,
-  type toleranceBases,
-} from "../../src/model/instrument.ts";
+import { candidateSchema, type Instrument, instrumentSchema, outputSchema } from "../../src/model/instrument.ts";
+import type { toleranceBases } from "../../src/model/instrument-words.ts";
 import { unitOf } from "../../src/units/unit-table.ts";
 
 const instrument = Object.freeze({

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
-import { signatureMeanings, signerSchema } from "../../src/model/signer.ts";
-import { tableColumns, tableNames } from "../../src/model/tables.ts";
+import { signatureMeanings } from "../../src/model/signature-meanings.ts";
+import { signerSchema } from "../../src/model/signer.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
+import { tableNames } from "../../src/model/table-names.ts";
 
 const signer = { name: "Ada Specimen", role: "engineer", publicKey: "11qYAYKx", validFrom: "2026-01-01" };
 

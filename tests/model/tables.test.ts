@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { requiredTables, tableColumns, tableNames, tableSchemas } from "../../src/model/tables.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
+import { requiredTables, tableNames } from "../../src/model/table-names.ts";
+import { tableSchemas } from "../../src/model/tables.ts";
 
 const names = (table: (typeof tableNames)[number], required: boolean) =>
   tableColumns(table)

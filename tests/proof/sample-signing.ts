@@ -1,7 +1,8 @@
 import { createPrivateKey } from "node:crypto";
 import { readFileSync } from "node:fs";
 import type { Instrument } from "../../src/model/instrument.ts";
-import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
+import type { SignatureMeaning } from "../../src/model/signature-meanings.ts";
+import type { Signer } from "../../src/model/signer.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { signRecord } from "../../src/proof/sign-record.ts";
 import { keyIdOf, type SigningKey } from "../../src/proof/signing-key.ts";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import type { SignatureMeaning, Signer } from "../../src/model/signer.ts";
+import type { SignatureMeaning } from "../../src/model/signature-meanings.ts";
+import type { Signer } from "../../src/model/signer.ts";
 import { refusalsOf, signerOf } from "../../src/proof/signing-refusals.ts";
 import { signingState } from "../../src/proof/signing-state.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";

@@ -3,7 +3,8 @@ import type { PhaseAnalysis } from "../../src/analysis/figures/analyse-phase.ts"
 import { type Figure, isDetermined } from "../../src/analysis/figures/figure.ts";
 import { idealOutput } from "../../src/analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../src/analysis/readings/loop.ts";
-import { directions, type Reading } from "../../src/model/calibration.ts";
+import type { Reading } from "../../src/model/calibration.ts";
+import { directions } from "../../src/model/calibration-words.ts";
 
 export type SamplePhase = { readonly loop: Loop; readonly readings: readonly Reading[] };
 

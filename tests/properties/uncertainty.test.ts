@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { analysePhase } from "../../src/analysis/figures/analyse-phase.ts";
 import { isDetermined } from "../../src/analysis/figures/figure.ts";
 import type { Standard } from "../../src/model/calibration.ts";
-import { type DistanceUnit, decisionRules } from "../../src/model/instrument.ts";
+import { type DistanceUnit, decisionRules } from "../../src/model/instrument-words.ts";
 import { spanOf } from "../../src/model/range.ts";
 import { convert } from "../../src/units/convert.ts";
 import { type DecisionRule, decidePoint } from "../../src/verdict/decision/decision-rule.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { phases } from "../../src/model/calibration.ts";
+import { phases } from "../../src/model/calibration-words.ts";
 import { phaseNames, phaseTitles, phaseWords, tablePhase } from "../../src/record/phase-name.ts";
 
 test("the phases of a record are those of the tables, each once", () => {

@@ -2,7 +2,8 @@ import * as z from "zod";
 import { figureAt } from "../../src/record/changed-figures.ts";
 import { wordsOfField } from "../../src/record/field-words.ts";
 import { type FigureKey, figureDefinition } from "../../src/record/figure-definitions.ts";
-import { recordFormat, sealedRecordSchema } from "../../src/record/record-schema.ts";
+import { recordFormat } from "../../src/record/record-format.ts";
+import { sealedRecordSchema } from "../../src/record/record-schema.ts";
 
 type Node = { [key: string]: unknown };
 type Field = { node: Node; paths: Set<string> };

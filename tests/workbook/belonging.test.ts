@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { tableColumns, tableNames } from "../../src/model/tables.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
+import { tableNames } from "../../src/model/table-names.ts";
 import { belongingOf, nameColumns } from "../../src/workbook/belonging.ts";
 
 test("a row belongs to the tag, standard or calibration that it names", () => {

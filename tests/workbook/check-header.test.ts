@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { tableColumns } from "../../src/model/tables.ts";
+import { tableColumns } from "../../src/model/table-columns.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { checkHeader, neededColumns } from "../../src/workbook/check-header.ts";
 import { tableOfRows } from "../../src/workbook/files/table-of-rows.ts";

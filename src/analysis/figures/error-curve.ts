@@ -1,4 +1,4 @@
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { mean } from "../../numeric/mean.ts";
 
 /** One reading as the figures of the error curve take it; the error is in percent of span. */

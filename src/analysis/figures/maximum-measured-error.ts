@@ -1,4 +1,4 @@
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import type { CurvePoint } from "./error-curve.ts";
 import { type Figure, notDetermined } from "./figure.ts";
 

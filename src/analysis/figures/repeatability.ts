@@ -1,4 +1,4 @@
-import { type Direction, directions } from "../../model/calibration.ts";
+import { type Direction, directions } from "../../model/calibration-words.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { pooledStandardDeviation } from "../../numeric/pooled-standard-deviation.ts";
 import { type CurveReading, readingsByPoint } from "./error-curve.ts";

@@ -1,4 +1,4 @@
-import { type DistanceUnit, distanceUnits, type SignalUnit } from "../../model/instrument.ts";
+import { type DistanceUnit, distanceUnits, type SignalUnit } from "../../model/instrument-words.ts";
 import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import { convert } from "../../units/convert.ts";

@@ -1,4 +1,4 @@
-import type { TripDirection } from "../../model/calibration.ts";
+import type { TripDirection } from "../../model/calibration-words.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 

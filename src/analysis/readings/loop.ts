@@ -1,4 +1,5 @@
-import type { Instrument, ToleranceBasis } from "../../model/instrument.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import type { ToleranceBasis } from "../../model/instrument-words.ts";
 import { type FaultLevels, milliampFaultLevels } from "./fault-signal.ts";
 import type { Characteristic } from "./ideal-characteristic.ts";
 import type { ToleranceTerm } from "./tolerance.ts";

@@ -1,4 +1,4 @@
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { centre } from "../../numeric/centre.ts";
 import { mean } from "../../numeric/mean.ts";
 import { parabolaResiduals } from "../../numeric/parabola-residuals.ts";

@@ -1,4 +1,4 @@
-import type { ToleranceBasis, ToleranceCombination } from "../../model/instrument.ts";
+import type { ToleranceBasis, ToleranceCombination } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { type Characteristic, outputSpanOf } from "./ideal-characteristic.ts";
 

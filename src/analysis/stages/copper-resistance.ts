@@ -1,4 +1,4 @@
-import type { Conductor } from "../../model/instrument.ts";
+import type { Conductor } from "../../model/instrument-words.ts";
 import { type Figure, notDetermined } from "../figures/figure.ts";
 
 /** One core of a cable: its cross-section in mm² with the kind of core, or its American wire gauge. */

@@ -1,4 +1,5 @@
-import type { Direction, Reading } from "../../model/calibration.ts";
+import type { Reading } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";

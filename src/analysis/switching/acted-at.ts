@@ -1,4 +1,4 @@
-import type { TripDirection } from "../../model/calibration.ts";
+import type { TripDirection } from "../../model/calibration-words.ts";
 import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
 import { type AnalogPoint, analogErrorAt } from "./analog-error-at.ts";
 

@@ -1,4 +1,4 @@
-import type { TripDirection } from "../../model/calibration.ts";
+import type { TripDirection } from "../../model/calibration-words.ts";
 import { gapShare } from "../../model/test-points.ts";
 import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
 

@@ -1,4 +1,4 @@
-import type { TripDirection } from "../../model/calibration.ts";
+import type { TripDirection } from "../../model/calibration-words.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { mean } from "../../numeric/mean.ts";
 import { sampleStandardDeviation } from "../../numeric/sample-standard-deviation.ts";

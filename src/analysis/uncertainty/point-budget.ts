@@ -1,5 +1,6 @@
 import type { Standard } from "../../model/calibration.ts";
-import type { DistanceUnit, Instrument, SignalUnit } from "../../model/instrument.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import type { DistanceUnit, SignalUnit } from "../../model/instrument-words.ts";
 import { unitTable } from "../../units/unit-table.ts";
 import { type Figure, isDetermined } from "../figures/figure.ts";
 import { type Characteristic, idealOutput } from "../readings/ideal-characteristic.ts";

@@ -1,4 +1,4 @@
-import type { dueRules } from "../../model/instrument.ts";
+import type { dueRules } from "../../model/instrument-words.ts";
 
 /**
  * The last day on which a loop may be used before it is calibrated again.

@@ -1,9 +1,10 @@
 import { type Loop, loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import { inUnitOf, type StagedReading, stagedReadings } from "../../analysis/stages/staged-readings.ts";
-import type { Calibration, Phase, Reading, Standard, Trip } from "../../model/calibration.ts";
+import type { Calibration, Reading, Standard, Trip } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
-import { columnName } from "../../model/column.ts";
+import type { Phase } from "../../model/calibration-words.ts";
+import { columnName } from "../../model/column-name.ts";
 import type { Instrument, Output } from "../../model/instrument.ts";
 import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";

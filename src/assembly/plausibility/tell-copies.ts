@@ -1,5 +1,5 @@
 import { type Copy, copiedReadings } from "../../analysis/plausibility/copied-readings.ts";
-import { phaseInWords } from "../../model/calibration.ts";
+import { phaseInWords } from "../../model/calibration-words.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import type { MeasuredPhase } from "./measured-phase.ts";
 

@@ -1,7 +1,7 @@
 import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts";
 import type { Reading } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
-import { type DistanceUnit, distanceUnits } from "../../model/instrument.ts";
+import { type DistanceUnit, distanceUnits } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { gapShare } from "../../model/test-points.ts";
 import { convert } from "../../units/convert.ts";

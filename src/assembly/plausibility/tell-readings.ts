@@ -3,8 +3,8 @@ import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts
 import { indicatedDistance } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { axisCharacteristic, inUnitOf } from "../../analysis/stages/staged-readings.ts";
-import { phaseInWords } from "../../model/calibration.ts";
-import { columnName } from "../../model/column.ts";
+import { phaseInWords } from "../../model/calibration-words.ts";
+import { columnName } from "../../model/column-name.ts";
 import type { Axis } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
 import type { DecimalMark } from "../../units/read-number.ts";

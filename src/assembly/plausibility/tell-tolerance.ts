@@ -1,9 +1,10 @@
 import { outputSpanOf } from "../../analysis/readings/ideal-characteristic.ts";
 import { type Loop, loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
-import { phaseInWords } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
-import { distanceUnits, type Instrument } from "../../model/instrument.ts";
+import { phaseInWords } from "../../model/calibration-words.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import { distanceUnits } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";

@@ -3,7 +3,8 @@ import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts
 import type { Trip } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
-import { type DistanceUnit, distanceUnits, type Output } from "../../model/instrument.ts";
+import type { Output } from "../../model/instrument.ts";
+import { type DistanceUnit, distanceUnits } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { median } from "../../numeric/median.ts";
 import { convert } from "../../units/convert.ts";

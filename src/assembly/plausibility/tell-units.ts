@@ -5,8 +5,8 @@ import {
   type UnitOfAll,
   unitOfAll,
 } from "../../analysis/plausibility/unit-of-all.ts";
-import { phaseInWords } from "../../model/calibration.ts";
-import { columnName } from "../../model/column.ts";
+import { phaseInWords } from "../../model/calibration-words.ts";
+import { columnName } from "../../model/column-name.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { writePlain } from "../../units/write-number.ts";

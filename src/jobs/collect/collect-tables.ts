@@ -1,4 +1,5 @@
-import { type TableName, tableColumns, tableNames } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
+import { type TableName, tableNames } from "../../model/table-names.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { carriedTables } from "../../sheet/sheet-data.ts";
 import type { DecimalMark } from "../../units/read-number.ts";

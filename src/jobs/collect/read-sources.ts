@@ -1,4 +1,4 @@
-import { type TableName, tableNames } from "../../model/tables.ts";
+import { type TableName, tableNames } from "../../model/table-names.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { packedParts, unpackedPart } from "../../workbook/files/packed-parts.ts";
 import type { RawTable, SourceFile } from "../../workbook/files/raw-table.ts";

@@ -1,5 +1,6 @@
 import type { InputFile } from "../../model/calibration-case.ts";
-import { type TableName, tableColumns, tableNames } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
+import { type TableName, tableNames } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";

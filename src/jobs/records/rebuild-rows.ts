@@ -1,5 +1,6 @@
 import type { InputFile } from "../../model/calibration-case.ts";
-import { type TableName, tableColumns, tableNames } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
+import { type TableName, tableNames } from "../../model/table-names.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { sentence } from "../../problems/sentence.ts";
 import type { Doubt } from "../../record/doubt.ts";

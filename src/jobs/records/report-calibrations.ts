@@ -4,7 +4,7 @@ import { hasGuardFactor, type RuleOverride, ruleOf } from "../../verdict/decisio
 import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
 import type { Disk } from "../disk.ts";
-import { type FiledFolder, filedBefore } from "../filing/filed-before.ts";
+import type { FiledFolder, filedBefore } from "../filing/filed-before.ts";
 import { type DecisionOptions, readDecision } from "../workbook/decision-options.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
 import { type CaseReporter, type CaseToReport, oneByOne, type WrittenRecord } from "./report-case.ts";
@@ -39,7 +39,7 @@ export type Reports = { written: readonly string[]; reading: WorkbookReading };
 export async function reportCalibrations(disk: Disk, workbook: string, options: ReportOptions): Promise<Reports> {
   const reading = await readWorkbook(disk, workbook, options);
   const decision = readDecision(options.decision ?? {}, reading.problems);
-  const before = options.filed && (await filedBefore(options.filed, reading.problems));
+  const before = options.filed && (await beforeIn(options.filed, reading.problems));
   if (decision === undefined || (options.filed && !before)) return { written: [], reading };
   const chosen = chosenCases(reading, options);
   refuseUnusedFactor(chosen, options.decision?.guardFactor, decision.ruleOverride, reading.problems);
@@ -59,6 +59,11 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
     options.onWritten?.(done, chosen.length);
   }
   return { written, reading };
+}
+
+async function beforeIn(filed: FiledFolder, problems: ProblemList): ReturnType<typeof filedBefore> {
+  const { filedBefore } = await import("../filing/filed-before.ts");
+  return filedBefore(filed, problems);
 }
 
 type Ground = {

@@ -1,6 +1,5 @@
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
-import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import { type IndexRow, indexRow } from "../../report/columns/index-columns.tsx";
 import { renderIndex } from "../../report/index-page.tsx";
 import type { Disk } from "../disk.ts";
@@ -28,10 +27,20 @@ export async function writeIndex(
 ): Promise<void> {
   const rows = new Map(written.map((row) => [row.page, row]));
   const files = ((await filing.filesBelow(folder)) ?? []).filter((file) => reportedPage.test(file) && !rows.has(file));
+  if (files.length > 0) await addRowsOf(files, { disk, folder }, rows);
+  await writeDerived(disk, `${folder}/index.html`, renderIndex([...rows.values()]), problems);
+}
+
+/** A record that is alone in its folder does without the schema, which is loaded here. */
+async function addRowsOf(
+  files: readonly string[],
+  { disk, folder }: { disk: Disks["disk"]; folder: string },
+  rows: Map<string, IndexRow>,
+): Promise<void> {
+  const { readSealedRecord } = await import("../../record/read-sealed-record.ts");
   for (const file of files) {
     const [found] = (await disk.read(`${folder}/${file}`))?.files ?? [];
     const read = found && readSealedRecord(new TextDecoder().decode(found.bytes), file);
     if (read !== undefined && "record" in read) rows.set(file, indexRow(read.record, file));
   }
-  await writeDerived(disk, `${folder}/index.html`, renderIndex([...rows.values()]), problems);
 }

@@ -1,6 +1,6 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
-import { columnName } from "../../model/column.ts";
-import { tableColumns } from "../../model/tables.ts";
+import { columnName } from "../../model/column-name.ts";
+import { tableColumns } from "../../model/table-columns.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { keyFileText, newSigningKey } from "../../proof/signing-key.ts";
 import { weakPassphrase } from "../../proof/weak-passphrase.ts";

@@ -1,4 +1,5 @@
-import { type SignatureMeaning, type Signer, signatureMeanings } from "../../model/signer.ts";
+import { type SignatureMeaning, signatureMeanings } from "../../model/signature-meanings.ts";
+import type { Signer } from "../../model/signer.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { checkSignatures } from "../../proof/check-signatures.ts";

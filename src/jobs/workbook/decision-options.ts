@@ -1,6 +1,6 @@
-import { decisionRules } from "../../model/instrument.ts";
+import { decisionRules } from "../../model/instrument-words.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
-import { mostDraws } from "../../record/record-schema.ts";
+import { mostDraws } from "../../record/record-format.ts";
 import type { RuleOverride } from "../../verdict/decision/rule-of.ts";
 
 /** The options that decide how a run judges, as they were typed. */

@@ -1,4 +1,4 @@
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 
 /** A row of a table by column; everything in it is invented. */
 export type ExampleRow = Readonly<Record<string, string>>;

@@ -1,4 +1,4 @@
-import { signalUnits } from "../../model/instrument.ts";
+import { signalUnits } from "../../model/instrument-words.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import { readTolerance, toleranceForms } from "../../workbook/cells/read-tolerance.ts";

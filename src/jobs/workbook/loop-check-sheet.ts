@@ -1,5 +1,5 @@
 import type { Instrument, Output } from "../../model/instrument.ts";
-import { tableColumns } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { marked, withDecimalMark } from "../../units/decimal-mark.ts";
 import { limitWords } from "../../verdict/loop-check/limit-words.ts";

@@ -1,5 +1,6 @@
 import type { Column } from "../../model/column.ts";
-import { requiredTables, type TableName, tableColumns, tableNames } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
+import { requiredTables, type TableName, tableNames } from "../../model/table-names.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import { type WrittenCell, writeSpreadsheet } from "../../workbook/files/write-spreadsheet.ts";

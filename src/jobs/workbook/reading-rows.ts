@@ -1,6 +1,6 @@
 import { idealOutput } from "../../analysis/readings/ideal-characteristic.ts";
 import { loopOf } from "../../analysis/readings/loop.ts";
-import { phases } from "../../model/calibration.ts";
+import { phases } from "../../model/calibration-words.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { evenPoints } from "../../model/test-points.ts";
 import { ProblemList } from "../../problems/problem-list.ts";

@@ -1,4 +1,4 @@
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";

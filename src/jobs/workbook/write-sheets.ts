@@ -1,6 +1,6 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { planSheet, type TextRows } from "../../sheet/plan-sheet.ts";
 import { type Cells, carriedTables, type SheetData } from "../../sheet/sheet-data.ts";

@@ -1,6 +1,6 @@
 import { signingState } from "../../proof/signing-state.ts";
 import { overallOf } from "../../record/overall-of.ts";
-import { type OverallWord, overallWords } from "../../record/overall-schema.ts";
+import { type OverallWord, overallWords } from "../../record/overall-words.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { Column } from "../table/column.ts";
 import { stateWords } from "../texts/signing-texts.ts";

@@ -1,6 +1,6 @@
 import { useRef } from "preact/hooks";
 import type { Column } from "../../model/column.ts";
-import { tableColumns } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
 import { type RowView, useSheet } from "./sheet-context.ts";
 
 export type FieldProps = {

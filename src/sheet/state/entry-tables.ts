@@ -1,5 +1,5 @@
 import { groupedBy } from "../../model/grouped-by.ts";
-import { tableColumns } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
 import { writeTyped } from "../../workbook/files/write-typed.ts";

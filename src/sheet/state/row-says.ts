@@ -6,7 +6,7 @@ import { partOfTolerance } from "../../analysis/readings/place-in-range.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { Reading } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import { tableColumns } from "../../model/tables.ts";
+import { tableColumns } from "../../model/table-columns.ts";
 import { median } from "../../numeric/median.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { readNumber } from "../../units/read-number.ts";

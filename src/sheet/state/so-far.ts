@@ -1,4 +1,4 @@
-import type { Phase } from "../../model/calibration.ts";
+import type { Phase } from "../../model/calibration-words.ts";
 import { isInTolerance, type Statement } from "../../model/statement.ts";
 import { phaseNames, phaseTitles, tablePhase } from "../../record/phase-name.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";

@@ -1,5 +1,5 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
-import { columnName } from "../../model/column.ts";
+import { columnName } from "../../model/column-name.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeNumber, unitOf } from "./evidence/line-words.ts";

@@ -4,7 +4,7 @@ import { type ToleranceLimits, toleranceAt } from "../../analysis/readings/toler
 import type { Budget } from "../../analysis/uncertainty/budget.ts";
 import { type BudgetBasis, pointBudget } from "../../analysis/uncertainty/point-budget.ts";
 import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestDistanceOf, spanOf } from "../../model/range.ts";
 import { statementSeverity } from "../../model/statement.ts";

@@ -1,4 +1,5 @@
-import type { DecisionRuleName, Instrument } from "../../model/instrument.ts";
+import type { Instrument } from "../../model/instrument.ts";
+import type { DecisionRuleName } from "../../model/instrument-words.ts";
 import type { DecisionRule } from "./decision-rule.ts";
 
 /** A rule given for one run, over what the instrument says. */

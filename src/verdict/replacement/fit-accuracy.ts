@@ -1,7 +1,8 @@
 import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import { loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
-import type { Candidate, DistanceUnit, Instrument } from "../../model/instrument.ts";
+import type { Candidate, Instrument } from "../../model/instrument.ts";
+import type { DistanceUnit } from "../../model/instrument-words.ts";
 import { convert } from "../../units/convert.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { mostWords, numberWords, outsideWords } from "../loop-check/limit-words.ts";

@@ -1,4 +1,5 @@
-import type { Candidate, DistanceUnit } from "../../model/instrument.ts";
+import type { Candidate } from "../../model/instrument.ts";
+import type { DistanceUnit } from "../../model/instrument-words.ts";
 import { convert } from "../../units/convert.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { numberWords } from "../loop-check/limit-words.ts";

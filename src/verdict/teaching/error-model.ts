@@ -1,4 +1,4 @@
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { fitLine } from "../../numeric/fit-line.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";

@@ -8,7 +8,7 @@ import {
   type RangeEnds,
 } from "../../analysis/figures/two-constant-correction.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { greatestDistanceOf } from "../../model/range.ts";
 import { type Statement, worstStatement } from "../../model/statement.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";

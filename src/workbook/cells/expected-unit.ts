@@ -1,6 +1,7 @@
 import type { LoopCheck, Standard } from "../../model/calibration.ts";
 import type { UnitSource } from "../../model/column.ts";
-import type { Candidate, Instrument, ToleranceBasis } from "../../model/instrument.ts";
+import type { Candidate, Instrument } from "../../model/instrument.ts";
+import type { ToleranceBasis } from "../../model/instrument-words.ts";
 
 /** The row that names the units: of the instrument, or of the candidate, standard or loop check itself. */
 export type UnitRow = Partial<Instrument> &

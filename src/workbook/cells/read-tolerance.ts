@@ -1,4 +1,4 @@
-import type { SignalUnit, ToleranceBasis, ToleranceCombination } from "../../model/instrument.ts";
+import type { SignalUnit, ToleranceBasis, ToleranceCombination } from "../../model/instrument-words.ts";
 import { convertDifference } from "../../units/convert.ts";
 import { type DecimalMark, readNumber } from "../../units/read-number.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";

@@ -1,6 +1,6 @@
 import type { Calibration } from "../../model/calibration.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { FindUnitRow } from "../read-rows.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { UnitRow } from "./expected-unit.ts";

@@ -1,5 +1,5 @@
 import { groupedBy } from "../../model/grouped-by.ts";
-import { requiredTables, type TableName } from "../../model/tables.ts";
+import { requiredTables, type TableName } from "../../model/table-names.ts";
 import { catalogue, type ProblemCode } from "../../problems/catalogue.ts";
 import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { Belonging, Problem } from "../../problems/problem.ts";

@@ -1,4 +1,4 @@
-import { columnName } from "../../model/column.ts";
+import { columnName } from "../../model/column-name.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 

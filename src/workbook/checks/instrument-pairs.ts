@@ -1,4 +1,4 @@
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 

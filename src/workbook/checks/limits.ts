@@ -1,5 +1,5 @@
-import { columnName } from "../../model/column.ts";
-import type { TableName } from "../../model/tables.ts";
+import { columnName } from "../../model/column-name.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 

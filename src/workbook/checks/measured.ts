@@ -1,4 +1,4 @@
-import { phases } from "../../model/calibration.ts";
+import { phases } from "../../model/calibration-words.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";

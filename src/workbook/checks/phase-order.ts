@@ -1,4 +1,4 @@
-import { phaseInWords } from "../../model/calibration.ts";
+import { phaseInWords } from "../../model/calibration-words.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check } from "./check-context.ts";
 

@@ -1,4 +1,4 @@
-import { type Phase, phases } from "../../model/calibration.ts";
+import { type Phase, phases } from "../../model/calibration-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { type TestPoint, testPointsOf, widePoints } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";

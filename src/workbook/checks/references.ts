@@ -1,5 +1,5 @@
 import { groupedBy } from "../../model/grouped-by.ts";
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import type { Problem } from "../../problems/problem.ts";
 import type { DraftRow } from "../table-row.ts";

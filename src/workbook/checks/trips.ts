@@ -1,4 +1,4 @@
-import { tripDirections } from "../../model/calibration.ts";
+import { tripDirections } from "../../model/calibration-words.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";

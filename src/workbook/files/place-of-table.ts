@@ -1,4 +1,4 @@
-import type { AnyTableName } from "../../model/tables.ts";
+import type { AnyTableName } from "../../model/table-names.ts";
 import type { SheetOfTable } from "../../problems/place-of-row.ts";
 import type { Place } from "../../problems/problem.ts";
 import { visibleText } from "../../problems/visible-text.ts";

@@ -1,5 +1,5 @@
 import type { FileDescription } from "../../model/calibration-case.ts";
-import type { AnyTableName, TableName } from "../../model/tables.ts";
+import type { AnyTableName, TableName } from "../../model/table-names.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 
 /** A file of a workbook by its name in it, such as "readings.csv", with its bytes: nothing of the machine is in a record. */

@@ -1,4 +1,4 @@
-import type { AnyTableName } from "../../model/tables.ts";
+import type { AnyTableName } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { decodeText } from "./decode-text.ts";
 import type { RawTable, SourceFile } from "./raw-table.ts";

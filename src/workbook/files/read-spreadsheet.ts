@@ -1,4 +1,4 @@
-import type { TableName } from "../../model/tables.ts";
+import type { TableName } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { columnLetters } from "../../units/column-letters.ts";
 import { TooWideSheet } from "./ods-sheet.ts";

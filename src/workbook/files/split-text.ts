@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import type { AnyTableName } from "../../model/tables.ts";
+import type { AnyTableName } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { columnNamed } from "../header-columns.ts";
 import { unmarkedText } from "./marked-text.ts";

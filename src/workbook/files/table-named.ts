@@ -1,4 +1,4 @@
-import { type TableName, tableNames } from "../../model/tables.ts";
+import { type TableName, tableNames } from "../../model/table-names.ts";
 import { foldedColumnName } from "../header-columns.ts";
 
 const byName: ReadonlyMap<string, TableName> = new Map(tableNames.map((name) => [name, name]));

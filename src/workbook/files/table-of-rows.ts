@@ -1,4 +1,4 @@
-import { type AnyTableName, requiredTables } from "../../model/tables.ts";
+import { type AnyTableName, requiredTables } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { headerColumns } from "../header-columns.ts";
 import { placeOfTable } from "./place-of-table.ts";

@@ -1,4 +1,4 @@
-import type { Direction } from "../../model/calibration.ts";
+import type { Direction } from "../../model/calibration-words.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 
 /** Where a reading stands in the order of the work: which way the reference went, and in which run out and back. */

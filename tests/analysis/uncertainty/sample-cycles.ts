@@ -1,4 +1,4 @@
-import { directions } from "../../../src/model/calibration.ts";
+import { directions } from "../../../src/model/calibration-words.ts";
 import { frozen } from "../../charts/frozen.ts";
 import { curveReading } from "../sample-loop.ts";
 

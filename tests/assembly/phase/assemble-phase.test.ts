@@ -3,7 +3,7 @@ import { isDetermined } from "../../../src/analysis/figures/figure.ts";
 import type { Loop } from "../../../src/analysis/readings/loop.ts";
 import { assemblePhase } from "../../../src/assembly/phase/assemble-phase.ts";
 import type { Reading } from "../../../src/model/calibration.ts";
-import { decisionRules } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import { type PhaseRecord, recordSchema } from "../../../src/record/record-schema.ts";
 import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
 import { emptyAnalysis } from "../../analysis/sample-analysis.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { tableNames } from "../../../src/model/tables.ts";
+import { tableNames } from "../../../src/model/table-names.ts";
 import { filesBelow, spanwright, temporaryFolder, written } from "../built-command.ts";
 
 test("new writes a workbook that check accepts, and says what to do next", () => {

@@ -4,9 +4,11 @@ import { rebuildRecord } from "../../../src/jobs/records/rebuild-record.ts";
 import { rebuildRows } from "../../../src/jobs/records/rebuild-rows.ts";
 import { catalogue, type ProblemCode } from "../../../src/problems/catalogue.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { amendmentSchema } from "../../../src/record/amendment-schema.ts";
 import type { Doubt } from "../../../src/record/doubt.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { recordSummary } from "../../../src/record/record-summary.ts";
+import { recordSummarySchema } from "../../../src/record/record-summary-schema.ts";
 import { provokingWorkbooks, type WorkbookCode } from "../../problems/provoking-workbooks.ts";
 import { smallestWorkbook, withColumn, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
@@ -130,8 +132,8 @@ describe("a record is made again from itself, to the last digit and in the same 
       softwareVersion,
       digests: new Map(record.inputs.files.map(({ name, sha256, byteLength }) => [name, { sha256, byteLength }])),
       warnings: [],
-      amendment,
-      history: [turned],
+      amendment: amendmentSchema.parse(amendment),
+      history: [recordSummarySchema.parse(turned)],
     });
     expect(amended.revision).toBe(2);
     expect(Object.keys(amended.history?.[0] ?? {})[0]).toBe("tag");

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { exampleTables, firstRows } from "../../../src/jobs/workbook/example-workbook.ts";
-import { tableColumns, tableNames } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
+import { tableNames } from "../../../src/model/table-names.ts";
 
 test("every table has an example, in columns of its own", () => {
   for (const table of tableNames) {

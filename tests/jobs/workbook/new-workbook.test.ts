@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { type NewWorkbookOptions, newWorkbook } from "../../../src/jobs/workbook/new-workbook.ts";
 import { readWorkbook } from "../../../src/jobs/workbook/read-workbook.ts";
-import { tableColumns, tableNames } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
+import { tableNames } from "../../../src/model/table-names.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { checked } from "../../workbook/smallest-workbook.ts";
 import { memoryDisk } from "../memory-disk.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { recordFormat } from "../../../src/record/record-schema.ts";
+import { recordFormat } from "../../../src/record/record-format.ts";
 import { formOf, inPresentForm, presentForm } from "../../../src/record/versions/in-present-form.ts";
 
 test("the present form is the one that records are written in", () => {

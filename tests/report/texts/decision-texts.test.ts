@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { decisionRules } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
 import { pointWords, riskWords, ruleInShort, ruleWords } from "../../../src/report/texts/decision-texts.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";

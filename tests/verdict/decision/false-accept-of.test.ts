@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { decisionRules, type Instrument } from "../../../src/model/instrument.ts";
+import type { Instrument } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import { falseAcceptOf } from "../../../src/verdict/decision/false-accept-of.ts";
 import { meter, rail } from "../../analysis/sample-basis.ts";
 import { loop, reading } from "../../analysis/sample-loop.ts";

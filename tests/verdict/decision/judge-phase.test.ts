@@ -3,7 +3,7 @@ import { analysePhase } from "../../../src/analysis/figures/analyse-phase.ts";
 import { isDetermined } from "../../../src/analysis/figures/figure.ts";
 import type { Loop } from "../../../src/analysis/readings/loop.ts";
 import type { Reading, Standard } from "../../../src/model/calibration.ts";
-import { decisionRules } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
 import { decidingPoints, type JudgedPhase, judgePhase, worstOf } from "../../../src/verdict/decision/judge-phase.ts";
 import { emptyAnalysis } from "../../analysis/sample-analysis.ts";

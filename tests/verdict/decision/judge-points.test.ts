@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type CurveReading, errorCurve } from "../../../src/analysis/figures/error-curve.ts";
 import type { ToleranceTerm } from "../../../src/analysis/readings/tolerance.ts";
 import type { BudgetBasis } from "../../../src/analysis/uncertainty/point-budget.ts";
-import { decisionRules } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
 import { isWorse, type JudgedPoint, judgePoints } from "../../../src/verdict/decision/judge-points.ts";
 import { managedGuardBand } from "../../../src/verdict/decision/managed-guard-band.ts";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { decisionRules, type Instrument } from "../../../src/model/instrument.ts";
+import type { Instrument } from "../../../src/model/instrument.ts";
+import { decisionRules } from "../../../src/model/instrument-words.ts";
 import { hasGuardFactor, type RuleOverride, ruleOf, usualMinimumRatio } from "../../../src/verdict/decision/rule-of.ts";
 
 const instrument: Instrument = Object.freeze({

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { columnName, columnsOf } from "../../../src/model/column.ts";
+import { columnsOf } from "../../../src/model/column.ts";
+import { columnName } from "../../../src/model/column-name.ts";
 import { instrumentSchema } from "../../../src/model/instrument.ts";
 import {
   thresholdsOf,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { principles } from "../../../src/model/instrument.ts";
+import { principles } from "../../../src/model/instrument-words.ts";
 import { fitPrinciple } from "../../../src/verdict/replacement/fit-principle.ts";
 import { candidateWith, loopNeeds, told } from "./sample-loop-needs.ts";
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Column } from "../../../src/model/column.ts";
-import { type TableName, tableColumns, tableNames } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
+import { type TableName, tableNames } from "../../../src/model/table-names.ts";
 import { acceptedWords, readCell } from "../../../src/workbook/cells/read-cell.ts";
 
 function column(table: TableName, name: string): Column {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { adjustments } from "../../../src/model/calibration.ts";
+import { adjustments } from "../../../src/model/calibration-words.ts";
 import { readSeveral } from "../../../src/workbook/cells/read-several.ts";
 import { checked, withColumn } from "../smallest-workbook.ts";
 

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { type TableName, tableColumns, tableNames } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
+import { type TableName, tableNames } from "../../../src/model/table-names.ts";
 import { readCell } from "../../../src/workbook/cells/read-cell.ts";
 import { columnNote, fixedWords, takesSeveral } from "../../../src/workbook/files/column-note.ts";
 

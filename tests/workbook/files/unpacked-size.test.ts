@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { tableColumns } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
 import { mostUnpackedBytes, unpackedSize } from "../../../src/workbook/files/unpacked-size.ts";
 import { writeSpreadsheet } from "../../../src/workbook/files/write-spreadsheet.ts";
 import { zipOf } from "../zip-of.ts";

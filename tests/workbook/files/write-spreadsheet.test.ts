@@ -1,6 +1,6 @@
 import { readXlsx } from "hucre/xlsx";
 import { expect, test } from "vitest";
-import { tableColumns } from "../../../src/model/tables.ts";
+import { tableColumns } from "../../../src/model/table-columns.ts";
 import { type WrittenTable, writeSpreadsheet } from "../../../src/workbook/files/write-spreadsheet.ts";
 
 const columnsOf = (...names: readonly string[]) => tableColumns("readings").filter(({ name }) => names.includes(name));
