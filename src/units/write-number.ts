@@ -77,6 +77,8 @@ export function decimalsForSignificant(value: number, digits: number): number {
  * @example writeToPlace(-12350, 2) // "−12400"
  */
 export function writeToPlace(value: number, place: number): string {
+  const plain = place <= 0 && place >= -mostOfPlain ? plainFixed(value, -place) : undefined;
+  if (plain !== undefined) return plain;
   const { digits, lastPlace } = decimalOf(value);
   const kept = shortened(digits, place - lastPlace);
   const decimals = Math.max(0, -place);
@@ -115,6 +117,24 @@ export function writePlain(value: number): string {
   const shortest = String(Number(value.toPrecision(12)));
   const decimals = shortest.includes("e") ? decimalsForSignificant(value, 6) : (shortest.split(".")[1]?.length ?? 0);
   return writeFixed(value, decimals);
+}
+
+/** Decimals up to which, and units of the last of them up to which, a double is known to far less than `besideHalf`. */
+const mostOfPlain = 12;
+const mostUnits = 1e9;
+const besideHalf = 1e-6;
+
+/**
+ * The same by the engine's own way, where it is certain to be the same: the engine rounds the double, not the decimal
+ * number that stands for it, which differs only beside a half of the last digit. A page has tens of thousands of numbers.
+ */
+function plainFixed(value: number, decimals: number): string | undefined {
+  const size = Math.abs(value);
+  const units = size * 10 ** decimals;
+  if (!(units < mostUnits) || Math.abs(units - Math.floor(units) - 0.5) < besideHalf) return undefined;
+  const text = size.toFixed(decimals);
+  const written = decimalSign() === "." || decimals === 0 ? text : text.replace(".", decimalSign());
+  return value < 0 && units > 0.5 ? minus + written : written;
 }
 
 /**

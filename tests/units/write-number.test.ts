@@ -1,3 +1,4 @@
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   decimalsForSignificant,
@@ -101,4 +102,32 @@ test.each([
   [1e21, "1000000000000000000000"],
 ])("%d as a constant of a formula is %s", (value, written) => {
   expect(writePlain(value)).toBe(written);
+});
+
+/** By whole numbers alone: the digits of the shortest decimal number, halves rounded up. */
+function byWholeNumbers(value: number, decimals: number): string {
+  const [mantissa = "", exponent] = Math.abs(value).toExponential().split("e");
+  const digits = BigInt(mantissa.replace(".", ""));
+  const power = Number(exponent) - (mantissa.replace(".", "").length - 1) + decimals;
+  const part = 10n ** BigInt(Math.max(0, -power));
+  const units = (2n * digits * 10n ** BigInt(Math.max(0, power)) + part) / (2n * part);
+  const text = String(units).padStart(decimals + 1, "0");
+  const written = decimals === 0 ? text : `${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
+  return value < 0 && units > 0n ? `−${written}` : written;
+}
+
+test("the quick way writes what whole numbers give, beside halves too", () => {
+  const decimals = fc.integer({ min: 0, max: 14 });
+  const typed = fc.tuple(fc.integer({ min: -(10 ** 7), max: 10 ** 7 }), fc.integer({ min: 0, max: 9 }));
+  const near = typed.map(([whole, power]) => whole / 10 ** power);
+  const values = fc.oneof(near, fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e12, max: 1e12 }));
+  const beside = fc
+    .tuple(values, fc.integer({ min: -3, max: 3 }))
+    .map(([value, steps]) => value * (1 + steps * 2 ** -52));
+  fc.assert(
+    fc.property(beside, decimals, (value, count) => {
+      expect(writeFixed(value, count)).toBe(byWholeNumbers(value, count));
+    }),
+    { numRuns: 5000 },
+  );
 });

@@ -38,7 +38,12 @@ function agrees({ readings }: PhaseRecord, columns: readonly UnletteredColumn[])
   const byKey = new Map(columns.map((column) => [column.key, column]));
   const worked = columns.flatMap(({ work, cell }) => (work === undefined ? [] : [{ work, cell }]));
   return readings.every((reading) => {
-    const printed = (key: string) => numberOf(byKey.get(key)?.cell(reading) ?? "");
+    const numbers = new Map<string, number>();
+    const printed = (key: string) => {
+      const known = numbers.get(key) ?? numberOf(byKey.get(key)?.cell(reading) ?? "");
+      numbers.set(key, known);
+      return known;
+    };
     return worked.every(({ work, cell }) => {
       const text = cell(reading);
       if (text === "") return true;
