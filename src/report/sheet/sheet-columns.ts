@@ -2,6 +2,7 @@ import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { columnLetters } from "../../units/column-letters.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
+import { onceForEach } from "../once-for-each.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
 import { type SheetDigits, sheetDigitsOf } from "./sheet-digits.ts";
@@ -14,14 +15,7 @@ export function sheetColumns(
   phase: PhaseRecord,
   style: NumberStyle,
 ): readonly SheetColumn[] {
-  const columnsWith = (of: PhaseRecord, digits: SheetDigits) => [
-    ...identityColumns(record, of),
-    ...readColumns(record, of),
-    ...errorColumns(record, of, digits),
-    ...loopColumns(record, of, digits),
-    ...limitColumns(record, of, digits),
-  ];
-  const columns = columnsWith(phase, sheetDigitsOf(record, style, columnsWith));
+  const columns = columnsWith(record, phase, digitsOfStyle(style)(record));
   const letters = new Map(columns.map(({ key }, index) => [key, columnLetters(index)]));
   const letter = (key: string) => letters.get(key) ?? "?";
   return columns.map(({ formula, work: _, ...column }) => ({
@@ -29,6 +23,23 @@ export function sheetColumns(
     letter: letter(column.key),
     formula: formula?.(letter) ?? "",
   }));
+}
+
+/** All phases have the same, which are found once for a record. */
+const digitsOfStyle = onceForEach((style: NumberStyle) =>
+  onceForEach((record: CalibrationRecord) =>
+    sheetDigitsOf(record, style, (phase, digits) => columnsWith(record, phase, digits)),
+  ),
+);
+
+function columnsWith(record: CalibrationRecord, phase: PhaseRecord, digits: SheetDigits): readonly UnletteredColumn[] {
+  return [
+    ...identityColumns(record, phase),
+    ...readColumns(record, phase),
+    ...errorColumns(record, phase, digits),
+    ...loopColumns(record, phase, digits),
+    ...limitColumns(record, phase, digits),
+  ];
 }
 
 function identityColumns(record: CalibrationRecord, { decimals }: PhaseRecord): readonly UnletteredColumn[] {

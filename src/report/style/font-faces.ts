@@ -31,11 +31,13 @@ const further: readonly Part[] = [
  * (Inter, OFL 1.1).
  */
 export function fontFaces(text: string): string {
-  const needed = further.filter((part) => patternOf(part).test(text));
+  const letters = [...new Set(text.match(beyondAscii))].join("");
+  const needed = further.filter((part) => patternOf(part).test(letters));
   return [basic, ...needed].map(facesOf).join("");
 }
 
-/** A text is a page of hundreds of kilobytes, and gone through once for a part. */
+/** A page is hundreds of kilobytes of text, and is gone through once; each part is looked for in its letters alone. */
+const beyondAscii = /[^\0-\x7f]+/gu;
 const patternOf = keptByPart(({ characters }) => new RegExp(`[${characters.replace(/[\\\]^-]/gu, "\\$&")}]`, "u"));
 const facesOf = keptByPart(writtenFaces);
 

@@ -5,6 +5,7 @@ import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, ReadingRecord } from "../../record/record-schema.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalsForSignificant, writeFixed } from "../../units/write-number.ts";
+import { onceForEach } from "../once-for-each.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
 export type NumberStyle = { distance: number; percent: number; value: number };
@@ -79,7 +80,7 @@ function roundedTo(value: number, decimals: number): number {
   return Number(withDecimalMark("point", () => writeFixed(value, decimals)));
 }
 
-function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
+const errorsAtLimits = onceForEach((record: CalibrationRecord): readonly ErrorAtLimit[] => {
   const { toleranceBasis, secondTolerance } = record.instrument;
   const isStatedInPercent = toleranceBasis === "percent of span" && secondTolerance === undefined;
   const span = spanOf(record.instrument);
@@ -101,7 +102,7 @@ function errorsAtLimits(record: CalibrationRecord): readonly ErrorAtLimit[] {
         .map((error) => pair(error, reading)),
     ),
   );
-}
+});
 
 function asTyped(limit: number): number {
   return Number(limit.toPrecision(12));

@@ -2,19 +2,48 @@ const rule = /(?<selectors>[^{}@]+)\{(?<declarations>[^{}]*)\}/gu;
 const classAttribute = /\sclass="(?<names>[^"]*)"/gu;
 const classInSelector = /\.(?<name>[a-z][\w-]*)/gu;
 
+/** A selector, with the classes that an element or its surroundings must have. */
+type Selector = { text: string; classes: readonly string[] };
+/** What stands between rules as it is, such as the head of a block for paper; and a rule. */
+type Piece = string | { selectors: readonly Selector[]; declarations: string };
+
 /** A style without the rules for classes that no element of a page has, and without its blanks between rules. */
 export function usedRules(style: string, html: string): string {
-  const names = new Set([...html.matchAll(classAttribute)].flatMap(({ groups }) => groups?.names?.split(" ") ?? []));
-  const isUsed = (selector: string) => classesOf(selector).every((name) => names.has(name));
-  return style
-    .replace(rule, (_, selectors: string, declarations: string) => {
-      const used = selectors.trim().split(",").filter(isUsed);
-      return used.length === 0 ? "" : `${used.join(",")}{${declarations}}`;
-    })
+  const values = new Set(Array.from(html.matchAll(classAttribute), ({ groups }) => groups?.names ?? ""));
+  const names = new Set([...values].flatMap((value) => value.split(" ")));
+  return piecesOf(style)
+    .map((piece) => (typeof piece === "string" ? piece : writtenRule(piece, names)))
+    .join("")
     .replace(/\n\s*/gu, "");
 }
 
-/** The classes that an element or its surroundings must have; one that they must not have is none of them. */
-function classesOf(selector: string): readonly string[] {
-  return [...selector.replace(/:not\([^)]*\)/gu, "").matchAll(classInSelector)].map(({ groups }) => groups?.name ?? "");
+function writtenRule({ selectors, declarations }: Exclude<Piece, string>, names: ReadonlySet<string>): string {
+  const used = selectors.filter(({ classes }) => classes.every((name) => names.has(name)));
+  return used.length === 0 ? "" : `${used.map(({ text }) => text).join(",")}{${declarations}}`;
+}
+
+const known = new Map<string, readonly Piece[]>();
+
+/** The program has a handful of styles, which every page of its kind has. */
+function piecesOf(style: string): readonly Piece[] {
+  const pieces = known.get(style) ?? parted(style);
+  known.set(style, pieces);
+  return pieces;
+}
+
+function parted(style: string): readonly Piece[] {
+  let end = 0;
+  const pieces = [...style.matchAll(rule)].flatMap((found): readonly Piece[] => {
+    const before = style.slice(end, found.index);
+    end = found.index + found[0].length;
+    const selectors = (found.groups?.selectors ?? "").trim().split(",").map(selectorOf);
+    return [before, { selectors, declarations: found.groups?.declarations ?? "" }];
+  });
+  return [...pieces, style.slice(end)];
+}
+
+/** One that an element must not have is none of its classes. */
+function selectorOf(text: string): Selector {
+  const found = text.replace(/:not\([^)]*\)/gu, "").matchAll(classInSelector);
+  return { text, classes: Array.from(found, ({ groups }) => groups?.name ?? "") };
 }
