@@ -13,7 +13,7 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import type { Disk } from "../disk.ts";
 import { readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
 import type { WrittenRecord } from "./report-case.ts";
-import { recordPlace, writeDraft } from "./write-record.ts";
+import { recordFiles, recordPlace, writeDraft } from "./write-record.ts";
 
 export type AmendOptions = {
   workbook: string;
@@ -46,7 +46,7 @@ export async function amendRecord(disks: Disks, page: string, options: AmendOpti
   if (record === undefined) return { written: undefined, problems: reading.problems };
   // The revision is part of the name, so that the replaced record stays beside it.
   const place = `${recordPlace(options.out, record)}_r${record.revision}`;
-  const drafted = await writeDraft(disks.disk, record, place, reading.problems);
+  const drafted = await writeDraft(disks.disk, await recordFiles(record, place), place, reading.problems);
   return { written: drafted === undefined ? undefined : { record, page: drafted }, problems: reading.problems };
 }
 

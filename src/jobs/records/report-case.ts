@@ -4,7 +4,7 @@ import { ProblemList } from "../../problems/problem-list.ts";
 import { sealRecord } from "../../proof/seal-record.ts";
 import type { Disk } from "../disk.ts";
 import type { CaseToReport, WrittenRecord } from "./made-before.ts";
-import { recordPlace, writeDraft } from "./write-record.ts";
+import { recordFiles, recordPlace, writeDraft } from "./write-record.ts";
 
 export type { CaseToReport, WrittenRecord } from "./made-before.ts";
 
@@ -14,25 +14,60 @@ export type ReportedCase = { written: WrittenRecord | undefined; problems: reado
 /** Makes records one by one or several at a time, and gives what came of each in the order of the cases. */
 export type CaseReporter = (cases: AsyncIterable<CaseToReport>) => AsyncIterable<ReportedCase>;
 
-/** Makes the record and the page of one calibration. */
-export async function reportCase(disk: Pick<Disk, "read" | "writeTogether">, one: CaseToReport): Promise<ReportedCase> {
+type Disks = Pick<Disk, "read" | "writeTogether">;
+
+/** Makes the record and the page of one calibration; what it gives back writes them. */
+async function makeCase(disk: Disks, one: CaseToReport): Promise<() => Promise<ReportedCase>> {
   const kept = one.isResumed === true ? await keptOf(disk, one) : undefined;
-  if (kept !== undefined) return { written: kept, problems: [] };
+  if (kept !== undefined) return async () => ({ written: kept, problems: [] });
   const { calibrationCase, context, out } = one;
-  const problems = new ProblemList();
   const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
-  const page = await writeDraft(disk, record, recordPlace(out, record), problems);
-  return { written: page === undefined ? undefined : { record, page }, problems: problems.all };
+  const place = recordPlace(out, record);
+  const files = await recordFiles(record, place);
+  return async () => {
+    const problems = new ProblemList();
+    const page = await writeDraft(disk, files, place, problems);
+    return { written: page === undefined ? undefined : { record, page }, problems: problems.all };
+  };
 }
 
-async function keptOf(disk: Pick<Disk, "read">, one: CaseToReport): Promise<WrittenRecord | undefined> {
+async function keptOf(disk: Disks, one: CaseToReport): Promise<WrittenRecord | undefined> {
   const { madeBefore } = await import("./made-before.ts");
   return madeBefore(disk, one);
 }
 
-/** One after the other, each on the disk before the next is begun. */
-export function oneByOne(disk: Pick<Disk, "read" | "writeTogether">): CaseReporter {
+/**
+ * Makes one record after the other, and writes one after the other: while the disk takes one, the next is made. Whoever
+ * hands it more than two holds more than two.
+ */
+export function casesInTurn(disk: Disks): (one: CaseToReport) => Promise<ReportedCase> {
+  let made: Promise<unknown> = Promise.resolve();
+  let written: Promise<unknown> = Promise.resolve();
+  return (one) => {
+    const making = made.then(() => makeCase(disk, one));
+    const writing = Promise.all([making, written]).then(([write]) => write());
+    made = settled(making);
+    written = settled(writing);
+    return writing;
+  };
+}
+
+/** When a fault ends the one, whoever waits for it is told; the next begins all the same. */
+function settled(task: Promise<unknown>): Promise<unknown> {
+  return task.catch(() => undefined);
+}
+
+/** In this thread, each on the disk before the next but one is begun. */
+export function oneByOne(disk: Disks): CaseReporter {
   return async function* (cases) {
-    for await (const one of cases) yield await reportCase(disk, one);
+    const report = casesInTurn(disk);
+    let before: Promise<ReportedCase> | undefined;
+    for await (const one of cases) {
+      const now = report(one);
+      now.catch(() => undefined);
+      if (before !== undefined) yield await before;
+      before = now;
+    }
+    if (before !== undefined) yield await before;
   };
 }

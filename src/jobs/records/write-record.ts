@@ -35,23 +35,22 @@ export function recordJson(record: object): string {
 /** Writes both files of a record, or none; gives the path of the page, or nothing and a problem. */
 export async function writeRecord(
   disk: Pick<Disk, "writeTogether">,
-  record: SealedRecord,
+  files: readonly NewFile[],
   place: string,
   problems: ProblemList,
 ): Promise<string | undefined> {
   const page = `${place}.html`;
-  const files = await recordFiles(record, place);
   return (await writeOrTell(() => disk.writeTogether(files), page, problems)) ? page : undefined;
 }
 
 /** The same of a record that nobody has signed: nothing, and a problem, where a signed one lies there. */
 export async function writeDraft(
   disk: Pick<Disk, "read" | "writeTogether">,
-  record: SealedRecord,
+  files: readonly NewFile[],
   place: string,
   problems: ProblemList,
 ): Promise<string | undefined> {
-  if (!(await isSignedThere(disk, place))) return writeRecord(disk, record, place, problems);
+  if (!(await isSignedThere(disk, place))) return writeRecord(disk, files, place, problems);
   problems.add("signing/would-overwrite", { file: `${place}.html` });
   return undefined;
 }

@@ -112,7 +112,8 @@ async function signOne(disk: Disk, file: RecordFile, signing: Signing): Promise<
   const stated = otherThanStated(record, { meaning, name });
   if (stated !== undefined) problems.add("signing/other-than-stated", { file: path }, { values: { stated, name } });
   const next = signRecord(record, key, { name, role, meaning, signedAt });
-  const page = await writeRecord(disk, next, path.replace(ending, ""), problems);
+  const place = path.replace(ending, "");
+  const page = await writeRecord(disk, await recordFiles(next, place), place, problems);
   return page === undefined ? undefined : { record: next, page, signedBy: name, signedAs: meaning };
 }
 

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
-import type { CaseReporter } from "../../../src/jobs/records/report-case.ts";
-import { oneByOne } from "../../../src/jobs/records/report-case.ts";
+import { type CaseReporter, type CaseToReport, casesInTurn, oneByOne } from "../../../src/jobs/records/report-case.ts";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
 import { reportKept, softwareVersion } from "../reported-records.ts";
@@ -22,6 +21,36 @@ test("a case that went through a structured clone, as between threads, gives the
   expect([...elsewhere.written]).toEqual([...here.written]);
   expect(between.written).toEqual(direct.written);
   expect(between.reading.problems.all).toEqual(direct.reading.problems.all);
+});
+
+test("records are written one at a time, in their order, and a disk that refuses one takes the next", async () => {
+  const memory = memoryDisk(inFolder("book", smallestWorkbook));
+  const asked: CaseToReport[] = [];
+  const asking: CaseReporter = async function* (cases) {
+    async function* noted() {
+      for await (const one of cases) {
+        asked.push(one);
+        yield one;
+      }
+    }
+    yield* oneByOne(memory)(noted());
+  };
+  await reportKept(memory, "book", { ...options, reporterFor: () => asking });
+  const events: string[] = [];
+  const disk = {
+    read: memory.read,
+    writeTogether: async () => {
+      events.push("begun");
+      await new Promise((done) => setTimeout(done, 5));
+      events.push("written");
+      if (events.length === 2) throw new Error("a fault of the first");
+    },
+  };
+  const report = casesInTurn(disk);
+  const [one] = asked;
+  const all = await Promise.allSettled([report(one!), report(one!), report(one!)]);
+  expect(all.map(({ status }) => status)).toEqual(["rejected", "fulfilled", "fulfilled"]);
+  expect(events).toEqual(["begun", "written", "begun", "written", "begun", "written"]);
 });
 
 test("once it is told to stop, no other record is begun", async () => {

@@ -26,10 +26,11 @@ test("the page holds the same record as the JSON beside it, and both come from t
 test("both files are written, or a problem says why neither was", async () => {
   const problems = new ProblemList();
   const disk = memoryDisk({});
-  expect(await writeRecord(disk, record, place, problems)).toBe(`${place}.html`);
+  const files = await recordFiles(record, place);
+  expect(await writeRecord(disk, files, place, problems)).toBe(`${place}.html`);
   expect(disk.written.size).toBe(2);
   const full = memoryDisk({}, (path) => path.endsWith(".json"));
-  expect(await writeRecord(full, record, place, problems)).toBeUndefined();
+  expect(await writeRecord(full, files, place, problems)).toBeUndefined();
   expect(full.written.size).toBe(0);
   expect(problems.all.map(sentence)).toEqual([
     `${place}.html: nothing could be written there: no room for ${place}.json; accepted: a folder in which this user may write`,
