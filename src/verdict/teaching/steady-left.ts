@@ -12,8 +12,6 @@ import type { Scatter } from "./reading-scatter.ts";
 const noiseChance = 0.01;
 /** With fewer test points no end can be left out. */
 const fewestPoints = 5;
-/** Of more readings than this only those are left out on which the result rests: each costs a fit to all. */
-const mostLeftOut = 200;
 /** Of a computer's own reckoning. */
 const rounding = 1e-9;
 
@@ -36,8 +34,7 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
   if (scatter === undefined) return 0;
   const groups = [...groupedBy(readings, ({ point, direction }) => `${point} ${direction}`).values()];
   const whole = leftOf(groups, range);
-  const bearing = readings.length > mostLeftOut ? bearingPlaces(groups, range) : groups.keys();
-  const without = [...bearing].flatMap((place) => {
+  const without = bearingPlaces(groups, range).flatMap((place) => {
     const group = groups[place]!;
     return group.map((_, member) => {
       const others = group.filter((__, other) => other !== member);
