@@ -1,13 +1,14 @@
 // Run by the build in a process of its own: the command does what it is mostly used for, and the code that V8 compiled
-// on the way is written beside each part that was loaded.
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+// on the way is written into one file, of each part that was loaded.
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { writeCode } from "./command-parts.mjs";
 
 const { partLoader } = createRequire(import.meta.url)("./dist/load-part.js");
 const scripts = new Map();
-const load = partLoader(resolve("dist/parts"), (path, script) => scripts.set(path, script));
+const load = partLoader(resolve("dist"), (name, script) => scripts.set(name, script));
 const folder = mkdtempSync(join(tmpdir(), "spanwright-code-"));
 const [records, filed] = [join(folder, "records"), join(folder, "filed")];
 process.stdout.write = () => true;
@@ -30,4 +31,5 @@ try {
 } finally {
   rmSync(folder, { recursive: true });
 }
-for (const [path, script] of scripts) writeFileSync(`${path}.code`, script.createCachedData());
+const codes = new Map([...scripts].map(([name, script]) => [name, script.createCachedData()]));
+writeCode("dist", JSON.parse(readFileSync("dist/parts.json", "utf8")), codes);

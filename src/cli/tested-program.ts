@@ -8,8 +8,9 @@ export type TestedProgram = { results: readonly ExampleResult[]; digest: Program
 
 /** Tests the program that runs. */
 export async function testedProgram(): Promise<TestedProgram> {
+  const digest = programDigest(new URL(".", import.meta.url));
   const { runSelfTest } = await import("../jobs/self-test/run-self-test.ts");
-  return { results: runSelfTest(), digest: await programDigest(new URL(".", import.meta.url)) };
+  return { results: runSelfTest(), digest: await digest };
 }
 
 /** What keeps the program from being believed, a line each; empty where nothing does. */

@@ -13,7 +13,7 @@ const inSheet = Object.keys((await program(join(root, "src/sheet/main.browser.ts
 /** The bundle is not minified: before each piece stands the path that it came from. */
 function foldersInBundle(): readonly string[] {
   const names = readdirSync(join(root, "dist"), { encoding: "utf8", recursive: true }).filter((name) =>
-    /\.m?js$/u.test(name),
+    /\.(?:m?js|txt)$/u.test(name),
   );
   const paths = names.flatMap((name) => {
     const code = readFileSync(join(root, "dist", name), "utf8");

@@ -13,7 +13,7 @@ import { jsonOption, printJson } from "../print-json.ts";
 import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 import { reportThreads } from "../report-threads.ts";
-import { programForRecord } from "../tested-program.ts";
+import { programForRecord, testedProgram } from "../tested-program.ts";
 import { threadsAsked } from "../threads.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
@@ -41,11 +41,12 @@ export async function reportCommand(
   options: ReportOptions,
   console: Console,
 ): Promise<0 | 2> {
+  const tested = testedProgram();
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
   const { range, signal, tolerance, tag, calibration, out, rule, guardFactor, monteCarlo, filed, decimalMark, json } =
     options;
-  const ranWith = await programForRecord(console);
+  const ranWith = await programForRecord(console, tested);
   if (ranWith === undefined) return 2;
   const problems = new ProblemList();
   const threads = threadsAsked(options.workers, problems);
