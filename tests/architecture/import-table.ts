@@ -52,7 +52,6 @@ export const foldersOfLibrary: Readonly<Record<string, readonly string[]>> = {
   "@stdlib": ["numeric"],
   "pure-rand": ["numeric"],
   "inter-ui": ["report"],
-  canonicalize: ["proof"],
   zod: ["model", "record", "proof", "workbook", "sheet"],
   "@noble/hashes": ["sheet"],
   fflate: ["sheet", "jobs"],

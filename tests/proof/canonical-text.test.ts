@@ -1,3 +1,5 @@
+import canonicalize from "canonicalize";
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { canonicalText } from "../../src/proof/canonical-text.ts";
 
@@ -28,3 +30,34 @@ test.each([[Number.NaN], [Number.POSITIVE_INFINITY], ["\ud800"], [undefined], [{
     expect(() => canonicalText(value)).toThrow(TypeError);
   },
 );
+
+// By another hand: the npm package canonicalize, of S. Erdtman and A. Rundgren, an author of RFC 8785.
+test("any plain data gives the text that another program gives", () => {
+  const text = fc.string({ unit: "binary" });
+  const number = fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.integer(), fc.constant(-0));
+  const { data } = fc.letrec<{ data: unknown }>((tie) => ({
+    data: fc.oneof(
+      { maxDepth: 4 },
+      ...[text, number, fc.boolean(), fc.constant(null)],
+      fc.array(tie("data")),
+      fc.dictionary(text, tie("data")),
+    ),
+  }));
+  fc.assert(
+    fc.property(data, (value) => {
+      expect(canonicalText(value)).toBe(canonicalize(value));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test.each([
+  ["\\ud800", '"\\\\ud800"'],
+  ["\\\\udfff \u{1f600}", '"\\\\\\\\udfff \u{1f600}"'],
+])("a text %s that only looks like an escape is a text", (value, written) => {
+  expect(canonicalText(value)).toBe(written);
+});
+
+test.each([["\\\ud800"], ["\\\\\udfff"], ["a\udbff"], [{ "\udc00": 1 }]])("half of a pair in %j is told", (value) => {
+  expect(() => canonicalText(value)).toThrow("a lone surrogate");
+});
