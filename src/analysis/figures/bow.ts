@@ -1,3 +1,4 @@
+import { groupedBy } from "../../model/grouped-by.ts";
 import { fitLine } from "../../numeric/fit-line.ts";
 import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { lineValue } from "../../numeric/line-value.ts";
@@ -35,10 +36,11 @@ const fewestPoints = 4;
  * @example bowOf(outAndBack([0, 25, 50, 75, 100], 2, ({ point }) => (point === 50 ? 1 : 0)))?.greatest // 0.8
  */
 export function bowOf(readings: readonly StageReading[]): Bow | undefined {
-  const points = [...new Set(readings.map(({ point }) => point))].sort((left, right) => left - right);
+  const byPoint = groupedBy(readings, ({ point }) => point);
+  const points = [...byPoint.keys()].sort((left, right) => left - right);
   const scatter = repeatScatter(readings) ?? scatterOfWays(readings) ?? scatterAboutParabola(readings);
   if (points.length < fewestPoints || scatter === undefined) return undefined;
-  const places = points.map((point) => meansAt(readings, point));
+  const places = points.map((point) => meansOf(byPoint.get(point)!));
   const line = fitLine(
     places.map(({ input }) => input),
     places.map(({ error }) => error),
@@ -57,8 +59,7 @@ export function bowOf(readings: readonly StageReading[]): Bow | undefined {
 }
 
 // Rising and falling count alike, so that a point read more often one way does not lean to that side.
-function meansAt(readings: readonly StageReading[], point: number) {
-  const there = readings.filter((reading) => reading.point === point);
+function meansOf(there: readonly StageReading[]) {
   const byWay = (["rising", "falling"] as const)
     .map((way) => there.filter(({ direction }) => direction === way).map(({ error }) => error))
     .filter(({ length }) => length > 0)

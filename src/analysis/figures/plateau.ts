@@ -119,16 +119,32 @@ function standsStill(
   const level = median(still.flatMap(({ outputs }) => outputs));
   const last = still.at(-1) as Place;
   const movement = Math.abs(line.slope) * (greatestOf(stillInputs(still)) - leastOf(stillInputs(still)));
+  const deviation = level - valueAt(last.input);
+  const isOff = Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * scatter, movement / 2);
+  const isStill = isOff && standsWithin({ still, rest, level, movement, scatter }, leastScatter);
+  return isStill ? { level, knee: (level - line.intercept) / line.slope, deviation } : undefined;
+}
+
+type Standing = {
+  still: readonly Place[];
+  rest: readonly Place[];
+  level: number;
+  /** Of the line where the output should stand still, and the scatter of the rest about it; percent of span. */
+  movement: number;
+  scatter: number;
+};
+
+/** What takes long is asked last, for most lengths of most loops are no plateau. */
+function standsWithin({ still, rest, level, movement, scatter }: Standing, leastScatter: number): boolean {
   const outputs = still.map(({ output }) => output);
   const moved = greatestOf(outputs) - leastOf(outputs);
-  const deviation = level - valueAt(last.input);
-  // A bend makes the rest scatter about its line, too: what stands still does so within the noise of its repeats.
-  const noise = Math.min(scatter, repeatScatter([...still, ...rest], leastScatter));
-  const isStill =
-    moved <= stillShare * movement + noiseFactor * noise &&
-    shareWithin(still, level, Math.max(noiseFactor * scatter, stillShare * movement)) >= shareOnLevel;
-  const isOff = Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * scatter, movement / 2);
-  return isStill && isOff ? { level, knee: (level - line.intercept) / line.slope, deviation } : undefined;
+  const isWithin = (noise: number) => moved <= stillShare * movement + noiseFactor * noise;
+  return (
+    isWithin(scatter) &&
+    shareWithin(still, level, Math.max(noiseFactor * scatter, stillShare * movement)) >= shareOnLevel &&
+    // A bend makes the rest scatter about its line, too: what stands still does so within the noise of its repeats.
+    isWithin(repeatScatter([...still, ...rest], leastScatter))
+  );
 }
 
 /** Standard deviation of repeats, by the median of their sizes; that of anything where nothing was repeated. */

@@ -1,3 +1,4 @@
+import { groupedBy } from "../../model/grouped-by.ts";
 import { median } from "../../numeric/median.ts";
 import { robustScale } from "../../numeric/robust-line.ts";
 import { theilSenLine } from "../../numeric/theil-sen-line.ts";
@@ -60,9 +61,8 @@ function stoodStill(before: OrderedReading | undefined, reading: OrderedReading,
 }
 
 function medianPlaces(readings: readonly OrderedReading[]): readonly { input: number; output: number }[] {
-  const points = [...new Set(readings.map(({ point }) => point))];
-  return points.map((point) => {
-    const there = readings.filter((reading) => reading.point === point);
-    return { input: median(there.map(({ input }) => input)), output: median(there.map(({ output }) => output)) };
-  });
+  return Array.from(groupedBy(readings, ({ point }) => point).values(), (there) => ({
+    input: median(there.map(({ input }) => input)),
+    output: median(there.map(({ output }) => output)),
+  }));
 }

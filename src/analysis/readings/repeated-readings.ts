@@ -1,4 +1,5 @@
 import type { Direction } from "../../model/calibration-words.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import { centre } from "../../numeric/centre.ts";
 import { mean } from "../../numeric/mean.ts";
 import { parabolaResiduals } from "../../numeric/parabola-residuals.ts";
@@ -62,9 +63,9 @@ export function repeatScatter(readings: readonly StageReading[]): Scatter | unde
  * @example scatterOfWays(outAndBack([0, 50, 100], 1, () => 0)).standardDeviation // 0
  */
 export function scatterOfWays(readings: readonly StageReading[]): Scatter | undefined {
-  const gaps = [...new Set(readings.map(({ point }) => point))].flatMap((point) => {
+  const gaps = [...groupedBy(readings, ({ point }) => point).values()].flatMap((there) => {
     const [rising, falling] = (["rising", "falling"] as const).map((way) =>
-      readings.filter((reading) => reading.point === point && reading.direction === way).map(({ error }) => error),
+      there.filter(({ direction }) => direction === way).map(({ error }) => error),
     );
     return rising?.length && falling?.length ? [mean(rising) - mean(falling)] : [];
   });

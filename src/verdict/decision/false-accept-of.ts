@@ -1,5 +1,6 @@
 import { hasTolerance } from "../../analysis/readings/place-in-range.ts";
 import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import { chanceOutside, type DeviatingResult } from "../../numeric/chance-outside.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
@@ -109,7 +110,8 @@ function resultsOf(
   const used = readings.filter(({ leftOut }) => leftOut === undefined);
   const doCyclesDiffer = points.some(({ budget }) => (budget.sharing?.cycle ?? 0) > 0);
   const groups = rule.name === "simple acceptance" && doCyclesDiffer ? cyclesOf(used) : 1;
-  return points.map((point) => ({ ...resultsAt(point, used, rule), groups })).map(perGroup);
+  const byPoint = groupedBy(used, ({ point }) => point);
+  return points.map((one) => ({ ...resultsAt(one, byPoint.get(one.point) ?? [], rule), groups })).map(perGroup);
 }
 
 function perGroup(result: ResultsAt): ResultsAt {
@@ -122,12 +124,11 @@ function cyclesOf(readings: readonly ReadingAtRisk[]): number {
 
 function resultsAt(
   point: PointAtRisk,
-  readings: readonly ReadingAtRisk[],
+  own: readonly ReadingAtRisk[],
   { name }: DecisionRule,
 ): Omit<ResultsAt, "groups"> {
   const { budget, guardBand, toleranceLow, toleranceHigh } = point;
   const unit = (toleranceHigh - toleranceLow) / 2;
-  const own = readings.filter((reading) => reading.point === point.point);
   const cycles = cyclesOf(own);
   const { all, cycle, reading } = budget.sharing ?? { all: 0, cycle: 0, reading: 0 };
   const judged = { acceptance: 1 - guardBand / unit, known: budget.sharing !== undefined && cycles > 0 };

@@ -81,7 +81,8 @@ function planOf(
     low,
     high,
   }));
-  const ofGroup = (place: number) => planned.filter(({ group }) => group === place);
+  const byGroup = groupedBy(planned, ({ group }) => group);
+  const ofGroup = (place: number) => byGroup.get(place) ?? [];
   return {
     readings: planned,
     cycles: cycles.length,

@@ -1,3 +1,4 @@
+import { groupedBy } from "../../model/grouped-by.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { DecisionRule } from "../decision/decision-rule.ts";
 import type { JudgedError } from "./reteach.ts";
@@ -25,8 +26,9 @@ export function judgedErrors(
   points: readonly PointLimits[],
   rule: DecisionRule,
 ): readonly JudgedError[] {
+  const byPoint = groupedBy(readings, ({ point }) => point);
   return points.flatMap(({ point, tolerance, ...uncertainty }) => {
-    const here = readings.filter((reading) => reading.point === point);
+    const here = byPoint.get(point) ?? [];
     if (rule.name === "simple acceptance") return here.map((reading) => ({ ...reading, ...uncertainty }));
     return (["rising", "falling"] as const).flatMap((direction) => {
       const group = here.filter((reading) => reading.direction === direction);

@@ -9,6 +9,7 @@ import {
 } from "../../analysis/figures/two-constant-correction.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Direction } from "../../model/calibration-words.ts";
+import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestDistanceOf } from "../../model/range.ts";
 import { type Statement, worstStatement } from "../../model/statement.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
@@ -185,13 +186,15 @@ function whyNotCurable(
   { worst }: CorrectionResult,
   context: ReteachContext,
 ): WhyNotCurable {
-  const spreads = [...new Set(errors.map(({ point }) => point))].map((point) => {
-    const group = errors.filter((error) => error.point === point);
-    const sizes = group.map(({ reference, indicated }) => indicated - reference);
-    const room = leastOf(group.map((error) => widthOf(limitsOf(error, context)))) / 2;
-    const halfSpread = (greatestOf(sizes) - leastOf(sizes)) / 2;
-    return { point, halfSpread, beyond: halfSpread - room };
-  });
+  const spreads = Array.from(
+    groupedBy(errors, ({ point }) => point),
+    ([point, group]) => {
+      const sizes = group.map(({ reference, indicated }) => indicated - reference);
+      const room = leastOf(group.map((error) => widthOf(limitsOf(error, context)))) / 2;
+      const halfSpread = (greatestOf(sizes) - leastOf(sizes)) / 2;
+      return { point, halfSpread, beyond: halfSpread - room };
+    },
+  );
   const widest = spreads.reduce((left, right) => (right.beyond > left.beyond ? right : left));
   if (widest.beyond > 0) {
     return { because: "spread at one point", point: widest.point, halfSpread: widest.halfSpread };
