@@ -13,6 +13,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "assembly/phase/assemble-points.test.ts": 60,
   "browser/entry-sheet.test.ts": 120,
   "browser/history.test.ts": 60,
+  "browser/large-record.test.ts": 60,
   "browser/paper.test.ts": 60,
   "browser/printed-sheets.test.ts": 90,
   "browser/register.test.ts": 60,

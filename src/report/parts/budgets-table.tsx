@@ -9,14 +9,15 @@ type BudgetsProps = { record: CalibrationRecord; title: string; points: readonly
 /** The budgets of every test point beside each other: a contribution a row, a point a column. */
 export function BudgetsTable({ record, title, points }: BudgetsProps) {
   const unit = record.instrument.distanceUnit;
+  const rows = [...contributions(points), ...sums(points)];
   const missing = [...new Set(points.flatMap(({ budget }) => budget.missing))];
   return (
     <DataTable
       label={title}
       caption={`${title}: standard uncertainty of each contribution, ${unit}`}
       kind="plain is-wide budgets"
-      columns={columnsOf(record, points)}
-      rows={[...contributions(points), ...sums(points)]}
+      columns={columnsOf(record, points, rows)}
+      rows={rows}
       classOf={({ isSum }) => (isSum ? "sum" : undefined)}
     >
       <Disagreements points={points} unit={unit} />
@@ -27,16 +28,41 @@ export function BudgetsTable({ record, title, points }: BudgetsProps) {
 
 type BudgetRow = { name: string; isSum?: boolean; of: (point: JudgedPointRecord) => string };
 
-function columnsOf({ instrument }: CalibrationRecord, points: readonly JudgedPointRecord[]) {
+/** Of more test points those whose budgets read alike share a column, so that the table stays one that can be read. */
+const mostColumns = 24;
+
+function columnsOf(record: CalibrationRecord, points: readonly JudgedPointRecord[], rows: readonly BudgetRow[]) {
+  const columns = points.length > mostColumns ? alike(points, rows) : points.map((point) => [point] as const);
   return [
     { heading: "Contribution", isRowHeader: true, text: ({ name }) => name },
-    ...points.map(
-      (point): Column<BudgetRow> => ({
-        heading: `${writePlain(Number(point.point.toPrecision(6)))} ${instrument.distanceUnit}, ${point.direction}`,
-        ...{ kind: "number", text: ({ of }) => of(point) },
+    ...columns.map(
+      (those): Column<BudgetRow> => ({
+        heading: headingOf(those, record.instrument.distanceUnit),
+        ...{ kind: "number", text: ({ of }) => of(those[0]) },
       }),
     ),
   ] satisfies readonly Column<BudgetRow>[];
+}
+
+type Alike = readonly [JudgedPointRecord, ...JudgedPointRecord[]];
+
+/** In the order of the first of each. */
+function alike(points: readonly JudgedPointRecord[], rows: readonly BudgetRow[]): readonly Alike[] {
+  const byText = new Map<string, [JudgedPointRecord, ...JudgedPointRecord[]]>();
+  for (const point of points) {
+    const text = rows.map(({ of }) => of(point)).join("\n");
+    const those = byText.get(text);
+    if (those === undefined) byText.set(text, [point]);
+    else those.push(point);
+  }
+  return [...byText.values()];
+}
+
+function headingOf([first, ...others]: Alike, unit: string): string {
+  const place = (point: number) => `${writePlain(Number(point.toPrecision(6)))} ${unit}`;
+  const last = others.at(-1);
+  if (last === undefined) return `${place(first.point)}, ${first.direction}`;
+  return `${others.length + 1} points, ${place(first.point)} to ${place(last.point)}`;
 }
 
 /** Every source that any of the points has, in the order of the budgets. */

@@ -24,12 +24,20 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
   );
 }
 
+/** A longer sheet shows its first rows until it is asked for all; on paper it is whole. */
+const longestUnfolded = 200;
+
 type SheetProps = { id: string; title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
 
 function Sheet({ id, title, record, phase, style }: SheetProps) {
   const columns = sheetColumns(record, phase, style);
   return (
     <Wide labelledBy={id}>
+      {phase.readings.length > longestUnfolded && (
+        <label class="unfold">
+          <input type="checkbox" /> all {phase.readings.length} rows
+        </label>
+      )}
       <table class={columns.length > 12 ? "sheet many" : "sheet"}>
         <caption id={id}>{title}</caption>
         <thead>

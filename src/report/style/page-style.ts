@@ -68,6 +68,8 @@ td.number,.numeric td{white-space:nowrap}
 .where,.meaning{color:var(--quiet)}
 .figures th[scope=row]{font-weight:400;min-width:11em}
 .figures th .unit{display:block;font-size:12.5px;color:var(--quiet)}
+.unfold{display:block;padding:8px 0;font-size:14px}
+.unfold input{width:22px;height:22px;margin:0 4px 0 0;vertical-align:-5px}
 .sheet{font-size:12.5px;line-height:1.35}
 .sheet th,.sheet td{padding:3px 7px}
 .sheet.many{font-size:12px}

@@ -3,6 +3,7 @@ export const paperStyle = `
 @page{size:auto;margin:9mm 12mm 10mm;
  @bottom-right{content:"page " counter(page) " of " counter(pages);font:7.5pt Inter,sans-serif;color:#525d6a}}
 @media print{
+ .unfold{display:none}
  html{background:#fff}
  body{font-size:8.2pt;line-height:1.32}
  main,main:has(>.leaf){display:block;max-width:none;margin:0;padding:0;box-shadow:none}

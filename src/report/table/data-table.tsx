@@ -96,7 +96,7 @@ function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: Ro
   const inNumbers = isNumeric(placed);
   const shown = words === undefined ? placed : placed.filter(({ column }) => column.isRowHeader);
   return (
-    <tr class={classOf?.(row)} data-state={stateOf?.(row)}>
+    <tr class={classOf?.(row) || undefined} data-state={stateOf?.(row)}>
       {shown.map((one, place) => (
         <Cell key={String(place)} row={row} placed={one} inNumbers={inNumbers} />
       ))}
