@@ -1,12 +1,13 @@
 import { open, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
-import { CannotWrite, type Disk, type FoundFile, type NewFile, standardInput } from "../jobs/disk.ts";
+import { CannotWrite, type Disk, type FoundFile, type NewFile, type PartedDisk, standardInput } from "../jobs/disk.ts";
 import { removeLeftOvers, temporaryBeside } from "./left-overs.ts";
 import { makeFolder } from "./make-folder.ts";
 import { readRegularFile } from "./read-regular-file.ts";
+import { streamTogether } from "./stream-together.ts";
 
 /** The real disk. */
-export const nodeDisk: Disk = {
+export const nodeDisk: Disk & PartedDisk = {
   read: async (path, isWanted = () => true) => {
     if (path === "-") return { isFolder: false, files: [await inputFile()] };
     const found = await stat(path).catch(() => undefined);
@@ -18,6 +19,7 @@ export const nodeDisk: Disk = {
   },
   namesIn: (folder) => readdir(folder).catch(() => undefined),
   writeTogether,
+  streamTogether,
 };
 
 async function inputFile(): Promise<FoundFile> {

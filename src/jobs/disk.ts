@@ -3,6 +3,9 @@ import type { SourceFile } from "../workbook/files/raw-table.ts";
 /** A file to be written, by its path: text, or the bytes of a spreadsheet. */
 export type NewFile = { path: string; text: string | Uint8Array };
 
+/** A file to be written of which no more than a part is held at once. */
+export type PartedFile = { path: string; parts: () => AsyncIterable<Uint8Array> };
+
 /** A file that was read, and where it lies. */
 export type FoundFile = SourceFile & { path: string };
 
@@ -26,4 +29,10 @@ export type Disk = {
   namesIn: (folder: string) => Promise<readonly string[] | undefined>;
   /** Writes all of the files, or none of them and throws CannotWrite; each is whole at every moment. */
   writeTogether: (files: readonly NewFile[]) => Promise<void>;
+};
+
+/** What `writeTogether` does, for files that are given in parts. */
+export type PartedDisk = {
+  /** Writes all of the files, or none of them and throws CannotWrite; what the making of a part throws goes on. */
+  streamTogether: (files: readonly PartedFile[]) => Promise<void>;
 };

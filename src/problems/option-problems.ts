@@ -22,6 +22,10 @@ export const optionProblems = {
     "records with the column performed_on",
   ),
   "options/record-there": stop("a record lies there", "another name for the page"),
+  "options/not-a-yearly-file": stop(
+    "a file lies there that is no yearly file of this filing folder",
+    "a folder for the yearly files of this filing folder alone",
+  ),
   "options/loop-unknown": stop("no instrument of the workbook has this tag", "{choices}"),
   "options/calibration-of-another-tag": stop(
     "the calibration does not belong to the tag {tag}",

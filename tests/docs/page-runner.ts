@@ -84,8 +84,8 @@ async function faultsOf(documented: DocumentedCommand, folder: string): Promise<
 
 /** Blocks that are not run here: npm's own scripts, which have to exist, and programs, which tests/package runs. */
 function faultsOfOther({ line, language, lines }: Block): readonly Fault[] {
-  if (language === "ts") return [];
-  if (language !== "sh") return [{ line, says: "a block is console, csv, sh or ts" }];
+  if (language === "ts" || language === "sql") return [];
+  if (language !== "sh") return [{ line, says: "a block is console, csv, sh, sql or ts" }];
   const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { scripts: object };
   return lines.flatMap((text, index) => {
     const commands = text.replace(/ +#.*$/u, "").split(" && ");

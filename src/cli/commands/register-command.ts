@@ -8,14 +8,12 @@ import { jsonOption, printJson } from "../print-json.ts";
 const soonDays = 30;
 
 /** The options of `spanwright register` as the command line gives them. */
-export type RegisterOptions = { decimalMark?: string; on?: string; json?: boolean };
+export type RegisterOptions = { decimalMark?: string; on?: string; json?: boolean; parquet?: string };
 
 /** `spanwright register`: what a filing folder says today, as a page and a table inside it. */
-export async function registerCommand(
-  folder: string,
-  { decimalMark, on, json }: RegisterOptions,
-  console: Console,
-): Promise<0 | 2> {
+export async function registerCommand(folder: string, options: RegisterOptions, console: Console): Promise<0 | 2> {
+  const { decimalMark, on, json, parquet } = options;
+  if (parquet !== undefined) return yearlyFilesCommand(folder, { ...options, parquet }, console);
   const { writeRegister } = await import("../../jobs/filing/write-register.ts");
   const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
   const { written, problems } = await writeRegister(disks, folder, {
@@ -41,6 +39,23 @@ export async function registerCommand(
   return problems.hasStop ? 2 : 0;
 }
 
+async function yearlyFilesCommand(
+  folder: string,
+  { parquet, json, ...others }: RegisterOptions & { parquet: string },
+  console: Console,
+): Promise<0 | 2> {
+  const { writeYearlyFiles } = await import("../../jobs/filing/write-yearly-files.ts");
+  const disks = { filing: nodeFilingDisk(console.complain), plain: nodeDisk };
+  const { written, problems } = await writeYearlyFiles(disks, folder, parquet, others);
+  if (json) printJson(console, "register", { ...(written && { parquet: written }) }, [problems]);
+  else {
+    complainOf(problems, console);
+    for (const { path, records } of written ?? []) console.print(`${counted(records, "record")}: ${path}`);
+    if (written === undefined) console.complain("nothing was written; mend what is wrong and run again");
+  }
+  return problems.hasStop ? 2 : 0;
+}
+
 export const addRegisterCommand: AddCommand = (program, console, settle) => {
   program
     .command("register")
@@ -49,6 +64,7 @@ export const addRegisterCommand: AddCommand = (program, console, settle) => {
     .option(...jsonOption)
     .option("--on <day>", "as it was at the end of a past day, such as 2025-12-31; written beside that of today")
     .option("--decimal-mark <point or comma>", "of page and table; a table with commas has ; between its cells")
+    .option("--parquet <folder>", "write every record into yearly files there instead, one Parquet file a year")
     .action(async (folder: string, options: RegisterOptions) => {
       settle(await registerCommand(folder, options, console));
     });

@@ -50,3 +50,21 @@ test("page and table have decimal commas where they are asked for; another mark 
   expect(complained).toContain('read "dot"; accepted: point, comma');
   expect(readFileSync(join(folder, "register.csv"), "utf8")).toBe(before);
 });
+
+test("yearly files are written where they are asked for, instead of page and table, and told one by one", async () => {
+  const folder = join(temporaryFolder(), "filed");
+  cpSync(join(madeDemo(), "filed"), folder, { recursive: true });
+  const out = join(temporaryFolder(), "fleet");
+  const before = readFileSync(join(folder, "register.html"), "utf8");
+  const { exitCode, printed, complained } = await run("register", folder, "--parquet", out);
+  expect([exitCode, complained]).toEqual([0, ""]);
+  const told = printed.split("\n").map((line) => /^(\d+) records?: (.+\/calibrations-\d{4}\.parquet)$/u.exec(line));
+  expect(told.map((found) => Number(found?.[1])).reduce((sum, one) => sum + one, 0)).toBe(24);
+  for (const found of told) expect(existsSync(found?.[2] ?? "")).toBe(true);
+  expect(readFileSync(join(folder, "register.html"), "utf8")).toBe(before);
+  const asJson = JSON.parse((await run("register", folder, "--parquet", out, "--json")).printed);
+  expect(asJson.parquet).toEqual(told.map((found) => ({ path: found?.[2], records: Number(found?.[1]) })));
+  const both = await run("register", folder, "--parquet", out, "--on", "2025-01-01");
+  expect(both.exitCode).toBe(2);
+  expect(both.complained).toContain("--on would change nothing");
+});
