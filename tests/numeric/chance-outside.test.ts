@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { chanceOutside } from "../../src/numeric/chance-outside.ts";
+import { chanceOutside, chancesOutside } from "../../src/numeric/chance-outside.ts";
 import { normalCumulative } from "../../src/numeric/normal-distribution.ts";
 
 const result = { low: -2, high: 2, common: 0, own: 1, count: 1 };
@@ -45,4 +45,18 @@ describe("of results that share something", () => {
 
 test("what does not deviate is refused", () => {
   expect(() => chanceOutside([{ ...result, own: 0 }])).toThrow(RangeError);
+});
+
+test("where a result is sure it need not be worked out: the same but for the tails beyond, whatever the limits", () => {
+  const results = [
+    { low: -1, high: 1.2, common: 0.1, group: 0.2, own: 0.05, count: 2 },
+    { low: -0.9, high: 1, common: 0.12, group: 0, own: 0.15, count: 1 },
+  ];
+  const [all, sure] = [chancesOutside(results, { groups: 3 }), chancesOutside(results, { groups: 3, sure: 6.5 })];
+  for (const shift of [-3, -1, -0.8, 0, 0.3, 0.7, 1, 4]) {
+    // Three groups of three results, each but for 8e-11.
+    expect(Math.abs(all(shift) - sure(shift))).toBeLessThan(1e-9);
+    const shifted = results.map((one) => ({ ...one, low: one.low - shift, high: one.high - shift }));
+    expect(Math.abs(all(shift) - chanceOutside(shifted, { groups: 3 }))).toBeLessThan(1e-14);
+  }
 });

@@ -2,11 +2,11 @@ import { hasTolerance } from "../../analysis/readings/place-in-range.ts";
 import type { Sharing } from "../../analysis/uncertainty/scatter-contributions.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import type { Instrument } from "../../model/instrument.ts";
-import { chanceOutside, type DeviatingResult } from "../../numeric/chance-outside.ts";
+import { chancesOutside, type DeviatingResult } from "../../numeric/chance-outside.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { normalCumulative } from "../../numeric/normal-distribution.ts";
 import type { DecisionRule } from "./decision-rule.ts";
-import { globalFalseAccept, spreadOf, tabulated } from "./global-false-accept.ts";
+import { globalFalseAccept, reach, spreadOf, tabulated } from "./global-false-accept.ts";
 
 /** What of a test point these risks rest on; distance. */
 type PointAtRisk = {
@@ -47,8 +47,6 @@ export type RisksOfAllLoops = {
 
 /** Fewer results say too little of a rate: own choice. */
 const leastFiledResults = 10;
-/** Steps over what readings share: own choice, for three digits at the least. */
-const finestStep = 1 / 40;
 
 /**
  * The risks over all loops of this kind, where the owner states how many of them are found in tolerance, or where enough
@@ -147,11 +145,10 @@ function judgedBy(results: readonly ResultsAt[]) {
   return tabulated({
     acceptance: leastOf(results.map(({ acceptance }) => acceptance)),
     noise: { least: leastOf(noises), greatest: greatestOf(noises) },
-    rejectedAt: (trueError) =>
-      chanceOutside(
-        results.map((one) => ({ ...one, low: -one.acceptance - trueError, high: one.acceptance - trueError })),
-        { groups, finestStep },
-      ),
+    rejectedAt: chancesOutside(
+      results.map((one) => ({ ...one, low: -one.acceptance, high: one.acceptance })),
+      { groups, sure: reach },
+    ),
   });
 }
 

@@ -16,8 +16,10 @@ export type JudgedLoops = {
 /** The same at places that integrals over true errors take. */
 export type TabulatedLoops = readonly (WeightedPlace & { rejected: number })[];
 
-/** Standard deviations of the measurement beyond which a loop is surely passed or surely rejected. */
-const reach = 9;
+/** Standard deviations of the measurement beyond which a loop is passed or rejected but for 1e-10. */
+export const reach = 6.5;
+/** Width of a panel where the answer changes, standard deviations of the measurement; growth of panels where it does not. */
+const [widthOfPanel, growth] = [1.5, 3];
 /** A spread under this part of the tolerance counts as none; places begin to be dense there. */
 export const leastSpread = 1e-3;
 
@@ -32,8 +34,9 @@ export const leastSpread = 1e-3;
 export function tabulated({ rejectedAt, noise, acceptance }: JudgedLoops): TabulatedLoops {
   const zone = [acceptance - reach * noise.greatest, acceptance + reach * noise.greatest] as const;
   const next = (from: number) => {
-    const width = from < zone[0] ? Math.max(noise.least, zone[0] - from) : noise.least;
-    return from + Math.min(Math.max(from, leastSpread), from > zone[1] ? Number.POSITIVE_INFINITY : width);
+    const narrow = widthOfPanel * noise.least;
+    const width = from < zone[0] ? Math.max(narrow, zone[0] - from) : narrow;
+    return from + Math.min(Math.max(growth * from, leastSpread), from > zone[1] ? Number.POSITIVE_INFINITY : width);
   };
   const bounds = [...panelsTo(1, 0, next), ...panelsTo(Math.max(1, zone[1]), 1, next).slice(1)];
   return gaussPanels(bounds).map((one) => ({ ...one, rejected: rejectedAt(one.place) }));
