@@ -4,7 +4,8 @@ import { phaseNames } from "./phase-name.ts";
 /** Figures whose meaning or method is another from a version of the program on: one figure, or a whole part of a record. */
 export type ChangedFigure = { since: string; why: string } & ({ key: FigureKey } | { below: string });
 
-const budgeted = "one cycle's scatter, differences between cycles and the scatter of a point count in a budget";
+const budgeted =
+  "one cycle's scatter, differences between cycles, measured or assumed, and the scatter of a point count in a budget";
 const keysOfBudgets: readonly FigureKey[] = [
   ...(["divisor", "sensitivity", "standardUncertainty", "degreesOfFreedom", "shareOfVariance"] as const),
   ...([

@@ -1,4 +1,5 @@
 import { certificateSource } from "../model/certificate-source.ts";
+import { cyclesOf } from "../model/scatter-source.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
 import { convertDifference } from "../units/convert.ts";
 import { unitOf } from "../units/unit-table.ts";
@@ -56,9 +57,10 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   const ofReadings = { divisor: { formula: `SQRT(${count})`, is: divisor } };
   const inDistance = (formula: string) => ({ formula: `${formula}*${loop.span}/100`, is: value });
   const free = (formula: string) => ({ formula, is: degreesOfFreedom ?? undefined });
-  const hasCycles = point.budget.lines.some((one) => one.source.startsWith("differences between cycles"));
+  const hasCycles = point.budget.lines.some((one) => cyclesOf(one.source) === "measured");
   const asFitted = { how: "value: fitted by the program, cycle by cycle" };
-  if (source.startsWith("differences between cycles")) {
+  if (cyclesOf(source) === "assumed") return { ...scatterAsIs(line, basis), how: "assumed: the scatter of a reading" };
+  if (cyclesOf(source) === "measured") {
     if (cycles === undefined) return asFitted;
     return { value: inDistance(cycles.between), freedom: free(cycles.betweenFreedom), how: "Figures" };
   }
@@ -77,6 +79,17 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   }
   if (source.startsWith("scatter about the line")) return { ...ofReadings, ...aboutLine(line, basis) };
   return {};
+}
+
+/** What one reading scatters by, for the line of what was not measured. */
+function scatterAsIs(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
+  if (basis.point.budget.lines.some(({ source }) => source.startsWith("scatter about the line")))
+    return aboutLine(line, basis);
+  const { squares, freedom } = basis.curve.table;
+  return {
+    value: { formula: `SQRT(${squares}/${freedom})*${basis.loop.span}/100`, is: line.value },
+    freedom: { formula: freedom, is: line.degreesOfFreedom ?? undefined },
+  };
 }
 
 /** The scatter about the line less what the steps of the display make of it, which have lines of their own. */

@@ -1,3 +1,4 @@
+import { cyclesOf } from "../model/scatter-source.ts";
 import type { BudgetLine, LineCellsOf } from "./budget-line.ts";
 import { type BudgetCells, type Budgeted, coverageCells } from "./coverage-cells.ts";
 import type { Grid } from "./grid.ts";
@@ -31,7 +32,7 @@ export function budgetRows(grid: Grid, of: Budgeted, cellsOf: CellsOf): BudgetCe
   for (const line of lines) addLine(grid, line, cellsOf(line, steps), grid.range("G", first, last));
   const cells = coverageCells(grid, { first, last }, of);
   for (const gap of missing) grid.add([`not in the budget: ${gap}`]);
-  const cyclesAt = lines.findIndex(({ source }) => source.startsWith("differences between cycles"));
+  const cyclesAt = lines.findIndex(({ source }) => cyclesOf(source) !== undefined);
   return { ...cells, ofCycles: cyclesAt === -1 ? "0" : grid.at("G", first + cyclesAt) };
 }
 

@@ -1,3 +1,4 @@
+import { cyclesOf } from "../model/scatter-source.ts";
 import type { JudgedPointRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { AddFigure } from "./add-figure.ts";
 import type { CurveOf, CurveTable } from "./curve-table.ts";
@@ -18,9 +19,7 @@ export function cycleCells(
   table: CurveTable,
   of: CurveOf,
 ): CycleCells | undefined {
-  const isShown = points.some(({ budget }) =>
-    budget.lines.some(({ source }) => source.startsWith("differences between cycles")),
-  );
+  const isShown = points.some(({ budget }) => budget.lines.some(({ source }) => cyclesOf(source) === "measured"));
   const used = readings.phase.readings.filter((reading) => isOfCurve(reading, readings.phase, of.mask === "atEnd"));
   const cycles = [...new Set(used.map(({ cycle = 1 }) => cycle))];
   if (!isShown || !isBalanced(used, cycles.length)) return undefined;

@@ -8,6 +8,17 @@ without_steps <- function(s, freedom, steps) {
   list(s = s * sqrt(part), freedom = max(1, freedom * part^2))
 }
 
+# Whether readings can show what cycles differ by; else it is taken as large as the scatter.
+can_show_cycles <- function(used) {
+  group <- interaction(used$nominal, used$direction, drop = TRUE)
+  repeated <- used[ave(used$error, group, FUN = length) >= 2, ]
+  if (nrow(repeated) == 0) return(FALSE)
+  counts <- unclass(table(droplevels(interaction(repeated$nominal, repeated$direction)), repeated$cycle))
+  ncol(counts) >= 2 && nrow(repeated) - nrow(counts) - ncol(counts) + 1 >= 1 && sum(counts) > sum(counts^2 / rowSums(counts))
+}
+
+taking_differences <- function(scatter) c(scatter, list(between = scatter$s, cycle_freedom = scatter$freedom, is_taken = TRUE))
+
 cycle_differences <- function(used) {
   used$group <- interaction(used$nominal, used$direction, drop = TRUE)
   used <- used[ave(used$error, used$group, FUN = length) >= 2, ]
@@ -39,7 +50,7 @@ reading_scatter <- function(used, steps) {
   line <- NULL
   if (nrow(used) >= 3 && length(unique(used$reference)) >= 2) {
     fit <- lm(error ~ reference, data = used)
-    line <- without_steps(sqrt(deviance(fit) / (nrow(used) - 2)), nrow(used) - 2, steps)
+    line <- taking_differences(without_steps(sqrt(deviance(fit) / (nrow(used) - 2)), nrow(used) - 2, steps))
   }
   group <- interaction(used$nominal, used$direction, drop = TRUE)
   freedom <- sum(table(group) - 1)
@@ -62,7 +73,7 @@ reading_scatter <- function(used, steps) {
       found$points <- data.frame(point = pooled$point, s = sqrt(pooled$squares / pooled$freedom), freedom = pmax(1, pooled$freedom))
     }
   }
-  found
+  if (can_show_cycles(used)) found else taking_differences(found)
 }
 
 scatter_lines <- function(scatter, point, count, cycles, scale) {
@@ -78,6 +89,11 @@ scatter_lines <- function(scatter, point, count, cycles, scale) {
 lever <- function(x, range, which) {
   across <- if (which == "span") diff(range) else range[1] - mean(x)
   sqrt((if (which == "span") 0 else 1 / length(x)) + across^2 / sum((x - mean(x))^2))
+}
+
+taken_line <- function(used, steps) {
+  scatter <- reading_scatter(used, steps)
+  if (!is.null(scatter$is_taken)) normal(scatter$between / sqrt(length(unique(used$cycle))), scatter$cycle_freedom)
 }
 
 # Says u of zero or span error, widened for few degrees of freedom; all in percent of span.
@@ -96,7 +112,8 @@ say_line_error <- function(first, used, range, which, steps, shared) {
     normal(own$s * lever(used$reference, range, which), own$freedom),
     normal(steps * (if (which == "span") sqrt(2) else lever(points, range, which))),
     normal(shared),
-    if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom))
+    if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom),
+    if (which == "zero" && is.null(cycles)) taken_line(used, steps))
   u <- sqrt(sum(lines$u^2))
   found <- if (u == 0) Inf else u^4 / sum(lines$u^4 / lines$freedom)
   widened <- u * qt((1 + coverage) / 2, max(1, floor(found * (1 + 1e-12)))) / qnorm((1 + coverage) / 2)

@@ -15,9 +15,12 @@ export type ReadingScatter = {
   isAboutLine?: boolean;
   /** The test points' own, where the scatter is shown to differ from one to another. */
   ofPoints?: ReadonlyMap<number, KnownDeviation>;
-  /** What is common to the readings of a cycle, where the cycles are shown to differ. */
-  betweenCycles?: KnownDeviation;
+  /** What is common to the readings of a cycle, where the cycles are shown to differ, or where nothing could show it. */
+  betweenCycles?: BetweenCycles;
 };
+
+/** What cycles differ by; assumed where there was but one, or too little was repeated to see it. */
+export type BetweenCycles = KnownDeviation & { isAssumed?: true };
 
 /** Repeats of fewer degrees of freedom say less than the line does: own choice, k is 4.5 with 2 of them. */
 const fewestDegrees = 3;
@@ -33,7 +36,8 @@ const fewestGroups = 5;
  * `cycleDifferences`), which is then a part of its own; the test point's own where the scatter is shown to change along
  * the range (slope of the groups' standard deviations on the distance, Student's t at 95 %). Not repeated: residual
  * standard deviation about the line of error on reference, n − 2 degrees of freedom, less what the steps of the display
- * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide.
+ * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide. Where the
+ * readings cannot show what cycles differ by, it is taken to be as large as the scatter.
  *
  * @param readings errors in percent of span
  * @param roundingUncertainty standard uncertainty of one reading from the steps of reference and output, percent of span
@@ -41,7 +45,8 @@ const fewestGroups = 5;
  * Source: JCGM 100:2008, 4.2.4 (pooled), H.3.2 (about a line), H.5 (between and within); growth after H. Glejser (1969),
  *   J. Am. Stat. Assoc. 64, 316. That the line stands for repeats: own choice, so that reading less never makes U smaller.
  * @example readingScatter([0, 1, 0, 1].map((error, point) => ({ point, reference: point, error, direction: "rising",
- *   cycle: 1 })), 0) // { pooledStdDev: 0.6324555320336759, degreesOfFreedom: 2, isAboutLine: true }
+ *   cycle: 1 })), 0) // { pooledStdDev: 0.6324555320336759, degreesOfFreedom: 2, isAboutLine: true,
+ *   betweenCycles: { standardDeviation: 0.6324555320336759, degreesOfFreedom: 2, isAssumed: true } }
  */
 export function readingScatter(readings: readonly CurveReading[], roundingUncertainty: number): Figure<ReadingScatter> {
   const repeated = repeatability(readings);
@@ -53,12 +58,13 @@ export function readingScatter(readings: readonly CurveReading[], roundingUncert
   const { within, between } = cycles ?? {};
   const groups = groupsFreedOf(readings, cycles?.effectOf);
   const freedomLeft = within === undefined ? 1 : within.degreesOfFreedom / repeated.degreesOfFreedom;
-  return {
+  const scatter: ReadingScatter = {
     pooledStdDev: within?.standardDeviation ?? repeated.pooledStdDev,
     degreesOfFreedom: within?.degreesOfFreedom ?? repeated.degreesOfFreedom,
     ...(doesScatterChange(groups) && { ofPoints: deviationOfPoints(groups, freedomLeft) }),
     ...(between && { betweenCycles: between }),
   };
+  return found === undefined ? withDifferencesAssumed(scatter) : scatter;
 }
 
 function scatterAboutLine(readings: readonly CurveReading[], rounding: number): ReadingScatter | undefined {
@@ -68,7 +74,19 @@ function scatterAboutLine(readings: readonly CurveReading[], rounding: number): 
     references,
     readings.map(({ error }) => error),
   );
-  return { ...withoutRounding(fit.residualStdDev as number, fit.degreesOfFreedom, rounding), isAboutLine: true };
+  return withDifferencesAssumed({
+    ...withoutRounding(fit.residualStdDev as number, fit.degreesOfFreedom, rounding),
+    isAboutLine: true,
+  });
+}
+
+/**
+ * Taken as large as the scatter: two cycles would hardly show less, so one leaves no less open. A judgement, and named as
+ * that (JCGM 100:2008, 4.3.1).
+ */
+function withDifferencesAssumed(scatter: ReadingScatter): ReadingScatter {
+  const { pooledStdDev: standardDeviation, degreesOfFreedom } = scatter;
+  return { ...scatter, betweenCycles: { standardDeviation, degreesOfFreedom, isAssumed: true } };
 }
 
 /**

@@ -1,7 +1,8 @@
+import { cyclesSource } from "../../model/scatter-source.ts";
 import { type Figure, isDetermined } from "../figures/figure.ts";
 import { type Contribution, contribution } from "./contribution.ts";
 import type { KnownDeviation } from "./cycle-differences.ts";
-import type { ReadingScatter } from "./reading-scatter.ts";
+import type { BetweenCycles, ReadingScatter } from "./reading-scatter.ts";
 import type { FoundContributions } from "./standard-contributions.ts";
 
 type ScatterBasis = { repeatability: Figure<ReadingScatter>; distanceUnit: string };
@@ -11,14 +12,15 @@ type ScatterPoint = { readings: number; point?: number; cycles?: number };
 export type Sharing = {
   /** The same at all readings of the phase, but for what grows with the distance: standards, drifts, alignment, air. */
   all: number;
-  /** The same at the readings of one cycle; 0 where the cycles are not shown to differ. */
+  /** The same at the readings of one cycle; 0 where the cycles could be seen to differ, and do not. */
   cycle: number;
   /** Of one reading alone: scatter and steps. */
   reading: number;
 };
 
 /**
- * The contributions of the scatter of the readings, and of what the cycles differ by.
+ * The contributions of the scatter of the readings, and of what the cycles differ by: measured, or taken as large as the
+ * scatter where it was not.
  *
  * @param basis scatter of one reading, unit of distances
  * @param point how many readings of how many cycles are in the mean, and where
@@ -46,13 +48,15 @@ export function scatterContributions(basis: ScatterBasis, point: ScatterPoint): 
     : isOfPoint
       ? "repeatability at this point"
       : "repeatability";
+  const likeScatter = scatter.isAboutLine ? "the scatter about the line" : "the repeatability";
+  const ofCycles = cyclesSource(cycles, betweenCycles?.isAssumed && likeScatter);
   return {
     shared: [],
     own: [
       line(`${name}, mean of ${readings}`, ofReading, readings),
-      ...(betweenCycles ? [line(`differences between cycles, mean of ${cycles}`, betweenCycles, cycles)] : []),
+      ...(betweenCycles ? [line(ofCycles, betweenCycles, cycles)] : []),
     ],
-    missing: scatter.isAboutLine ? ["differences between cycles: too little was repeated to see them"] : [],
+    missing: [],
   };
 }
 
@@ -82,7 +86,7 @@ export function sharingOf(
   };
 }
 
-type ScatterAt = { ofReading: KnownDeviation; isOfPoint: boolean; betweenCycles?: KnownDeviation };
+type ScatterAt = { ofReading: KnownDeviation; isOfPoint: boolean; betweenCycles?: BetweenCycles };
 
 /** What one reading scatters by at a test point: the point's own where the scatter changes along the range. */
 function scatterAt({ repeatability: scatter }: ScatterBasis, { point }: ScatterPoint): ScatterAt {

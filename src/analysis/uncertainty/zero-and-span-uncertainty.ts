@@ -9,7 +9,7 @@ import { idealOutput } from "../readings/ideal-characteristic.ts";
 import { truncatedDegrees } from "./budget.ts";
 import { type CycleDifferences, cycleDifferences } from "./cycle-differences.ts";
 import { outputContributions, referenceContributions, type StandardsBasis } from "./point-budget.ts";
-import { withoutRounding } from "./reading-scatter.ts";
+import { readingScatter, withoutRounding } from "./reading-scatter.ts";
 import { readingUncertainties } from "./shared-uncertainty.ts";
 import { type StandardUse, standardContributions, standardsOf } from "./standard-contributions.ts";
 
@@ -40,7 +40,8 @@ const coverage = 0.9545;
  * make of it, as `fitLine` carries it to the ends; where the cycles are shown to differ, s without what they make. Steps:
  * those of output and reference, the same again at every visit to a test point, so once a point in the zero error; in the
  * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles: s(between)/√m in
- * the zero error; a shift of a whole cycle leaves the span error alone. Standards: at the zero error as in a budget there;
+ * the zero error, or what is assumed where nothing was measured of it (`readingScatter`); a shift of a whole cycle leaves
+ * the span error alone. Standards: at the zero error as in a budget there;
  * at the span error what a certificate of the form a + b·L says, b·S: its constant part is common to both ends. A
  * certificate that does not state the form, and a drift, may be anything from one end to the other: they count at both
  * ends (own choice, the greater value). Few degrees of freedom widen u by t/2, so that ±2u covers about 95 % as a U does.
@@ -82,6 +83,7 @@ export function zeroAndSpanUncertainty(
       { uncertainty: ofScatter, degreesOfFreedom: scatter.degreesOfFreedom },
       unlimited(ofSteps),
       ...(which === "zero" && cycles ? [betweenPart(cycles)] : []),
+      ...(which === "zero" && !cycles ? assumedPart(readings, rounding * percent) : []),
       unlimited(ofStandards),
     ]);
   };
@@ -112,6 +114,15 @@ function lever(references: readonly number[], range: Range, which: "zero" | "spa
 function betweenPart({ between }: CycleDifferences): Part {
   const { standardDeviation, degreesOfFreedom } = between;
   return { uncertainty: standardDeviation / Math.sqrt(degreesOfFreedom + 1), degreesOfFreedom };
+}
+
+/** What one cycle cannot show, as the budgets of the test points take it. */
+function assumedPart(readings: readonly CurveReading[], rounding: number): readonly Part[] {
+  const found = readingScatter(readings, rounding);
+  if (!isDetermined(found) || !found.betweenCycles?.isAssumed) return [];
+  const { standardDeviation, degreesOfFreedom } = found.betweenCycles;
+  const cycles = new Set(readings.map(({ cycle }) => cycle)).size;
+  return [{ uncertainty: standardDeviation / Math.sqrt(cycles), degreesOfFreedom }];
 }
 
 function unlimited(uncertainty: number): Part {

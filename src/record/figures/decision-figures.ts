@@ -93,7 +93,23 @@ export const decisionFigures = Object.freeze([
       "of one cycle, and of the reading alone (scatter, steps).",
     formula: "u² of one reading = u(all)² + u(cycle)² + u(reading)²",
     source: "JCGM 100:2008, 5.2.2",
-    fields: ["sharing.all", "sharing.cycle", "sharing.reading"],
+    fields: ["sharing.all", "sharing.reading"],
+  },
+  {
+    key: "differencesBetweenCycles",
+    name: "Differences between cycles",
+    symbol: "u(cycle)",
+    unit: "distance",
+    meaning:
+      "What all readings of a cycle have in common, as a standard deviation from one cycle to the next. From two cycles on " +
+      "it is measured, and counts where it is shown; with one cycle nothing measures it, and it is taken as large as the " +
+      "scatter, which the budget says: an assumption, without which one cycle would seem better than two.",
+    formula:
+      "√((MS(cycles) − MS(within))/n), n readings a cycle, where F = MS(cycles)/MS(within) is above its 95 % limit, else 0; " +
+      "one cycle: s of the scatter about the line, or of repeats within the cycle",
+    source:
+      "JCGM 100:2008, H.5 (between and within), 4.3.1 (a judgement); that it is as large as the scatter is own choice",
+    fields: ["sharing.cycle"],
   },
   {
     key: "globalFalseReject",

@@ -66,6 +66,7 @@ const budgetKeys = [
   "shareOfVariance",
   "combinedUncertainty",
   "sharedUncertainty",
+  "differencesBetweenCycles",
   "effectiveDegreesOfFreedom",
   "coverageFactor",
   "expandedUncertainty",

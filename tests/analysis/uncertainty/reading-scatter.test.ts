@@ -21,6 +21,17 @@ describe("one cycle", () => {
     expect(scatter).toMatchObject({ degreesOfFreedom: 6, isAboutLine: true });
   });
 
+  test("cannot show what cycles differ by: taken as large as the scatter, and said to be assumed", () => {
+    const scatter = determined(readingScatter(first, 0.05));
+    const { pooledStdDev: standardDeviation, degreesOfFreedom } = scatter;
+    expect(scatter.betweenCycles).toEqual({ standardDeviation, degreesOfFreedom, isAssumed: true });
+    const twice = [...first, ...first.map((reading) => ({ ...reading, error: reading.error + 0.01 }))];
+    const repeated = determined(readingScatter(twice, 0));
+    expect(repeated.isAboutLine).toBeUndefined();
+    expect(repeated.betweenCycles).toMatchObject({ standardDeviation: repeated.pooledStdDev, isAssumed: true });
+    expect(determined(readingScatter(shiftedCycles, 0)).betweenCycles?.isAssumed).toBeUndefined();
+  });
+
   test("less what the steps of a display make of it", () => {
     const scatter = determined(readingScatter(first, 0.05));
     expectNear(scatter.pooledStdDev, Math.sqrt(0.08284954809199398 ** 2 - 0.0025), near);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Figure, isDetermined } from "../../../src/analysis/figures/figure.ts";
 import { zeroAndSpanUncertainty } from "../../../src/analysis/uncertainty/zero-and-span-uncertainty.ts";
+import { fitLine } from "../../../src/numeric/fit-line.ts";
 import { studentTQuantile } from "../../../src/numeric/student-t-quantile.ts";
 import { basis, meter, rail } from "../sample-basis.ts";
 import { curveReading, expectNear } from "../sample-loop.ts";
@@ -22,11 +23,13 @@ function determined<Value>(figure: Figure<Value>): Value {
 describe("one cycle", () => {
   // R 4.2.2: vcov(lm(error ~ point)).
   const [ofZero, ofSpan] = [0.04537856636909419, 0.07921932011998155];
+  // sigma(lm(error ~ point)): what cycles differ by is taken as large.
+  const ofCycles = 0.08284954809199398;
 
   test("scatter as lm carries it, a certificate that is common to both ends: it cancels in the span error", () => {
     const standards = [{ ...rail, ...exact, relativeUncertainty: 0 }];
     const { zero, span } = determined(zeroAndSpanUncertainty(first, { ...counted, standards }, range));
-    expectNear(zero.combined, Math.hypot(ofZero, 0.1), near);
+    expectNear(zero.combined, Math.hypot(ofZero, ofCycles, 0.1), near);
     expectNear(span.combined, ofSpan, near);
     expectNear(span.effectiveDegreesOfFreedom, 6, 1e-9);
     expectNear(span.widened, (ofSpan * studentTQuantile(0.97725, 6)) / studentTQuantile(0.97725, 1e16), near);
@@ -35,8 +38,24 @@ describe("one cycle", () => {
   test("a part that grows with the distance does not cancel, and is nothing at a lower end of 0", () => {
     const standards = [{ ...rail, ...exact, relativeUncertainty: 0.5 }];
     const { zero, span } = determined(zeroAndSpanUncertainty(first, { ...counted, standards }, range));
-    expectNear(zero.combined, Math.hypot(ofZero, 0.1), near);
+    expectNear(zero.combined, Math.hypot(ofZero, ofCycles, 0.1), near);
     expectNear(span.combined, Math.hypot(ofSpan, 0.5 / 2), near);
+  });
+
+  test("two cycles of which nothing is repeated have half of that variance", () => {
+    const standards = [{ ...rail, ...exact, relativeUncertainty: 0 }];
+    const parted = first
+      .map((reading, index) => ({ ...reading, cycle: 1 + (index % 2) }))
+      .filter(({ direction }) => direction === "rising");
+    const whole = parted.map((reading) => ({ ...reading, cycle: 1 }));
+    const [two, one] = [parted, whole].map(
+      (some) => determined(zeroAndSpanUncertainty(some, { ...counted, standards }, range)).zero,
+    );
+    const scatter = fitLine(
+      whole.map(({ reference }) => reference),
+      whole.map(({ error }) => error),
+    ).residualStdDev as number;
+    expectNear(one!.combined ** 2 - two!.combined ** 2, scatter ** 2 / 2, near);
   });
 
   test("a certificate that does not say how its U is made may differ from end to end", () => {
@@ -52,7 +71,7 @@ describe("one cycle", () => {
     ];
     const judged = { ...counted, judged: "signal", distancePerOutput: 6.25, standards } as const;
     const { zero, span } = determined(zeroAndSpanUncertainty(first, judged, range));
-    expectNear(zero.combined, Math.hypot(ofZero, 0.1, (6.25 * (0.002 + 0.0002 * 4)) / 2), near);
+    expectNear(zero.combined, Math.hypot(ofZero, ofCycles, 0.1, (6.25 * (0.002 + 0.0002 * 4)) / 2), near);
     expectNear(span.combined, Math.hypot(ofSpan, (6.25 * 0.0002 * 16) / 2), near);
   });
 });

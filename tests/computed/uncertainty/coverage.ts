@@ -1,3 +1,4 @@
+import { cyclesSource } from "../../../src/model/scatter-source.ts";
 import { randomFrom } from "../loops/random.ts";
 import type { Design } from "./designs.ts";
 import { type Simulated, simulatePhase } from "./simulate-phase.ts";
@@ -45,7 +46,7 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
     meanExpandedUncertainty: mean(
       simulated.flatMap(({ phase }) => phase.points.map((point) => point.expandedUncertainty)),
     ),
-    cyclesDiffer: says("differences between cycles"),
+    cyclesDiffer: says(cyclesSource(design.cycles)),
     ownScatter: says("repeatability at this point"),
     notStraight: lines.length === 0 ? null : part(lines.map(({ isStraight }) => !isStraight)),
   };
