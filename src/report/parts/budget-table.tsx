@@ -1,4 +1,3 @@
-import { cyclesOf } from "../../model/scatter-source.ts";
 import type { CalibrationRecord, JudgedPointRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain, writeSignificant } from "../../units/write-number.ts";
 import type { Column } from "../table/column.ts";
@@ -70,9 +69,7 @@ function expandedWords({ coverageFactor, expandedUncertainty, budget }: Budgeted
 function SharingLine({ record, point }: { record: CalibrationRecord; point: Budgeted }) {
   const { sharing } = point.budget;
   if (sharing === undefined) return null;
-  const isAssumed = point.budget.lines.some(({ source }) => cyclesOf(source) === "assumed");
-  const ofCycle = `, ${writeSignificant(sharing.cycle, 3)} the readings of a cycle${isAssumed ? " (assumed)" : ""}`;
-  const cycle = sharing.cycle > 0 ? ofCycle : "";
+  const cycle = sharing.cycle > 0 ? `, ${writeSignificant(sharing.cycle, 3)} the readings of a cycle` : "";
   return (
     <p class="small">
       Standard uncertainty of one reading in {record.instrument.distanceUnit}: {writeSignificant(sharing.all, 3)} all
