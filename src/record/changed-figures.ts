@@ -45,7 +45,7 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
   ...placesOfLines.map((below) => ({
     below,
     since: "0.3.0",
-    why: "steps, cycles and the form of a certificate count",
+    why: "steps, cycles, their slopes and the form of a certificate count",
   })),
   ...["causes", "reteach", "recommendation"].map((below) => ({
     below,

@@ -91,6 +91,38 @@ lever <- function(x, range, which) {
   sqrt((if (which == "span") 0 else 1 / length(x)) + across^2 / sum((x - mean(x))^2))
 }
 
+# The line of each cycle by a fit of its own, of the points and directions that every cycle has once; F by nested lm.
+cycle_slopes <- function(used) {
+  cycles <- sort(unique(used$cycle))
+  group <- interaction(used$nominal, used$direction, drop = TRUE)
+  counts <- unclass(table(group, used$cycle))
+  complete <- rownames(counts)[apply(counts == 1, 1, all)]
+  part <- used[group %in% complete, ]
+  if (length(cycles) < 2 || length(complete) < 3) return(NULL)
+  part$group <- droplevels(interaction(part$nominal, part$direction))
+  part$x <- ave(part$reference, part$group)
+  if (length(unique(part$x)) < 2) return(NULL)
+  base <- lm(error ~ group + factor(cycle), part)
+  full <- lm(error ~ group + factor(cycle) + factor(cycle):x, part)
+  m <- length(cycles)
+  freedom <- (length(complete) - 2) * (m - 1)
+  within <- sqrt(deviance(full) / freedom)
+  squares <- max(0, deviance(base) - deviance(full)) / (m - 1)
+  ratio <- if (sqrt(squares / length(complete)) > 1e-10) squares / max(within^2, 1e-20) else 0
+  if (ratio <= qf(0.95, m - 1, freedom)) return(NULL)
+  # Each cycle on its own about the mean of all: a line of error on distance.
+  part$freed <- part$error - ave(part$error, part$group)
+  lines <- lapply(cycles, function(one) lm(freed ~ x, part[part$cycle == one, ]))
+  x <- part$x[part$cycle == cycles[1]]
+  between <- function(values, lever) sqrt(max(0, sum(values^2) / (m - 1) - within^2 * lever) / m)
+  at <- function(to) vapply(lines, function(one) sum(coef(one) * c(1, to)), 0)
+  list(
+    freedom = m - 1, taken = 2 * (m - 1),
+    zero = function(range) between(at(range[1]), 1 / length(x) + (range[1] - mean(x))^2 / sum((x - mean(x))^2)),
+    span = function(range) between(at(range[2]) - at(range[1]), diff(range)^2 / sum((x - mean(x))^2)),
+    effect = function(used) mapply(function(one, to) sum(coef(lines[[one]]) * c(1, to)), match(used$cycle, cycles), used$reference))
+}
+
 taken_line <- function(used, steps) {
   scatter <- reading_scatter(used, steps)
   if (!is.null(scatter$is_taken)) normal(scatter$between / sqrt(length(unique(used$cycle))), scatter$cycle_freedom)
@@ -103,8 +135,10 @@ say_line_error <- function(first, used, range, which, steps, shared) {
     return(say(first, name("combinedStandardUncertainty"), NA))
   }
   cycles <- cycle_differences(used)
-  used$freed <- freed_of(used, cycles)
-  freedom <- max(1, nrow(used) - 2 - (if (is.null(cycles)) 0 else cycles$cycle_freedom))
+  slopes <- cycle_slopes(used)
+  used$freed <- if (is.null(slopes)) freed_of(used, cycles) else used$error - slopes$effect(used)
+  taken <- if (!is.null(slopes)) slopes$taken else if (is.null(cycles)) 0 else cycles$cycle_freedom
+  freedom <- max(1, nrow(used) - 2 - taken)
   own <- without_steps(sqrt(deviance(lm(freed ~ reference, used)) / freedom), freedom, steps)
   points <- tapply(used$reference, used$nominal, mean)
   if (length(points) < 2) points <- used$reference
@@ -112,8 +146,9 @@ say_line_error <- function(first, used, range, which, steps, shared) {
     normal(own$s * lever(used$reference, range, which), own$freedom),
     normal(steps * (if (which == "span") sqrt(2) else lever(points, range, which))),
     normal(shared),
-    if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom),
-    if (which == "zero" && is.null(cycles)) taken_line(used, steps))
+    if (!is.null(slopes)) normal(slopes[[which]](range), slopes$freedom)
+    else if (which == "zero" && !is.null(cycles)) normal(cycles$between / sqrt(cycles$cycle_freedom + 1), cycles$cycle_freedom)
+    else if (which == "zero") taken_line(used, steps))
   u <- sqrt(sum(lines$u^2))
   found <- if (u == 0) Inf else u^4 / sum(lines$u^4 / lines$freedom)
   widened <- u * qt((1 + coverage) / 2, max(1, floor(found * (1 + 1e-12)))) / qnorm((1 + coverage) / 2)

@@ -8,6 +8,7 @@ import { type Figure, isDetermined, notDetermined } from "../figures/figure.ts";
 import { idealOutput } from "../readings/ideal-characteristic.ts";
 import { truncatedDegrees } from "./budget.ts";
 import { type CycleDifferences, cycleDifferences } from "./cycle-differences.ts";
+import { type CycleSlopes, cycleSlopes } from "./cycle-slopes.ts";
 import { outputContributions, referenceContributions, type StandardsBasis } from "./point-budget.ts";
 import { readingScatter, withoutRounding } from "./reading-scatter.ts";
 import { readingUncertainties } from "./shared-uncertainty.ts";
@@ -41,7 +42,8 @@ const coverage = 0.9545;
  * those of output and reference, the same again at every visit to a test point, so once a point in the zero error; in the
  * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles: s(between)/√m in
  * the zero error, or what is assumed where nothing was measured of it (`readingScatter`); a shift of a whole cycle leaves
- * the span error alone. Standards: at the zero error as in a budget there;
+ * the span error alone. Where the slopes of the cycles are shown to differ (`cycleSlopes`), what their lines differ by at
+ * the lower end stands in the zero error instead, and what they differ by from end to end in the span error. Standards: at the zero error as in a budget there;
  * at the span error what a certificate of the form a + b·L says, b·S: its constant part is common to both ends. A
  * certificate that does not state the form, and a drift, may be anything from one end to the other: they count at both
  * ends (own choice, the greater value). Few degrees of freedom widen u by t/2, so that ±2u covers about 95 % as a U does.
@@ -73,7 +75,9 @@ export function zeroAndSpanUncertainty(
   const cycles = found?.isShown ? found : undefined;
   const points = errorCurve(readings).map(({ reference }) => reference);
   const rounding = combinedOf(ownParts(basis));
-  const scatter = scatterAboutLine(readings, rounding * percent, cycles);
+  const tilted = cycleSlopes(readings);
+  const slopes = tilted?.isShown ? tilted : undefined;
+  const scatter = scatterAboutLine(readings, rounding * percent, { cycles, slopes });
   const of = (which: "zero" | "span"): LineErrorUncertainty => {
     const ofStandards = percent * (which === "zero" ? sharedAtZero(basis, range) : sharedInSpan(basis, range));
     const ofScatter = scatter.pooledStdDev * lever(scatter.references, range, which);
@@ -82,22 +86,28 @@ export function zeroAndSpanUncertainty(
     return lineErrorUncertainty(ofStandards, [
       { uncertainty: ofScatter, degreesOfFreedom: scatter.degreesOfFreedom },
       unlimited(ofSteps),
-      ...(which === "zero" && cycles ? [betweenPart(cycles)] : []),
-      ...(which === "zero" && !cycles ? assumedPart(readings, rounding * percent) : []),
+      ...(slopes ? [ofLines(slopes, range, which)] : []),
+      ...(which === "zero" && !slopes && cycles ? [betweenPart(cycles)] : []),
+      ...(which === "zero" && !slopes && !cycles ? assumedPart(readings, rounding * percent) : []),
       unlimited(ofStandards),
     ]);
   };
   return { zero: of("zero"), span: of("span") };
 }
 
+/** What the cycles are shown to make: a shift each, or a line each. */
+type ShownCycles = { cycles: CycleDifferences | undefined; slopes: CycleSlopes | undefined };
+
 /** Residual standard deviation of one reading, percent of span, without what the cycles and the steps make of it. */
-function scatterAboutLine(readings: readonly CurveReading[], rounding: number, cycles: CycleDifferences | undefined) {
+function scatterAboutLine(readings: readonly CurveReading[], rounding: number, { cycles, slopes }: ShownCycles) {
   const references = readings.map(({ reference }) => reference);
+  const ofCycle = ({ cycle, reference }: CurveReading) =>
+    slopes ? slopes.effectAt(cycle, reference) : (cycles?.effectOf.get(cycle) ?? 0);
   const { residualStdDev, degreesOfFreedom } = fitLine(
     references,
-    readings.map(({ error, cycle }) => error - (cycles?.effectOf.get(cycle) ?? 0)),
+    readings.map((reading) => reading.error - ofCycle(reading)),
   );
-  const taken = cycles?.between.degreesOfFreedom ?? 0;
+  const taken = slopes ? 2 * (slopes.cycles - 1) : (cycles?.between.degreesOfFreedom ?? 0);
   const freedom = Math.max(1, degreesOfFreedom - taken);
   const deviation = (residualStdDev ?? 0) * Math.sqrt(degreesOfFreedom / freedom);
   return { references, ...withoutRounding(deviation, freedom, rounding) };
@@ -114,6 +124,13 @@ function lever(references: readonly number[], range: Range, which: "zero" | "spa
 function betweenPart({ between }: CycleDifferences): Part {
   const { standardDeviation, degreesOfFreedom } = between;
   return { uncertainty: standardDeviation / Math.sqrt(degreesOfFreedom + 1), degreesOfFreedom };
+}
+
+/** What the lines of the cycles differ by at the lower end, or from one end to the other, over the cycles. */
+function ofLines({ cycles, betweenAt, betweenSlopes }: CycleSlopes, range: Range, which: "zero" | "span"): Part {
+  const { standardDeviation, degreesOfFreedom } = which === "zero" ? betweenAt(range.rangeLower) : betweenSlopes;
+  const scale = which === "zero" ? 1 : spanOf(range);
+  return { uncertainty: (scale * standardDeviation) / Math.sqrt(cycles), degreesOfFreedom };
 }
 
 /** What one cycle cannot show, as the budgets of the test points take it. */

@@ -57,7 +57,7 @@ export const lineFigures = Object.freeze([
       "Least-squares line of the error at the upper end of the range minus at the lower, ± its standard uncertainty.",
     formula:
       "line of e on x at x = U minus that line at x = L, L to U the range; u as for the zero error, without what is common " +
-      "to both ends",
+      "to both ends; cycles count where their slopes are shown to differ (F test of a line a cycle)",
     source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit, 5.2.2 for what is common",
     fields: [
       "spanError.percentSpan",
