@@ -77,6 +77,8 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
     const freedom = free(cycles?.withinFreedom ?? table.freedom);
     return { ...ofReadings, value: inDistance(deviation), freedom, how: "Figures: pooled" };
   }
+  if (source.startsWith("scatter about the line at this point"))
+    return { ...ofReadings, how: "value: the sizes of the residuals, fitted on the distance by the program" };
   if (source.startsWith("scatter about the line")) return { ...ofReadings, ...aboutLine(line, basis) };
   return {};
 }

@@ -45,12 +45,31 @@ freed_of <- function(used, cycles) {
   used$error - ifelse(is.na(effect), 0, effect)
 }
 
+# Without repeats: |rstandard|·sigma on distance by lm (Glejser); s at each point where its slope is shown.
+growing_points <- function(used, steps) {
+  if (length(unique(used$nominal)) < 5) return(NULL)
+  fit <- lm(error ~ reference, used)
+  used$size <- abs(residuals(fit)) / sqrt(pmax(1e-9, 1 - hatvalues(fit)))
+  growth <- lm(size ~ reference, used)
+  slope <- suppressWarnings(summary(growth))$coefficients[2, ]
+  if (is.na(slope[4]) || slope[4] >= 0.05) return(NULL)
+  at <- data.frame(reference = tapply(used$reference, used$nominal, mean))
+  on <- predict(growth, at, se.fit = TRUE)
+  scale <- sqrt(pi / 2)
+  s <- scale * pmax(on$se.fit, on$fit)
+  lever <- 1 / nrow(used) + (at$reference - mean(used$reference))^2 / sum((used$reference - mean(used$reference))^2)
+  u <- pmax(scale * on$se.fit, s * sqrt((pi / 2 - 1) * lever))
+  freed <- mapply(function(s, freedom) unlist(without_steps(s, freedom, steps)), s, pmax(1, (s / u)^2 / 2))
+  data.frame(point = sort(unique(used$nominal)), s = freed["s", ], freedom = freed["freedom", ])
+}
+
 # In percent of span; `points` holds each test point's own s where the scatter is shown to change along the range.
 reading_scatter <- function(used, steps) {
   line <- NULL
   if (nrow(used) >= 3 && length(unique(used$reference)) >= 2) {
     fit <- lm(error ~ reference, data = used)
     line <- taking_differences(without_steps(sqrt(deviance(fit) / (nrow(used) - 2)), nrow(used) - 2, steps))
+    line$points <- growing_points(used, steps)
   }
   group <- interaction(used$nominal, used$direction, drop = TRUE)
   freedom <- sum(table(group) - 1)

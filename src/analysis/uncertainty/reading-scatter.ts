@@ -6,6 +6,7 @@ import type { CurveReading } from "../figures/error-curve.ts";
 import { type Figure, isDetermined } from "../figures/figure.ts";
 import { repeatability } from "../figures/repeatability.ts";
 import { cycleDifferences, type KnownDeviation } from "./cycle-differences.ts";
+import { growingScatter } from "./growing-scatter.ts";
 
 /** What one reading scatters by, and what a budget has to know of it; standard deviations of one reading. */
 export type ReadingScatter = {
@@ -36,7 +37,8 @@ const fewestGroups = 5;
  * `cycleDifferences`), which is then a part of its own; the test point's own where the scatter is shown to change along
  * the range (slope of the groups' standard deviations on the distance, Student's t at 95 %). Not repeated: residual
  * standard deviation about the line of error on reference, n − 2 degrees of freedom, less what the steps of the display
- * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide. Where the
+ * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide; the test
+ * point's own where the residuals are shown to grow along the range (`growingScatter`). Where the
  * readings cannot show what cycles differ by, it is taken to be as large as the scatter.
  *
  * @param readings errors in percent of span
@@ -74,10 +76,17 @@ function scatterAboutLine(readings: readonly CurveReading[], rounding: number): 
     references,
     readings.map(({ error }) => error),
   );
+  const growing = growingScatter(readings);
   return withDifferencesAssumed({
     ...withoutRounding(fit.residualStdDev as number, fit.degreesOfFreedom, rounding),
     isAboutLine: true,
+    ...(growing && { ofPoints: new Map([...growing].map(([point, known]) => [point, freedOfSteps(known, rounding)])) }),
   });
+}
+
+function freedOfSteps({ standardDeviation, degreesOfFreedom }: KnownDeviation, rounding: number): KnownDeviation {
+  const { pooledStdDev, ...freed } = withoutRounding(standardDeviation, degreesOfFreedom, rounding);
+  return { standardDeviation: pooledStdDev, ...freed };
 }
 
 /**

@@ -43,11 +43,7 @@ export function scatterContributions(basis: ScatterBasis, point: ScatterPoint): 
       divisor: Math.sqrt(count),
       degreesOfFreedom: known.degreesOfFreedom,
     });
-  const name = scatter.isAboutLine
-    ? "scatter about the line"
-    : isOfPoint
-      ? "repeatability at this point"
-      : "repeatability";
+  const name = `${scatter.isAboutLine ? "scatter about the line" : "repeatability"}${isOfPoint ? " at this point" : ""}`;
   const likeScatter = scatter.isAboutLine ? "the scatter about the line" : "the repeatability";
   const ofCycles = cyclesSource(cycles, betweenCycles?.isAssumed && likeScatter);
   return {

@@ -42,9 +42,9 @@ export const uncertaintyFigures = Object.freeze([
     symbol: "ν",
     unit: "none",
     meaning:
-      "How well a standard uncertainty is itself known: n − 1 for n readings, n − 2 for the scatter about a line, " +
-      "unlimited where bounds were stated.",
-    formula: "ν = n − 1; pooled Σ(n − 1); about the line n − 2; between m cycles m − 1",
+      "How well a standard uncertainty is itself known: n − 1 for n readings, n − 2 for the scatter about a line, from the " +
+      "fit of the residuals' sizes where that scatter grows along the range, unlimited where bounds were stated.",
+    formula: "ν = n − 1; pooled Σ(n − 1); about the line n − 2, at a point (s/u(s))²/2; between m cycles m − 1",
     source: "JCGM 100:2008 (GUM), G.3",
     fields: ["lines[].degreesOfFreedom"],
   },

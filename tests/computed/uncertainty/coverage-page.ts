@@ -57,7 +57,8 @@ ${risks.map(riskRow).join("\n")}
   assumed: a cycle effect of that size holds, a greater one does not, and white noise is held in more than 97 %, the zero
   in nearly all records. No rule for one cycle holds both within 94 to 97 %: readings of one cycle look the same with and
   without an effect. Two cycles of a cycle effect are not always told from white noise either.
-- **One cycle of growing noise** has one scatter for the whole range: it holds on the average, and not at the far end.
+- **One cycle of growing noise** has at each point the scatter that the sizes of the residuals show there, where they are
+  shown to grow ("own scatter"); else one for the whole range, which what is assumed of the cycles makes wide enough.
 - **A random walk** cannot be held by any budget of independent readings. From two cycles on the record says that the
   cycles differ, mostly; with one cycle nothing tells it, and only what is assumed of the cycles holds a short one.
 - A certificate that does not state U = a + b·L counts at both ends of the span, which then holds in more than 97 %.

@@ -30,10 +30,12 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
   const simulated = Array.from({ length: records }, (_, index) => simulatePhase(design, randomFrom(firstSeed + index)));
   const byPoint = Array.from({ length: design.points }, (_, place) => simulated.flatMap((one) => heldAt(one, place)));
   const lines = simulated.flatMap(({ phase }) => (phase.uncertainLine === null ? [] : [phase.uncertainLine]));
-  const says = (words: string) =>
+  const says = (...words: readonly string[]) =>
     part(
       simulated.map(({ phase }) =>
-        phase.points.some(({ budget }) => budget.lines.some(({ source }) => source.startsWith(words))),
+        phase.points.some(({ budget }) =>
+          budget.lines.some(({ source }) => words.some((one) => source.startsWith(one))),
+        ),
       ),
     );
   return {
@@ -47,7 +49,7 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
       simulated.flatMap(({ phase }) => phase.points.map((point) => point.expandedUncertainty)),
     ),
     cyclesDiffer: says(cyclesSource(design.cycles)),
-    ownScatter: says("repeatability at this point"),
+    ownScatter: says("repeatability at this point", "scatter about the line at this point"),
     notStraight: lines.length === 0 ? null : part(lines.map(({ isStraight }) => !isStraight)),
   };
 }
