@@ -83,10 +83,9 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   return {};
 }
 
-/** What one reading scatters by, for the line of what was not measured. */
+/** What one reading scatters by, for the line of what was not measured; its name says which. */
 function scatterAsIs(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
-  if (basis.point.budget.lines.some(({ source }) => source.startsWith("scatter about the line")))
-    return aboutLine(line, basis);
+  if (line.source.includes("scatter about the line")) return aboutLine(line, basis);
   const { squares, freedom } = basis.curve.table;
   return {
     value: { formula: `SQRT(${squares}/${freedom})*${basis.loop.span}/100`, is: line.value },
