@@ -99,6 +99,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "properties/analysis.test.ts": 60,
   "properties/one-word.test.ts": 60,
   "properties/prediction-bands.test.ts": 60,
+  "properties/recommendation-of-draws.test.ts": 60,
   "properties/spoiled-workbooks.test.ts": 240,
   "properties/uncertainty.test.ts": 60,
   "published/monte-carlo.test.ts": 60,

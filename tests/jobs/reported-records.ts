@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import type { Disk } from "../../src/jobs/disk.ts";
 import { type ReportOptions, reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
-import type { WrittenRecord } from "../../src/jobs/records/report-case.ts";
+import type { CaseReporter, WrittenRecord } from "../../src/jobs/records/report-case.ts";
+import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
@@ -35,6 +37,25 @@ export async function reportedFrom(texts: Texts, path: string, options: Partial<
     ...options,
   });
   return { files: disk.written, records: written.map(({ record }) => record) };
+}
+
+/** Makes records as `report` does, and neither draws nor writes the pages. */
+const withoutPages: CaseReporter = async function* (cases) {
+  for await (const { calibrationCase, context } of cases) {
+    const { warnings } = calibrationCase;
+    const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings }));
+    yield { written: { record, page: "" }, problems: [] };
+  }
+};
+
+/** The records that a workbook gives, where nobody looks at their pages, which take most of the time. */
+export async function recordsFrom(texts: Texts, path: string, options: Partial<ReportOptions> = {}) {
+  return (await reportedFrom(texts, path, { ...options, reporterFor: () => withoutPages })).records;
+}
+
+/** The one record of a workbook, by default of the smallest, where nobody looks at its page. */
+export async function recordFrom(texts: Texts = smallestWorkbook, options: Partial<ReportOptions> = {}) {
+  return (await recordsFrom(inFolder("book", texts), "book", options))[0] as SealedRecord;
 }
 
 /** The one record of a workbook, by default of the smallest, with its page and its JSON. */

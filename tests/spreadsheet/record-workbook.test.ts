@@ -5,11 +5,10 @@ import { numberStyleOf } from "../../src/report/style/number-style.ts";
 import { isFormula } from "../../src/spreadsheet/cell.ts";
 import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
 import { columnLetters } from "../../src/units/column-letters.ts";
-import { inFolder } from "../jobs/memory-disk.ts";
-import { demoTexts, reportedFrom } from "../jobs/reported-records.ts";
 import { recordFigures } from "../outside/record-figures.ts";
+import { demoRecord, demoRecords } from "../report/demo-records.ts";
 
-const { records } = await reportedFrom(inFolder("demo", demoTexts), "demo", { tag: "LT-310" });
+const records = [demoRecord("LT-310")];
 
 test("the readings stand in the lettered columns of the record's page", () => {
   const [record] = records;
@@ -64,9 +63,8 @@ test("the sheets of a record, each once, and a native chart a phase that is draw
 const notLive =
   /^counted\.|^fit\.n$|^judged$|\.combinedStandardUncertainty$|\.standardsUncertainty$|\.effectiveDegreesOfFreedom$|^loopError\.(?:row|value|shares)|^hysteresis\.withinOneCycle\.(?:point|cycle)$|^repeatability\.(?:point|direction)$|\.direction$|\.point$|^worst\.|^verdicts\.|^meanAbsoluteError\.distance$/u;
 
-test("every figure of a phase is what some formula gives", async () => {
-  const all = await reportedFrom(inFolder("demo", demoTexts), "demo");
-  const lost = all.records.flatMap((record) => {
+test("every figure of a phase is what some formula gives", () => {
+  const lost = demoRecords.flatMap((record) => {
     const live = new Set(
       recordSheets(record).flatMap(({ grid }) =>
         grid.rows.flatMap(({ cells }) => cells.flatMap((cell) => (isFormula(cell) ? [cell.is] : []))),

@@ -7,7 +7,7 @@ import { compareRecords } from "../../../src/proof/compare-records.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
-import { demoTexts, reportedFrom, reportedRecord } from "../reported-records.ts";
+import { demoTexts, recordFrom, recordsFrom } from "../reported-records.ts";
 
 /** The tables of a record, and what the command says of them. */
 async function extracted(record: SealedRecord) {
@@ -24,16 +24,16 @@ const ofFiles =
 
 async function differencesOf(record: SealedRecord, options: Partial<ReportOptions> = {}) {
   const { texts } = await extracted(record);
-  const { records } = await reportedFrom(texts as Texts, "book", options);
+  const records = await recordsFrom(texts as Texts, "book", options);
   expect(records).toHaveLength(1);
   const codes = ({ warnings }: SealedRecord) => warnings.map(({ code }) => code);
   expect(codes(records[0]!).filter((code) => !codes(record).includes(code))).toEqual([]);
   return compareRecords(record, records[0]).filter(({ place }) => !ofFiles.test(place));
 }
 
-const demo = await reportedFrom(inFolder("demo", demoTexts), "demo");
+const demo = await recordsFrom(inFolder("demo", demoTexts), "demo");
 
-test.each(demo.records.map((record) => [record.instrument.tag, record] as const))(
+test.each(demo.map((record) => [record.instrument.tag, record] as const))(
   "the tables extracted from the record of %s give the same figures, to the last digit",
   async (_, record) => {
     expect(await differencesOf(record)).toEqual([]);
@@ -50,7 +50,7 @@ test("cells stay as they were typed: quotation marks, line breaks, separators, f
       .replaceAll(".", ",")
       .replaceAll("C-1", "=C-1"),
   };
-  const { record } = await reportedRecord(texts);
+  const record = await recordFrom(texts);
   expect(record.inputs.rows.calibrations[0]?.cells).toMatchObject({ calibration: "=C-1", performed_by: "=1+1" });
   const { texts: written } = await extracted(record);
   expect(written["book/readings.csv"]).toMatch(/^'=C-1;as_found;rising;0;4,01\r$/mu);
@@ -59,19 +59,21 @@ test("cells stay as they were typed: quotation marks, line breaks, separators, f
 
 test("what it takes to make the same record is said: the rule, draws, the options of a first look", async () => {
   const options = { decision: { rule: "guard band", guardFactor: "0.5", monteCarlo: "250000" } };
-  const { record } = await reportedRecord(smallestWorkbook, options);
+  const record = await recordFrom(smallestWorkbook, options);
   const { options: words } = await extracted(record);
   expect(words).toEqual(["--rule 'guard band'", "--guard-factor 0.5", "--monte-carlo 250000"]);
   expect(await differencesOf(record, options)).toEqual([]);
   const firstLook = { range: "0:100mm", signal: "4:20mA", tolerance: "0.5%span", tag: "LT 7" };
-  const alone = await reportedFrom({ "readings.csv": smallestWorkbook["readings.csv"] }, "readings.csv", { firstLook });
-  const look = await extracted(alone.records[0]!);
+  const [alone] = await recordsFrom({ "readings.csv": smallestWorkbook["readings.csv"] }, "readings.csv", {
+    firstLook,
+  });
+  const look = await extracted(alone!);
   expect(look.files).toEqual(["book/readings.csv"]);
   expect(look.options).toEqual(["--tag 'LT 7'", "--range 0:100mm", "--signal 4:20mA", "--tolerance 0.5%span"]);
 });
 
 test("a record that was changed, a file that is none, and a folder that holds something are refused, and nothing is written", async () => {
-  const { record } = await reportedRecord(withText("readings.csv", "50,12.01", "50,12.02"));
+  const record = await recordFrom(withText("readings.csv", "50,12.01", "50,12.02"));
   const changed = structuredClone(record);
   changed.instrument.tag = "LT-2";
   const codesOf = async (texts: Texts) => {

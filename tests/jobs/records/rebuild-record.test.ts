@@ -13,7 +13,7 @@ import { provokingWorkbooks, type WorkbookCode } from "../../problems/provoking-
 import { smallestWorkbook, withColumn, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
 import { inFolder } from "../memory-disk.ts";
-import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "../reported-records.ts";
+import { demoTexts, recordFrom, recordsFrom, softwareVersion } from "../reported-records.ts";
 
 /** Equal as data, and in the order of their keys, to the last digit; after a way through the JSON of the file. */
 function expectSame(record: SealedRecord): void {
@@ -25,7 +25,7 @@ function expectSame(record: SealedRecord): void {
 
 describe("a record is made again from itself, to the last digit and in the same order", () => {
   test("each record of the demonstration, whose tables have commas and points, in four encodings", async () => {
-    const { records } = await reportedFrom(inFolder("demo", demoTexts), "demo");
+    const records = await recordsFrom(inFolder("demo", demoTexts), "demo");
     expect(records.length).toBeGreaterThanOrEqual(13);
     for (const record of records) expectSame(record);
   });
@@ -36,7 +36,7 @@ describe("a record is made again from itself, to the last digit and in the same 
     { rule: "guard band", guardFactor: "0.3" },
     { rule: "managed guard band" },
   ])("under the options %j", async (decision) => {
-    const { records } = await reportedFrom(inFolder("demo", demoTexts), "demo", { decision });
+    const records = await recordsFrom(inFolder("demo", demoTexts), "demo", { decision });
     expect(records.length).toBeGreaterThanOrEqual(13);
     for (const record of records) {
       expect(record.decisionRule.givenForThisRun).toBeDefined();
@@ -45,7 +45,7 @@ describe("a record is made again from itself, to the last digit and in the same 
   });
 
   test("with its budgets checked by drawing", async () => {
-    const { record } = await reportedRecord(smallestWorkbook, { decision: { monteCarlo: "250000" } });
+    const record = await recordFrom(smallestWorkbook, { decision: { monteCarlo: "250000" } });
     expect(record.monteCarloDraws).toBe(250_000);
     expectSame(record);
   });
@@ -53,7 +53,7 @@ describe("a record is made again from itself, to the last digit and in the same 
   test("of a lone table of readings, whose other rows are options", async () => {
     const readings = smallestWorkbook["readings.csv"].replace(/C-1,as_found,/gu, "").replace("calibration,phase,", "");
     for (const tag of [undefined, "LT-9"]) {
-      const { records } = await reportedFrom({ "my/curve.csv": readings }, "my/curve.csv", {
+      const records = await recordsFrom({ "my/curve.csv": readings }, "my/curve.csv", {
         firstLook: { range: "0:100mm", signal: "4:20mA", tolerance: "0.5%span", tag },
       });
       expect(records[0]?.instrument.tag).toBe(tag ?? "curve");
@@ -74,7 +74,7 @@ describe("a record is made again from itself, to the last digit and in the same 
       calibrations: rows("calibrations.csv"),
       readings: commas,
     });
-    const { records } = await reportedFrom({ "book.xlsx": book }, "book.xlsx");
+    const records = await recordsFrom({ "book.xlsx": book }, "book.xlsx");
     const [record] = records;
     expect(record?.inputs.files.map(({ decimalMark, tables }) => [decimalMark, tables])).toEqual([
       ["point", ["instruments", "standards", "calibrations"]],
@@ -93,7 +93,7 @@ describe("a record is made again from itself, to the last digit and in the same 
         .split("\n")
         .map((line) => ["", ...line.split(",")]),
     ]);
-    const { records } = await reportedFrom(
+    const records = await recordsFrom(
       { "book.xlsx": await spreadsheetOfRows(Object.fromEntries(sheets)) },
       "book.xlsx",
     );
@@ -109,14 +109,14 @@ describe("a record is made again from itself, to the last digit and in the same 
         text.replace(/^.+$/gmu, (line) => line.split(",").toReversed().join(",")),
       ]),
     );
-    const [{ record: one }, { record: other }] = [await reportedRecord(), await reportedRecord(reversed)];
+    const [one, other] = [await recordFrom(), await recordFrom(reversed)];
     const content = ({ seal: _, inputs: { rows }, ...rest }: SealedRecord) => ({ ...rest, inputs: { rows } });
     expect(JSON.stringify(content(other))).toBe(JSON.stringify(content(one)));
     expectSame(other);
   });
 
   test("as an amendment, after other records, whatever the order of keys in what it was told of them", async () => {
-    const { record } = await reportedRecord();
+    const record = await recordFrom();
     const summary = recordSummary(record);
     const turned = Object.fromEntries(Object.entries(summary).toReversed()) as typeof summary;
     const amendment = {
@@ -151,7 +151,7 @@ describe("warnings", () => {
   });
 
   test.each(warnings)("a record with the warning %s is made again", async (code: ProblemCode) => {
-    const { record } = await reportedRecord(provokingWorkbooks[code as WorkbookCode].texts);
+    const record = await recordFrom(provokingWorkbooks[code as WorkbookCode].texts);
     const runCodes: readonly string[] = ["tables/file-unknown", "tables/file-kind"];
     expect(record.warnings.some((warning) => warning.code === code)).toBe(!runCodes.includes(code));
     expectSame(record);
@@ -160,7 +160,7 @@ describe("warnings", () => {
   test("one that the rows give is added where the record has lost it, one that they cannot give is kept", async () => {
     const calibrations = smallestWorkbook["calibrations.csv"].replace("GB-1", "");
     const texts = { ...withColumn("readings.csv", "colour", "red"), "calibrations.csv": calibrations };
-    const { record } = await reportedRecord(texts);
+    const record = await recordFrom(texts);
     expect(record.warnings.map(({ code }) => code)).toEqual(["tables/column-unknown", "model/no-standard"]);
     const without = { ...record, warnings: record.warnings.slice(0, 1) };
     const rebuilt = rebuildRecord(without);
@@ -175,7 +175,7 @@ describe("what cannot be read again is told", () => {
   };
 
   test("a cell that is no number", async () => {
-    const { record } = await reportedRecord();
+    const record = await recordFrom();
     const [first] = record.inputs.rows.readings;
     if (first !== undefined) first.cells.signal = "four";
     expect(told(record)).toEqual([
@@ -188,7 +188,7 @@ describe("what cannot be read again is told", () => {
   });
 
   test("a file that the record does not describe, or does not say to hold the table", async () => {
-    const { record } = await reportedRecord();
+    const record = await recordFrom();
     const says = "inputs.files does not say that readings.csv holds them";
     const doubt = { about: "figures", place: "inputs.rows.readings", says };
     const [files] = [record.inputs.files];
@@ -199,7 +199,7 @@ describe("what cannot be read again is told", () => {
   });
 
   test("no row of a table that every workbook has, and another calibration than that of the rows", async () => {
-    const { record } = await reportedRecord();
+    const record = await recordFrom();
     const rows = { ...record.inputs.rows, readings: [] };
     expect(told({ ...record, inputs: { ...record.inputs, rows } })[0]?.says).toContain("readings is not there");
     const calibration = { ...record.calibration, calibration: "C-2" };
@@ -209,7 +209,7 @@ describe("what cannot be read again is told", () => {
   });
 
   test("a cell with the name of what every object inherits is a column that no table has", async () => {
-    const { record } = await reportedRecord();
+    const record = await recordFrom();
     const [first] = record.inputs.rows.readings;
     if (first !== undefined) Object.assign(first.cells, { constructor: "x" });
     const rebuilt = rebuildRecord(record);
