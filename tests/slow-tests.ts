@@ -104,6 +104,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "properties/uncertainty.test.ts": 60,
   "published/monte-carlo.test.ts": 60,
   "record/record-schema.test.ts": 60,
+  "report/definitions.test.ts": 60,
   "report/page-weight.test.ts": 60,
   "report/page.test.ts": 60,
   "report/sheet/sheet-formulas.test.ts": 60,

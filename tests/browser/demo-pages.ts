@@ -1,11 +1,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
-import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { renderPage } from "../../src/report/page.tsx";
 import { demoRecord } from "../report/demo-records.ts";
+import { drawnPage } from "../report/drawn-page.ts";
 
 export type DemoPage = { label: string; record: CalibrationRecord; html: string };
 
@@ -16,7 +14,7 @@ export const demoPages: readonly DemoPage[] = await Promise.all(
     { label: "with figures not determined", tag: "LT-640" },
   ].map(async ({ label, tag }) => {
     const record = demoRecord(tag);
-    return { label, record, html: renderPage(sealRecord(record), await drawPictures(record)) };
+    return { label, record, html: await drawnPage(record) };
   }),
 );
 

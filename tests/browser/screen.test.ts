@@ -4,11 +4,9 @@ import { join } from "node:path";
 import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
-import { sealRecord } from "../../src/proof/seal-record.ts";
-import { renderPage } from "../../src/report/page.tsx";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { demoRecords } from "../report/demo-records.ts";
+import { drawnPage } from "../report/drawn-page.ts";
 import { openBrowser } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
 import { elementsBeyond, scrollingPlaces, seenText, verdictColours } from "./in-page.mjs";
@@ -162,7 +160,7 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     const { page, context } = await opened("about:blank", { bypassCSP: true });
     const names = new Set<string>();
     for (const record of demoRecords) {
-      await page.setContent(renderPage(sealRecord(record), await drawPictures(record)));
+      await page.setContent(await drawnPage(record));
       await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
       const { violations, passes } = await axeResults(page, ["landmark-unique"]);
       expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 120)))).toEqual([]);

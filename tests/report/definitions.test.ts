@@ -1,23 +1,16 @@
 import { expect, test } from "vitest";
 import { assembleOverTheYears } from "../../src/assembly/years/assemble-over-the-years.ts";
-import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
-import { sealRecord } from "../../src/proof/seal-record.ts";
 import { figureDefinitions } from "../../src/record/figure-definitions.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
 import { unsealedSummary } from "../../src/record/record-summary.ts";
-import { renderPage } from "../../src/report/page.tsx";
 import { sourceWords } from "../../src/report/texts/source-texts.ts";
 import { demoRecord, demoRecords } from "./demo-records.ts";
+import { drawnPage } from "./drawn-page.ts";
 
 const records = [...demoRecords, withDraws("ZT-201"), withHistory("LT-310")];
 
 const pages = new Map(
-  await Promise.all(
-    records.map(
-      async (record) =>
-        [record.instrument.tag, textsOf(renderPage(sealRecord(record), await drawPictures(record)))] as const,
-    ),
-  ),
+  await Promise.all(records.map(async (record) => [record.instrument.tag, textsOf(await drawnPage(record))] as const)),
 );
 
 /** A record whose budgets were checked by drawing, as `--monte-carlo` makes it. */

@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { recordJson, recordPage } from "../../src/jobs/records/write-record.ts";
+import { recordJson } from "../../src/jobs/records/write-record.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { withPlainRecord } from "../../src/record/record-element.ts";
 import { demoRecords } from "./demo-records.ts";
+import { drawnPage } from "./drawn-page.ts";
 
 const bytesOf = (text: string) => new TextEncoder().encode(text).length;
 const data = /<script type="application\/json" id="record">(?<json>[^<]*)<\/script>/u;
@@ -22,7 +23,7 @@ test.each(demoRecords.map((record) => [record.instrument.tag, record] as const))
   "the page of %s weighs what it may, and what the docs say",
   async (tag, record) => {
     const sealed = sealRecord(record);
-    const page = await recordPage(sealed);
+    const page = await drawnPage(record);
     const json = recordJson(sealed);
     const embedded = data.exec(withPlainRecord(page))?.groups?.json ?? "";
     expect(bytesOf(page)).toBeLessThan(tag === "LT-310" ? mostOfUsualPage : mostOfPage);

@@ -1,12 +1,7 @@
 import { expect, test } from "vitest";
-import { drawPictures } from "../../src/jobs/records/draw-pictures.ts";
-import { sealRecord } from "../../src/proof/seal-record.ts";
-import type { CalibrationRecord } from "../../src/record/record-schema.ts";
-import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
 import { demoRecord, demoRecords } from "./demo-records.ts";
-
-const pageOf = async (record: CalibrationRecord) => renderPage(sealRecord(record), await drawPictures(record));
+import { drawnPage } from "./drawn-page.ts";
 
 /** What a reader reads: the main part without its tags, blanks made one. */
 function textOf(page: string): string {
@@ -21,7 +16,7 @@ function textOf(page: string): string {
 }
 
 test("the parts come in the order in which readers look", async () => {
-  const page = await pageOf(demoRecord("LT-702"));
+  const page = await drawnPage(demoRecord("LT-702"));
   const headings = [...page.matchAll(/<h2[^>]*>(.+?)<\/h2>/gu)].map(([, title]) => title?.replace(/<[^>]+>/gu, ""));
   expect(headings).toEqual([
     ...[
@@ -39,7 +34,7 @@ test("the parts come in the order in which readers look", async () => {
 });
 
 test("an annex for which a record has nothing keeps its letter, and the contents say so", async () => {
-  const page = await pageOf(demoRecord("LT-702"));
+  const page = await drawnPage(demoRecord("LT-702"));
   expect(textOf(page)).toContain("G Over the years: nothing in this record");
   const links = [...page.matchAll(/href="#([^"]+)"/gu)].map(([, id]) => id);
   expect(links).toHaveLength(11);
@@ -47,7 +42,7 @@ test("an annex for which a record has nothing keeps its letter, and the contents
 });
 
 test("the answer says as found, as left and next due in words", async () => {
-  const text = textOf(await pageOf(demoRecord("LT-702")));
+  const text = textOf(await drawnPage(demoRecord("LT-702")));
   // Planted: 2 % too much at the empty end, nothing at the full end; at four of the five points more than ±0.3 %.
   expect(text).toMatch(
     /As found Fail not inside the acceptance limits The sensor alone: pass; the raw counts: pass; what the controller shows: fail\. .*16 of 20 readings lie outside the tolerance\./u,
@@ -58,18 +53,18 @@ test("the answer says as found, as left and next due in words", async () => {
 });
 
 test("no due date without an agreed interval, nor where the loop is left out of tolerance", async () => {
-  expect(textOf(await pageOf(demoRecord("LT-640")))).toContain(
+  expect(textOf(await drawnPage(demoRecord("LT-640")))).toContain(
     "Next due not stated : nobody is named who agreed to the interval",
   );
   const failed = structuredClone(demoRecord("ZT-407"));
   failed.instrument.intervalAgreedBy = "Ada Specimen";
-  expect(textOf(await pageOf(failed))).toContain(
+  expect(textOf(await drawnPage(failed))).toContain(
     "Next due not stated : a due date is given only where the loop is left in tolerance",
   );
 });
 
 test("a figure that was not determined says why", async () => {
-  const text = textOf(await pageOf(demoRecord("LT-640")));
+  const text = textOf(await drawnPage(demoRecord("LT-640")));
   expect(text).toContain("not determined: one cycle only");
   expect(text).toMatch(/Row \d+: left out of every figure, .+/u);
 });
@@ -77,13 +72,13 @@ test("a figure that was not determined says why", async () => {
 test("a phase without a verdict says that and why", async () => {
   const record = structuredClone(sampleRecord({ phases: ["asFound"] }));
   Object.assign(record.phases.asFound ?? {}, { verdict: null, notDetermined: { verdict: "no uncertainty is stated" } });
-  expect(textOf(await pageOf(record))).toContain("As found Not determined no uncertainty is stated");
+  expect(textOf(await drawnPage(record))).toContain("As found Not determined no uncertainty is stated");
 });
 
 test("every item that a calibration certificate states has its place, and an empty one is called not stated", async () => {
   const { tag, calibration } = sampleRecord().calibration;
   const bare = { ...sampleRecord(), calibration: { calibration, tag }, standards: [] };
-  const names = textOf(await pageOf(bare));
+  const names = textOf(await drawnPage(bare));
   for (const item of [
     ...["Performed on", "Performed by", "Location", "Serial number", "Principle", "Condition as received"],
     ...["Laboratory", "Address", "Owner", "Place of the work", "Procedure", "Deviations from it", "Received on"],
@@ -97,7 +92,7 @@ test("every item that a calibration certificate states has its place, and an emp
 });
 
 test("the standards stand with certificate, due date and uncertainty", async () => {
-  const text = textOf(await pageOf(demoRecord("ZT-201")));
+  const text = textOf(await drawnPage(demoRecord("ZT-201")));
   expect(text).toMatch(
     /RAIL-5000 measuring rail, 5 m, EX-S-01 EX-CERT-26-01 2026-01-14 2027-01-14 Specimen Reference Laboratory \(invented\), to the SI 0\.9 mm \(k = 2\) 0\.1 mm/u,
   );
@@ -105,7 +100,7 @@ test("the standards stand with certificate, due date and uncertainty", async () 
 
 test("a warning stands on the page with its place", async () => {
   const warnings = [{ code: "model/few-points", place: "readings.csv:2", says: "4 test points were taken as found" }];
-  expect(textOf(await pageOf({ ...sampleRecord(), warnings }))).toContain(
+  expect(textOf(await drawnPage({ ...sampleRecord(), warnings }))).toContain(
     "What the program noticed 4 test points were taken as found (readings.csv:2)",
   );
 });
@@ -118,20 +113,20 @@ test("cautions follow the loop: safety, hazardous area, laser, and a signal that
     zero: "A broken wire can look like a valid low reading",
   };
   const said = async (tag: string) => {
-    const text = textOf(await pageOf(demoRecord(tag)));
+    const text = textOf(await drawnPage(demoRecord(tag)));
     return Object.entries(about).flatMap(([name, words]) => (text.includes(words) ? [name] : []));
   };
   expect(await said("LT-702")).toEqual(["safety", "hazard"]);
   expect(await said("ZT-520")).toEqual(["safety", "laser", "zero"]);
   expect(await said("ZT-407")).toEqual(["zero"]);
-  const unknown = textOf(await pageOf(sampleRecord()));
+  const unknown = textOf(await drawnPage(sampleRecord()));
   expect(unknown).toContain(about.safety);
   expect(unknown).toContain(about.hazard);
 });
 
 test("a page has a policy that forbids programs and addresses, and holds none", async () => {
   for (const record of demoRecords) {
-    const page = await pageOf(record);
+    const page = await drawnPage(record);
     expect(page).toMatch(/<meta http-equiv="Content-Security-Policy" content="default-src 'none';/u);
     expect(page.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|<link|<img|<iframe|\son\w+=/u);
     expect(page.match(/<script/gu)).toHaveLength(1);
@@ -140,7 +135,7 @@ test("a page has a policy that forbids programs and addresses, and holds none", 
 
 test("every table has headers with a scope, and every chart a text", async () => {
   for (const record of demoRecords) {
-    const page = await pageOf(record);
+    const page = await drawnPage(record);
     expect(page).not.toMatch(/<th(?![^>]*scope=)[ >]/u);
     const charts = page.match(/<svg[^>]*>/gu) ?? [];
     expect(charts.length).toBeGreaterThanOrEqual(4);
@@ -149,13 +144,13 @@ test("every table has headers with a scope, and every chart a text", async () =>
 });
 
 test("the same record gives the same page", async () => {
-  expect(await pageOf(demoRecord("ZT-115"))).toBe(await pageOf(structuredClone(demoRecord("ZT-115"))));
+  expect(await drawnPage(demoRecord("ZT-115"))).toBe(await drawnPage(structuredClone(demoRecord("ZT-115"))));
 });
 
 test("a wide tolerance is named beside the verdict that it makes easy", async () => {
   const says = "the tolerance is as wide as 12 % of the span: −324 to 324 mm at 300 mm";
   const warnings = [{ code: "plausible/tolerance-wide", place: "instruments.csv:2:tolerance", says }];
-  const text = textOf(await pageOf({ ...demoRecord("LT-310"), warnings }));
+  const text = textOf(await drawnPage({ ...demoRecord("LT-310"), warnings }));
   const noted = `T${says.slice(1)}.`;
   expect(text).toMatch(new RegExp(`Pass in tolerance ${noted.replaceAll("(", "\\(")} All 30 readings`, "u"));
   // In both boxes, and with its place among what the program noticed.
@@ -166,7 +161,9 @@ test("a wide tolerance is named beside the verdict that it makes easy", async ()
 
 test("letters that the font does not have are named, and a page with none says nothing of them", async () => {
   const record = structuredClone(demoRecord("LT-310"));
-  expect(textOf(await pageOf(record))).not.toContain("Letters that the font");
+  expect(textOf(await drawnPage(record))).not.toContain("Letters that the font");
   Object.assign(record.inputs.rows.calibrations[0]?.cells ?? {}, { performed_by: "山田 Ñuñez Ωmega" });
-  expect(textOf(await pageOf(record))).toMatch(/Letters that the font of this page does not have, .*: 山 田 (?!.*Ñ)/u);
+  expect(textOf(await drawnPage(record))).toMatch(
+    /Letters that the font of this page does not have, .*: 山 田 (?!.*Ñ)/u,
+  );
 });

@@ -4,9 +4,22 @@ import type { CalibrationRecord, ReadingRecord } from "../../../src/record/recor
 import { numberStyleOf, percentDecimals } from "../../../src/report/style/number-style.ts";
 import { writeFixed } from "../../../src/units/write-number.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
+import { howMany } from "../../how-many.ts";
 import { demoRecords } from "../demo-records.ts";
 
-const sample = sampleRecord({ phases: ["asFound"] });
+const sample = withOneReading(sampleRecord({ phases: ["asFound"] }));
+
+/** The rest would be copied thousands of times. */
+function withOneReading(record: CalibrationRecord): CalibrationRecord {
+  const [first] = record.phases.asFound?.readings ?? [];
+  if (record.phases.asFound === undefined || first === undefined) throw new RangeError("the sample has no reading");
+  const { readings: _, ...inputs } = record.inputs.rows;
+  return {
+    ...record,
+    inputs: { ...record.inputs, rows: { ...inputs, readings: [] } },
+    phases: { asFound: { ...record.phases.asFound, readings: [first], points: [] } },
+  };
+}
 
 /** A record of one reading with this error and these limits, millimetres, over a range of 1000 mm. */
 function withReading(change: Partial<ReadingRecord>, decimals = 0): CalibrationRecord {
@@ -97,6 +110,7 @@ test("no printed error looks inside a limit that it is outside of, or the other 
     ),
   });
   let close = 0;
+  const numRuns = howMany(300, 1000);
   fc.assert(
     fc.property(loop, ({ lower, span, percent, typed, beyond }) => {
       const limit = (span * percent) / 100;
@@ -119,9 +133,9 @@ test("no printed error looks inside a limit that it is outside of, or the other 
         close += beyond[index]!.places > 4 ? 1 : 0;
       }
     }),
-    { numRuns: 1000, seed: 20_260_304 },
+    { numRuns, seed: 20_260_304 },
   );
-  expect(close).toBeGreaterThan(500);
+  expect(close).toBeGreaterThan(numRuns / 2);
 });
 
 test("in the demo no printed error stands on another side of its printed limit than the number itself", () => {
