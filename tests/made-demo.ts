@@ -25,8 +25,7 @@ export function madeDemo(): string {
   return folder;
 }
 
-/** Makes it anew. */
-export function makeDemo(into: string): void {
+function makeDemo(into: string): void {
   const run = (...words: string[]) =>
     execFileSync(process.execPath, words, { encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
   run(join(root, "tests/computed/demo/report-demo.mjs"), into);

@@ -1,24 +1,15 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { assembleRecord } from "../../src/assembly/assemble-record.ts";
-import { nodeDisk } from "../../src/cli/node-disk.ts";
-import { readWorkbook } from "../../src/jobs/workbook/read-workbook.ts";
 import { fieldWords } from "../../src/record/field-words.ts";
 import { type CalibrationRecord, recordSchema, sealedRecordSchema } from "../../src/record/record-schema.ts";
 import { filesBelow } from "../cli/built-command.ts";
 import { madeDemo } from "../made-demo.ts";
 import { isRequired } from "../outside/needs-program.ts";
+import { demoRecords } from "../report/demo-records.ts";
 import { publishedSchema, undescribed } from "./published-schema.ts";
 
 const published = new URL("../../src/record/record.schema.json", import.meta.url);
-const demo = fileURLToPath(new URL("../../data-demo", import.meta.url));
-
-async function recordsOfDemo(): Promise<readonly CalibrationRecord[]> {
-  const { cases, digests } = await readWorkbook(nodeDisk, demo, { today: "2026-11-01", firstLook: {} });
-  return cases.map((found) => assembleRecord(found, { softwareVersion: "0.0.0", digests, warnings: found.warnings }));
-}
 
 test("the JSON Schema that is published is that of the records (delete it to have it written anew, then format it)", () => {
   const current = publishedSchema();
@@ -43,8 +34,8 @@ test("no words for a field are idle", () => {
   expect(idle).toEqual([]);
 });
 
-describe("a record is strict", async () => {
-  const [record] = await recordsOfDemo();
+describe("a record is strict", () => {
+  const [record] = demoRecords;
 
   test.each<[string, (copy: CalibrationRecord) => void]>([
     ["a field more", (copy) => Object.assign(copy.phases.asFound!.readings[0]!, { colour: "red" })],
@@ -59,10 +50,9 @@ describe("a record is strict", async () => {
   });
 });
 
-test("every record of the demonstration tables is one, also after it was written and read", async () => {
-  const records = await recordsOfDemo();
-  expect(records).toHaveLength(13);
-  for (const record of records) {
+test("every record of the demonstration tables is one, also after it was written and read", () => {
+  expect(demoRecords).toHaveLength(13);
+  for (const record of demoRecords) {
     expect(recordSchema.parse(record)).toEqual(record);
     expect(JSON.parse(JSON.stringify(record))).toEqual(record);
   }
