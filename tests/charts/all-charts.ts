@@ -115,16 +115,25 @@ export const awkwardHistories: Readonly<Record<string, readonly YearRecord[]>> =
   ),
 };
 
-/** Every chart of every awkward record, by name. */
-export async function awkwardCharts(): Promise<ReadonlyMap<string, string>> {
+const awkward = [awkwardSamples, awkwardOutputs, awkwardHistories].flatMap((samples) => Object.keys(samples));
+
+/** The names of all awkward records, or of every second, third, … of them. */
+export function awkwardNames(apart = 1): readonly string[] {
+  return awkward.filter((_, place) => place % apart === 0);
+}
+
+/** Every chart of every awkward record, or of some, by name. */
+export async function awkwardCharts(names = awkwardNames()): Promise<ReadonlyMap<string, string>> {
   const all = new Map<string, string>();
-  for (const [sample, options] of Object.entries(awkwardSamples)) {
+  const ofNames = <Sample>(samples: Readonly<Record<string, Sample>>) =>
+    Object.entries(samples).filter(([name]) => names.includes(name));
+  for (const [sample, options] of ofNames(awkwardSamples)) {
     for (const [name, svg] of await allCharts(sampleRecord(options))) all.set(`${sample}, ${name}`, svg);
   }
-  for (const [sample, changes] of Object.entries(awkwardOutputs)) {
+  for (const [sample, changes] of ofNames(awkwardOutputs)) {
     all.set(`${sample}, tripChart`, (await tripChart(switchingRecord(changes), 0))?.svg ?? "");
   }
-  for (const [sample, records] of Object.entries(awkwardHistories)) {
+  for (const [sample, records] of ofNames(awkwardHistories)) {
     const years = overTheYears(records);
     if (years === undefined) throw new TypeError(`awkwardCharts: ${sample} has no day`);
     for (const size of ["wide", "narrow"] as const) {

@@ -4,11 +4,13 @@ import { checkFolder } from "../../src/filing/check-folder.ts";
 import { ledgerHead } from "../../src/filing/ledger-head.ts";
 import { readIndex } from "../../src/filing/read-index.ts";
 import { filesBelow } from "../cli/built-command.ts";
+import { howMany } from "../how-many.ts";
 import { builtFilingProcess, filingProcess, pagesOnDisk } from "./process-of-pages.ts";
 import { diskWith, temporaryFolder } from "./sample-pages.ts";
 
 const processes = 8;
-const pagesEach = 200;
+/** Each waits for the seven others at each page: 400 meetings show what happens in one of a hundred. */
+const pagesEach = howMany(50, 200);
 
 test(`${processes} processes file ${pagesEach} pages each into one folder: all are there, and the chain is whole`, async () => {
   const root = temporaryFolder();

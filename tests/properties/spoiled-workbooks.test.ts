@@ -1,12 +1,15 @@
 import { expect, test } from "vitest";
+import { howMany } from "../how-many.ts";
 import { judgeSpoiled, type Outcome } from "./spoiled/judge-spoiled.ts";
 import { ways } from "./spoiled/spoil.ts";
 
 /** Another first seed: SPOILED_FROM=50000 npx vitest run tests/properties/spoiled-workbooks.test.ts. */
 const first = Number(process.env.SPOILED_FROM ?? 1);
-const seeds = Array.from({ length: 3200 }, (_, index) => first + index);
+/** Of a way of spoiling that is silent in one workbook of a hundred, 400 workbooks show one in 98 runs of 100. */
+const tried = howMany(400, 3200);
+const seeds = Array.from({ length: tried }, (_, index) => first + index);
 
-test("of more than three thousand spoiled workbooks none is silent: it is told, or read as its cells say", async () => {
+test("of some hundred spoiled workbooks, or some thousand, none is silent: it is told, or read as its cells say", async () => {
   const outcomes: Outcome[] = [];
   let good = 0;
   for (const seed of seeds) {
@@ -20,7 +23,7 @@ test("of more than three thousand spoiled workbooks none is silent: it is told, 
     `spoiled workbooks, seeds ${first} to ${seeds.at(-1)}: ${outcomes.length} spoiled, ${count("told")} told, ${count("harmless")} harmless, ${silent.length} silent, ${good} of ${seeds.length} good\n`,
   );
   expect(silent).toEqual([]);
-  expect(outcomes.length).toBeGreaterThan(3000);
+  expect(outcomes.length).toBeGreaterThan(0.93 * tried);
   // A good workbook is one of which nothing is told; a word on one in two hundred would be too many.
   expect(good / seeds.length).toBeGreaterThan(0.995);
   expect(new Set(outcomes.map(({ way }) => way))).toEqual(new Set(Object.keys(ways)));
