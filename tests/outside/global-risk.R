@@ -2,8 +2,9 @@
 # usage: Rscript global-risk.R <file>; columns case, acceptance, common, group, own, count, groups, rate
 options(digits = 17)
 rows <- read.csv(commandArgs(TRUE)[1])
+# Every function that is integrated takes many places at once.
 sure <- function(f, from, to, digits = 1e-9) {
-  integrate(Vectorize(f), from, to, rel.tol = digits, abs.tol = digits * 1e-3, subdivisions = 2000)$value
+  integrate(f, from, to, rel.tol = digits, abs.tol = digits * 1e-3, subdivisions = 2000)$value
 }
 # Split at 0, lest a narrow peak be stepped over.
 over_normal <- function(f, digits = 1e-9) {
@@ -11,9 +12,14 @@ over_normal <- function(f, digits = 1e-9) {
 }
 
 accepted_at <- function(case, x) {
-  inside <- function(c, g) {
-    s <- x + c * case$common + g * case$group
-    prod((pnorm((case$acceptance - s) / case$own) - pnorm((-case$acceptance - s) / case$own))^case$count)
+  inside <- function(c) {
+    chance <- 1
+    for (i in seq_len(nrow(case))) {
+      s <- x + c * case$common[i]
+      inside_one <- pnorm((case$acceptance[i] - s) / case$own[i]) - pnorm((-case$acceptance[i] - s) / case$own[i])
+      chance <- chance * inside_one^case$count[i]
+    }
+    chance
   }
   # What the cycles share: 561 places of equal distance, for many shared deviations at once.
   g <- seq(-7, 7, by = 0.025)
@@ -26,11 +32,8 @@ accepted_at <- function(case, x) {
     }
     as.vector(exp(logarithm) %*% dnorm(g)) * 0.025
   }
-  if (any(case$group > 0)) {
-    given <- function(c) dnorm(c) * of_group(c)^case$groups[1]
-    half <- function(from, to) integrate(given, from, to, rel.tol = 1e-9, abs.tol = 1e-11, subdivisions = 2000)$value
-    half(-7, 0) + half(0, 7)
-  } else if (all(case$common == 0)) inside(0, 0) else over_normal(function(c) inside(c, 0))
+  if (any(case$group > 0)) over_normal(function(c) of_group(c)^case$groups[1])
+  else if (all(case$common == 0)) inside(0) else over_normal(inside)
 }
 
 for (name in unique(rows$case)) {

@@ -99,7 +99,7 @@ scatter_lines <- function(scatter, point, count, cycles, scale) {
   if (is.null(scatter)) return(NULL)
   at <- match(point, scatter$points$point)
   own <- if (is.na(at)) scatter else scatter$points[at, ]
-  rbind(
+  stacked(
     normal(scale * own$s / sqrt(count), own$freedom),
     if (!is.null(scatter$between)) normal(scale * scatter$between / sqrt(cycles), scatter$cycle_freedom))
 }
@@ -161,7 +161,7 @@ say_line_error <- function(first, used, range, which, steps, shared) {
   own <- without_steps(sqrt(deviance(lm(freed ~ reference, used)) / freedom), freedom, steps)
   points <- tapply(used$reference, used$nominal, mean)
   if (length(points) < 2) points <- used$reference
-  lines <- rbind(
+  lines <- stacked(
     normal(own$s * lever(used$reference, range, which), own$freedom),
     normal(steps * (if (which == "span") sqrt(2) else lever(points, range, which))),
     normal(shared),

@@ -10,6 +10,7 @@ import { Grid } from "../../src/spreadsheet/grid.ts";
 import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
 import { type WrittenSheet, writeWorkbook } from "../../src/spreadsheet/write-workbook.ts";
 import { columnLetters } from "../../src/units/column-letters.ts";
+import { howMany } from "../how-many.ts";
 import { writeGeneratedWorkbook } from "./generated-workbook.ts";
 import { describeWithProgram } from "./needs-program.ts";
 import { type Recalculated, recalculated } from "./recalculated.ts";
@@ -27,7 +28,7 @@ describeWithProgram(
   "soffice",
   "LibreOffice reckons each formula to what the record says, whatever was kept beside it",
   (soffice) => {
-    it("in the demonstration, in sixty-three generated loops, and in some of the demonstration with one reading changed", async () => {
+    it("in the demonstration, in loops that were generated, and in some of the demonstration with one reading changed", async () => {
       const { records } = await recordsOfFolder(demo);
       const generated = await generatedRecords();
       const changed = await recordsWithOneReadingChanged();
@@ -38,7 +39,7 @@ describeWithProgram(
       const found = await recalculated(soffice, await written(books.map(({ sheets }) => sheets.map(planted))));
       const compared = books.map((book, index) => differences(book, found[index] as Recalculated));
       expect(compared.flatMap(({ different }) => different)).toEqual([]);
-      expect(compared.reduce((sum, { held }) => sum + held, 0)).toBeGreaterThan(45_000);
+      expect(compared.reduce((sum, { held }) => sum + held, 0)).toBeGreaterThan(howMany(22_000, 45_000));
       // A reading is in its own row, in its test point, and in most figures.
       for (const [index, { sheets }] of moved.entries()) {
         expect(numbersApart(recordSheets(some[index]![0]), sheets)).toBeGreaterThan(10);
@@ -62,7 +63,8 @@ function written(books: readonly (readonly WrittenSheet[])[]): Promise<readonly 
 
 async function generatedRecords(): Promise<readonly CalibrationRecord[]> {
   const found: CalibrationRecord[] = [];
-  for (const seed of [20260504, 20260505, 20260506]) {
+  // Of each twenty-one loops, which hold every unit, signal, rule and gap.
+  for (const seed of [20260504, 20260505, 20260506].slice(0, howMany(1, 3))) {
     const folder = writeGeneratedWorkbook(seed);
     found.push(...(await recordsOfFolder(folder)).records);
     rmSync(folder, { recursive: true });

@@ -15,13 +15,22 @@ units <- data.frame(
 coverage <- 0.9545
 severity <- c("pass", "conditional pass", "cannot be decided", "conditional fail", "fail")
 
-normal <- function(u, freedom = Inf, is_shared = FALSE) {
-  data.frame(u = u, freedom = freedom, is_rectangular = FALSE, is_shared = is_shared)
+# Made by hand: data.frame() and stacked(), which check much, would take most of the time.
+contributions <- function(u, freedom, is_rectangular, is_shared) {
+  count <- length(u)
+  structure(list(u = u, freedom = rep_len(freedom, count), is_rectangular = rep_len(is_rectangular, count),
+    is_shared = rep_len(is_shared, count)), class = "data.frame", row.names = seq_len(count))
 }
 
-rectangular <- function(half_width, is_shared = FALSE) {
-  data.frame(u = half_width / sqrt(3), freedom = Inf, is_rectangular = TRUE, is_shared = is_shared)
+stacked <- function(...) {
+  parts <- list(...)
+  column <- function(name) unlist(lapply(parts, function(part) part[[name]]), use.names = FALSE)
+  contributions(column("u"), column("freedom"), column("is_rectangular"), column("is_shared"))
 }
+
+normal <- function(u, freedom = Inf, is_shared = FALSE) contributions(u, freedom, FALSE, is_shared)
+
+rectangular <- function(half_width, is_shared = FALSE) contributions(half_width / sqrt(3), Inf, TRUE, is_shared)
 
 or_else <- function(value, other) if (is.na(value)) other else value
 
@@ -48,11 +57,11 @@ relative_part <- function(standard) {
 standard_lines <- function(condition, unit, sensitivity, step, measured = 0) {
   own <- fitting_standards(condition, unit)
   if (nrow(own) == 0) return(rectangular(sensitivity * step / 2))
-  do.call(rbind, lapply(seq_len(nrow(own)), function(i) {
+  do.call(stacked, lapply(seq_len(nrow(own)), function(i) {
     standard <- own[i, ]
     size <- sensitivity * units[standard$uncertainty_unit, "size"] / units[unit, "size"]
     days <- as.numeric(as.Date(condition$performed_on) - as.Date(standard$calibrated_on))
-    rbind(
+    stacked(
       normal((size * or_else(standard$expanded_uncertainty, 0) +
         sensitivity * relative_part(standard) * abs(measured)) / or_else(standard$coverage_factor, 2), is_shared = TRUE),
       rectangular(size * or_else(standard$drift_per_year * max(0, days) / 365.25, 0), is_shared = TRUE),
@@ -84,7 +93,7 @@ curve_basis <- function(phase, used, stage) {
     measured <- ends[1] + (at - first$range_lower) / span * diff(ends)
     standard_lines(condition, first$signal_unit, per_output, step, measured)
   }
-  own <- rbind(reference(0), output(first$range_lower))
+  own <- stacked(reference(0), output(first$range_lower))
   steps <- 100 * combined(own$u[!own$is_shared]) / span
   list(
     first = first, condition = condition, span = span, used = used, curve = curve, reference = reference, output = output,
@@ -97,7 +106,7 @@ point_budget <- function(basis, row, direction) {
   of_mean <- basis$used[basis$used$nominal == at$point & basis$used$direction == direction, ]
   one_way <- is.na(at$up) || is.na(at$down)
   angle <- or_else(basis$condition$alignment_angle, 0) * pi / 180
-  budget <- rbind(
+  budget <- stacked(
     basis$reference(at$reference),
     basis$output(at$reference),
     scatter_lines(basis$scatter, at$point, nrow(of_mean), length(unique(of_mean$cycle)), basis$span / 100),
@@ -114,7 +123,7 @@ common_part <- function(basis, row, direction) {
   at <- basis$curve[row, ]
   of_mean <- basis$used[basis$used$nominal == at$point & basis$used$direction == direction, ]
   scatter <- scatter_lines(basis$scatter, at$point, nrow(of_mean), length(unique(of_mean$cycle)), basis$span / 100)
-  standards <- rbind(basis$reference(at$reference), basis$output(at$reference))
+  standards <- stacked(basis$reference(at$reference), basis$output(at$reference))
   own <- combined(c(scatter$u[1], standards$u[!standards$is_shared]))
   sqrt(max(0, combined(point_budget(basis, row, direction)$u)^2 - own^2))
 }
@@ -282,7 +291,7 @@ shared_line_uncertainty <- function(phase, used, judged) {
   }
   is_known <- states_all(basis$condition$distance_unit) && (judged != "signal" || states_all(first$signal_unit))
   range <- c(first$range_lower, first$range_upper)
-  at_zero <- rbind(basis$reference(range[1]), basis$output(range[1]))
+  at_zero <- stacked(basis$reference(range[1]), basis$output(range[1]))
   shared <- if (is_known) 100 * combined(at_zero$u[at_zero$is_shared]) / basis$span else NA
   across <- if (is_known) 100 * combined(c(
     in_span(basis$condition, basis$condition$distance_unit, 1, basis$span),
