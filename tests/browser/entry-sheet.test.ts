@@ -4,9 +4,10 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import puppeteer, { type Browser, type Page } from "puppeteer-core";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { spanwright, written } from "../cli/built-command.ts";
+import { howMany } from "../how-many.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
 
@@ -40,24 +41,40 @@ const engines = [
   ["firefox-esr", { browser: "firefox", args: [] }],
 ] as const;
 
+/** A whole calibration is typed at both in Chromium, at the first one in Firefox, and at both there with all cases. */
 const widths = [
   { width: 390, height: 844 },
   { width: 1280, height: 900 },
 ] as const;
 
+/** The sheet, and the record of the tables that somebody else wrote: the same for all browsers, whose profiles are new. */
+const shared = mkdtempSync(join(tmpdir(), "spanwright-sheet-"));
+let address: string;
+let byHandRecord: SealedRecord;
+beforeAll(() => {
+  const book = written(join(shared, "book"), workbook);
+  const made = ["sheet", book, "--tag", "LT-1", "--cycles", "1", "--out", join(shared, "sheets")];
+  expect(spanwright(...made)).toMatchObject({ exitCode: 0, complaints: "" });
+  address = pathToFileURL(join(shared, "sheets/LT-1_C-1_sheet.html")).href;
+  byHandRecord = reported(written(join(shared, "hand"), byHand));
+}, 60_000);
+afterAll(() => rmSync(shared, { recursive: true, force: true }));
+
+function reported(book: string): SealedRecord {
+  const out = `${book}-records`;
+  expect(spanwright("report", book, "--out", out)).toMatchObject({ exitCode: 0 });
+  return JSON.parse(readFileSync(join(out, "LT-1/C-1.json"), "utf8")) as SealedRecord;
+}
+
 for (const [program, settings] of engines) {
   describeWithProgram(program, `an entry sheet in ${program}`, (executablePath) => {
     let folder: string;
     let browser: Browser;
-    let address: string;
 
     beforeEach(async () => {
       folder = mkdtempSync(join(tmpdir(), "spanwright-sheet-"));
       for (const name of ["profile", "saved"]) mkdirSync(join(folder, name));
       written(join(folder, "book"), workbook);
-      const made = ["sheet", join(folder, "book"), "--tag", "LT-1", "--cycles", "1", "--out", join(folder, "sheets")];
-      expect(spanwright(...made)).toMatchObject({ exitCode: 0, complaints: "" });
-      address = pathToFileURL(join(folder, "sheets/LT-1_C-1_sheet.html")).href;
       browser = await launched();
     });
     afterEach(async () => {
@@ -115,7 +132,7 @@ for (const [program, settings] of engines) {
       throw new RangeError(`press: no button says ${words}`);
     }
 
-    test.each(widths)(
+    test.each(widths.filter((_, place) => howMany(place, 0) === 0 || program === "chromium"))(
       "a whole calibration is typed at $width px: killed, opened again, handed back, collected, reported",
       async (viewport) => {
         const messages: string[] = [];
@@ -192,8 +209,7 @@ for (const [program, settings] of engines) {
         const checked = spanwright("check", join(folder, "book"));
         expect([checked.exitCode, checked.complaints.match(/^wrong/mu)]).toEqual([0, null]);
         const record = reported(join(folder, "book"));
-        const other = reported(written(join(folder, "hand"), byHand));
-        expect(numbersOf(record)).toEqual(numbersOf(other));
+        expect(numbersOf(record)).toEqual(numbersOf(byHandRecord));
         expect(record.inputs.rows.readings[0]?.cells.typed_in).toMatch(/^S-[0-9a-f]{8}-[0-9a-f]{4}$/u);
         expect(messages).toEqual([]);
       },
@@ -215,12 +231,6 @@ for (const [program, settings] of engines) {
         await new Promise((resolve) => setTimeout(resolve, 100));
       }
       throw new Error("no package was saved within ten seconds");
-    }
-
-    function reported(book: string): SealedRecord {
-      const out = `${book}-records`;
-      expect(spanwright("report", book, "--out", out)).toMatchObject({ exitCode: 0 });
-      return JSON.parse(readFileSync(join(out, "LT-1/C-1.json"), "utf8")) as SealedRecord;
     }
 
     test("a second page of the same sheet is told in both, and the one that writes keeps everything", async () => {
@@ -246,9 +256,8 @@ for (const [program, settings] of engines) {
       expect((await signals(first)).slice(0, 2)).toEqual(["4,01", "8,01"]);
     });
 
-    test.each(widths)(
-      "$width px: nothing that axe finds, nothing beyond the edge, and no message",
-      async (viewport) => {
+    test("nothing that axe finds, nothing beyond the edge, and no message, at 390 and at 1280 px", async () => {
+      for (const viewport of widths) {
         const messages: string[] = [];
         const page = await opened(viewport, messages);
         await focusSignal(page, 0);
@@ -261,8 +270,9 @@ for (const [program, settings] of engines) {
         expect(found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
         expect(await page.evaluate("document.documentElement.scrollWidth <= innerWidth")).toBe(true);
         expect(told).toEqual([]);
-      },
-    );
+        await page.close();
+      }
+    });
   });
 }
 
