@@ -75,6 +75,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "jobs/hostile-cells.test.ts": 120,
   "jobs/hostile-records.test.ts": 60,
   "jobs/records/amend-record.test.ts": 60,
+  "jobs/records/extract-workbook.test.ts": 60,
   "jobs/records/rebuild-record.test.ts": 60,
   "jobs/records/report-calibrations.test.ts": 60,
   "jobs/signing/new-key.test.ts": 60,

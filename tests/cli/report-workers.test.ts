@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { howMany } from "../how-many.ts";
 import { spanwright, temporaryFolder } from "./built-command.ts";
 
 function filesOf(folder: string): ReadonlyMap<string, string> {
@@ -11,7 +12,7 @@ function filesOf(folder: string): ReadonlyMap<string, string> {
 
 test("threads change neither a byte of any file nor the order of what is said", () => {
   const folder = temporaryFolder();
-  const runs = ["1", "2", "3"].map((workers) => {
+  const runs = ["1", "3", "2"].slice(0, howMany(2, 3)).map((workers) => {
     const out = join(folder, workers, "out");
     const { exitCode, output, complaints } = spanwright("report", "data-demo", "--workers", workers, "--out", out);
     return {
@@ -23,6 +24,5 @@ test("threads change neither a byte of any file nor the order of what is said", 
   });
   expect(runs[0]?.exitCode).toBe(0);
   expect(runs[0]?.files.size).toBeGreaterThan(20);
-  expect(runs[1]).toEqual(runs[0]);
-  expect(runs[2]).toEqual(runs[0]);
+  for (const run of runs.slice(1)) expect(run).toEqual(runs[0]);
 });
