@@ -1,17 +1,24 @@
 import type { Coverage } from "./coverage.ts";
+import type { GlobalRisk } from "./global-risk.ts";
 import type { RiskBin } from "./stated-risk.ts";
 
 function riskRow({ from, to, points, stated, outside }: RiskBin): string {
   return `| ${[`${100 * from} to ${100 * to} %`, points, percent(stated), percent(outside)].join(" | ")} |`;
 }
 
+function globalRow(one: GlobalRisk): string {
+  const { rule, disturbance, cycles, records } = one;
+  const name = rule.name === "guard band" ? `guard band of ${rule.guardFactor} U` : rule.name;
+  const parts = [one.found, one.falseAccept, one.statedFalseAccept, one.falseReject, one.statedFalseReject];
+  return `| ${[name, disturbance, cycles, records, ...parts.map(percent)].join(" | ")} |`;
+}
+
 const percent = (part: number) => (100 * part).toFixed(1);
 
+type Run = { date: string; seed: number; risks?: readonly RiskBin[]; globalRisks?: readonly GlobalRisk[] };
+
 /** The summary of a whole run, as Markdown. */
-export function coveragePage(
-  found: readonly Coverage[],
-  { date, seed, risks = [] }: { date: string; seed: number; risks?: readonly RiskBin[] },
-): string {
+export function coveragePage(found: readonly Coverage[], { date, seed, risks = [], globalRisks = [] }: Run): string {
   const records = found[0]?.records ?? 0;
   const row = (one: Coverage) => {
     const { disturbance, cycles, points } = one.design;
@@ -49,6 +56,21 @@ two is the one that noise has moved outwards: what is stated is on the safe side
 | stated risk | test points | mean stated, % | outside the tolerance, % |
 | --- | --- | --- | --- |
 ${risks.map(riskRow).join("\n")}
+
+## The risks over all loops, and what comes of them
+
+The zero of each sensor is drawn from a normal distribution about the middle of the tolerance, of a standard deviation of
+half of it; five points. Each loop is calibrated and judged; of all of them some pass though the zero is outside, and some
+do not though it is inside. Beside it what the records say of such loops when they are told how many were found in
+tolerance, in the mean. The standard deviation of a part by chance is ${(100 * Math.sqrt(0.25 / (globalRisks[0]?.records ?? 1))).toFixed(1)} % at most. A guard band of 0 U judges the means of the
+directions by the tolerance itself; simple acceptance judges every reading, so that noise rejects many.
+
+| rule | readings | cycles | loops | passed, % | false accept, % | said, % | false reject, % | said, % |
+| --- | --- | --- | --- | --- | --- | --- | --- | --- |
+${globalRisks.map(globalRow).join("\n")}
+
+How often the band of a forecast holds the next result is in \`tests/properties/prediction-bands.test.ts\`, with the limits
+of chance.
 
 ## What it shows, and what it cannot
 

@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { coveragePage, coveragePicture } from "./coverage-page.ts";
 import { designs } from "./designs.ts";
+import { globalRisk, populations } from "./global-risk.ts";
 import { statedRisks } from "./stated-risk.ts";
 
 /** Simulates every design, and writes the summary with its picture. `--records 1000` for more of them. */
@@ -15,8 +16,10 @@ const found = designs.map((design, index): Coverage => {
   );
   return one;
 });
+const risks = statedRisks(2 * records, seed);
+const globalRisks = populations.map((one) => globalRisk(one, 2 * records, seed + 50_000_000));
 writeFileSync(
   "docs/uncertainty-simulated.md",
-  coveragePage(found, { date: new Date().toISOString().slice(0, 10), seed, risks: statedRisks(2 * records, seed) }),
+  coveragePage(found, { date: new Date().toISOString().slice(0, 10), seed, risks, globalRisks }),
 );
 writeFileSync("docs/uncertainty-simulated.svg", coveragePicture(found));

@@ -4,6 +4,7 @@ import type { MeasuredPhase } from "../../../src/assembly/assemble-overall.ts";
 import { assemblePhase } from "../../../src/assembly/phase/assemble-phase.ts";
 import type { Reading, Standard } from "../../../src/model/calibration.ts";
 import type { Instrument } from "../../../src/model/instrument.ts";
+import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.ts";
 import type { Random } from "../loops/random.ts";
 import type { Design } from "./designs.ts";
 
@@ -13,7 +14,7 @@ export type Simulated = { phase: MeasuredPhase; trueError: (distance: number) =>
 /** What an error may be, either way; millimetres. */
 export const tolerance = 5;
 const [lower, upper, millimetresPerMilliamp] = [200, 2200, 125];
-const instrument: Instrument = {
+export const instrument: Instrument = {
   ...{ tag: "S-1", rangeLower: lower, rangeUpper: upper, distanceUnit: "mm", principle: "laser" },
   ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance, toleranceBasis: "distance" },
 };
@@ -27,6 +28,11 @@ const walkStep = 0.5;
 
 /** Farthest that the zero is off; millimetres. */
 const usualZero = 2;
+const simpleAcceptance: DecisionRule = { name: "simple acceptance", guardFactor: 0 };
+
+/** How far the zero may be drawn, or what the sensor truly does, in millimetres and as a part; the rule. */
+type Given = { furthestZero?: number; truth?: { zero: number; gain: number }; rule?: DecisionRule };
+
 /**
  * One phase of a straight sensor, read through standards whose errors are drawn from their own certificates, and what the
  * program makes of it. The readings come from this file alone; nothing of the program's arithmetic makes them.
@@ -34,11 +40,12 @@ const usualZero = 2;
 export function simulatePhase(
   { disturbance, cycles, points }: Design,
   random: Random,
-  furthestZero = usualZero,
+  { furthestZero = usualZero, truth, rule = simpleAcceptance }: Given = {},
 ): Simulated {
   const isCoarse = disturbance === "coarse display";
   const step = isCoarse ? 0.01 : 0.001;
-  const [zero, gain] = [random.between(-furthestZero, furthestZero), random.between(-1e-3, 1e-3)];
+  const drawnTruth = { zero: random.between(-furthestZero, furthestZero), gain: random.between(-1e-3, 1e-3) };
+  const { zero, gain } = truth ?? drawnTruth;
   const trueError = (distance: number) => zero + gain * (distance - lower);
   const railOff = drawn(rail, random);
   const meterOff = drawn(meter, random);
@@ -61,7 +68,7 @@ export function simulatePhase(
       return { calibration: "C-1", phase: "as_found", cycle: cycle + 1, direction, point: at, reference, signal };
     });
   }).flat();
-  return { phase: recorded(readings, step), trueError };
+  return { phase: recorded(readings, step, rule), trueError };
 }
 
 /** An error of a standard: a constant part and a scale, correlated as the certificate adds them up. */
@@ -70,7 +77,7 @@ function drawn({ a, b }: { a: number; b: number }, random: Random): (measured: n
   return (measured) => (part * (a + (b / 100) * measured)) / 2;
 }
 
-function recorded(readings: readonly Reading[], step: number): MeasuredPhase {
+function recorded(readings: readonly Reading[], step: number, rule: DecisionRule): MeasuredPhase {
   const stated = {
     certificate: "EX-1",
     calibratedOn: "2026-01-14",
@@ -105,7 +112,7 @@ function recorded(readings: readonly Reading[], step: number): MeasuredPhase {
     {
       ...{ loop: loopOf(instrument), instrument, standards, markOf: () => "point" },
       calibration: { calibration: "C-1", tag: "S-1", performedOn: "2026-03-04", alignmentAngle: 0 },
-      rule: { name: "simple acceptance", guardFactor: 0 },
+      rule,
     },
   );
   if (!isDetermined(phase)) throw new Error(phase.notDetermined);

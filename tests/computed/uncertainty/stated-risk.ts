@@ -15,7 +15,7 @@ const design = { disturbance: "white noise", cycles: 3, points: 5 } as const;
  */
 export function statedRisks(records: number, firstSeed: number): readonly RiskBin[] {
   const found = Array.from({ length: records }, (_, index) =>
-    simulatePhase(design, randomFrom(firstSeed + index), furthestZero),
+    simulatePhase(design, randomFrom(firstSeed + index), { furthestZero }),
   ).flatMap(({ phase, trueError }) =>
     phase.points.map(({ specificRisk, reference }) => ({
       stated: specificRisk,
