@@ -1,7 +1,7 @@
-// register and due over a folder of 50 000 filed records; prints, asserts nothing about speed.
+// register, yearly files and due over a folder of 50 000 filed records; prints, asserts nothing about speed.
 // usage: npm run bench:folder [records]
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -40,6 +40,7 @@ async function run() {
   ]);
   show("register", ["dist/cli.js", "register", filed]);
   show("due --within 30d", ["dist/cli.js", "due", filed]);
+  yearly(filed);
   rmSync(join(filed, "index.jsonl"));
   const again = performance.now();
   spawnSync(process.execPath, ["dist/cli.js", "due", filed]);
@@ -55,6 +56,22 @@ function show(name, words) {
   }).sort((one, other) => one - other);
   console.log(
     `${name}: median ${times[runs >> 1].toFixed(0)} ms, ${times[0].toFixed(0)} to ${times.at(-1).toFixed(0)}`,
+  );
+}
+
+/** Once, for it reads every page: time of the processor, and the most memory that was held. */
+function yearly(filed) {
+  const out = join(folder, "fleet");
+  const tell =
+    "data:text/javascript,process.on('exit',()=>{const{maxRSS,userCPUTime,systemCPUTime}=process.resourceUsage();console.error((userCPUTime+systemCPUTime)/1e6,maxRSS/1e3)})";
+  const start = performance.now();
+  const words = ["--import", tell, "dist/cli.js", "register", filed, "--parquet", out];
+  const { status, stderr } = spawnSync(process.execPath, words, { encoding: "utf8" });
+  if (status !== 0) throw new Error(stderr);
+  const [processor, peak] = stderr.trim().split(" ").map(Number);
+  const size = readdirSync(out).reduce((sum, name) => sum + statSync(join(out, name)).size, 0);
+  console.log(
+    `register --parquet: ${seconds(start)}, ${processor.toFixed(1)} s of the processor; at most ${peak.toFixed(0)} MB; ${(size / 1e6).toFixed(1)} MB written`,
   );
 }
 
