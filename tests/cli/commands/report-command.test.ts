@@ -3,7 +3,8 @@ import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
-import { filesBelow, spanwright, temporaryFolder, written } from "../built-command.ts";
+import { filesBelow, type Run, spanwright, temporaryFolder, written } from "../built-command.ts";
+import { spanwrightInProcess } from "../in-process.ts";
 
 /** The smallest workbook with a second calibration of a second loop. */
 const twoLoops = Object.freeze({
@@ -24,22 +25,29 @@ rising,2000,20.01
 `;
 const look = ["--range", "200:2000mm", "--signal", "4:20mA", "--tolerance", "0.5%span"] as const;
 
-function reportOf(texts: Texts, ...words: readonly string[]) {
+type Runner = (...words: readonly string[]) => Promise<Run>;
+
+/** The command that was built, in a process of its own. */
+const asBuilt: Runner = async (...words) => spanwright(...words);
+
+const reportOf = (texts: Texts, ...words: readonly string[]) => reportBy(spanwrightInProcess, texts, ...words);
+
+async function reportBy(runner: Runner, texts: Texts, ...words: readonly string[]) {
   const root = written(temporaryFolder(), Object.fromEntries(Object.entries(texts).map(([n, t]) => [`book/${n}`, t])));
   const out = join(root, "out");
-  const run = spanwright("report", join(root, "book"), "--out", out, ...words);
+  const run = await runner("report", join(root, "book"), "--out", out, ...words);
   return { ...run, root, out, files: filesBelow(out).filter((name) => name !== "index.html") };
 }
 
-function reportOfLone(...words: readonly string[]) {
+async function reportOfLone(...words: readonly string[]) {
   const root = written(temporaryFolder(), { "rail.csv": loneReadings });
   const out = join(root, "out");
-  const run = spanwright("report", join(root, "rail.csv"), "--out", out, ...words);
+  const run = await spanwrightInProcess("report", join(root, "rail.csv"), "--out", out, ...words);
   return { ...run, out, files: filesBelow(out).filter((name) => name !== "index.html") };
 }
 
-test("each calibration gives two files and a line of the summary", () => {
-  const { exitCode, output, complaints, files, out } = reportOf(twoLoops);
+test("each calibration gives two files and a line of the summary", async () => {
+  const { exitCode, output, complaints, files, out } = await reportBy(asBuilt, twoLoops);
   expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: "" });
   expect(files).toEqual(["LT-1/C-1.html", "LT-1/C-1.json", "LT-2/C-2.html", "LT-2/C-2.json"]);
   const [head, , ...lines] = output.trimEnd().split("\n");
@@ -51,8 +59,8 @@ test("each calibration gives two files and a line of the summary", () => {
   expect(lines[1]?.endsWith(`${out}/LT-2/C-2.html`)).toBe(true);
 });
 
-test("the folder has a page that lists every record in it, also those of an earlier run", () => {
-  const { out } = reportOf(twoLoops);
+test("the folder has a page that lists every record in it, also those of an earlier run", async () => {
+  const { out } = await reportOf(twoLoops);
   const index = readFileSync(join(out, "index.html"), "utf8");
   expect(index).toContain('<a href="LT-1/C-1.html">');
   expect(index).toContain("<h1>2 records</h1>");
@@ -61,8 +69,8 @@ test("the folder has a page that lists every record in it, also those of an earl
   expect(readFileSync(join(out, "index.html"), "utf8")).toBe(index);
 });
 
-test("a verdict of fail is a result, not a fault", () => {
-  const { exitCode, output, files } = reportOf(withText("readings.csv", "100,20.01", "100,20.51"));
+test("a verdict of fail is a result, not a fault", async () => {
+  const { exitCode, output, files } = await reportOf(withText("readings.csv", "100,20.01", "100,20.51"));
   expect(output).toMatch(/LT-1 +C-1 +fail/u);
   expect(files).toHaveLength(2);
   expect(exitCode).toBe(0);
@@ -81,33 +89,33 @@ test("a spreadsheet with the tables as sheets gives the same figures as the fold
   const { exitCode, complaints } = spanwright("report", join(folder, "book.xlsx"), "--out", join(folder, "out"));
   expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: "" });
   const fromSheets = JSON.parse(readFileSync(join(folder, "out/LT-1/C-1.json"), "utf8"));
-  const { out } = reportOf(smallestWorkbook);
+  const { out } = await reportOf(smallestWorkbook);
   const fromFolder = JSON.parse(readFileSync(join(out, "LT-1/C-1.json"), "utf8"));
   expect(fromSheets.phases).toEqual(fromFolder.phases);
   expect(fromSheets.instrument).toEqual(fromFolder.instrument);
 });
 
-test("a lone table of readings with its options gives a record under its own name", () => {
-  const { exitCode, files, output } = reportOfLone(...look);
+test("a lone table of readings with its options gives a record under its own name", async () => {
+  const { exitCode, files, output } = await reportOfLone(...look);
   expect(exitCode).toBe(0);
   expect(files).toEqual(["rail/rail.html", "rail/rail.json"]);
   expect(output).toMatch(/^rail +rail +pass/mu);
 });
 
-test("a lone table takes a tag and a number", () => {
-  expect(reportOfLone(...look, "--tag", "LT-7", "--calibration", "C-7").files).toEqual([
+test("a lone table takes a tag and a number", async () => {
+  expect((await reportOfLone(...look, "--tag", "LT-7", "--calibration", "C-7")).files).toEqual([
     "LT-7/C-7.html",
     "LT-7/C-7.json",
   ]);
 });
 
-test("every option of a lone table that is missing or wrong is told at once, and nothing is written", () => {
-  const missing = reportOfLone();
+test("every option of a lone table that is missing or wrong is told at once, and nothing is written", async () => {
+  const missing = await reportOfLone();
   expect(missing.exitCode).toBe(2);
   for (const option of ["--range", "--signal", "--tolerance"]) {
     expect(missing.complaints).toMatch(new RegExp(`a lone table of readings needs [^;]*${option}`, "u"));
   }
-  const wrong = reportOfLone("--range", "far", "--signal", "4:20mm", "--tolerance", "0.5%");
+  const wrong = await reportOfLone("--range", "far", "--signal", "4:20mm", "--tolerance", "0.5%");
   expect(wrong.exitCode).toBe(2);
   for (const option of ["--range", "--signal", "--tolerance"]) {
     expect(wrong.complaints).toContain(`the option ${option} cannot be read;`);
@@ -119,31 +127,31 @@ test("every option of a lone table that is missing or wrong is told at once, and
   }
 });
 
-test("a tag or a calibration may be picked out", () => {
-  expect(reportOf(twoLoops, "--tag", "LT-2").files).toEqual(["LT-2/C-2.html", "LT-2/C-2.json"]);
-  expect(reportOf(twoLoops, "--calibration", "C-1").files).toEqual(["LT-1/C-1.html", "LT-1/C-1.json"]);
+test("a tag or a calibration may be picked out", async () => {
+  expect((await reportOf(twoLoops, "--tag", "LT-2")).files).toEqual(["LT-2/C-2.html", "LT-2/C-2.json"]);
+  expect((await reportOf(twoLoops, "--calibration", "C-1")).files).toEqual(["LT-1/C-1.html", "LT-1/C-1.json"]);
 });
 
 test.each([
   ["--tag", "LT-9", "no calibration of the workbook belongs to this tag"],
   ["--calibration", "C-9", "no calibration of the workbook is called so"],
-])("%s %s, which the workbook does not have, is a fault", (option, name, told) => {
-  const { exitCode, complaints, files } = reportOf(twoLoops, option, name);
+])("%s %s, which the workbook does not have, is a fault", async (option, name, told) => {
+  const { exitCode, complaints, files } = await reportOf(twoLoops, option, name);
   expect(exitCode).toBe(2);
   expect(complaints).toContain(told);
   expect(files).toEqual([]);
 });
 
-test("a tag and a calibration of another tag are a fault, not silence", () => {
-  const { exitCode, complaints, files } = reportOf(twoLoops, "--tag", "LT-1", "--calibration", "C-2");
+test("a tag and a calibration of another tag are a fault, not silence", async () => {
+  const { exitCode, complaints, files } = await reportOf(twoLoops, "--tag", "LT-1", "--calibration", "C-2");
   expect(exitCode).toBe(2);
   expect(complaints).toContain("the calibration does not belong to the tag LT-1");
   expect(files).toEqual([]);
 });
 
-test("a broken row leaves out the calibration that it touches and no other", () => {
+test("a broken row leaves out the calibration that it touches and no other", async () => {
   const readings = twoLoops["readings.csv"].replace("C-2,as_found,rising,50,12.01", "C-2,as_found,rising,50,12,01");
-  const { exitCode, complaints, output, files } = reportOf({ ...twoLoops, "readings.csv": readings });
+  const { exitCode, complaints, output, files } = await reportBy(asBuilt, { ...twoLoops, "readings.csv": readings });
   expect(exitCode).toBe(2);
   expect(files).toEqual(["LT-1/C-1.html", "LT-1/C-1.json"]);
   expect(output).toContain("LT-1");
