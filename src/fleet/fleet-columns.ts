@@ -1,3 +1,5 @@
+import type { PhaseRecord } from "../record/record-schema.ts";
+
 /** A certificate that a record rests on, and the day until which it ran. */
 export type StandardCell = { standard: string; certificate: string; due_on: string };
 
@@ -68,19 +70,73 @@ const ofPhase = [
   { name: "worst_expanded_uncertainty_mm", kind: "number", says: "U at the worst test point" },
   { name: "zero_error_percent_span", kind: "number", says: "zero error" },
   { name: "span_error_percent_span", kind: "number", says: "span error" },
-  { name: "inaccuracy_positive_percent_span", kind: "number", says: "inaccuracy upwards" },
-  { name: "inaccuracy_negative_percent_span", kind: "number", says: "inaccuracy downwards" },
-  { name: "mean_absolute_error_percent_span", kind: "number", says: "mean absolute error" },
-  { name: "maximum_measured_error_percent_span", kind: "number", says: "maximum measured error" },
-  { name: "linearity_independent_percent_span", kind: "number", says: "independent linearity" },
-  { name: "linearity_terminal_percent_span", kind: "number", says: "terminal-based linearity" },
-  { name: "linearity_zero_based_percent_span", kind: "number", says: "zero-based linearity" },
-  { name: "linearity_least_squares_percent_span", kind: "number", says: "linearity about the line of least squares" },
-  { name: "hysteresis_percent_span", kind: "number", says: "hysteresis" },
-  { name: "repeatability_percent_span", kind: "number", says: "repeatability" },
 ] as const;
 
-type OfPhase = (typeof ofPhase)[number];
+/** What is read of the phase itself: a figure of a record has its line here, with where it stands. */
+export const figuresOfPhase = [
+  {
+    name: "inaccuracy_positive_percent_span",
+    kind: "number",
+    says: "inaccuracy upwards",
+    of: ({ inaccuracy }: PhaseRecord) => inaccuracy?.positive,
+  },
+  {
+    name: "inaccuracy_negative_percent_span",
+    kind: "number",
+    says: "inaccuracy downwards",
+    of: ({ inaccuracy }: PhaseRecord) => inaccuracy?.negative,
+  },
+  {
+    name: "mean_absolute_error_percent_span",
+    kind: "number",
+    says: "mean absolute error",
+    of: ({ meanAbsoluteError }: PhaseRecord) => meanAbsoluteError?.percentSpan,
+  },
+  {
+    name: "maximum_measured_error_percent_span",
+    kind: "number",
+    says: "maximum measured error",
+    of: ({ maximumMeasuredError }: PhaseRecord) => maximumMeasuredError?.percentSpan,
+  },
+  {
+    name: "linearity_independent_percent_span",
+    kind: "number",
+    says: "independent linearity",
+    of: ({ linearity }: PhaseRecord) => linearity.independent,
+  },
+  {
+    name: "linearity_terminal_percent_span",
+    kind: "number",
+    says: "terminal-based linearity",
+    of: ({ linearity }: PhaseRecord) => linearity.terminal,
+  },
+  {
+    name: "linearity_zero_based_percent_span",
+    kind: "number",
+    says: "zero-based linearity",
+    of: ({ linearity }: PhaseRecord) => linearity.zeroBased,
+  },
+  {
+    name: "linearity_least_squares_percent_span",
+    kind: "number",
+    says: "linearity about the line of least squares",
+    of: ({ linearity }: PhaseRecord) => linearity.leastSquares,
+  },
+  {
+    name: "hysteresis_percent_span",
+    kind: "number",
+    says: "hysteresis",
+    of: ({ hysteresis }: PhaseRecord) => hysteresis?.percentSpan,
+  },
+  {
+    name: "repeatability_percent_span",
+    kind: "number",
+    says: "repeatability",
+    of: ({ repeatability }: PhaseRecord) => repeatability?.percentSpan,
+  },
+] as const;
+
+type OfPhase = (typeof ofPhase | typeof figuresOfPhase)[number];
 type CellsOf<Column extends { name: string; kind: ColumnKind }> = {
   [One in Column as One["name"]]: CellOfKind[One["kind"]] | null;
 };
@@ -93,9 +149,19 @@ type Prefixed<Prefix extends string> = { [Name in keyof PhaseCells as `${Prefix}
 export type FleetRow = CellsOf<(typeof ofRecord)[number]> & Prefixed<"as_found"> & Prefixed<"as_left">;
 export type FleetColumn = { name: keyof FleetRow; kind: ColumnKind; says: string };
 
+const columnsOfPhase = [...ofPhase, ...figuresOfPhase];
+
 /** The columns of a yearly file, in their order. */
 export const fleetColumns: readonly FleetColumn[] = [
   ...ofRecord,
-  ...ofPhase.map(({ name, kind, says }) => ({ name: `as_found_${name}` as const, kind, says: `as found: ${says}` })),
-  ...ofPhase.map(({ name, kind, says }) => ({ name: `as_left_${name}` as const, kind, says: `as left: ${says}` })),
+  ...columnsOfPhase.map(({ name, kind, says }) => ({
+    name: `as_found_${name}` as const,
+    kind,
+    says: `as found: ${says}`,
+  })),
+  ...columnsOfPhase.map(({ name, kind, says }) => ({
+    name: `as_left_${name}` as const,
+    kind,
+    says: `as left: ${says}`,
+  })),
 ];

@@ -3,10 +3,10 @@ import type { DecidedLine } from "../filing/ledger-line.ts";
 import { registerRow } from "../filing/register-row.ts";
 import type { TagLife } from "../filing/tag-lives.ts";
 import type { PhaseName } from "../record/phase-name.ts";
-import type { SealedRecord } from "../record/record-schema.ts";
+import type { PhaseRecord, SealedRecord } from "../record/record-schema.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import { convertDifference } from "../units/convert.ts";
-import type { FleetRow, PhaseCells } from "./fleet-columns.ts";
+import { type FleetRow, figuresOfPhase, type PhaseCells } from "./fleet-columns.ts";
 
 /** A filed record, and what its folder knows of the loop. */
 export type FleetEntry = {
@@ -65,7 +65,6 @@ function driftCells({ drift, forecast }: RegisterRow) {
 }
 
 function phaseCells(record: SealedRecord, name: PhaseName, summary: IndexEntry["summary"]["asFound"]): PhaseCells {
-  const phase = record.phases[name];
   return {
     statement: summary?.statement ?? null,
     worst_error_mm: millimetres(summary?.worst?.errorDistance, record),
@@ -73,17 +72,15 @@ function phaseCells(record: SealedRecord, name: PhaseName, summary: IndexEntry["
     worst_expanded_uncertainty_mm: millimetres(summary?.worstUncertainty, record),
     zero_error_percent_span: summary?.zeroError ?? null,
     span_error_percent_span: summary?.spanError ?? null,
-    inaccuracy_positive_percent_span: phase?.inaccuracy?.positive ?? null,
-    inaccuracy_negative_percent_span: phase?.inaccuracy?.negative ?? null,
-    mean_absolute_error_percent_span: phase?.meanAbsoluteError?.percentSpan ?? null,
-    maximum_measured_error_percent_span: phase?.maximumMeasuredError?.percentSpan ?? null,
-    linearity_independent_percent_span: phase?.linearity.independent ?? null,
-    linearity_terminal_percent_span: phase?.linearity.terminal ?? null,
-    linearity_zero_based_percent_span: phase?.linearity.zeroBased ?? null,
-    linearity_least_squares_percent_span: phase?.linearity.leastSquares ?? null,
-    hysteresis_percent_span: phase?.hysteresis?.percentSpan ?? null,
-    repeatability_percent_span: phase?.repeatability?.percentSpan ?? null,
+    ...figureCells(record.phases[name]),
   };
+}
+
+type FigureCells = Pick<PhaseCells, (typeof figuresOfPhase)[number]["name"]>;
+
+function figureCells(phase: PhaseRecord | undefined): FigureCells {
+  const cells = figuresOfPhase.map(({ name, of }) => [name, (phase && of(phase)) ?? null]);
+  return Object.fromEntries(cells) as FigureCells;
 }
 
 /** A distance of the record, also where it is below zero, in mm. */
