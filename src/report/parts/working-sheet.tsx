@@ -24,7 +24,7 @@ export function WorkingSheets({ record, style }: { record: CalibrationRecord; st
   );
 }
 
-/** A longer sheet shows its first rows until it is asked for all; on paper it is whole. */
+/** A longer sheet shows its first rows, and what is outside or left out, until it is asked for all; on paper it is whole. */
 const longestUnfolded = 200;
 
 type SheetProps = { id: string; title: string; record: CalibrationRecord; phase: PhaseRecord; style: NumberStyle };
@@ -35,7 +35,8 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
     <Wide labelledBy={id}>
       {phase.readings.length > longestUnfolded && (
         <label class="unfold">
-          <input type="checkbox" /> all {phase.readings.length} rows
+          <input type="checkbox" /> all {phase.readings.length} rows, not only the first 20 and those that are outside
+          or left out
         </label>
       )}
       <table class={columns.length > 12 ? "sheet many" : "sheet"}>
