@@ -86,7 +86,7 @@ h5{margin:0;font-size:15px;line-height:1.35;font-weight:600}
 .sheet tr:not(.letters) td:nth-child(2){color:var(--quiet)}
 .sideways{position:sticky;left:0;width:fit-content;margin:0 0 4px;padding:1px 8px;font-size:12.5px;background:var(--faint);border-left:3px solid var(--quiet)}
 @media screen{
- .wide:has(.unfold input:not(:checked)) .sheet tbody tr:nth-child(n+21):not(.outside,.left-out){display:none}
+ .wide:has(.unfold input:not(:checked)) .sheet tbody tr:nth-child(n+21):not(.outside):not(.left-out){display:none}
  section.wide{container-type:inline-size}
  .wide>table{min-width:720px}
  .wide>.is-wide{min-width:960px}
