@@ -39,5 +39,5 @@ writeFileSync("dist/program.sha256", listed.join(""));
 // Parts of an earlier build go last: a build that fails leaves a whole command behind.
 const written = [...files, "dist/program.sha256"];
 for (const name of readdirSync("dist")) {
-  if (!written.some((file) => `${file}/`.startsWith(`dist/${name}/`))) rmSync(`dist/${name}`, { recursive: true });
+  if (!written.includes(`dist/${name}`)) rmSync(`dist/${name}`, { recursive: true });
 }

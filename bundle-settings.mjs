@@ -19,7 +19,7 @@ const chartsCompiledAhead = {
 };
 
 /** The columns of the tables as data, so that no schema is made to read a table. */
-export const columnsAhead = {
+const columnsAhead = {
   name: "columns-ahead",
   setup({ onLoad }) {
     onLoad({ filter: /model\/columns-ahead\.ts$/ }, async ({ path }) => {

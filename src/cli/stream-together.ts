@@ -24,7 +24,7 @@ export async function streamTogether(files: readonly PartedFile[]): Promise<void
   }
 }
 
-async function writeParts(path: string, parts: AsyncIterable<Uint8Array>): Promise<void> {
+async function writeParts(path: string, parts: ReturnType<PartedFile["parts"]>): Promise<void> {
   const file = await orRefused(open(path, "wx"));
   try {
     for await (const part of parts) await orRefused(file.writeFile(part));

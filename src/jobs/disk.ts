@@ -4,7 +4,7 @@ import type { SourceFile } from "../workbook/files/raw-table.ts";
 export type NewFile = { path: string; text: string | Uint8Array };
 
 /** A file to be written of which no more than a part is held at once. */
-export type PartedFile = { path: string; parts: () => AsyncIterable<Uint8Array> };
+export type PartedFile = { path: string; parts: () => AsyncIterable<Uint8Array> | Iterable<string | Uint8Array> };
 
 /** A file that was read, and where it lies. */
 export type FoundFile = SourceFile & { path: string };

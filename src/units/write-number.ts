@@ -133,7 +133,7 @@ function plainFixed(value: number, decimals: number): string | undefined {
   const units = size * 10 ** decimals;
   if (!(units < mostUnits) || Math.abs(units - Math.floor(units) - 0.5) < besideHalf) return undefined;
   const text = size.toFixed(decimals);
-  const written = decimalSign() === "." || decimals === 0 ? text : text.replace(".", decimalSign());
+  const written = decimalSign() === "." ? text : text.replace(".", decimalSign());
   return value < 0 && units > 0.5 ? minus + written : written;
 }
 

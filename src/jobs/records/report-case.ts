@@ -18,8 +18,8 @@ type Disks = Pick<Disk, "read" | "writeTogether">;
 
 /** Makes the record and the page of one calibration; what it gives back writes them. */
 async function makeCase(disk: Disks, one: CaseToReport): Promise<() => Promise<ReportedCase>> {
-  const kept = one.isResumed === true ? await keptOf(disk, one) : undefined;
-  if (kept !== undefined) return async () => ({ written: kept, problems: [] });
+  const kept = one.isResumed === true && (await (await import("./made-before.ts")).madeBefore(disk, one));
+  if (kept) return async () => ({ written: kept, problems: [] });
   const { calibrationCase, context, out } = one;
   const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings: calibrationCase.warnings }));
   const place = recordPlace(out, record);
@@ -29,11 +29,6 @@ async function makeCase(disk: Disks, one: CaseToReport): Promise<() => Promise<R
     const page = await writeDraft(disk, files, place, problems);
     return { written: page === undefined ? undefined : { record, page }, problems: problems.all };
   };
-}
-
-async function keptOf(disk: Disks, one: CaseToReport): Promise<WrittenRecord | undefined> {
-  const { madeBefore } = await import("./made-before.ts");
-  return madeBefore(disk, one);
 }
 
 /**
