@@ -143,25 +143,26 @@ type CellsOf<Column extends { name: string; kind: ColumnKind }> = {
 
 /** The columns of one phase without the phase's name before them; null where the record has no such figure. */
 export type PhaseCells = CellsOf<OfPhase>;
-type Prefixed<Prefix extends string> = { [Name in keyof PhaseCells as `${Prefix}_${Name}`]: PhaseCells[Name] };
+export type PrefixedCells<Prefix extends string> = {
+  [Name in keyof PhaseCells as `${Prefix}_${Name}`]: PhaseCells[Name];
+};
 
 /** A filed record as a row; null where something is not stated or not determined. */
-export type FleetRow = CellsOf<(typeof ofRecord)[number]> & Prefixed<"as_found"> & Prefixed<"as_left">;
+export type FleetRow = CellsOf<(typeof ofRecord)[number]> & PrefixedCells<"as_found"> & PrefixedCells<"as_left">;
 export type FleetColumn = { name: keyof FleetRow; kind: ColumnKind; says: string };
-
-const columnsOfPhase = [...ofPhase, ...figuresOfPhase];
 
 /** The columns of a yearly file, in their order. */
 export const fleetColumns: readonly FleetColumn[] = [
   ...ofRecord,
-  ...columnsOfPhase.map(({ name, kind, says }) => ({
-    name: `as_found_${name}` as const,
-    kind,
-    says: `as found: ${says}`,
-  })),
-  ...columnsOfPhase.map(({ name, kind, says }) => ({
-    name: `as_left_${name}` as const,
-    kind,
-    says: `as left: ${says}`,
-  })),
+  ...columnsOf("as_found", "as found"),
+  ...columnsOf("as_left", "as left"),
 ];
+
+function columnsOf<Prefix extends "as_found" | "as_left">(prefix: Prefix, words: string) {
+  const columns = [...ofPhase, ...figuresOfPhase];
+  return columns.map(({ name, kind, says }) => ({
+    name: `${prefix}_${name}` as const,
+    kind,
+    says: `${words}: ${says}`,
+  }));
+}

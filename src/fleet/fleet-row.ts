@@ -6,7 +6,7 @@ import type { PhaseName } from "../record/phase-name.ts";
 import type { PhaseRecord, SealedRecord } from "../record/record-schema.ts";
 import type { RegisterRow } from "../record/register-form.ts";
 import { convertDifference } from "../units/convert.ts";
-import { type FleetRow, figuresOfPhase, type PhaseCells } from "./fleet-columns.ts";
+import { type FleetRow, figuresOfPhase, type PhaseCells, type PrefixedCells } from "./fleet-columns.ts";
 
 /** A filed record, and what its folder knows of the loop. */
 export type FleetEntry = {
@@ -90,9 +90,7 @@ function millimetres(distance: number | null | undefined, { instrument }: Sealed
     : convertDifference(distance, instrument.distanceUnit, "mm");
 }
 
-type Prefixed<Prefix extends string, Cells> = { [Name in keyof Cells as `${Prefix}_${Name & string}`]: Cells[Name] };
-
-function prefixed<Prefix extends string>(prefix: Prefix, cells: PhaseCells): Prefixed<Prefix, PhaseCells> {
+function prefixed<Prefix extends string>(prefix: Prefix, cells: PhaseCells): PrefixedCells<Prefix> {
   const named = Object.entries(cells).map(([name, cell]) => [`${prefix}_${name}`, cell]);
-  return Object.fromEntries(named) as Prefixed<Prefix, PhaseCells>;
+  return Object.fromEntries(named) as PrefixedCells<Prefix>;
 }

@@ -94,15 +94,9 @@ function writeGroup(parquet: ParquetWriter, rows: readonly FleetRow[]): void {
 function asKept(kind: ColumnKind, cell: FleetRow[keyof FleetRow]): unknown {
   if (cell === null) return null;
   if (kind === "day") return dayNumber(cell as string);
-  if (kind === "digest") return bytesOf(cell as string);
+  if (kind === "digest") return Buffer.from(cell as string, "hex");
   if (kind !== "standards") return cell;
   return (cell as NonNullable<FleetRow["standards"]>).map((one) => ({ ...one, due_on: dayNumber(one.due_on) }));
-}
-
-function bytesOf(hexadecimal: string): Uint8Array {
-  return Uint8Array.from({ length: digestBytes }, (_, at) =>
-    Number.parseInt(hexadecimal.slice(2 * at, 2 * at + 2), 16),
-  );
 }
 
 /** What was written since the last time; the writer goes on counting its place in the file. */

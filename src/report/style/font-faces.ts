@@ -6,6 +6,7 @@ import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin+signs";
 import semiboldLatin from "inter-ui/web/Inter-SemiBold.woff2?latin";
 import semiboldLatin1 from "inter-ui/web/Inter-SemiBold.woff2?latin-1";
 import semiboldLatinExtendedA from "inter-ui/web/Inter-SemiBold.woff2?latin-extended-a";
+import { onceForEach } from "../once-for-each.ts";
 import glyphs from "./font-glyphs.json" with { type: "json" };
 
 /** `signs` stand in formulas and pictures, which are not bold. */
@@ -38,18 +39,10 @@ export function fontFaces(text: string): string {
 
 /** A page is hundreds of kilobytes of text, and is gone through once; each part is looked for in its letters alone. */
 const beyondAscii = /[^\0-\x7f]+/gu;
-const patternOf = keptByPart(({ characters }) => new RegExp(`[${characters.replace(/[\\\]^-]/gu, "\\$&")}]`, "u"));
-const facesOf = keptByPart(writtenFaces);
-
-/** What is made of a part is made once. */
-function keptByPart<Made>(make: (part: Part) => Made): (part: Part) => Made {
-  const made = new Map<Part, Made>();
-  return (part) => {
-    const known = made.get(part) ?? make(part);
-    made.set(part, known);
-    return known;
-  };
-}
+const patternOf = onceForEach(
+  ({ characters }: Part) => new RegExp(`[${characters.replace(/[\\\]^-]/gu, "\\$&")}]`, "u"),
+);
+const facesOf = onceForEach(writtenFaces);
 
 /** Letters and signs of a text that the font does not have: the reader's own font shows them. */
 export function charactersOutsideFont(text: string): readonly string[] {
