@@ -1,6 +1,6 @@
 import { groupedBy } from "../../model/grouped-by.ts";
-import { fQuantile } from "../../numeric/f-quantile.ts";
 import type { CurveReading } from "../figures/error-curve.ts";
+import { leastScatter, type VarianceRatio, varianceRatio } from "./variance-ratio.ts";
 
 /** A standard deviation, and how well it is known. */
 export type KnownDeviation = { standardDeviation: number; degreesOfFreedom: number };
@@ -10,17 +10,10 @@ export type CycleDifferences = {
   within: KnownDeviation;
   /** Of the means of cycles, freed of what the scatter within them makes; its degrees of freedom are the cycles less one. */
   between: KnownDeviation;
-  ratio: number;
-  /** 95 % limit of the ratio, where the cycles do not differ. */
-  ratioLimit: number;
-  isShown: boolean;
   /** What is common to all readings of a cycle, as far from the mean of all. */
   effectOf: ReadonlyMap<number, number>;
-};
+} & VarianceRatio;
 
-const significance = 0.95;
-/** Scatter below this, percent of span, is how a number is stored: own choice. */
-const leastScatter = 1e-10;
 const mostSweeps = 200;
 
 /**
@@ -50,18 +43,16 @@ export function cycleDifferences(readings: readonly CurveReading[]): CycleDiffer
   const { withCycles, withoutCycles, effectOf } = fittedEffects(groups, cycles);
   const withinSquare = withCycles / freedom;
   const cycleSquare = Math.max(0, withoutCycles - withCycles) / cycleFreedom;
-  const isMeasurable = Math.sqrt(cycleSquare / perCycle) > leastScatter;
-  const ratio = isMeasurable ? cycleSquare / Math.max(withinSquare, leastScatter ** 2) : 0;
-  const ratioLimit = fQuantile(significance, cycleFreedom, freedom);
   return {
     within: { standardDeviation: Math.sqrt(withinSquare), degreesOfFreedom: freedom },
     between: {
       standardDeviation: Math.sqrt(Math.max(0, cycleSquare - withinSquare) / perCycle),
       degreesOfFreedom: cycleFreedom,
     },
-    ratio,
-    ratioLimit,
-    isShown: ratio > ratioLimit,
+    ...varianceRatio(
+      { square: cycleSquare, freedom: cycleFreedom, readings: perCycle },
+      { square: withinSquare, freedom },
+    ),
     effectOf,
   };
 }

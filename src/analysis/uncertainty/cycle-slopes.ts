@@ -1,8 +1,8 @@
 import { groupedBy } from "../../model/grouped-by.ts";
-import { fQuantile } from "../../numeric/f-quantile.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { CurveReading } from "../figures/error-curve.ts";
 import type { KnownDeviation } from "./cycle-differences.ts";
+import { type VarianceRatio, varianceRatio } from "./variance-ratio.ts";
 
 /** What the lines through the cycles differ by beyond the scatter; standard deviations from one cycle to the next. */
 export type CycleSlopes = {
@@ -15,15 +15,8 @@ export type CycleSlopes = {
   betweenAt: (reference: number) => KnownDeviation;
   /** What a cycle makes at a distance, percent of span, as far from the mean of all cycles. */
   effectAt: (cycle: number, reference: number) => number;
-  ratio: number;
-  /** 95 % limit of the ratio, where all cycles have one slope. */
-  ratioLimit: number;
-  isShown: boolean;
-};
+} & VarianceRatio;
 
-const significance = 0.95;
-/** Scatter below this, percent of span, is how a number is stored: own choice. */
-const leastScatter = 1e-10;
 const fewestGroups = 3;
 
 /**
@@ -59,9 +52,6 @@ export function cycleSlopes(readings: readonly CurveReading[]): CycleSlopes | un
   const [slopeFreedom, freedom] = [cycles - 1, (groups - 2) * (cycles - 1)];
   const left = sumOver(deviations.rows, (row) => sumOver(row, (deviation) => deviation ** 2)) - ofSlopes;
   const withinSquare = Math.max(0, left) / freedom;
-  const isMeasurable = Math.sqrt(ofSlopes / slopeFreedom / groups) > leastScatter;
-  const ratio = isMeasurable ? ofSlopes / slopeFreedom / Math.max(withinSquare, leastScatter ** 2) : 0;
-  const ratioLimit = fQuantile(significance, slopeFreedom, freedom);
   const between = (effects: readonly number[], lever: number): KnownDeviation => ({
     standardDeviation: Math.sqrt(
       Math.max(0, sumOver(effects, (effect) => effect ** 2) / slopeFreedom - withinSquare * lever),
@@ -83,9 +73,10 @@ export function cycleSlopes(readings: readonly CurveReading[]): CycleSlopes | un
       const index = table.cycles.indexOf(cycle);
       return index === -1 ? 0 : at(index, reference);
     },
-    ratio,
-    ratioLimit,
-    isShown: ratio > ratioLimit,
+    ...varianceRatio(
+      { square: ofSlopes / slopeFreedom, freedom: slopeFreedom, readings: groups },
+      { square: withinSquare, freedom },
+    ),
   };
 }
 
