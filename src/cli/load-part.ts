@@ -51,9 +51,18 @@ export function partLoader(folder: string, onScript?: ScriptMade): (name: string
     onScript?.(name, script);
     const run = script.runInThisContext() as PartFunction;
     run(part.exports, load, part, pathToFileURL(filename).href);
+    part.exports = asValues(part.exports);
     return part.exports;
   };
   return load;
+}
+
+/**
+ * What a part exports, as values: a bundler exports what asks for them each time, which V8 cannot see through, and no
+ * export of ours changes after its part has run. Parts that import each other got what asks.
+ */
+function asValues(exports: Part["exports"]): Part["exports"] {
+  return Object.defineProperty({ ...exports }, "__esModule", { value: true });
 }
 
 /** Reads from a file that stays open, for parts are loaded until the command ends. */
