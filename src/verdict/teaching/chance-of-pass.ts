@@ -111,45 +111,63 @@ function weightsAt(points: readonly number[], end: number, span: number): readon
   return points.map((point) => (Math.abs(point - end) === nearest ? 1 / count : 0));
 }
 
-function weighted(values: readonly number[], weights: readonly number[]): number {
-  return values.reduce((sum, value, place) => sum + value * (weights[place] as number), 0);
+function weighted(values: Float64Array, weights: readonly number[]): number {
+  let sum = 0;
+  for (let place = 0; place < values.length; place++) sum += values[place]! * weights[place]!;
+  return sum;
 }
 
 /** The chance of one draw: everything but the scatter of the single new readings is drawn. */
 function chanceGiven(model: ErrorModel, plan: Plan, stream: RandomStream): number {
   const factor = scatterFactor(model.degreesOfFreedom, stream);
   const [within, between] = [factor * model.within, factor * model.between];
-  const curve = model.groups.map(({ left, uncertainty }) => left + factor * uncertainty * drawFrom(normal, stream));
-  const noise = () => between * drawFrom(normal, stream) + within * drawFrom(normal, stream);
-  const [atLower, atUpper] = plan.weightsAtEnds.map((weights) => weighted(curve, weights) + noise());
-  const slope = atUpper! - atLower!;
-  const offsets: number[] = [];
-  for (let cycle = 0; cycle < plan.cycles; cycle++) offsets.push(between * drawFrom(normal, stream));
-  const expected = ({ place, group, cycle }: Plan["readings"][number]) =>
-    curve[group]! - (atLower! + slope * place) + offsets[cycle]!;
+  const { groups } = model;
+  const curve = new Float64Array(groups.length);
+  for (let place = 0; place < groups.length; place++) {
+    const { left, uncertainty } = groups[place]!;
+    curve[place] = left + factor * uncertainty * drawFrom(normal, stream);
+  }
+  const [atLower, atUpper] = plan.weightsAtEnds.map(
+    (weights) => weighted(curve, weights) + between * drawFrom(normal, stream) + within * drawFrom(normal, stream),
+  );
+  const offsets = new Float64Array(plan.cycles);
+  for (let cycle = 0; cycle < plan.cycles; cycle++) offsets[cycle] = between * drawFrom(normal, stream);
+  const expected = expectedErrors(plan.readings, { curve, offsets, atLower: atLower!, slope: atUpper! - atLower! });
   return plan.judgedBy === "reading" ? chanceOfReadings(plan, expected, within) : chanceOfMeans(plan, expected, within);
 }
 
-type Expected = (reading: Plan["readings"][number]) => number;
+type Drawn = { curve: Float64Array; offsets: Float64Array; atLower: number; slope: number };
+
+/** What a reading is expected to be off, without its own scatter. */
+function expectedErrors(readings: Plan["readings"], { curve, offsets, atLower, slope }: Drawn): Float64Array {
+  const errors = new Float64Array(readings.length);
+  for (let index = 0; index < readings.length; index++) {
+    const { place, group, cycle } = readings[index]!;
+    errors[index] = curve[group]! - (atLower + slope * place) + offsets[cycle]!;
+  }
+  return errors;
+}
 
 /** Less than this no mean of `chanceDraws` shows. */
 const noChance = 1e-9;
 
-function chanceOfReadings({ readings }: Plan, expected: Expected, within: number): number {
+function chanceOfReadings({ readings }: Plan, expected: Float64Array, within: number): number {
   let chance = 1;
-  for (const reading of readings) {
-    chance *= chanceInside(reading, expected(reading), within);
+  for (let index = 0; index < readings.length; index++) {
+    const { low, high } = readings[index]!;
+    chance *= chanceInside(low, high, expected[index]!, within);
     if (chance < noChance) return 0;
   }
   return chance;
 }
 
-function chanceOfMeans({ readings, groups }: Plan, expected: Expected, within: number): number {
-  const sums = groups.map(() => 0);
-  for (const reading of readings) sums[reading.group]! += expected(reading);
+function chanceOfMeans({ readings, groups }: Plan, expected: Float64Array, within: number): number {
+  const sums = new Float64Array(groups.length);
+  for (let index = 0; index < readings.length; index++) sums[readings[index]!.group]! += expected[index]!;
   let chance = 1;
-  for (const [place, { size, ...limits }] of groups.entries()) {
-    chance *= chanceInside(limits, sums[place]! / size, within / Math.sqrt(size));
+  for (let place = 0; place < groups.length; place++) {
+    const { size, low, high } = groups[place]!;
+    chance *= chanceInside(low, high, sums[place]! / size, within / Math.sqrt(size));
     if (chance < noChance) return 0;
   }
   return chance;
@@ -158,8 +176,8 @@ function chanceOfMeans({ readings, groups }: Plan, expected: Expected, within: n
 /** Beyond it lies 4e-11 of a normal distribution: of a thousand readings together less than a mean of draws shows. */
 const reach = 6.5;
 
-/** That a normal error of this mean and standard deviation lies within its limits. */
-function chanceInside({ low, high }: { low: number; high: number }, middle: number, deviation: number): number {
+/** That a normal error of this mean and standard deviation lies within limits. */
+function chanceInside(low: number, high: number, middle: number, deviation: number): number {
   if (!(deviation > 0)) return middle >= low && middle <= high ? 1 : 0;
   const [below, above] = [(low - middle) / deviation, (high - middle) / deviation];
   if (below > reach || above < -reach) return 0;

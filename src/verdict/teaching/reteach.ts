@@ -139,8 +139,13 @@ function judged(error: JudgedError, correction: Correction, context: ReteachCont
   return { error, errorDistance, statement, excess: Math.max(low - errorDistance, errorDistance - high) };
 }
 
-function decided({ tolerance, ...uncertainty }: JudgedError, error: number, { rule, range }: ReteachContext) {
-  return decidePoint({ ...uncertainty, error, limits: tolerance, rule, magnitude: greatestDistanceOf(range) });
+function decided(
+  { tolerance: limits, expandedUncertainty, coverageFactor }: JudgedError,
+  error: number,
+  { rule, range }: ReteachContext,
+) {
+  const magnitude = greatestDistanceOf(range);
+  return decidePoint({ error, limits, expandedUncertainty, coverageFactor, rule, magnitude });
 }
 
 function limitsOf(error: JudgedError, context: ReteachContext): ToleranceLimits {
