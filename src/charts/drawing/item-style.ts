@@ -13,7 +13,17 @@ const styles: readonly (readonly [channel: string, name: string, unsaid?: string
   ["opacity", "opacity", "1"],
 ];
 
-type Style = Readonly<{ text: string; hasStroke: boolean; hasFill: boolean }>;
+/** The others that an item's attributes are made of. */
+const further = ["fill", "strokeMiterLimit", "align", "font", "fontSize", "fontStyle", "fontVariant", "fontWeight"];
+const channels = [...styles.map(([channel]) => channel), ...further];
+
+/** Whether two items of one mark look the same wherever they stand. */
+export function areStyledAlike(one: Item, other: Item): boolean {
+  for (const channel of channels) if (one[channel] !== other[channel]) return false;
+  return true;
+}
+
+export type Style = Readonly<{ text: string; hasStroke: boolean; hasFill: boolean }>;
 
 /**
  * The attributes of an item as text. Of a text, its font too, less what it has in common with the one that the root says;

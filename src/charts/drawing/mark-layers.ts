@@ -1,5 +1,4 @@
-import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
-import type { PathStep, Subpath } from "./svg-path.ts";
+import type { Subpath } from "./svg-path.ts";
 
 type Box = Readonly<{ left: number; right: number; top: number; bottom: number }>;
 type Layer = { boxes: Box[]; subpaths: Subpath[] };
@@ -24,18 +23,18 @@ export function layersOf(marks: readonly (readonly Subpath[])[]): readonly (read
 const edge = 4;
 
 function boxOf(subpaths: readonly Subpath[]): Box {
-  const places = subpaths.flatMap(({ steps }) => steps.flatMap(reachOf));
-  const [xs, ys] = [places.map(({ x }) => x), places.map(({ y }) => y)];
-  return { left: leastOf(xs), right: greatestOf(xs), top: leastOf(ys), bottom: greatestOf(ys) };
-}
-
-/** A place; of an arc, all that it may bow to. */
-function reachOf({ command, shape: [width = 0, height = 0], x, y }: PathStep): readonly { x: number; y: number }[] {
-  if (command !== "A") return [{ x, y }];
-  return [
-    { x: x - 2 * width, y: y - 2 * height },
-    { x: x + 2 * width, y: y + 2 * height },
-  ];
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { steps } of subpaths) {
+    for (const { command, shape, x, y } of steps) {
+      // An arc may bow to twice its radius.
+      const [across, down] = command === "A" ? [2 * (shape[0] ?? 0), 2 * (shape[1] ?? 0)] : [0, 0];
+      left = Math.min(left, x - across);
+      right = Math.max(right, x + across);
+      top = Math.min(top, y - down);
+      bottom = Math.max(bottom, y + down);
+    }
+  }
+  return { left, right, top, bottom };
 }
 
 function areTouching(one: Box, other: Box): boolean {

@@ -10,13 +10,20 @@ export function bindItems(scope: Scope, step: MarkStep, before: Mark | undefined
     const group = step.group === undefined ? scope.group : ((scope.values[step.group] as Mark).items[0] as Item);
     const mark = newMark(step.definition, group);
     (group.items ?? [])[step.index] = mark;
-    mark.items = rows.map((row, index) => newItem(mark, row, index));
-    return Object.assign(mark, { came: mark.items });
+    for (let index = 0; index < rows.length; index++) mark.items.push(newItem(mark, rows[index] as Datum, index));
+    mark.came = mark.items;
+    return mark;
   }
-  return Object.assign(before, { came: [], changed: [], went: [] }, step.isKeyed ? rejoined(before, rows) : {});
+  before.came = none;
+  before.changed = none;
+  before.went = none;
+  if (step.isKeyed) rejoin(before, rows);
+  return before;
 }
 
-function rejoined(mark: Mark, rows: readonly Datum[]): Pick<Mark, "items" | "came" | "changed" | "went"> {
+const none: readonly Item[] = [];
+
+function rejoin(mark: Mark, rows: readonly Datum[]): void {
   const byKey = new Map(mark.items.map((item) => [String(item.datum.value), item]));
   const [came, changed]: [Item[], Item[]] = [[], []];
   const last = Math.max(-1, greatestOf(mark.items.map(({ serial }) => serial)));
@@ -34,8 +41,10 @@ function rejoined(mark: Mark, rows: readonly Datum[]): Pick<Mark, "items" | "cam
   }
   const stays = new Set(rows);
   const isHere = ({ datum }: Item) => stays.has(datum);
-  const went = mark.items.filter((item) => !isHere(item));
-  return { items: [...mark.items.filter(isHere), ...came], came, changed, went };
+  mark.went = mark.items.filter((item) => !isHere(item));
+  mark.items = [...mark.items.filter(isHere), ...came];
+  mark.came = came;
+  mark.changed = changed;
 }
 
 /** Whether nothing of a mark is other than in the first round, so that neither are its bounds. */
@@ -54,8 +63,10 @@ export function encodeMark(mark: Mark, { enter, update }: Encode, inputs: Known,
   };
   for (const item of mark.came) encode(item);
   if (!isAgain) return;
-  const done = new Set([...mark.came, ...mark.changed]);
-  mark.changed = [...mark.changed, ...mark.items.filter((item) => !done.has(item))].filter(encode);
+  const { came, changed, items } = mark;
+  const others =
+    came.length + changed.length === 0 ? items : items.filter((one) => !came.includes(one) && !changed.includes(one));
+  mark.changed = [...changed, ...others].filter(encode);
 }
 
 /** By what lies at the paths; a missing value comes first, and items that are equal stay as they were made. */

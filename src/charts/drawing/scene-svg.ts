@@ -1,6 +1,6 @@
 import { Marks } from "vega-scenegraph";
 import { type Drawn, groupedText } from "./drawn-parts.ts";
-import { itemStyle, rootStyle } from "./item-style.ts";
+import { areStyledAlike, itemStyle, rootStyle, type Style } from "./item-style.ts";
 import type { Item, Mark } from "./scene.ts";
 import { placeOfText, textOf } from "./scene-text.ts";
 import { movedPath, readPath, rectanglePath, type Subpath, short } from "./svg-path.ts";
@@ -14,15 +14,23 @@ export type Scene = Readonly<{
 
 type At = Readonly<{ x: number; y: number }>;
 
-/** What is remembered while a scene is written: the ids it needs, and the outlines of symbols. */
-type Writing = { prefix: string; font: Item | undefined; clips: string[]; outlines: Map<string, readonly Subpath[]> };
+/** What is remembered while a scene is written: the ids it needs, and how the item before looked. */
+type Writing = {
+  prefix: string;
+  font: Item | undefined;
+  clips: string[];
+  before: Readonly<{ item: Item; style: Style }> | undefined;
+};
+
+/** The outlines of symbols, by shape and size: a handful. */
+const outlines = new Map<string, readonly Subpath[]>();
 
 /**
  * A scene as SVG text, as short as it looks the same: places absolute, marks of one style that follow each other one
  * path, what is not seen left out, what all texts share said once by the root.
  */
 export function sceneSvg({ root, origin: [x, y] }: Scene, prefix: string): { content: string; font: string } {
-  const writing: Writing = { prefix, font: firstText(root), clips: [], outlines: new Map() };
+  const writing: Writing = { prefix, font: firstText(root), clips: [], before: undefined };
   const content = groupedText(markParts(writing, root, { x, y }));
   const clips = writing.clips.length === 0 ? "" : `<defs>${writing.clips.join("")}</defs>`;
   return { content: content + clips, font: writing.font === undefined ? "" : rootStyle(writing.font) };
@@ -70,18 +78,27 @@ function groupParts(writing: Writing, item: Item, at: At): readonly Drawn[] {
   return background === undefined ? content : [background, ...content];
 }
 
-function textPart({ font }: Writing, item: Item, at: At): Drawn {
-  return { kind: "text", style: itemStyle(item, font).text, place: placeOfText(item, at), text: textOf(item) };
+function textPart(writing: Writing, item: Item, at: At): Drawn {
+  return { kind: "text", style: styleOf(writing, item).text, place: placeOfText(item, at), text: textOf(item) };
 }
 
 function pathPart(writing: Writing, item: Item, at: At): Drawn | undefined {
-  const { text: style, hasStroke, hasFill } = itemStyle(item);
+  const { text: style, hasStroke, hasFill } = styleOf(writing, item);
   if (!hasStroke && !hasFill) return undefined;
-  const subpaths = subpathsOf(writing, item, at);
+  const subpaths = subpathsOf(item, at);
   return subpaths.length === 0 ? undefined : { kind: "path", style, hasEdge: hasStroke && hasFill, subpaths };
 }
 
-function subpathsOf({ outlines }: Writing, item: Item, at: At): readonly Subpath[] {
+/** The items of a mark follow each other, and most look like the one before. */
+function styleOf(writing: Writing, item: Item): Style {
+  const { before, font } = writing;
+  if (before?.item.mark === item.mark && areStyledAlike(before.item, item)) return before.style;
+  const style = itemStyle(item, font);
+  writing.before = { item, style };
+  return style;
+}
+
+function subpathsOf(item: Item, at: At): readonly Subpath[] {
   const { marktype } = item.mark;
   if (marktype === "rule") return [rulePath(item, at)];
   if (marktype === "rect" && !hasRoundCorners(item)) return [rectanglePath(at, boxOf(item))];

@@ -16,6 +16,10 @@ export function placeOfText(item: Item, at: { x: number; y: number }): string {
 
 /** How far a transform moves, and the quarter turn in the middle of it. */
 function movedBy(transform: string): [x: number, y: number, turn: number] {
+  if (!transform.includes("rotate")) {
+    const comma = transform.indexOf(",");
+    return [Number(transform.slice("translate(".length, comma)), Number(transform.slice(comma + 1, -1)), 0];
+  }
   let [x, y, turn] = [0, 0, 0];
   for (const [, name, numbers = ""] of transform.matchAll(/(\w+)\(([^)]*)\)/gu)) {
     const [one = 0, other = 0] = numbers.split(",").map(Number);

@@ -40,15 +40,15 @@ function newScope({ root }: ChartProgram): Scope {
 }
 
 function requireKnown(steps: readonly DataStep[], signals: Wanted["signals"], data: Wanted["data"]): void {
-  const names = (kind: string) => steps.flatMap((step) => (step.kind === kind ? [nameOf(step)] : []));
-  const signal = Object.keys(signals).find((name) => !names("signal").includes(name));
-  const series = Object.keys(data).find((name) => !names("rows").includes(name));
+  const isKnown = { signal: new Set<string | undefined>(), series: new Set<string | undefined>() };
+  for (const step of steps) {
+    if (step.kind === "signal") isKnown.signal.add(step.name);
+    if (step.kind === "rows") isKnown.series.add(step.series);
+  }
+  const signal = Object.keys(signals).find((name) => !isKnown.signal.has(name));
+  const series = Object.keys(data).find((name) => !isKnown.series.has(name));
   if (signal !== undefined) throw new RangeError(`walkChart: the chart has no signal ${signal}`);
   if (series !== undefined) throw new RangeError(`walkChart: the chart has no series ${series}`);
-}
-
-function nameOf(step: DataStep): string | undefined {
-  return step.kind === "signal" ? step.name : step.kind === "rows" ? step.series : undefined;
 }
 
 function dataStep(scope: Scope, step: DataStep, signals: Wanted["signals"], data: Wanted["data"]): void {
