@@ -3,27 +3,41 @@ import type { Drawing } from "../charts/drawing/draw.ts";
 import type { Register } from "../record/register-form.ts";
 import { counted } from "../units/counted.ts";
 import { registerColumns } from "./columns/register-columns.tsx";
-import { FoundTable } from "./parts/found-table.tsx";
+import { FoundTable, type PartLink, PartLinks } from "./parts/found-table.tsx";
 import { Picture } from "./parts/pictures.tsx";
 import { LateCalibrations, OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
+import { footOf, packedRows, type RegisterPart, type RegisterParts, registerParts } from "./register-parts.tsx";
 import { searchedDocument } from "./searched-document.ts";
 import { dueStates } from "./texts/register-texts.ts";
 
-/** What a folder of records says, as one page that reads without its script and is searched and sorted with it. */
-export function renderRegister(register: Register, rates: Drawing | undefined): string {
-  return searchedDocument({
+/** A page is one file with its rows up to here: a megabyte or so, which opens at once. */
+const mostInOnePage = 1000;
+/** Rows that stand in a page whose others are data; in its other lists. */
+const [shownAtOnce, shownOfLists] = [200, 30];
+
+/** The files of a register: its page, and of many loops the parts in which they are read without a script. */
+export type RegisterPages = { page: string; parts: readonly RegisterPart[] };
+
+/**
+ * What a folder of records says, as a page that reads without its script and is searched and sorted with it.
+ *
+ * @param name of the register, without the ending: that of its parts too
+ */
+export function renderRegister(register: Register, rates: Drawing | undefined, name = "register"): RegisterPages {
+  const parts = register.rows.length <= mostInOnePage ? undefined : registerParts(register, name);
+  const page = searchedDocument({
     title: `Register of calibrations, ${register.on}`,
     style: footOf(register.on),
-    body: renderToString(<RegisterPage register={register} rates={rates} />),
+    body: renderToString(<RegisterPage register={register} rates={rates} parts={parts} />),
+    ...(parts && { data: packedRows(register.rows) }),
   });
+  return { page, parts: parts === undefined ? [] : [...parts.loops, ...parts.open, ...parts.late] };
 }
 
-/** The foot of every printed page; a day has no sign that style would read. */
-function footOf(day: string): string {
-  return `@page{@bottom-left{content:"Register of calibrations on ${day}"}}`;
-}
+type RegisterPageProps = { register: Register; rates: Drawing | undefined; parts: RegisterParts | undefined };
 
-function RegisterPage({ register, rates }: { register: Register; rates: Drawing | undefined }) {
+function RegisterPage({ register, rates, parts }: RegisterPageProps) {
+  const { rows, openFindings, late } = register;
   return (
     <main>
       <header class="heading">
@@ -37,16 +51,19 @@ function RegisterPage({ register, rates }: { register: Register; rates: Drawing 
         </div>
       </header>
       <RegisterAnswer register={register} />
-      <OpenFindings openFindings={register.openFindings} />
+      <OpenFindings openFindings={parts ? openFindings.slice(0, shownOfLists) : openFindings} />
+      {parts && <Further links={parts.open} shown={shownOfLists} count={openFindings.length} />}
       <FoundTable
         title="Loops"
         label="Loops, a row each"
         columns={registerColumns}
-        rows={register.rows}
+        rows={parts ? rows.slice(0, shownAtOnce) : rows}
         states={dueStates}
         stateOf={({ due }) => due.state}
+        {...(parts && { parts: { count: rows.length, links: parts.loops } })}
       />
-      <LateCalibrations late={register.late} />
+      <LateCalibrations late={parts ? late.slice(0, shownOfLists) : late} />
+      {parts && <Further links={parts.late} shown={shownOfLists} count={late.length} />}
       <RegisterStandards standards={register.standards} />
       {rates && (
         <section class="rates" aria-labelledby="rates-title">
@@ -65,5 +82,18 @@ function RegisterPage({ register, rates }: { register: Register; rates: Drawing 
         </p>
       </section>
     </main>
+  );
+}
+
+/** Where the rest of a list is that is longer than what a page shows of it. */
+function Further({ links, shown, count }: { links: readonly PartLink[]; shown: number; count: number }) {
+  if (count <= shown) return null;
+  return (
+    <div class="in-parts">
+      <p>
+        {shown} of {count} stand above; all of them, in {counted(links.length, "part")}:
+      </p>
+      <PartLinks links={links} />
+    </div>
   );
 }

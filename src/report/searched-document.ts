@@ -3,15 +3,29 @@ import { htmlDocument } from "./html-document.ts";
 import script from "./register.client.js";
 import { pageStyle } from "./style/page-style.ts";
 
+type Searched = {
+  title: string;
+  style: string;
+  body: string /** Rows as data, each part an element. */;
+  data?: string;
+};
+
 /** A page of many records, which reads without its script and is searched and sorted with it. */
-export function searchedDocument({ title, style, body }: { title: string; style: string; body: string }): string {
+export function searchedDocument({ title, style, body, data = "" }: Searched): string {
   return htmlDocument({
     title,
     contentSecurityPolicy: contentSecurityPolicy(),
     style: `${pageStyle}${registerStyle}${style}`,
     body,
-    scripts: `<script>${script}</script>`,
+    scripts: `${data}<script>${script}</script>`,
   });
+}
+
+/** A page of a part of them: to be read and printed, without any script. */
+export function partDocument({ title, style, body }: Omit<Searched, "data">): string {
+  const contentSecurityPolicy =
+    "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
+  return htmlDocument({ title, contentSecurityPolicy, style: `${pageStyle}${registerStyle}${style}`, body });
 }
 
 /** The page's own script and no other. */
@@ -36,6 +50,10 @@ const registerStyle = `
 .find[hidden]{display:none}
 .find input,.find select{font:inherit;margin-left:6px;padding:4px 8px;border:1px solid var(--quiet);border-radius:2px}
 .find output{color:var(--quiet)}
+.find button{font:inherit;padding:4px 12px;border:1px solid var(--quiet);border-radius:2px;background:none;color:inherit;cursor:pointer}
+.find button:disabled{color:var(--quiet);cursor:default}
+.in-parts summary{cursor:pointer;color:var(--quiet)}
+.in-parts ol{columns:240px}
 .rates .picture{max-width:640px}
 a{color:inherit}
 @media (max-width:700px){
@@ -45,6 +63,7 @@ a{color:inherit}
 }
 @media print{
  .find,.find[hidden]{display:none}
+ .in-parts ol{display:none}
  .register{font-size:8pt;min-width:0}
  .register .where{font-size:7.5pt}
  .register th,.register td{padding:3pt 5pt}

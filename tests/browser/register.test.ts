@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { rateChart } from "../../src/charts/rate-chart.ts";
 import type { RegisterRow } from "../../src/record/register-form.ts";
 import { renderRegister } from "../../src/report/register-page.tsx";
@@ -67,7 +67,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
   let browser: Browser;
   beforeAll(async () => {
     const years = [{ year: 2026, inTolerance: 3, of: 5, interval: { low: 0.1466, high: 0.9473 } }];
-    writeFileSync(path, renderRegister({ ...register, rows, years }, await rateChart(years)));
+    writeFileSync(path, renderRegister({ ...register, rows, years }, await rateChart(years)).page);
     browser = await openBrowser(chromium);
   });
   afterAll(async () => {
@@ -156,7 +156,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
 
   test("its policy stops a program that somebody would slip into it", async () => {
     const slipped = join(folder, "slipped.html");
-    const html = renderRegister({ ...register, rows }, undefined);
+    const html = renderRegister({ ...register, rows }, undefined).page;
     writeFileSync(slipped, html.replace("<main>", '<main><script>document.title="ran"</script>'));
     await using view = await opened();
     await view.page.goto(pathToFileURL(slipped).href, { waitUntil: "load" });
@@ -178,5 +178,75 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     const { violations, passes } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
     expect(passes.length).toBeGreaterThan(10);
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120))}`)).toEqual([]);
+  });
+
+  describe("of 1201 loops", () => {
+    const many = Array.from({ length: 1201 }, (_, index) => {
+      const tag = `LT-${String(index).padStart(4, "0")}`;
+      const state = due(index === 1200 ? "overdue" : "not due", "2027-01-01", 1201 - index);
+      return registerRow({ tag, description: index % 400 === 7 ? "pit & <gate>" : "silo", ...state });
+    });
+    const large = pathToFileURL(join(folder, "large.html")).href;
+    beforeAll(() =>
+      writeFileSync(join(folder, "large.html"), renderRegister({ ...register, rows: many }, undefined).page),
+    );
+
+    async function openedLarge(options: BrowserContextOptions = {}) {
+      const view = await opened(options);
+      await view.page.goto(large, { waitUntil: "load" });
+      if (options.javaScriptEnabled !== false) await view.page.locator("#find").waitFor({ state: "visible" });
+      return view;
+    }
+
+    test("200 rows are drawn at a time, and turned over", async () => {
+      await using view = await openedLarge();
+      const { page, messages } = view;
+      const shown = page.locator("#shown");
+      expect(await page.locator("#register tbody tr").count()).toBe(200);
+      expect(await shown.textContent()).toBe("1 to 200 of 1201 shown");
+      expect(await page.getByRole("button", { name: "rows before" }).isDisabled()).toBe(true);
+      for (let turn = 0; turn < 6; turn += 1) await page.getByRole("button", { name: "further rows" }).click();
+      expect(await shownTags(page)).toEqual(["LT-1200"]);
+      expect(await shown.textContent()).toBe("1201 to 1201 of 1201 shown");
+      expect(await page.getByRole("button", { name: "further rows" }).isDisabled()).toBe(true);
+      await page.getByRole("button", { name: "rows before" }).click();
+      expect((await shownTags(page))[0]).toBe("LT-1000");
+      expect(messages).toEqual([]);
+    });
+
+    test("search, state and order go through all of them", async () => {
+      await using view = await openedLarge();
+      const { page } = view;
+      await page.getByLabel("Search").fill("<gate> pit &");
+      expect(await shownTags(page)).toEqual(["LT-0007", "LT-0407", "LT-0807"]);
+      expect(await page.locator("#shown").textContent()).toBe("1 to 3 of 3 found among 1201");
+      await page.getByLabel("Search").fill("");
+      await page.getByLabel("State").selectOption("overdue");
+      expect(await shownTags(page)).toEqual(["LT-1200"]);
+      await page.getByLabel("State").selectOption("all");
+      await page.getByRole("button", { name: "Tag", exact: true }).click();
+      await page.getByRole("button", { name: "Tag", exact: true }).click();
+      expect((await shownTags(page)).slice(0, 2)).toEqual(["LT-1200", "LT-1199"]);
+      await page.getByLabel("Search").fill("nowhere");
+      expect(await page.locator("#shown").textContent()).toBe("none of 0 found among 1201");
+    });
+
+    test("without scripts the first rows stand there, and every part is named", async () => {
+      await using view = await openedLarge({ javaScriptEnabled: false });
+      expect(await shownTags(view.page)).toHaveLength(200);
+      await view.page.locator(".in-parts summary").click();
+      expect(await view.page.locator(".in-parts a").allTextContents()).toEqual([
+        "LT-0000 to LT-0499",
+        "LT-0500 to LT-0999",
+        "LT-1000 to LT-1200",
+      ]);
+    });
+
+    test("axe finds nothing in it", async () => {
+      await using view = await openedLarge({ bypassCSP: true });
+      await view.page.evaluate(axe.source);
+      const { violations } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
+      expect(violations.map(({ id }) => id)).toEqual([]);
+    });
   });
 });

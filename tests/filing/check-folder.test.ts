@@ -228,6 +228,8 @@ test("a revision whose list of changes is not what differs is told with the firs
 
 test("what is made from the pages, and the table of signers, lie beside them by right", async () => {
   for (const name of ["register.html", "register.csv", "due.ics", "signers.csv"]) writeFileSync(at(name), "x");
+  mkdirSync(at("register-parts"));
+  writeFileSync(at("register-parts/loops-001.html"), "x");
   expect(await told()).toEqual([]);
   writeFileSync(at("LT-2/register.html"), samplePage({ calibration: "C-9" }).bytes);
   expect(await told()).toHaveLength(1);

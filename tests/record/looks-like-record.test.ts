@@ -16,7 +16,7 @@ test("a page of a record and its JSON do, and a register and a sheet of labels d
   expect(looksLikeRecord(recordJson(record))).toBe(true);
   expect(looksLikeRecord("<title>Register</title>")).toBe(false);
   expect(looksLikeRecord(renderLabels([record], { isSheet: true, skipped: 0 }))).toBe(false);
-  expect(looksLikeRecord(renderRegister(register, undefined))).toBe(false);
+  expect(looksLikeRecord(renderRegister(register, undefined).page)).toBe(false);
   expect(looksLikeRecord("")).toBe(false);
 });
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { renderRegister } from "../../src/report/register-page.tsx";
 import { register, registerRow } from "./sample-register.ts";
 
-const page = renderRegister(register, undefined);
+const page = renderRegister(register, undefined).page;
 const bodyOf = (html: string) => html.replace(/^[\s\S]*<\/head>/u, "").replace(/<script[\s\S]*/u, "");
 const textOf = (html: string) =>
   bodyOf(html)
@@ -26,7 +26,7 @@ test("what calls for somebody is counted first, with what it is", () => {
 
 test("one loop with one record is told in the singular", () => {
   const [row] = register.rows;
-  const alone = textOf(renderRegister({ ...register, rows: [row!], records: 1 }, undefined));
+  const alone = textOf(renderRegister({ ...register, rows: [row!], records: 1 }, undefined).page);
   expect(alone).toContain("1 loop, 1 record ");
 });
 
@@ -44,7 +44,7 @@ test("a tag and the open findings lead to the pages of their records", () => {
 });
 
 test("without open findings and standards the page has no such sections", () => {
-  const text = textOf(renderRegister({ ...register, openFindings: [], standards: [] }, undefined));
+  const text = textOf(renderRegister({ ...register, openFindings: [], standards: [] }, undefined).page);
   expect(text).not.toMatch(/Found out of tolerance, not|Standards in use/u);
 });
 
@@ -55,5 +55,5 @@ test("calibrations that came late stand in a list, by how many days, and finding
 
 test("a text that is markup is text", () => {
   const rows = [registerRow({ description: "<img src=x onerror=alert(1)>", location: "</script>" })];
-  expect(bodyOf(renderRegister({ ...register, rows }, undefined))).not.toMatch(/<img|<\/script>/u);
+  expect(bodyOf(renderRegister({ ...register, rows }, undefined).page)).not.toMatch(/<img|<\/script>/u);
 });

@@ -29,10 +29,12 @@ export async function registerCommand(folder: string, options: RegisterOptions, 
   }
   complainOf(problems, console);
   if (written !== undefined) {
+    const { page, table, parts } = written;
     const { rows, records, openFindings } = written.register;
+    const inParts = parts === 0 ? "" : `, with ${counted(parts, "part")} to read without scripts`;
     const overdue = rows.filter(({ due }) => due.state === "overdue").length;
     console.print(
-      `${counted(rows.length, "loop")}, ${counted(records, "record")}; ${overdue} overdue, ${openFindings.length} to be decided\n${written.page}\n${written.table}`,
+      `${counted(rows.length, "loop")}, ${counted(records, "record")}; ${overdue} overdue, ${openFindings.length} to be decided\n${page}${inParts}\n${table}`,
     );
   }
   if (written === undefined) console.complain("nothing was written; mend what is wrong and run again");

@@ -8,7 +8,7 @@ import { renderRegister } from "../../report/register-page.tsx";
 import { namedRows } from "../../report/table/column.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
-import type { Disk } from "../disk.ts";
+import type { PartedDisk } from "../disk.ts";
 import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
 import { isDay } from "../workbook/is-day.ts";
 import { writeOrTell } from "../write-or-tell.ts";
@@ -24,11 +24,11 @@ export type RegisterOptions = {
 };
 
 /** What was written, or nothing where a problem stops it. */
-export type WrittenRegister = { register: Register; page: string; table: string } | undefined;
+export type WrittenRegister = { register: Register; page: string; table: string; parts: number } | undefined;
 
 /** Writes the register of a filing folder into it: a page for people, and the same as a table. */
 export async function writeRegister(
-  disks: { filing: FilingDisk; plain: Pick<Disk, "writeTogether"> },
+  disks: { filing: FilingDisk; plain: PartedDisk },
   folder: string,
   { today, soonDays, decimalMark, on }: RegisterOptions,
 ): Promise<{ written: WrittenRegister; problems: ProblemList }> {
@@ -42,13 +42,31 @@ export async function writeRegister(
   const page = `${folder}/${name}.html`;
   const table = `${folder}/${name}.csv`;
   const rates = await withDecimalMark(mark, () => rateChart(register.years));
-  const files = withDecimalMark(mark, () => [
-    { path: page, text: renderRegister(register, rates) },
-    { path: table, text: writeDelimited(namedRows(registerColumns, register.rows), { mark }) },
-  ]);
-  const isWritten = await writeOrTell(() => disks.plain.writeTogether(files), page, problems);
-  return { written: isWritten ? { register, page, table } : undefined, problems };
+  const pages = withDecimalMark(mark, () => renderRegister(register, rates, name));
+  const files = [
+    { path: page, parts: () => [pages.page] },
+    {
+      path: table,
+      parts: () => [withDecimalMark(mark, () => writeDelimited(namedRows(registerColumns, register.rows), { mark }))],
+    },
+    ...pages.parts.map(({ path, render }) => ({
+      path: `${folder}/${path}`,
+      parts: () => [withDecimalMark(mark, render)],
+    })),
+  ];
+  const isWritten = await writeOrTell(() => disks.plain.streamTogether(files), page, problems);
+  if (!isWritten) return { written: undefined, problems };
+  await removeOthers(disks.filing, `${folder}/${name}-parts`, new Set(files.map(({ path }) => path)));
+  return { written: { register, page, table, parts: pages.parts.length }, problems };
 }
+
+/** Parts of a longer register before this one say what is so no more. */
+async function removeOthers(disk: FilingDisk, folder: string, written: ReadonlySet<string>): Promise<void> {
+  const paths = ((await disk.namesIn(folder)) ?? []).map((one) => `${folder}/${one}`);
+  await Promise.all(paths.filter((path) => !written.has(path) && isPart.test(path)).map((path) => disk.remove(path)));
+}
+
+const isPart = /-parts\/(?:loops|open|late)-\d+\.html$/u;
 
 function checkDay(on: string | undefined, today: string, problems: ProblemList): void {
   if (on === undefined || (isDay(on) && on <= today)) return;

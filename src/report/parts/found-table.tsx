@@ -5,19 +5,29 @@ type FoundTableProps<Row> = {
   title: string;
   label: string;
   columns: readonly Column<Row>[];
+  /** All of them, or the first of many. */
   rows: readonly Row[];
   /** In the order in which a reader chooses from them. */
   states: readonly string[];
   stateOf: (row: Row) => string;
+  /** Where a page holds the first of many rows only, and the others as data. */
+  parts?: RowsInParts;
 };
 
+/** A part of many rows as a page of its own. */
+export type PartLink = { path: string; words: string };
+export type RowsInParts = { count: number; links: readonly PartLink[] };
+
 /** A table with what a script needs to search and sort it. */
-export function FoundTable<Row>({ title, label, columns, rows, states, stateOf }: FoundTableProps<Row>) {
+export function FoundTable<Row>(props: FoundTableProps<Row>) {
+  const { title, label, columns, rows, states, stateOf, parts } = props;
   return (
     <section aria-labelledby="tags-title">
       <h2 id="tags-title">{title}</h2>
       <Find states={states} />
+      {parts && <InParts shown={rows.length} {...parts} />}
       <DataTable label={label} id="register" kind="plain register" columns={columns} rows={rows} stateOf={stateOf} />
+      {parts && <Turn />}
     </section>
   );
 }
@@ -40,6 +50,47 @@ function Find({ states }: { states: readonly string[] }) {
         </select>
       </label>{" "}
       <output id="shown" />
+    </p>
+  );
+}
+
+/** What to do without the script, and on paper. */
+function InParts({ shown, count, links }: RowsInParts & { shown: number }) {
+  return (
+    <details class="in-parts">
+      <summary>
+        {shown} of {count} rows stand below at a time; all of them, to read without scripts and to print, in{" "}
+        {links.length} parts
+      </summary>
+      <PartLinks links={links} />
+    </details>
+  );
+}
+
+export function PartLinks({ links }: { links: readonly PartLink[] }) {
+  return (
+    <ol>
+      {links.map(({ path, words }) => (
+        <li key={path}>
+          <a href={path}>
+            <bdi>{words}</bdi>
+          </a>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** The next rows of many; shown by the script alone. */
+function Turn() {
+  return (
+    <p id="turn" class="find" hidden>
+      <button type="button" id="before">
+        rows before
+      </button>{" "}
+      <button type="button" id="after">
+        further rows
+      </button>
     </p>
   );
 }

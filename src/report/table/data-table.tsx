@@ -1,4 +1,6 @@
 import type { ComponentChildren } from "preact";
+import { renderToString } from "preact-render-to-string";
+import { compactHtml } from "../compact-html.ts";
 import { type Column, isNumber } from "./column.ts";
 import { roomAfter, widestDecimals } from "./decimal-column.ts";
 import { Head } from "./table-head.tsx";
@@ -66,6 +68,15 @@ function Table<Row>(props: DataTableProps<Row>) {
       <Foot placed={placed} />
     </table>
   );
+}
+
+/** The rows of such a table alone, as HTML each. */
+export function tableRows<Row>({
+  rows,
+  ...table
+}: Pick<DataTableProps<Row>, "columns" | "stateOf"> & { rows: readonly Row[] }): readonly string[] {
+  const placed = placedColumns(table.columns, rows);
+  return rows.map((row) => compactHtml(renderToString(<TableRow row={row} placed={placed} table={table} />)));
 }
 
 /** A column with its own place, what stands below its content, and the room of its widest decimals. */

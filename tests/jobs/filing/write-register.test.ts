@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { nodeDisk } from "../../../src/cli/node-disk.ts";
@@ -60,8 +60,18 @@ test("a folder that is none, and a disk that refuses, are told", async () => {
   const none = await writeRegister({ filing, plain: nodeDisk }, temporaryFolder(), options);
   expect(none.written).toBeUndefined();
   expect(none.problems.hasStop).toBe(true);
-  const refusing = { writeTogether: () => Promise.reject(new CannotWrite("no room")) };
+  const refusing = { streamTogether: () => Promise.reject(new CannotWrite("no room")) };
   const refused = await writeRegister({ filing, plain: refusing }, await folderOf("LT-1"), options);
   expect(refused.written).toBeUndefined();
   expect(refused.problems.all.map(sentence)[0]).toMatch(/register\.html: nothing could be written there: no room/u);
+});
+
+test("parts of a longer register before are removed, and nothing else that lies there", async () => {
+  const folder = await folderOf("LT-1");
+  const parts = join(folder, "register-parts");
+  mkdirSync(parts);
+  for (const name of ["loops-001.html", "open-012.html", "late-001.html", "notes.html"])
+    writeFileSync(join(parts, name), "");
+  await writeRegister({ filing, plain: nodeDisk }, folder, options);
+  expect(readdirSync(parts)).toEqual(["notes.html"]);
 });
