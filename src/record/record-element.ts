@@ -24,9 +24,21 @@ const systemByte = 9;
  * @example recordElement({}).startsWith('<script type="application/gzip"') // true
  */
 export function recordElement(record: object): string {
-  const packed = gzipSync(embeddedJson(record));
+  return `<script type="application/gzip" data-encoding="base64" id="record">${packedText(embeddedJson(record))}${end}`;
+}
+
+/**
+ * A text packed by gzip, as base64.
+ *
+ * @param text any
+ * @returns the same for the same text on every system, on one version of Node
+ * Source: RFC 1952; RFC 4648, 4.
+ * @example packedText("").length // 28
+ */
+export function packedText(text: string): string {
+  const packed = gzipSync(text);
   packed[systemByte] = 255;
-  return `<script type="application/gzip" data-encoding="base64" id="record">${packed.toString("base64")}${end}`;
+  return packed.toString("base64");
 }
 
 /**

@@ -1,5 +1,5 @@
-import { gzipSync } from "node:zlib";
 import { renderToString } from "preact-render-to-string";
+import { packedText } from "../record/record-element.ts";
 import type { LateCalibration, OpenFinding, Register, RegisterRow } from "../record/register-form.ts";
 import { lateColumns, openFindingColumns, registerColumns } from "./columns/register-columns.tsx";
 import type { PartLink } from "./parts/found-table.tsx";
@@ -101,8 +101,9 @@ export function packedRows(rows: readonly RegisterRow[]): string {
     const own = rows.slice(start, start + rowsOfElement);
     const drawn = tableRows({ columns, rows: own });
     const data = own.map((row, index) => [drawn[index], row.due.state, ...keysOf(row)]);
-    const packed = gzipSync(JSON.stringify(data)).toString("base64");
-    elements.push(`<script type="application/gzip" data-encoding="base64">${packed}</script>\n`);
+    elements.push(
+      `<script type="application/gzip" data-encoding="base64">${packedText(JSON.stringify(data))}</script>\n`,
+    );
   }
   return elements.join("");
 }
