@@ -14,7 +14,7 @@ export type Sharing = {
   all: number;
   /** The same at the readings of one cycle; 0 where the cycles could be seen to differ, and do not. */
   cycle: number;
-  /** Of one reading alone: scatter and steps. */
+  /** Of one reading alone: its scatter, in which that of repeats has the steps already, and no less than the steps. */
   reading: number;
 };
 
@@ -72,26 +72,37 @@ export function sharingOf(
   basis: ScatterBasis,
   point: ScatterPoint,
 ): Sharing {
-  const { ofReading, betweenCycles } = scatterAt(basis, point);
+  const { ofReading, isAboutLine, betweenCycles } = scatterAt(basis, point);
   const size = (some: readonly Contribution[] = []) => some.map(({ standardUncertainty }) => standardUncertainty);
   const common = [...(reference?.shared ?? []), ...(output?.shared ?? [])];
+  const steps = Math.hypot(...size(reference?.own), ...size(output?.own));
+  const { standardDeviation } = ofReading;
   return {
     all: Math.hypot(...size(common), ...others.flatMap(({ shared, own }) => size([...shared, ...own]))),
     cycle: betweenCycles?.standardDeviation ?? 0,
-    reading: Math.hypot(ofReading.standardDeviation, ...size(reference?.own), ...size(output?.own)),
+    reading: isAboutLine ? Math.hypot(standardDeviation, steps) : Math.max(standardDeviation, steps),
   };
 }
 
-type ScatterAt = { ofReading: KnownDeviation; isOfPoint: boolean; betweenCycles?: BetweenCycles };
+type ScatterAt = {
+  ofReading: KnownDeviation;
+  isOfPoint: boolean;
+  /** Of residuals, which were freed of the steps. */
+  isAboutLine: boolean;
+  betweenCycles?: BetweenCycles;
+};
 
 /** What one reading scatters by at a test point: the point's own where the scatter changes along the range. */
 function scatterAt({ repeatability: scatter }: ScatterBasis, { point }: ScatterPoint): ScatterAt {
-  if (!isDetermined(scatter)) return { ofReading: { standardDeviation: 0, degreesOfFreedom: 1 }, isOfPoint: false };
-  const { pooledStdDev, degreesOfFreedom, ofPoints, betweenCycles } = scatter;
+  if (!isDetermined(scatter)) {
+    return { ofReading: { standardDeviation: 0, degreesOfFreedom: 1 }, isOfPoint: false, isAboutLine: false };
+  }
+  const { pooledStdDev, degreesOfFreedom, ofPoints, betweenCycles, isAboutLine = false } = scatter;
   const own = point === undefined ? undefined : ofPoints?.get(point);
   return {
     ofReading: own ?? { standardDeviation: pooledStdDev, degreesOfFreedom },
     isOfPoint: own !== undefined,
+    isAboutLine,
     ...(betweenCycles && { betweenCycles }),
   };
 }

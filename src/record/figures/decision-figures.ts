@@ -90,7 +90,7 @@ export const decisionFigures = Object.freeze([
     unit: "distance",
     meaning:
       "Standard uncertainty of one reading in parts: the same at all readings (standards, drift, alignment, air), at those " +
-      "of one cycle, and of the reading alone (scatter, steps).",
+      "of one cycle, and of the reading alone (scatter and steps; the scatter of repeats has the steps in it).",
     formula: "u² of one reading = u(all)² + u(cycle)² + u(reading)²",
     source: "JCGM 100:2008, 5.2.2",
     fields: ["sharing.all", "sharing.reading"],

@@ -25,11 +25,21 @@ test("nothing repeated says why", () => {
   ]);
 });
 
-test("of one reading the parts make up its whole uncertainty, whoever shares them", () => {
-  const betweenCycles = { standardDeviation: 0.4, degreesOfFreedom: 3 };
-  const one = { reference: 50, readings: 1, isReadBothWays: true };
-  const { budget, sharing } = pointBudget({ ...basis, repeatability: { ...scatter, betweenCycles } }, one);
+const betweenCycles = { standardDeviation: 0.4, degreesOfFreedom: 3 };
+const one = { reference: 50, readings: 1, isReadBothWays: true };
+
+test("of one reading the parts make up its whole uncertainty, whoever shares them, where the scatter is freed of steps", () => {
+  const repeatability = { ...scatter, betweenCycles, isAboutLine: true };
+  const { budget, sharing } = pointBudget({ ...basis, repeatability }, one);
   expect(sharing.cycle).toBe(0.4);
   const whole = Math.hypot(sharing.all, sharing.cycle, sharing.reading);
   expect(Math.abs(whole / budget.combinedUncertainty - 1)).toBeLessThan(1e-14);
+});
+
+test("the scatter of repeats has the steps already: a reading's own part is the greater of both", () => {
+  const ownOf = (pooledStdDev: number) =>
+    pointBudget({ ...basis, repeatability: { ...scatter, pooledStdDev, betweenCycles } }, one).sharing.reading;
+  expect(ownOf(0.7)).toBe(0.7);
+  expect(ownOf(0)).toBeGreaterThan(0);
+  expect(ownOf(0)).toBe(ownOf(1e-6));
 });

@@ -1,24 +1,27 @@
-import { cyclesSource } from "../../../src/model/scatter-source.ts";
+import { cyclesOf } from "../../../src/model/scatter-source.ts";
 import { randomFrom } from "../loops/random.ts";
 import type { Design } from "./designs.ts";
+import { meanOf, meanShare, type Share, shareOf } from "./shares.ts";
 import { type Simulated, simulatePhase } from "./simulate-phase.ts";
 
-/** How often what a record states holds, over many records of one design; parts of 1. */
+/** How often what a record states holds, over many records of one design. */
 export type Coverage = {
   design: Design;
   records: number;
   /** U about the mean error of each direction, over all test points. */
-  points: number;
-  /** The same at the test point where it holds least. */
+  points: Pick<Share, "share" | "low" | "high">;
+  /** The same at the test point where it holds least; part of 1. */
   worstPoint: number;
-  zero: number;
-  span: number;
+  /** The same of one test point of each record, outwards, a different one each time: independent of each other. */
+  onePoint: Share;
+  zero: Share;
+  span: Share;
   /** Mean U, millimetres. */
   meanExpandedUncertainty: number;
   /** Records whose budgets say that the cycles differ; that a point's own scatter counts; whose line is not straight. */
-  cyclesDiffer: number;
-  ownScatter: number;
-  notStraight: number | null;
+  cyclesDiffer: Share;
+  ownScatter: Share;
+  notStraight: Share | null;
 };
 
 /** Millimetres in a percent of span. */
@@ -28,30 +31,40 @@ const [lower, upper] = [200, 2200];
 /** So many records of one design, each from its own seed. */
 export function coverageOf(design: Design, records: number, firstSeed: number): Coverage {
   const simulated = Array.from({ length: records }, (_, index) => simulatePhase(design, randomFrom(firstSeed + index)));
-  const byPoint = Array.from({ length: design.points }, (_, place) => simulated.flatMap((one) => heldAt(one, place)));
+  const places = Array.from({ length: design.points }, (_, place) => place);
+  const held = simulated.map((one) => places.map((place) => heldAt(one, place)));
   const lines = simulated.flatMap(({ phase }) => (phase.uncertainLine === null ? [] : [phase.uncertainLine]));
-  const says = (...words: readonly string[]) =>
-    part(
-      simulated.map(({ phase }) =>
-        phase.points.some(({ budget }) =>
-          budget.lines.some(({ source }) => words.some((one) => source.startsWith(one))),
-        ),
-      ),
-    );
   return {
     design,
     records,
-    points: part(byPoint.flat()),
-    worstPoint: Math.min(...byPoint.map(part)),
-    zero: part(simulated.map((one) => isLineErrorHeld(one, "zeroError"))),
-    span: part(simulated.map((one) => isLineErrorHeld(one, "spanError"))),
-    meanExpandedUncertainty: mean(
+    points: meanShare(held.map((ofRecord) => part(ofRecord.flat()))),
+    worstPoint: Math.min(...places.map((place) => part(held.flatMap((ofRecord) => ofRecord[place] ?? [])))),
+    onePoint: shareOf(held, (ofRecord) => ofRecord[held.indexOf(ofRecord) % design.points]?.[0] === true),
+    zero: shareOf(simulated, (one) => isLineErrorHeld(one, "zeroError")),
+    span: shareOf(simulated, (one) => isLineErrorHeld(one, "spanError")),
+    meanExpandedUncertainty: meanOf(
       simulated.flatMap(({ phase }) => phase.points.map((point) => point.expandedUncertainty)),
     ),
-    cyclesDiffer: says(cyclesSource(design.cycles)),
-    ownScatter: says("repeatability at this point", "scatter about the line at this point"),
-    notStraight: lines.length === 0 ? null : part(lines.map(({ isStraight }) => !isStraight)),
+    cyclesDiffer: shareOf(simulated, doCyclesDiffer),
+    ownScatter: shareOf(simulated, hasOwnScatter),
+    notStraight: lines.length === 0 ? null : shareOf(lines, ({ isStraight }) => !isStraight),
   };
+}
+
+type Of = Pick<Simulated, "phase">;
+
+/** Whether a budget takes what the cycles are shown to differ by. */
+export function doCyclesDiffer(of: Of): boolean {
+  return sourcesOf(of).some((source) => cyclesOf(source) === "measured");
+}
+
+/** Whether a budget takes the scatter of its own test point. */
+export function hasOwnScatter(of: Of): boolean {
+  return sourcesOf(of).some((source) => /^(?:repeatability|scatter about the line) at this point/u.test(source));
+}
+
+function sourcesOf({ phase }: Of): readonly string[] {
+  return phase.points.flatMap(({ budget }) => budget.lines.map(({ source }) => source));
 }
 
 /** Both directions: their U is the same, for they are read as often. */
@@ -75,8 +88,4 @@ function isLineErrorHeld({ phase, trueError }: Simulated, which: "zeroError" | "
 
 function part(held: readonly boolean[]): number {
   return held.filter(Boolean).length / held.length;
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,17 +1,31 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { howMany } from "../../how-many.ts";
 import { globalRisk, populations } from "./global-risk.ts";
+import { fewestByChance, mostByChance } from "./shares.ts";
 
-/**
- * 150 loops of each rule under white noise; the seed is fixed. A part of 150 has a standard deviation of 0.041 at most, and
- * the stated one some 0.02 more, for it rests on the rate that was found: other seeds break a limit of 0.2 once in 10⁵.
- */
-it.each(populations.filter(({ disturbance }) => disturbance === "white noise"))(
-  "the risks over all loops are what comes of $rule.name with a guard band of $rule.guardFactor U",
-  (population) => {
-    const { found, falseAccept, falseReject, ...stated } = globalRisk(population, 150, 7_000_000);
-    expect(found).toBeGreaterThan(0.5);
-    expect(Math.abs(falseReject - stated.statedFalseReject)).toBeLessThan(0.2);
-    expect(Math.abs(falseAccept - stated.statedFalseAccept)).toBeLessThan(0.1);
-    expect(falseAccept + falseReject).toBeGreaterThan(0);
+/** How many are found in tolerance, percent, by the 4000 loops of docs/uncertainty-simulated.md. */
+const rates = [64.3, 61.9, 32.3, 61.9, 39, 50.2, 70.8, 22.7];
+const loops = howMany(150, 800);
+/** What is said of a rate of 4000 loops is known to a tenth of itself: 1 % of the rate moves it by 2 to 5 %. */
+const [least, most] = [0.9, 1.1];
+
+/** With other seeds a limit breaks with less than 10⁻⁶ each, where what is said is so. */
+describe.each(populations.slice(0, howMany(2, populations.length)).map((one, index) => ({ ...one, index })))(
+  "$rule.name with $rule.guardFactor U, $disturbance",
+  ({ index, ...population }) => {
+    it("false accept and false reject are what the records say", () => {
+      const found = globalRisk(population, loops, 7_000_000 + 100_000 * index, rates[index]);
+      const { falseAccept, falseReject, statedFalseAccept, statedFalseReject } = found;
+      expect(falseAccept.count).toBeLessThanOrEqual(mostByChance(loops, most * statedFalseAccept));
+      expect(falseAccept.count).toBeGreaterThanOrEqual(fewestByChance(loops, least * statedFalseAccept));
+      expect(falseReject.count).toBeLessThanOrEqual(mostByChance(loops, Math.min(0.999, most * statedFalseReject)));
+      expect(falseReject.count).toBeGreaterThanOrEqual(fewestByChance(loops, least * statedFalseReject));
+    });
   },
 );
+
+it("there are loops of which some are accepted and some rejected wrongly, or nothing would be shown", () => {
+  const { falseAccept, falseReject } = globalRisk(populations[0]!, 150, 7_000_000, rates[0]);
+  expect(falseAccept.count).toBeGreaterThan(0);
+  expect(falseReject.count).toBeGreaterThan(10);
+});

@@ -2,84 +2,120 @@ import type { DecisionRule } from "../../../src/verdict/decision/decision-rule.t
 import { falseAcceptOf } from "../../../src/verdict/decision/false-accept-of.ts";
 import { randomFrom } from "../loops/random.ts";
 import type { Design } from "./designs.ts";
-import { instrument, type Simulated, simulatePhase, tolerance } from "./simulate-phase.ts";
+import { meanOf, type Share, shareOf } from "./shares.ts";
+import { instrumentOf, type Simulated, simulatePhase } from "./simulate-phase.ts";
 
-/** What a rule did to many loops, and what it is said to do; parts of all loops. */
-export type GlobalRisk = {
+/** Loops of one kind, and how they are judged; distances in millimetres. */
+export type Population = {
   rule: DecisionRule;
   disturbance: Design["disturbance"];
   cycles: number;
+  noise: number;
+  tolerance: number;
   /** Standard deviation of the true errors, part of the tolerance. */
   spread: number;
-  records: number;
-  /** Passed. */
-  found: number;
+};
+
+/** What a rule did to many loops, and what it is said to do. */
+export type GlobalRisk = Population & {
+  /** Mean of the tolerance over U. */
+  ratio: number;
+  passed: Share;
   /** Passed, though the true error is outside; not passed, though it is inside. */
-  falseAccept: number;
-  falseReject: number;
-  /** The mean of what the records say that say anything, given the rate that was found. */
+  falseAccept: Share;
+  falseReject: Share;
+  /** The mean of what some of the records say, given the rate that was found; parts of all loops. */
   statedFalseAccept: number;
   statedFalseReject: number;
 };
 
-export type Population = Pick<GlobalRisk, "rule" | "disturbance" | "cycles" | "spread">;
+/** What a record says of all loops hangs on its own U and on the rate: the mean over this part is known well enough. */
+const partAsked = 1 / 20;
 
 /**
  * Loops whose zero is drawn from a normal distribution about the middle of the tolerance, calibrated and judged each; and
- * what falseAcceptOf says of such loops when it is told how many were found in tolerance. The rule is applied here anew, to
+ * what falseAcceptOf says of such loops when it is told how many were found in tolerance, or are known to be. The rule is applied here anew, to
  * each reading or to the mean of each direction, by the readings and limits of the record.
  */
-export function globalRisk(
-  { rule, disturbance, cycles, spread }: Population,
-  records: number,
-  firstSeed: number,
-): GlobalRisk {
+export function globalRisk(population: Population, records: number, firstSeed: number, knownRate?: number): GlobalRisk {
+  const { rule, disturbance, cycles, noise, tolerance, spread } = population;
   const design = { disturbance, cycles, points: 5 };
   const all = Array.from({ length: records }, (_, index) => {
     const random = randomFrom(firstSeed + index);
     const zero = random.normal(spread * tolerance);
-    const { phase } = simulatePhase(design, random, { truth: { zero, gain: 0 }, rule });
-    return { phase, isInside: Math.abs(zero) <= tolerance, isPassed: isPassed(phase, rule) };
+    const { phase } = simulatePhase(design, random, { truth: { zero, gain: 0 }, rule, noise, tolerance });
+    const kept = index < Math.max(1, partAsked * records) ? phase : undefined;
+    const ratio = tolerance / meanOf(phase.points.map(({ expandedUncertainty }) => expandedUncertainty));
+    const isInside = Math.abs(zero) <= tolerance;
+    return { kept, ratio, isInside, isPassed: isPassed(phase, population), isFound: isFound(phase, population) };
   });
-  const found = part(all, ({ isPassed }) => isPassed);
-  const told = all.map(({ phase }) => falseAcceptOf({ ...instrument, inToleranceRate: 100 * found }, phase, rule));
-  const meanOf = (which: "falseAccept" | "falseReject") => {
-    const said = told.flatMap((one) => (one === undefined ? [] : [one[which]]));
-    return said.reduce((sum, one) => sum + one, 0) / said.length;
-  };
+  const inToleranceRate = knownRate ?? (100 * all.filter((one) => one.isFound).length) / records;
+  const told = all.flatMap(({ kept }) =>
+    kept === undefined ? [] : (falseAcceptOf({ ...instrumentOf(tolerance), inToleranceRate }, kept, rule) ?? []),
+  );
+  if (told.length === 0) throw new Error(`nothing is said of loops judged by ${rule.name}`);
   return {
-    ...{ rule, disturbance, cycles, spread, records, found },
-    falseAccept: part(all, ({ isInside, isPassed }) => isPassed && !isInside),
-    falseReject: part(all, ({ isInside, isPassed }) => isInside && !isPassed),
-    statedFalseAccept: meanOf("falseAccept"),
-    statedFalseReject: meanOf("falseReject"),
+    ...population,
+    ratio: meanOf(all.map(({ ratio }) => ratio)),
+    passed: shareOf(all, (one) => one.isPassed),
+    falseAccept: shareOf(all, (one) => one.isPassed && !one.isInside),
+    falseReject: shareOf(all, (one) => one.isInside && !one.isPassed),
+    statedFalseAccept: meanOf(told.map(({ falseAccept }) => falseAccept)),
+    statedFalseReject: meanOf(told.map(({ falseReject }) => falseReject)),
   };
 }
 
-/** Simple acceptance takes every reading, a guard band the mean of each direction, drawn in by a part of U. */
-function isPassed({ points, readings }: Simulated["phase"], { name, guardFactor }: DecisionRule): boolean {
-  if (name === "simple acceptance")
-    return readings.every(({ errorDistance = 0 }) => Math.abs(errorDistance) <= tolerance);
-  return points.every(({ expandedUncertainty, point }) =>
+type Phase = Simulated["phase"];
+
+/** Simple acceptance takes every reading, the others the mean of each direction, drawn in by their guard band. */
+function isPassed(phase: Phase, { rule, tolerance }: Population): boolean {
+  if (rule.name === "simple acceptance") return areReadingsWithin(phase, tolerance);
+  return areMeansWithin(phase, (point) => {
+    if (rule.name === "managed guard band") return tolerance - point.guardBand;
+    return tolerance - rule.guardFactor * point.expandedUncertainty;
+  });
+}
+
+/** In tolerance, as an owner counts loops: a pass; of a rule of more words also a conditional one. */
+function isFound(phase: Phase, population: Population): boolean {
+  const { rule, tolerance } = population;
+  return rule.name === "non-binary guard band" ? areMeansWithin(phase, () => tolerance) : isPassed(phase, population);
+}
+
+function areReadingsWithin({ readings }: Phase, tolerance: number): boolean {
+  return readings.every(({ errorDistance = 0 }) => Math.abs(errorDistance) <= tolerance);
+}
+
+function areMeansWithin({ points, readings }: Phase, limitAt: (point: Phase["points"][number]) => number): boolean {
+  return points.every((at) =>
     (["rising", "falling"] as const).every((way) => {
-      const errors = readings.flatMap((one) =>
-        one.point === point && one.direction === way ? [one.errorDistance ?? 0] : [],
-      );
-      const error = errors.reduce((sum, one) => sum + one, 0) / errors.length;
-      return Math.abs(error) <= tolerance - guardFactor * expandedUncertainty;
+      const own = readings.filter(({ point, direction }) => point === at.point && direction === way);
+      return Math.abs(meanOf(own.map(({ errorDistance = 0 }) => errorDistance))) <= limitAt(at);
     }),
   );
 }
 
-function part<Item>(items: readonly Item[], isSo: (item: Item) => boolean): number {
-  return items.filter(isSo).length / items.length;
-}
+const guard = (name: Exclude<DecisionRule["name"], "simple acceptance">, guardFactor: number) => ({
+  name,
+  guardFactor,
+});
 
-/** Of each rule, with and without a cycle effect; a guard band of no part of U judges the means by the tolerance itself. */
-export const populations: readonly Population[] = (["white noise", "cycle effect"] as const).flatMap((disturbance) =>
-  [
-    { name: "simple acceptance", guardFactor: 0 } as const,
-    { name: "guard band", guardFactor: 0 } as const,
-    { name: "guard band", guardFactor: 1 } as const,
-  ].map((rule) => ({ disturbance, cycles: 3, spread: 0.5, rule })),
-);
+/**
+ * Of each rule, at tolerances of one to three U, where enough loops are rejected, and some accepted, wrongly to be counted. Simple
+ * acceptance takes quiet readings, for it judges each of them, and noise would let none pass.
+ */
+export const populations: readonly Population[] = [
+  ...[
+    { rule: { name: "simple acceptance", guardFactor: 0 } as const, noise: 0.1, tolerance: 1.06 },
+    ...[
+      guard("guard band", 0),
+      guard("guard band", 0.5),
+      guard("non-binary guard band", 1),
+      guard("managed guard band", 1),
+    ].map((rule) => ({ rule, noise: 1, tolerance: 2 })),
+    { rule: guard("guard band", 1), noise: 1, tolerance: 4 },
+  ].map((one) => ({ ...one, disturbance: "white noise" as const, cycles: 5, spread: 0.7 })),
+  ...[guard("guard band", 0), guard("guard band", 1)].map((rule) => {
+    return { rule, noise: 1, tolerance: 3, disturbance: "cycle effect" as const, cycles: 5, spread: 0.7 };
+  }),
+];

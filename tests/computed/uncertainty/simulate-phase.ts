@@ -11,18 +11,22 @@ import type { Design } from "./designs.ts";
 /** A simulated phase, and the error that the sensor truly has at a distance, in millimetres. */
 export type Simulated = { phase: MeasuredPhase; trueError: (distance: number) => number };
 
-/** What an error may be, either way; millimetres. */
-export const tolerance = 5;
+/** What an error may be, either way, where nothing else is given; millimetres. */
+export const usualTolerance = 5;
 const [lower, upper, millimetresPerMilliamp] = [200, 2200, 125];
-export const instrument: Instrument = {
-  ...{ tag: "S-1", rangeLower: lower, rangeUpper: upper, distanceUnit: "mm", principle: "laser" },
-  ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance, toleranceBasis: "distance" },
-};
+
+export function instrumentOf(tolerance: number): Instrument {
+  return {
+    ...{ tag: "S-1", rangeLower: lower, rangeUpper: upper, distanceUnit: "mm", principle: "laser" },
+    ...{ signalLower: 4, signalUpper: 20, signalUnit: "mA", tolerance, toleranceBasis: "distance" },
+  };
+}
+
 /** U = a + b·L of the rail, a + b·I of the meter, k = 2; b in percent. */
 const rail = { a: 0.6, b: 0.01, step: 0.1 };
 const meter = { a: 0.004, b: 0.01 };
 /** Standard deviation of one reading, in the middle of the range where it grows; of a cycle; of a step of a walk. */
-const noise = 1;
+const usualNoise = 1;
 const cycleDeviation = 1;
 const walkStep = 0.5;
 
@@ -30,18 +34,26 @@ const walkStep = 0.5;
 const usualZero = 2;
 const simpleAcceptance: DecisionRule = { name: "simple acceptance", guardFactor: 0 };
 
-/** How far the zero may be drawn, or what the sensor truly does, in millimetres and as a part; the rule. */
-type Given = { furthestZero?: number; truth?: { zero: number; gain: number }; rule?: DecisionRule };
+/** What a simulation may choose; distances in millimetres. */
+export type Given = {
+  /** How far the zero may be drawn. */
+  furthestZero?: number;
+  /** What the sensor truly does, in place of what is drawn: its zero, and its gain as a part. */
+  truth?: { zero: number; gain: number };
+  rule?: DecisionRule;
+  tolerance?: number;
+  /** Standard deviation of one reading. */
+  noise?: number;
+  /** Only outwards, or out and back. */
+  directions?: "out" | "both";
+};
 
 /**
  * One phase of a straight sensor, read through standards whose errors are drawn from their own certificates, and what the
  * program makes of it. The readings come from this file alone; nothing of the program's arithmetic makes them.
  */
-export function simulatePhase(
-  { disturbance, cycles, points }: Design,
-  random: Random,
-  { furthestZero = usualZero, truth, rule = simpleAcceptance }: Given = {},
-): Simulated {
+export function simulatePhase({ disturbance, cycles, points }: Design, random: Random, given: Given = {}): Simulated {
+  const { furthestZero = usualZero, truth, noise = usualNoise, directions = "both" } = given;
   const isCoarse = disturbance === "coarse display";
   const step = isCoarse ? 0.01 : 0.001;
   const drawnTruth = { zero: random.between(-furthestZero, furthestZero), gain: random.between(-1e-3, 1e-3) };
@@ -53,10 +65,8 @@ export function simulatePhase(
   const readings = Array.from({ length: cycles }, (_, cycle) => {
     const ofCycle = disturbance === "cycle effect" ? random.normal(cycleDeviation) : 0;
     const out = Array.from({ length: points }, (_, place) => lower + (place * (upper - lower)) / (points - 1));
-    const places = [
-      ...out.map((at) => [at, "rising"] as const),
-      ...out.toReversed().map((at) => [at, "falling"] as const),
-    ];
+    const back = directions === "out" ? [] : out.toReversed();
+    const places = [...out.map((at) => [at, "rising"] as const), ...back.map((at) => [at, "falling"] as const)];
     return places.map(([at, direction]): Reading => {
       if (disturbance === "random walk") walk += random.normal(walkStep);
       const reference = Number(at.toFixed(1));
@@ -68,7 +78,7 @@ export function simulatePhase(
       return { calibration: "C-1", phase: "as_found", cycle: cycle + 1, direction, point: at, reference, signal };
     });
   }).flat();
-  return { phase: recorded(readings, step, rule), trueError };
+  return { phase: recorded(readings, step, given), trueError };
 }
 
 /** An error of a standard: a constant part and a scale, correlated as the certificate adds them up. */
@@ -77,7 +87,12 @@ function drawn({ a, b }: { a: number; b: number }, random: Random): (measured: n
   return (measured) => (part * (a + (b / 100) * measured)) / 2;
 }
 
-function recorded(readings: readonly Reading[], step: number, rule: DecisionRule): MeasuredPhase {
+function recorded(
+  readings: readonly Reading[],
+  step: number,
+  { rule = simpleAcceptance, tolerance = usualTolerance }: Given,
+): MeasuredPhase {
+  const instrument = instrumentOf(tolerance);
   const stated = {
     certificate: "EX-1",
     calibratedOn: "2026-01-14",
