@@ -25,7 +25,7 @@ import { whatHappened } from "./what-happened.ts";
 /** What lies beside the pages by right: kept by filing, or made from the pages at any time; signers speak for themselves. */
 const ownNames: readonly string[] = [ledgerName, indexName, "register.html", "register.csv", "due.ics", signersName];
 /** Parts of a long register. */
-const ownPart = /^register(?:-of-\d{4}-\d\d-\d\d)?-parts\/(?:loops|open|late)-\d+\.html$/u;
+const ownPart = /^register(?:-of-\d{4}-\d\d-\d\d)?-parts\/(?:loops|due|open|late)-\d{3,}\.html$/u;
 /** What a process leaves that was ended while it made a file: no record, and swept by a later filing. */
 const unfinished = /(?:^|\/)\.[0-9a-f-]{36}\.tmp$/u;
 const lockOrMarker = new RegExp(`^${lockName.replace(".", "\\.")}(?:\\.[0-9a-f]{16})*$`, "u");

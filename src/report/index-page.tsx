@@ -3,15 +3,40 @@ import { counted } from "../units/counted.ts";
 import { type IndexRow, indexColumns, indexStates } from "./columns/index-columns.tsx";
 import { Counts } from "./parts/counts.tsx";
 import { FoundTable } from "./parts/found-table.tsx";
+import {
+  type ListedPart,
+  mostInOnePage,
+  type PagesInParts,
+  packedRows,
+  rowsInParts,
+  shownAtOnce,
+} from "./rows-in-parts.tsx";
 import { searchedDocument } from "./searched-document.ts";
 
-/** Every record of a folder as a page: counted at the top, searched, sorted and printed. */
-export function renderIndex(rows: readonly IndexRow[]): string {
-  return searchedDocument({ title: "Calibration records", style: "", body: renderToString(<IndexPage rows={rows} />) });
+/** Every record of a folder as a page: counted at the top, searched, sorted and printed; of many with parts beside it. */
+export function renderIndex(rows: readonly IndexRow[]): PagesInParts {
+  const sorted = rows.toSorted((one, other) => collator.compare(one.tag, other.tag));
+  const isLong = sorted.length > mostInOnePage;
+  const parts = isLong ? rowsInParts({ ...recordsTable, rows: sorted }, partedPage) : [];
+  const page = searchedDocument({
+    title: "Calibration records",
+    style: "",
+    body: renderToString(<IndexPage rows={sorted} parts={parts} />),
+    ...(isLong && { data: packedRows({ columns: indexColumns, rows: sorted, stateOf }) }),
+  });
+  return { page, parts };
 }
 
-function IndexPage({ rows }: { rows: readonly IndexRow[] }) {
-  const sorted = rows.toSorted((one, other) => one.tag.localeCompare(other.tag, "en", { numeric: true }));
+const collator = new Intl.Collator("en", { numeric: true });
+const stateOf = ({ overall }: IndexRow) => overall;
+const partedPage = { name: "index", what: "Calibration records", style: "" };
+const recordsTable = {
+  ...{ title: "Records", kind: "records", columns: indexColumns },
+  nameOf: ({ tag }: IndexRow) => tag,
+  fromBelow: (row: IndexRow): IndexRow => ({ ...row, page: `../${row.page}` }),
+};
+
+function IndexPage({ rows, parts }: { rows: readonly IndexRow[]; parts: readonly ListedPart[] }) {
   return (
     <main>
       <header class="heading">
@@ -26,9 +51,10 @@ function IndexPage({ rows }: { rows: readonly IndexRow[] }) {
         title="Records"
         label="Records, a row each"
         columns={indexColumns}
-        rows={sorted}
+        rows={parts.length > 0 ? rows.slice(0, shownAtOnce) : rows}
         states={indexStates}
-        stateOf={({ overall }) => overall}
+        stateOf={stateOf}
+        {...(parts.length > 0 && { parts: { count: rows.length, links: parts } })}
       />
       <p class="small">
         State: the word of the whole record, the worst of loop, switched outputs, loop check and completeness. Whether

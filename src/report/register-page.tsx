@@ -1,38 +1,36 @@
 import { renderToString } from "preact-render-to-string";
 import type { Drawing } from "../charts/drawing/draw.ts";
-import type { Register } from "../record/register-form.ts";
+import type { Register, RegisterRow } from "../record/register-form.ts";
 import { counted } from "../units/counted.ts";
 import { registerColumns } from "./columns/register-columns.tsx";
-import { FoundTable, type PartLink, PartLinks } from "./parts/found-table.tsx";
+import { FoundTable, type PartLink, PartLinks, partsWords } from "./parts/found-table.tsx";
 import { Picture } from "./parts/pictures.tsx";
 import { LateCalibrations, OpenFindings, RegisterAnswer, RegisterStandards } from "./parts/register-lists.tsx";
-import { footOf, packedRows, type RegisterPart, type RegisterParts, registerParts } from "./register-parts.tsx";
+import { footOf, type RegisterParts, registerParts } from "./register-parts.tsx";
+import { mostInOnePage, type PagesInParts, packedRows, shownAtOnce } from "./rows-in-parts.tsx";
 import { searchedDocument } from "./searched-document.ts";
 import { dueStates } from "./texts/register-texts.ts";
 
-/** A page is one file with its rows up to here: a megabyte or so, which opens at once. */
-const mostInOnePage = 1000;
-/** Rows that stand in a page whose others are data; in its other lists. */
-const [shownAtOnce, shownOfLists] = [200, 30];
-
-/** The files of a register: its page, and of many loops the parts in which they are read without a script. */
-export type RegisterPages = { page: string; parts: readonly RegisterPart[] };
+/** Rows of its other lists that stand in a page which has parts. */
+const shownOfLists = 30;
 
 /**
  * What a folder of records says, as a page that reads without its script and is searched and sorted with it.
  *
  * @param name of the register, without the ending: that of its parts too
  */
-export function renderRegister(register: Register, rates: Drawing | undefined, name = "register"): RegisterPages {
+export function renderRegister(register: Register, rates: Drawing | undefined, name = "register"): PagesInParts {
   const parts = register.rows.length <= mostInOnePage ? undefined : registerParts(register, name);
   const page = searchedDocument({
     title: `Register of calibrations, ${register.on}`,
     style: footOf(register.on),
     body: renderToString(<RegisterPage register={register} rates={rates} parts={parts} />),
-    ...(parts && { data: packedRows(register.rows) }),
+    ...(parts && { data: packedRows({ columns: registerColumns, rows: register.rows, stateOf }) }),
   });
-  return { page, parts: parts === undefined ? [] : [...parts.loops, ...parts.open, ...parts.late] };
+  return { page, parts: parts === undefined ? [] : Object.values(parts).flat() };
 }
+
+const stateOf = ({ due }: RegisterRow) => due.state;
 
 type RegisterPageProps = { register: Register; rates: Drawing | undefined; parts: RegisterParts | undefined };
 
@@ -53,13 +51,14 @@ function RegisterPage({ register, rates, parts }: RegisterPageProps) {
       <RegisterAnswer register={register} />
       <OpenFindings openFindings={parts ? openFindings.slice(0, shownOfLists) : openFindings} />
       {parts && <Further links={parts.open} shown={shownOfLists} count={openFindings.length} />}
+      {parts && parts.due.length > 0 && <DueFirst links={parts.due} />}
       <FoundTable
         title="Loops"
         label="Loops, a row each"
         columns={registerColumns}
         rows={parts ? rows.slice(0, shownAtOnce) : rows}
         states={dueStates}
-        stateOf={({ due }) => due.state}
+        stateOf={stateOf}
         {...(parts && { parts: { count: rows.length, links: parts.loops } })}
       />
       <LateCalibrations late={parts ? late.slice(0, shownOfLists) : late} />
@@ -85,13 +84,23 @@ function RegisterPage({ register, rates, parts }: RegisterPageProps) {
   );
 }
 
+/** What a reader without scripts cannot choose from the table. */
+function DueFirst({ links }: { links: readonly PartLink[] }) {
+  return (
+    <details class="in-parts">
+      <summary>Loops that are overdue or due soon, the earliest first, {partsWords(links)}</summary>
+      <PartLinks links={links} />
+    </details>
+  );
+}
+
 /** Where the rest of a list is that is longer than what a page shows of it. */
 function Further({ links, shown, count }: { links: readonly PartLink[]; shown: number; count: number }) {
   if (count <= shown) return null;
   return (
     <div class="in-parts">
       <p>
-        {shown} of {count} stand above; all of them, in {counted(links.length, "part")}:
+        {shown} of {count} stand above; all of them, {partsWords(links)}:
       </p>
       <PartLinks links={links} />
     </div>

@@ -19,7 +19,7 @@ function rowOfTable(row) {
   return { keys, text: row.textContent.toLowerCase(), state: row.dataset.state, draw: () => row };
 }
 
-const tags = /<(?:[^>"]|"[^"]*")*>/gu;
+const tags = /<[^>"]*(?:"[^"]*"[^>"]*)*>/gu;
 const signs = { "&lt;": "<", "&quot;": '"', "&amp;": "&" };
 
 /** A row that is data until it is drawn: its HTML, its state, what each column is sorted by; its text when it is sought. */
@@ -61,6 +61,7 @@ function show() {
   const shown = found.slice(start, start + most);
   body.replaceChildren(...shown.map((row) => row.draw()));
   count.textContent = told(found.length, shown.length);
+  count.dataset.sought = [search.value.trim(), state.value].filter(Boolean).join(", ");
   if (turn === null) return;
   turn.hidden = found.length <= most;
   turn.querySelector("#before").disabled = start === 0;
@@ -76,6 +77,13 @@ function told(found, shown) {
 function showFromStart() {
   start = 0;
   show();
+}
+
+/** The rows that follow are read from their first on; the buttons stand below the last. */
+function turnTo(row) {
+  start = row;
+  show();
+  table.closest("section").scrollIntoView();
 }
 
 /** Numbers by size, texts by letters; what is not known comes last either way. */
@@ -108,14 +116,8 @@ function begin() {
   beginSorting();
   search.addEventListener("input", showFromStart);
   state.addEventListener("change", showFromStart);
-  turn?.querySelector("#before").addEventListener("click", () => {
-    start = Math.max(0, start - most);
-    show();
-  });
-  turn?.querySelector("#after").addEventListener("click", () => {
-    start += most;
-    show();
-  });
+  turn?.querySelector("#before").addEventListener("click", () => turnTo(Math.max(0, start - most)));
+  turn?.querySelector("#after").addEventListener("click", () => turnTo(start + most));
   document.querySelector("#find").hidden = false;
   show();
 }

@@ -6,7 +6,8 @@ import { pageStyle } from "./style/page-style.ts";
 type Searched = {
   title: string;
   style: string;
-  body: string /** Rows as data, each part an element. */;
+  body: string;
+  /** Rows as data, each part an element. */
   data?: string;
 };
 
@@ -62,7 +63,8 @@ a{color:inherit}
  .register tbody th,.register thead th:first-child{position:sticky;left:0;background:var(--faint)}
 }
 @media print{
- .find,.find[hidden]{display:none}
+ .find label,.find button{display:none}
+ .find output:not([data-sought=""])::after{content:": " attr(data-sought)}
  .in-parts ol{display:none}
  .register{font-size:8pt;min-width:0}
  .register .where{font-size:7.5pt}

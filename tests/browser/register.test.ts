@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -187,9 +187,12 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
       return registerRow({ tag, description: index % 400 === 7 ? "pit & <gate>" : "silo", ...state });
     });
     const large = pathToFileURL(join(folder, "large.html")).href;
-    beforeAll(() =>
-      writeFileSync(join(folder, "large.html"), renderRegister({ ...register, rows: many }, undefined).page),
-    );
+    beforeAll(() => {
+      const { page, parts } = renderRegister({ ...register, rows: many }, undefined, "large");
+      mkdirSync(join(folder, "large-parts"));
+      writeFileSync(join(folder, "large.html"), page);
+      for (const { path: part, render } of parts) writeFileSync(join(folder, part), render());
+    });
 
     async function openedLarge(options: BrowserContextOptions = {}) {
       const view = await opened(options);
@@ -234,13 +237,50 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     test("without scripts the first rows stand there, and every part is named", async () => {
       await using view = await openedLarge({ javaScriptEnabled: false });
       expect(await shownTags(view.page)).toHaveLength(200);
-      await view.page.locator(".in-parts summary").click();
-      expect(await view.page.locator(".in-parts a").allTextContents()).toEqual([
+      for (const summary of await view.page.locator(".in-parts summary").all()) await summary.click();
+      const links = view.page.locator(".in-parts a").filter({ visible: true });
+      expect(await links.allTextContents()).toEqual([
+        "2027-01-01 to 2027-01-01",
         "LT-0000 to LT-0499",
         "LT-0500 to LT-0999",
         "LT-1000 to LT-1200",
       ]);
     });
+
+    test("paper has the rows that are shown, says what was sought, and where the others are", async () => {
+      await using view = await openedLarge();
+      const { page } = view;
+      await page.getByLabel("Search").fill("gate");
+      await page.emulateMedia({ media: "print" });
+      expect(await shownTags(page)).toEqual(["LT-0007", "LT-0407", "LT-0807"]);
+      expect(await page.locator("#shown").isVisible()).toBe(true);
+      const sought = await page.locator("#shown").evaluate((output) => getComputedStyle(output, "::after").content);
+      expect(sought).toBe('": gate"');
+      expect(await page.locator(".find :is(input, select, button)").filter({ visible: true }).count()).toBe(0);
+      expect(await page.locator(".in-parts summary").last().textContent()).toBe(
+        "200 of 1201 rows stand below at a time; all of them, to read without scripts and to print, in 3 parts, large-parts/loops-001.html and so on",
+      );
+    });
+
+    test.each([1280, 390])(
+      "a part reads without scripts, leads back, and axe finds nothing in it, %d wide",
+      async (width) => {
+        await using view = await openedLarge({ javaScriptEnabled: false, viewport: { width, height: 900 } });
+        await view.page.locator(".in-parts summary").last().click();
+        await view.page.getByRole("link", { name: "LT-1000 to LT-1200" }).click();
+        expect(await view.page.locator(".register tbody tr").count()).toBe(201);
+        expect((await view.page.evaluate(elementsBeyond)).beyond).toEqual([]);
+        const part = view.page.url();
+        await view.page.getByRole("link", { name: "large.html" }).click();
+        expect(view.page.url()).toBe(large);
+
+        await using other = await opened({ bypassCSP: true, viewport: { width, height: 900 } });
+        await other.page.goto(part, { waitUntil: "load" });
+        await other.page.evaluate(axe.source);
+        const { violations } = (await other.page.evaluate("axe.run(document)")) as axe.AxeResults;
+        expect(violations.map(({ id }) => id)).toEqual([]);
+      },
+    );
 
     test("axe finds nothing in it", async () => {
       await using view = await openedLarge({ bypassCSP: true });

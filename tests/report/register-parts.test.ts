@@ -1,7 +1,7 @@
-import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import type { OpenFinding } from "../../src/record/register-form.ts";
 import { renderRegister } from "../../src/report/register-page.tsx";
+import { dataOf, drawnIn } from "./data-of.ts";
 import { register, registerRow } from "./sample-register.ts";
 
 const tagOf = (index: number) => `LT-${String(index).padStart(4, "0")}`;
@@ -13,20 +13,11 @@ const openFindings = rows.slice(0, 600).map(({ tag, path }): OpenFinding => {
   return { tag, path, calibration: "C-1", revision: 1, performedOn: "2026-01-01", asFound: "fail", days: 3 };
 });
 const { page, parts } = renderRegister({ ...register, rows, openFindings }, undefined);
-const rowsIn = (html: string) => (html.match(/<tr data-state=/gu) ?? []).length;
-
-/** What the page keeps as data, as any program unpacks it. */
-function dataOf(html: string): readonly (readonly (string | number)[])[] {
-  const packed = html.matchAll(/<script type="application\/gzip" data-encoding="base64">(?<base64>[^<]*)<\/script>/gu);
-  return [...packed].flatMap(({ groups }) =>
-    JSON.parse(gunzipSync(Buffer.from(groups?.base64 ?? "", "base64")).toString("utf8")),
-  );
-}
 
 test("of a thousand loops a page has every row in its table, of more the first two hundred, and all as data", () => {
   const whole = renderRegister({ ...register, rows: rows.slice(0, 1000) }, undefined);
-  expect([rowsIn(whole.page), whole.parts.length, dataOf(whole.page).length]).toEqual([1000, 0, 0]);
-  expect([rowsIn(page), dataOf(page).length]).toEqual([200, 1201]);
+  expect([drawnIn(whole.page), whole.parts.length, dataOf(whole.page).length]).toEqual([1000, 0, 0]);
+  expect([drawnIn(page), dataOf(page).length]).toEqual([200, 1201]);
 });
 
 test("a row as data is what the table would show, its state, and what each column is sorted by", () => {
@@ -63,5 +54,16 @@ test("the parts hold every loop once, without a script, and lead to the records 
 test("a page names each of its parts, and says how many rows of a list it shows", () => {
   for (const { path } of parts.slice(0, 5)) expect(page).toContain(`<a href="${path}">`);
   expect(page).toContain("LT-0500 to LT-0999");
-  expect(page).toContain("30 of 600 stand above; all of them, in 2 parts:");
+  expect(page).toContain("30 of 600 stand above; all of them, in 2 parts, register-parts/open-001.html and so on:");
+});
+
+test("loops that are overdue or due soon stand in parts of their own, the earliest first", () => {
+  const due = (state: "overdue" | "due soon" | "not due", on: string) => ({ state, on, days: 0, why: null });
+  const dated = rows.map((row, index) => ({ ...row, due: due("not due", `2028-01-${10 + (index % 20)}`) }));
+  const some = dated.with(3, { ...rows[3]!, due: due("due soon", "2026-12-02") });
+  const long = { ...register, rows: some.with(900, { ...rows[900]!, due: due("overdue", "2026-03-04") }) };
+  const found = renderRegister(long, undefined).parts.filter(({ path }) => path.includes("/due-"));
+  expect(found.map(({ path }) => path)).toEqual(["register-parts/due-001.html"]);
+  const tags = [...found[0]!.render().matchAll(/<bdi>(LT-\d{4})<\/bdi><\/a>/gu)].map(([, tag]) => tag);
+  expect(tags).toEqual(["LT-0900", "LT-0003"]);
 });

@@ -16,14 +16,18 @@ export async function writeDerived(
   text: string,
   problems: ProblemList,
 ): Promise<boolean> {
-  if (await isKept(disk, path)) {
-    problems.add("options/record-there", { file: path });
-    return false;
-  }
+  if (await isKept(disk, path, problems)) return false;
   return writeOrTell(() => disk.writeTogether([{ path, text }]), path, problems);
 }
 
-async function isKept(disk: Pick<Disk, "read">, path: string): Promise<boolean> {
+/** Whether what lies there has to stay, which is told. */
+export async function isKept(disk: Pick<Disk, "read">, path: string, problems: ProblemList): Promise<boolean> {
+  const isThere = await isKeptThere(disk, path);
+  if (isThere) problems.add("options/record-there", { file: path });
+  return isThere;
+}
+
+async function isKeptThere(disk: Pick<Disk, "read">, path: string): Promise<boolean> {
   const there = await disk.read(path, () => false);
   if (there === undefined || there.isFolder) return false;
   const name = path.split(/[\\/]/u).at(-1) ?? "";

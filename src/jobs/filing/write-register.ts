@@ -13,6 +13,7 @@ import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
 import { isDay } from "../workbook/is-day.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { openFolder } from "./open-folder.ts";
+import { removeOtherParts } from "./remove-other-parts.ts";
 
 /** Today, how soon is soon, and options as they were typed. */
 export type RegisterOptions = {
@@ -56,17 +57,9 @@ export async function writeRegister(
   ];
   const isWritten = await writeOrTell(() => disks.plain.streamTogether(files), page, problems);
   if (!isWritten) return { written: undefined, problems };
-  await removeOthers(disks.filing, `${folder}/${name}-parts`, new Set(files.map(({ path }) => path)));
+  await removeOtherParts(disks.filing, `${folder}/${name}-parts`, files);
   return { written: { register, page, table, parts: pages.parts.length }, problems };
 }
-
-/** Parts of a longer register before this one say what is so no more. */
-async function removeOthers(disk: FilingDisk, folder: string, written: ReadonlySet<string>): Promise<void> {
-  const paths = ((await disk.namesIn(folder)) ?? []).map((one) => `${folder}/${one}`);
-  await Promise.all(paths.filter((path) => !written.has(path) && isPart.test(path)).map((path) => disk.remove(path)));
-}
-
-const isPart = /-parts\/(?:loops|open|late)-\d+\.html$/u;
 
 function checkDay(on: string | undefined, today: string, problems: ProblemList): void {
   if (on === undefined || (isDay(on) && on <= today)) return;

@@ -2,23 +2,28 @@ import type { FilingDisk } from "../../filing/filing-disk.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type IndexRow, indexRow } from "../../report/columns/index-columns.tsx";
 import { renderIndex } from "../../report/index-page.tsx";
-import type { Disk } from "../disk.ts";
-import { writeDerived } from "../filing/write-derived.ts";
+import type { Disk, PartedDisk } from "../disk.ts";
+import { removeOtherParts } from "../filing/remove-other-parts.ts";
+import { isKept } from "../filing/write-derived.ts";
+import { writeOrTell } from "../write-or-tell.ts";
 import type { WrittenRecord } from "./report-case.ts";
 
 export type { IndexRow } from "../../report/columns/index-columns.tsx";
 
-type Disks = { disk: Pick<Disk, "read" | "writeTogether">; filing: Pick<FilingDisk, "filesBelow"> };
+type Disks = {
+  disk: Pick<Disk, "read"> & PartedDisk;
+  filing: Pick<FilingDisk, "filesBelow" | "namesIn" | "remove">;
+};
 
 /** Where `report` puts its pages: a folder a tag, and no deeper. */
-const reportedPage = /^[^/]+\/[^/]+\.html$/u;
+const reportedPage = /^(?!index-parts\/records-\d+\.html$)[^/]+\/[^/]+\.html$/u;
 
 /** The row of a record that was written into a folder. */
 export function indexRowOf({ record, page }: WrittenRecord, folder: string): IndexRow {
   return indexRow(record, page.slice(folder.length + 1));
 }
 
-/** Writes the page that lists every record of a folder: those of this run, and those that lay there before. */
+/** Writes the page that lists every record of a folder, those of this run and those that lay there before; its parts too. */
 export async function writeIndex(
   { disk, filing }: Disks,
   folder: string,
@@ -28,7 +33,15 @@ export async function writeIndex(
   const rows = new Map(written.map((row) => [row.page, row]));
   const files = ((await filing.filesBelow(folder)) ?? []).filter((file) => reportedPage.test(file) && !rows.has(file));
   if (files.length > 0) await addRowsOf(files, { disk, folder }, rows);
-  await writeDerived(disk, `${folder}/index.html`, renderIndex([...rows.values()]), problems);
+  const index = `${folder}/index.html`;
+  if (await isKept(disk, index, problems)) return;
+  const { page, parts } = renderIndex([...rows.values()]);
+  const made = [
+    { path: index, parts: () => [page] },
+    ...parts.map(({ path, render }) => ({ path: `${folder}/${path}`, parts: () => [render()] })),
+  ];
+  const isWritten = await writeOrTell(() => disk.streamTogether(made), index, problems);
+  if (isWritten) await removeOtherParts(filing, `${folder}/index-parts`, made);
 }
 
 /** A record that is alone in its folder does without the schema, which is loaded here. */

@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
 
@@ -59,12 +60,17 @@ function InParts({ shown, count, links }: RowsInParts & { shown: number }) {
   return (
     <details class="in-parts">
       <summary>
-        {shown} of {count} rows stand below at a time; all of them, to read without scripts and to print, in{" "}
-        {links.length} parts
+        {shown} of {count} rows stand below at a time; all of them, to read without scripts and to print,{" "}
+        {partsWords(links)}
       </summary>
       <PartLinks links={links} />
     </details>
   );
+}
+
+/** On paper too, where the links are not: "in 3 parts, register-parts/loops-001.html and so on". */
+export function partsWords(links: readonly PartLink[]): string {
+  return `in ${counted(links.length, "part")}, ${links[0]?.path}${links.length > 1 ? " and so on" : ""}`;
 }
 
 export function PartLinks({ links }: { links: readonly PartLink[] }) {

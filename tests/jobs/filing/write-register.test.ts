@@ -70,7 +70,7 @@ test("parts of a longer register before are removed, and nothing else that lies 
   const folder = await folderOf("LT-1");
   const parts = join(folder, "register-parts");
   mkdirSync(parts);
-  for (const name of ["loops-001.html", "open-012.html", "late-001.html", "notes.html"])
+  for (const name of ["loops-001.html", "due-001.html", "open-012.html", "late-001.html", "notes.html"])
     writeFileSync(join(parts, name), "");
   await writeRegister({ filing, plain: nodeDisk }, folder, options);
   expect(readdirSync(parts)).toEqual(["notes.html"]);
