@@ -30,7 +30,7 @@ export async function filePage(folder: FilingFolder, page: SignedPage, filedWith
     const path = filedPath(page.record, 1 + withdrawnBefore(folder, page.record));
     const isNew = await putDown(folder, path, page.bytes);
     if (!isNew) await checkSame(folder, path, sha256);
-    const number = folder.ledger.lines.length + 1;
+    const number = folder.ledger.count + 1;
     const row = indexRow({ number, path, fileSha256: sha256, paper: filedWith.paper }, page.record);
     const line = await entered(enter, page, { path, sha256, rowSha256: row.sha256 }, filedWith);
     await addToIndex(folder, line, row);
@@ -64,8 +64,8 @@ function identityOf({ instrument, calibration, revision }: SealedRecord) {
 /** How many pages of this very revision were withdrawn, and lie there still. */
 function withdrawnBefore({ ledger }: FilingFolder, record: SealedRecord): number {
   const { tag, calibration, revision } = identityOf(record);
-  return pagesOf(ledger.lines).withdrawn.filter(
-    (line) => line.tag === tag && line.calibration === calibration && line.revision === revision,
+  return pagesOf(ledger.linesOf(tag)).withdrawn.filter(
+    (line) => line.calibration === calibration && line.revision === revision,
   ).length;
 }
 
@@ -76,7 +76,7 @@ async function filedBefore(
   line: FiledLine,
 ): Promise<FiledPage> {
   if (sha256 !== line.fileSha256) throw new CannotFile("filing/issued-already", { path: line.path });
-  const disposal = pagesOf(folder.ledger.lines).disposed.find(({ path }) => path === line.path);
+  const disposal = pagesOf(folder.ledger.linesOf(line.tag)).disposed.find(({ path }) => path === line.path);
   if (disposal !== undefined) throw new CannotFile("filing/disposed-of", { path: line.path, line: disposal.number });
   const isNew = await putDown(folder, line.path, bytes);
   if (!isNew) await checkSame(folder, line.path, sha256);

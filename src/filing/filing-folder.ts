@@ -44,7 +44,7 @@ async function enterLine<Line extends LedgerLine>(
   { disk, path, ledger }: FilingFolder,
   open: Open<Line>,
 ): Promise<Line> {
-  const number = ledger.lines.length + 1;
+  const number = ledger.count + 1;
   const line = { ...open, number, at: disk.now(), previous: ledger.head } as unknown as Line;
   const text = `${ledgerText(line)}\n`;
   await disk.append(`${path}/${ledgerName}`, text, "durable");

@@ -2,7 +2,7 @@ import { fingerprintOf } from "../proof/fingerprint-words.ts";
 import type { Doubt } from "../record/doubt.ts";
 import { checkLedger } from "./check-ledger.ts";
 import type { FilingDisk } from "./filing-disk.ts";
-import { ledgerName } from "./ledger.ts";
+import { type Ledger, ledgerName } from "./ledger.ts";
 import { noLine } from "./ledger-line.ts";
 import { textOf } from "./text-of.ts";
 
@@ -20,8 +20,12 @@ const fewestDigits = 16;
  */
 export async function ledgerHead(disk: Pick<FilingDisk, "read">, folder: string): Promise<LedgerHead> {
   const { hashes } = await readLedger(disk, folder);
-  const sha256 = hashes.at(-1) ?? noLine;
-  return { lines: hashes.length, sha256, fingerprint: fingerprintOf(sha256) };
+  return headOf({ count: hashes.length, head: hashes.at(-1) ?? noLine });
+}
+
+/** The head of a ledger as far as this process has read or written it. */
+export function headOf({ count, head }: Pick<Ledger, "count" | "head">): LedgerHead {
+  return { lines: count, sha256: head, fingerprint: fingerprintOf(head) };
 }
 
 /**

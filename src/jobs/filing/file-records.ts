@@ -2,7 +2,7 @@ import { CannotFile } from "../../filing/cannot-file.ts";
 import { type FiledWith, filePage } from "../../filing/file-page.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { type FilingFolder, filingFolder } from "../../filing/filing-folder.ts";
-import { type LedgerHead, ledgerHead } from "../../filing/ledger-head.ts";
+import { headOf, type LedgerHead } from "../../filing/ledger-head.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { signingState } from "../../proof/signing-state.ts";
@@ -39,7 +39,7 @@ export type FiledRow = {
 export type Filing = {
   rows: readonly FiledRow[];
   problems: ProblemList;
-  /** Head of the ledger after it, to be noted elsewhere; nothing where nothing was filed. */
+  /** Head of the ledger after the last of them, to be noted elsewhere; nothing where nothing was filed. */
   head?: LedgerHead;
 };
 
@@ -73,7 +73,7 @@ export async function fileRecords(disk: FilingDisk, pages: readonly string[], op
     const page = await readPage({ disk, table }, path, options, problems);
     if (page !== undefined) await file(page);
   }
-  return rows.length === 0 ? { rows, problems } : { rows, problems, head: await ledgerHead(disk, into) };
+  return rows.length === 0 ? { rows, problems } : { rows, problems, head: headOf(folder.ledger) };
 }
 
 const commandLine = { file: "command line" };
