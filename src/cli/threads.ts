@@ -54,7 +54,7 @@ export async function* onThreads<Task, Result>(
 
 /** A thread of a file that answers each message with one, in their order; `data` is what it is started with. */
 export function workerThread<Task, Result>(file: string, data?: unknown): Thread<Task, Result> {
-  const worker = new Worker(file, { workerData: data });
+  const worker = new Worker(file, { workerData: data, resourceLimits: { maxYoungGenerationSizeMb: 24 } });
   const waiting: { done: (result: Result) => void; failed: (fault: unknown) => void }[] = [];
   worker.on("message", (result: Result) => waiting.shift()?.done(result));
   worker.on("error", (fault) => {

@@ -81,7 +81,10 @@ type PackedTable<Row> = {
   stateOf: (row: Row) => string;
 };
 
-/** Each row as its HTML, its state, and what each column is sorted by. */
+/**
+ * Elements of some thousand rows each: a line of JSON with the state of each row and what each column is sorted by, then
+ * a line of HTML a row, which a page cuts out only when it draws it.
+ */
 export function packedRows<Row>({ columns, rows, stateOf }: PackedTable<Row>): string {
   const shown = columns.filter(({ under }) => under === undefined);
   const keysOf = (row: Row) => shown.map(({ sortBy, text }) => sortBy?.(row) ?? text?.(row) ?? "");
@@ -90,10 +93,9 @@ export function packedRows<Row>({ columns, rows, stateOf }: PackedTable<Row>): s
   for (let start = 0; start < rows.length; start += rowsOfElement) {
     const own = rows.slice(start, start + rowsOfElement);
     const drawn = tableRows({ columns: unsorted, rows: own });
-    const data = own.map((row, index) => [drawn[index], stateOf(row), ...keysOf(row)]);
-    elements.push(
-      `<script type="application/gzip" data-encoding="base64">${packedText(JSON.stringify(data))}</script>\n`,
-    );
+    const keys = JSON.stringify(own.map((row) => [stateOf(row), ...keysOf(row)]));
+    const lines = [keys, ...drawn.map((html) => html.replaceAll("\n", "&#10;"))];
+    elements.push(`<script type="application/gzip" data-encoding="base64">${packedText(lines.join("\n"))}</script>\n`);
   }
   return elements.join("");
 }

@@ -36,11 +36,11 @@ test("a part has its own rows, says which part it is and where the others are; n
 });
 
 test("as data a row is its HTML, its state and what it is sorted by, a column that stands below another left out", () => {
-  const closing = { ...rows[0]!, name: "</script><script>" };
+  const closing = { ...rows[0]!, name: "</script>\n<script>" };
   const packed = packedRows({ ...table, rows: [...rows, closing], stateOf: ({ size }) => (size > 9 ? "large" : "") });
   const data = dataOf(packed);
   expect(data).toHaveLength(502);
   expect(data[10]?.slice(1)).toEqual(["large", "<10>", -10]);
-  expect(data[501]?.[0]).toContain("&lt;/script>&lt;script>");
+  expect(data[501]?.[0]).toContain("&lt;/script>&#10;&lt;script>");
   expect(packed.match(/<\/script>/gu)).toHaveLength(1);
 });
