@@ -53,6 +53,7 @@ const registerStyle = `
 .find output{color:var(--quiet)}
 .find button{font:inherit;padding:4px 12px;border:1px solid var(--quiet);border-radius:2px;background:none;color:inherit;cursor:pointer}
 .find button:disabled{color:var(--quiet);cursor:default}
+.in-parts{margin-top:16px}
 .in-parts summary{cursor:pointer;color:var(--quiet)}
 .in-parts ol{columns:240px}
 .rates .picture{max-width:640px}
