@@ -21,24 +21,50 @@ const unsealed: readonly unknown[] = ["seal", "signOff"];
  * @example readSealedRecord("{}", "a.json").doubts.map(({ about, place }) => `${about} of ${place}`) //
  *   ["file of a.json"]
  */
-export function readSealedRecord(text: string, file: string): ReadRecord | { doubts: readonly Doubt[] } {
-  const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });
-  if (text.length > 3 * mostRecordBytes) return doubt(`this is larger than any record: ${text.length} characters`);
-  const plain = withPlainRecord(text);
-  const embedded = plainElement.exec(plain)?.groups?.json;
-  const json = embedded ?? text;
-  if (json.length > mostRecordBytes) return doubt(`its JSON is larger than any record's: ${json.length} characters`);
-  const found = parsed(json);
-  if (found === undefined) return doubt(notJson(plain, embedded));
+export function readSealedRecord(text: string, file: string): Reading {
+  return sealedRecordReader()(text, file);
+}
+
+/** What was read of a file, or why there is no record. */
+export type Reading = ReadRecord | { doubts: readonly Doubt[] };
+
+/**
+ * Reads one file after the other, as `readSealedRecord` does. The record that was read last is kept, because the file
+ * that is read next often holds the same text: the JSON beside a page.
+ *
+ * @returns `readSealedRecord` with such a memory
+ * Source: own choice.
+ * @example "doubts" in sealedRecordReader()("{}", "a.json") // true
+ */
+export function sealedRecordReader(): (text: string, file: string) => Reading {
+  let last: { json: string; read: ReadRecord } | undefined;
+  return (text, file) => {
+    const doubt = (says: string) => ({ doubts: [{ about: "file" as const, place: file, says }] });
+    if (text.length > 3 * mostRecordBytes) return doubt(`this is larger than any record: ${text.length} characters`);
+    const plain = withPlainRecord(text);
+    const embedded = plainElement.exec(plain)?.groups?.json;
+    const json = embedded ?? (text.endsWith("\n") ? text.slice(0, -1) : text);
+    if (json === last?.json) return last.read;
+    if (json.length > mostRecordBytes) return doubt(`its JSON is larger than any record's: ${json.length} characters`);
+    const found = parsed(json);
+    if (found === undefined) return doubt(notJson(plain, embedded));
+    const read = readJson(found);
+    if ("says" in read) return doubt(read.says);
+    last = { json, read };
+    return read;
+  };
+}
+
+function readJson(found: unknown): ReadRecord | { says: string } {
   const excess = excessOf(found);
-  if (excess !== undefined) return doubt(`this is no record: its JSON ${excess}`);
+  if (excess !== undefined) return { says: `this is no record: its JSON ${excess}` };
   const form = isJsonObject(found) ? formOf(found.schema) : undefined;
-  if (!isJsonObject(found) || form === undefined) return doubt(`this is JSON, but no record: ${whatItIs(found)}`);
+  if (!isJsonObject(found) || form === undefined) return { says: `this is JSON, but no record: ${whatItIs(found)}` };
   const record = inPresentForm(found, form);
-  if (record === undefined) return doubt(`the record is of form ${form}; ${formsRead}${writerOf(found)}`);
-  if (found.seal === undefined) return doubt("the record has no seal: nothing shows that it is as it was written");
+  if (record === undefined) return { says: `the record is of form ${form}; ${formsRead}${writerOf(found)}` };
+  if (found.seal === undefined) return { says: "the record has no seal: nothing shows that it is as it was written" };
   const checked = checkForm(record);
-  if ("places" in checked) return doubt(`the record does not have form ${form}, at ${checked.places.join(", ")}`);
+  if ("places" in checked) return { says: `the record does not have form ${form}, at ${checked.places.join(", ")}` };
   return { record: record as SealedRecord, written: found as WrittenRecord, form, ...checked };
 }
 

@@ -1,6 +1,6 @@
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { sealRecord } from "../../src/proof/seal-record.ts";
-import { readSealedRecord } from "../../src/record/read-sealed-record.ts";
+import { readSealedRecord, sealedRecordReader } from "../../src/record/read-sealed-record.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
 
@@ -95,6 +95,27 @@ test("JSON nested without end is told, and goes no further", () => {
       doubts: [
         { about: "file", place: "a.json", says: "this is no record: its JSON is nested deeper than 100 levels" },
       ],
+    });
+  }
+});
+
+test("a page and the JSON beside it are read once, and what differs in anything is read anew", () => {
+  const read = sealedRecordReader();
+  const json = JSON.stringify(record);
+  const ofPage = read(renderPage(record, noDrawings), "a.html");
+  const parse = vi.spyOn(JSON, "parse");
+  expect(read(`${json}\n`, "a.json")).toBe(ofPage);
+  expect(parse).not.toHaveBeenCalled();
+  for (const other of [`${json}\n\n`, ` ${json}`, json.replace("{", "{ ")]) {
+    const again = read(other, "b.json");
+    expect(again).not.toBe(ofPage);
+    expect(again).toEqual(ofPage);
+  }
+  expect(parse).toHaveBeenCalledTimes(3);
+  parse.mockRestore();
+  for (const damaged of [`${json}\u00a0`, `${json}\ufeff`, json.slice(0, -1)]) {
+    expect(read(damaged, "c.json")).toEqual({
+      doubts: [{ about: "file", place: "c.json", says: "the record in it cannot be read: it is no JSON" }],
     });
   }
 });

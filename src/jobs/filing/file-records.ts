@@ -7,7 +7,7 @@ import { ProblemList } from "../../problems/problem-list.ts";
 import { checkSeal } from "../../proof/check-seal.ts";
 import { signingState } from "../../proof/signing-state.ts";
 import type { Doubt } from "../../record/doubt.ts";
-import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import { type Reading, readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
 import { findSigners, type SignersTable } from "../signing/find-signers.ts";
@@ -130,7 +130,7 @@ async function readPage(
   const isSigned = record.signOff.signatures.length > 0;
   const table = isSigned ? await tableFor(known, path, problems) : undefined;
   if (isSigned && table === undefined) return undefined;
-  if (await isDoubted({ path, text }, table, known, options, problems)) return undefined;
+  if (await isDoubted({ path, text, read: found }, table, known, options, problems)) return undefined;
   return { path, bytes, record, signersSha256: table?.sha256 };
 }
 
@@ -145,14 +145,14 @@ async function tableFor(
 
 /** Whether anything about a page is doubtful; the first doubt is told, and how many there are. */
 async function isDoubted(
-  { path, text }: { path: string; text: string },
+  { path, text, read }: { path: string; text: string; read: Reading },
   table: SignersTable | undefined,
   { disk }: Known,
   { verify, softwareVersion }: FilingOptions,
   problems: ProblemList,
 ): Promise<boolean> {
   const doubts: Doubt[] = [];
-  for await (const doubt of verify(text, path, { softwareVersion, signers: table?.signers, now: disk.now() })) {
+  for await (const doubt of verify(text, path, { softwareVersion, signers: table?.signers, now: disk.now(), read })) {
     doubts.push(doubt);
   }
   const [first, ...others] = doubts;

@@ -3,7 +3,7 @@ import { checkSeal } from "../../proof/check-seal.ts";
 import { checkSignatures } from "../../proof/check-signatures.ts";
 import { signedBeforeRevocation } from "../../proof/signed-before-revocation.ts";
 import type { Doubt } from "../../record/doubt.ts";
-import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import { type Reading, readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { ReadRecord } from "../../record/written-record.ts";
 import { pageDifference } from "../../report/page-difference.ts";
@@ -25,6 +25,8 @@ export type VerifyOptions = {
   filedAt?: string | undefined;
   /** That very bytes were verified before: what follows from them alone is not made again. */
   isKnown?: boolean | undefined;
+  /** What was read of that very text, where it was read before. */
+  read?: Reading;
 };
 
 /** Gives the doubts about the text of one file, one after the other as they are found; at last what else is to be said. */
@@ -35,7 +37,13 @@ export type RecordVerifier = (
 ) => AsyncGenerator<Doubt, string | undefined>;
 
 /** What follows from a record alone; made once for its page and for the JSON beside it. */
-type Consequences = { json: string; figures?: FigureDoubts; page?: Promise<string>; shared?: SharedFigures };
+type Consequences = {
+  json: string;
+  seal?: readonly Doubt[];
+  figures?: FigureDoubts;
+  page?: Promise<string>;
+  shared?: SharedFigures;
+};
 
 /** Every doubt about a record: the text of a page, or of its JSON alone. Nothing but the text is read. */
 export async function verifyRecord(text: string, file: string, options: VerifyOptions): Promise<readonly Doubt[]> {
@@ -52,11 +60,13 @@ export async function verifyRecord(text: string, file: string, options: VerifyOp
  */
 export function recordVerifier(): RecordVerifier {
   let last: Consequences = { json: "" };
+  let sealed: { written?: object; doubts: readonly Doubt[] } = { doubts: [] };
   return async function* doubtsOf(text, file, options) {
-    const read = readSealedRecord(text, file);
+    const read = options.read ?? readSealedRecord(text, file);
     if ("doubts" in read) return void (yield* read.doubts);
     const { record, written } = read;
-    yield* checkSeal(written);
+    if (sealed.written !== written) sealed = { written, doubts: checkSeal(written) };
+    yield* sealed.doubts;
     yield* signatureDoubts(read, options);
     if (options.isKnown === true) return knownBefore;
     const json = JSON.stringify(written);

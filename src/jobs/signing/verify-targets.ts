@@ -9,7 +9,7 @@ import { ProblemList } from "../../problems/problem-list.ts";
 import type { Doubt } from "../../record/doubt.ts";
 import { fileDigest } from "../../record/file-digest.ts";
 import { looksLikeRecord } from "../../record/looks-like-record.ts";
-import { readSealedRecord } from "../../record/read-sealed-record.ts";
+import { type Reading, sealedRecordReader } from "../../record/read-sealed-record.ts";
 import { counted } from "../../units/counted.ts";
 import type { Disk } from "../disk.ts";
 import type { Target } from "../records/find-targets.ts";
@@ -57,6 +57,7 @@ export type VerifyDisks = { disk: Pick<Disk, "read">; filing: FilingDisk };
 
 type Work = Verification & {
   disks: VerifyDisks;
+  read: (text: string, file: string) => Reading;
   verify: RecordVerifier;
   findSigners: FindSigners;
   filedAs: ReturnType<typeof ledgerReader>;
@@ -70,11 +71,12 @@ export function verifierOf(
   verification: Verification,
 ): (group: readonly Target[]) => Promise<readonly VerifiedTarget[]> {
   const signers = signersFor(disks.disk, verification.signers, new ProblemList());
+  const read = sealedRecordReader();
   const verify = recordVerifier();
   const filedAs = ledgerReader(disks.filing);
   const knownUntil = knownLines(disks.filing, verification.since);
   return async (group) => {
-    const work: Work = { ...verification, disks, verify, filedAs, knownUntil, findSigners: await signers };
+    const work: Work = { ...verification, disks, read, verify, filedAs, knownUntil, findSigners: await signers };
     const found: VerifiedTarget[] = [];
     for (const target of group) found.push(await verifyTarget(target, work));
     return found;
@@ -118,7 +120,7 @@ async function verifyTarget(target: Target, work: Work): Promise<VerifiedTarget>
 type FileText = { text: string; bytes: Uint8Array };
 
 async function verifyText({ text, bytes }: FileText, path: string, work: Work): Promise<VerifiedTarget> {
-  const read = readSealedRecord(text, path);
+  const read = work.read(text, path);
   const isSigned = "record" in read && read.record.signOff.signatures.length > 0;
   const table = isSigned ? await work.findSigners(path) : undefined;
   const signers = table?.signers;
@@ -129,7 +131,7 @@ async function verifyText({ text, bytes }: FileText, path: string, work: Work): 
   if (line?.action === "withdrawn" && isFiled) return { verified: withdrawn(path, line), table };
   const isKnown = isFiled && (line?.number ?? 0) <= (await work.knownUntil(placeInFolder(path).folder));
   const filed = isFiled ? { filedBy: line?.number, filedAt: line?.at } : {};
-  const options = { softwareVersion, signers, now, isKnown, ...filed };
+  const options = { softwareVersion, signers, now, isKnown, read, ...filed };
   const { doubts, note } = await everyDoubt(work.verify(text, path, options));
   if (table?.unusable !== undefined) doubts.push({ about: "signatures", place: table.path, says: table.unusable });
   if (line !== undefined && !isFiled) doubts.push(notFiled(line.number));

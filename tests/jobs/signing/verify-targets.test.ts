@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { nodeDisk } from "../../../src/cli/node-disk.ts";
 import { nodeFilingDisk } from "../../../src/cli/node-filing-disk.ts";
 import { ledgerHead } from "../../../src/filing/ledger-head.ts";
@@ -81,4 +81,23 @@ test("a page and the JSON beside it come back together, in their order", async (
     [page, "ok"],
     [json, "ok"],
   ]);
+});
+
+test("a record is parsed once for its page and the JSON beside it, and a JSON that was altered is doubted", async () => {
+  const folder = temporaryFolder();
+  const [page, json] = [join(folder, "a.html"), join(folder, "a.json")];
+  writeFileSync(page, await recordPage(record));
+  writeFileSync(json, recordJson(record));
+  const verify = verifierOf(disks, { softwareVersion, now: undefined, signers: undefined });
+  const parse = vi.spyOn(JSON, "parse");
+  const timesRead = () => parse.mock.calls.filter(([text]) => text.includes('"seal":{')).length;
+  const found = await verify([page, json].map((path) => ({ kind: "found" as const, path })));
+  expect(found.map(({ verified }) => verified.outcome)).toEqual(["ok", "ok"]);
+  // Once as it was read; once as its rows gave it again.
+  expect(timesRead()).toBe(2);
+  parse.mockRestore();
+  writeFileSync(json, recordJson({ ...record, figureBasis: "another" }));
+  const [ofPage, ofJson] = await verify([page, json].map((path) => ({ kind: "found" as const, path })));
+  expect([ofPage?.verified.outcome, ofJson?.verified.outcome]).toEqual(["ok", "doubt"]);
+  expect(ofJson?.verified.doubts.map(({ about }) => about)).toContain("seal");
 });
