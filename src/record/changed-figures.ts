@@ -45,7 +45,7 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
   ...placesOfLines.map((below) => ({
     below,
     since: "0.3.0",
-    why: "steps, cycles, their slopes and the form of a certificate count",
+    why: "steps, cycles, their slopes, the form of a certificate and, in the test of the line, a scatter that grows count",
   })),
   ...["causes", "reteach", "recommendation"].map((below) => ({
     below,

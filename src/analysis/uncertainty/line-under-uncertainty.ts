@@ -5,6 +5,7 @@ import { lineInverse } from "../../numeric/line-inverse.ts";
 import { mean } from "../../numeric/mean.ts";
 import { requirePoints } from "../../numeric/require-finite.ts";
 import { type Figure, notDetermined } from "../figures/figure.ts";
+import { type LackOfFitLimit, lackOfFitLimit, type ScatteringMean } from "./lack-of-fit-limit.ts";
 
 /** The readings of one phase with what is known of each on its own, and what all of them share. */
 export type UncertainReadings = {
@@ -18,10 +19,15 @@ export type UncertainReadings = {
   meanUncertainties?: readonly number[];
   /** How well these are known: left out where they are stated, and not estimated from a scatter. */
   outputDegreesOfFreedom?: number;
+  /** Of each output given, where they scatter by more or less than the uncertainties above say; units of the output. */
+  ownScatters?: readonly OwnScatter[];
   /** Standard uncertainties that all readings share: of the reference in distance, of the output in its unit. */
   commonReferenceUncertainty: number;
   commonOutputUncertainty: number;
 };
+
+/** What a mean scatters by, and which part of it the repeats of its test point tell. */
+export type OwnScatter = Pick<ScatteringMean, "uncertainty" | "ofScatter" | "degreesOfFreedom" | "point">;
 
 /** The distance that an output stands for by the fitted line, with its standard uncertainty. */
 export type CalibratedValue = { output: number; reference: number; standardUncertainty: number };
@@ -50,7 +56,8 @@ const leastSlope = 2;
  * Errors in both where the reference positions have an uncertainty of their own, weighted least squares where they
  * have none. A slope that its own uncertainty does not tell from zero is no line: its inverse to first order would mean
  * nothing. Chi-squared is held against its own 95 % limit where the uncertainties are stated; where they are estimated
- * with ν degrees of freedom, against (n − 2)·F(95 %, n − 2, ν). The inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
+ * with ν degrees of freedom, against (n − 2)·F(95 %, n − 2, ν), or where each scatters by its own, `lackOfFitLimit`. The
+ * inverse adds what all readings share: u² = u²(fit, one output) + u²(reference) + (u(output)/b)².
  *
  * The abscissas are shifted to their mean before the fit, so that distances far from zero cost no digits.
  *
@@ -77,10 +84,8 @@ export function lineUnderUncertainty(
   // Far from zero the terms of the inverse cancel, and with them its digits: the line is fitted about the middle.
   const fitted = fittedLine({ ...readings, references: references.map((reference) => reference - middle) });
   if (fitted === undefined) return notDetermined("the output does not follow the distance");
-  const { outputDegreesOfFreedom: scatterDegreesOfFreedom = Number.POSITIVE_INFINITY } = readings;
+  const { limit: chiSquaredLimit, scatterDegreesOfFreedom } = limitOf(readings, fitted);
   const isEstimated = Number.isFinite(scatterDegreesOfFreedom);
-  const { degreesOfFreedom } = fitted;
-  const chiSquaredLimit = degreesOfFreedom * fQuantile(significance, degreesOfFreedom, scatterDegreesOfFreedom);
   const isStraight = fitted.chiSquared <= chiSquaredLimit;
   return {
     ...fitted,
@@ -92,6 +97,24 @@ export function lineUnderUncertainty(
     isStraight,
     inverse: isStraight ? outputs.map((output) => calibratedValue(fitted, middle, output, readings)) : [],
   };
+}
+
+function limitOf(readings: UncertainReadings, { degreesOfFreedom, slope }: WeightedLineFit): LackOfFitLimit {
+  const { ownScatters, referenceUncertainty, outputUncertainty, meanUncertainties } = readings;
+  const { outputDegreesOfFreedom = Number.POSITIVE_INFINITY } = readings;
+  if (ownScatters === undefined) {
+    const limit = degreesOfFreedom * fQuantile(significance, degreesOfFreedom, outputDegreesOfFreedom);
+    return { limit, scatterDegreesOfFreedom: outputDegreesOfFreedom };
+  }
+  const ofReference = slope * referenceUncertainty;
+  return lackOfFitLimit(
+    ownScatters.map((own, index) => ({
+      ...own,
+      abscissa: readings.references[index] as number,
+      weightedBy: Math.hypot(meanUncertainties?.[index] ?? outputUncertainty, ofReference),
+      uncertainty: Math.hypot(own.uncertainty, ofReference),
+    })),
+  );
 }
 
 function fittedLine(readings: UncertainReadings): WeightedLineFit | undefined {

@@ -1,7 +1,7 @@
 import type { PhaseAnalysis } from "../../analysis/figures/analyse-phase.ts";
 import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
-import { lineUnderUncertainty } from "../../analysis/uncertainty/line-under-uncertainty.ts";
+import { lineUnderUncertainty, type OwnScatter } from "../../analysis/uncertainty/line-under-uncertainty.ts";
 import { type BudgetBasis, outputContributions } from "../../analysis/uncertainty/point-budget.ts";
 import type { ReadingScatter } from "../../analysis/uncertainty/reading-scatter.ts";
 import type { ReadingUncertainties } from "../../analysis/uncertainty/shared-uncertainty.ts";
@@ -18,7 +18,8 @@ const quarters = [0, 0.25, 0.5, 0.75, 1];
  * Through the means of each test point and direction. Own uncertainty of a mean: the pooled standard deviation over √n, and
  * the step of the output, which repeats with the readings. Own uncertainty of a reference: its resolution. Shared: the
  * certificates and drifts of the standards, and what the cycles differ by. The scatter about a line cannot tell whether
- * the readings lie on one, so it has to be that of repeats.
+ * the readings lie on one, so it has to be that of repeats. Where it changes along the range, the line is the same, and the
+ * limit of its test takes the scatter of each test point.
  *
  * @param analysis of the phase
  * @param basis of its budgets, distance
@@ -57,6 +58,7 @@ export function assembleLine(
       outputUncertainty: Math.hypot(pooledStdDev, step, between) / distancePerOutput,
       meanUncertainties: ofMean.map((uncertainty) => uncertainty / distancePerOutput),
       outputDegreesOfFreedom: degreesOfMeans(means, ofMean, scatter),
+      ...ownScattersOf(means, scatter, step, distancePerOutput),
       commonReferenceUncertainty: uncertainties.sharedReference,
       commonOutputUncertainty:
         Math.hypot(uncertainties.sharedOutput, between / Math.sqrt(analysis.cycles)) / distancePerOutput,
@@ -68,12 +70,30 @@ export function assembleLine(
   return { ...figures, inverse: inverse.map((value) => ({ ...value })) };
 }
 
-type OutputMean = { reference: number; output: number; count: number };
+type OutputMean = { point: number; reference: number; output: number; count: number };
+
+/** What each mean scatters by where the scatter changes along the range, in the unit of the output. */
+function ownScattersOf(
+  means: readonly OutputMean[],
+  { ofPoints }: ReadingScatter,
+  step: number,
+  distancePerOutput: number,
+): { ownScatters?: readonly OwnScatter[] } {
+  const ownScatters = means.flatMap(({ point, count }) => {
+    const known = ofPoints?.get(point);
+    if (known === undefined) return [];
+    const ofScatter = known.standardDeviation / Math.sqrt(count) / distancePerOutput;
+    const uncertainty = Math.hypot(ofScatter, step / distancePerOutput);
+    return [{ point, ofScatter, uncertainty, degreesOfFreedom: known.degreesOfFreedom }];
+  });
+  return ownScatters.length === means.length ? { ownScatters } : {};
+}
 
 /** The mean of what was read of the judged output at each test point in each direction. */
 function outputMeans({ readings, judged }: PhaseAnalysis): readonly OutputMean[] {
   const used = readings.filter(({ leftOut, reading }) => leftOut === undefined && reading[judged] !== undefined);
   return [...groupedBy(used, ({ point, reading }) => `${point} ${reading.direction}`).values()].map((group) => ({
+    point: group[0]!.point,
     reference: mean(group.map(({ reading }) => reading.reference)),
     output: mean(group.map(({ reading }) => reading[judged] as number)),
     count: group.length,

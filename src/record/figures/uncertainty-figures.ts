@@ -126,8 +126,10 @@ export const uncertaintyFigures = Object.freeze([
       "they do. F where the scatter is an estimate, chi-squared where everything is stated.",
     formula:
       "χ² = Σ w² · (s − a − b·x)², w² = 1/(u(s)² + b² · u(x)²), n − 2 degrees of freedom, n means; limit (n − 2) · " +
-      "F(95 %, n − 2, ν)",
-    source: "ISO/TS 28037:2010, clauses 6 and 7; Draper and Smith, Applied Regression Analysis, for F",
+      "F(95 %, n − 2, ν), or where the scatter changes along the range E · F(95 %, f1, f2), E what χ² is in the mean then",
+    source:
+      "ISO/TS 28037:2010, clauses 6 and 7; Draper and Smith, Applied Regression Analysis, for F; Box (1954), Brown and " +
+      "Forsythe (1974) for a scatter that changes",
     fields: [
       "chiSquared",
       "chiSquaredLimit",

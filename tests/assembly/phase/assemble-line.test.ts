@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { analysePhase } from "../../../src/analysis/figures/analyse-phase.ts";
 import { isDetermined } from "../../../src/analysis/figures/figure.ts";
 import type { Loop } from "../../../src/analysis/readings/loop.ts";
+import { lackOfFitLimit } from "../../../src/analysis/uncertainty/lack-of-fit-limit.ts";
 import type { BudgetBasis } from "../../../src/analysis/uncertainty/point-budget.ts";
 import { assembleLine } from "../../../src/assembly/phase/assemble-line.ts";
 import { chiSquaredQuantile } from "../../../src/numeric/chi-squared-quantile.ts";
@@ -96,6 +97,27 @@ test("a scatter that is an estimate is tested with F, on the degrees of freedom 
   expect(line.test).toBe("F");
   expectNear(line.scatterDegreesOfFreedom, freedom, 1e-12);
   expectNear(line.chiSquaredLimit, 3 * fQuantile(0.95, 3, freedom), 1e-12);
+});
+
+test("where the scatter changes along the range the line stays, and its limit takes the scatter of each test point", () => {
+  const deviations = [0.1, 0.15, 0.2, 0.25, 0.3];
+  const ofPoints = new Map(
+    deviations.map((standardDeviation, index) => [25 * index, { standardDeviation, degreesOfFreedom: 4 }]),
+  );
+  const line = determined({ ...basis, repeatability: { pooledStdDev: 0.2, degreesOfFreedom: 8, ofPoints } });
+  const ofReference = 0.03 * expected.slope;
+  const { limit, scatterDegreesOfFreedom } = lackOfFitLimit(
+    [2, 2, 1, 1, 1].map((count, index) => {
+      const ofScatter = deviations[index]! / 6.25 / Math.sqrt(count);
+      const weightedBy = Math.hypot(0.2 / 6.25 / Math.sqrt(count), step, ofReference);
+      const uncertainty = Math.hypot(ofScatter, step, ofReference);
+      return { abscissa: 25 * index, point: 25 * index, weightedBy, uncertainty, ofScatter, degreesOfFreedom: 4 };
+    }),
+  );
+  expectNear(line.slope, expected.slope, 1e-12);
+  expectNear(line.chiSquared, expected.chiSquared, 1e-9);
+  expectNear(line.chiSquaredLimit, limit, 1e-9);
+  expectNear(line.scatterDegreesOfFreedom, scatterDegreesOfFreedom, 1e-9);
 });
 
 test("what the cycles differ by is common to the line, and in full in one further output", () => {
