@@ -173,11 +173,13 @@ const notes = `## What it shows, and what it cannot
   assumed: a cycle effect of that size holds, a greater one does not, and white noise is held in more than 97 %, the zero
   in nearly all records. No rule for one cycle holds both within 94 to 97 %: readings of one cycle look the same with and
   without an effect. Two cycles of a cycle effect are not always told from white noise either.
+- **Two cycles of a cycle effect**: the zero holds in too few. Where the cycles are not shown to differ, the zero has no part
+  for it; where they are, it holds as asked or in more ([uncertainty.md](uncertainty.md)).
 - **One cycle of growing noise** has at each point the scatter that the sizes of the residuals show there, where they are
   shown to grow ("own scatter"); else one for the whole range, which what is assumed of the cycles makes wide enough.
-- **Growing noise** is pooled over the range by the tests for straightness and for slopes of cycles, which then speak more
-  often than at 5 %: on the safe side, for after "not straight" no uncertainty of an inverse is printed, and slopes of
-  cycles make zero and span less certain.
+- **Growing noise** is pooled over the range by the test for slopes of cycles, which then speaks more often than at 5 %: on
+  the safe side, for slopes of cycles make zero and span less certain. The test for straightness takes the scatter of each
+  test point where it is shown to change.
 - **A wild reading** is sought about a robust line, whose residuals are not quite those of the test; what a record says of one
   has to matter beside the tolerance too, and here it had not.
 - **A coarse display** hides the scatter: each step counts as a rectangle, whole, at every test point, while the true error
