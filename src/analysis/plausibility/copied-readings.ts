@@ -13,8 +13,8 @@ const mostByChance = 0.01;
 /**
  * The readings of a phase that are no readings of their own: the same in every number as another one.
  *
- * A row that is there twice is a copy, one too many in its cycle that another cycle has too, and a cycle that repeats an
- * earlier one to the last digit. Of a run of one direction, and of single rows of other cycles, it is said only where
+ * A row that is there twice is a copy, and one too many in its cycle that another cycle has too. Of a cycle that repeats an
+ * earlier one to the last digit, of a run of one direction, and of single rows of other cycles, it is said only where
  * chance does not explain it: a coarse display shows the same digits again.
  *
  * @param readings of one phase, in the order of the table; rejected ones are passed over
@@ -70,13 +70,35 @@ function rowsTwice(numbered: readonly Numbered[]): readonly Copy[] {
 }
 
 function copiedCycles(numbered: readonly Numbered[]): readonly Copy[] {
-  const cycles = groupedBy(numbered, ({ cycle }) => cycle);
+  const cycles = [...groupedBy(numbered, ({ cycle }) => cycle).values()];
   const originals: (readonly Numbered[])[] = [];
-  return [...cycles.values()].flatMap((members) => {
+  const agreement = agreementAtPlaces(numbered);
+  return cycles.flatMap((members) => {
     const original = originals.find((one) => members.length >= 2 && repeats(members, one));
-    if (original === undefined) originals.push(members);
-    return original === undefined ? [] : copiesOf(members, original, "cycle");
+    if (original === undefined) {
+      originals.push(members);
+      return [];
+    }
+    return isBeyondChance(members.length, cycles.length, agreement) ? copiesOf(members, original, "cycle") : [];
   });
+}
+
+/** Whether so many readings, each the same in every number as its fellow, are more than others at one place make likely. */
+function isBeyondChance(count: number, candidates: number, { pairs, all }: Pick<Agreement, "pairs" | "all">): boolean {
+  const ofOne = (all - count + 1) / (pairs - count + 2);
+  return candidates ** 2 * ofOne ** count < mostByChance;
+}
+
+/** In how many pairs of readings at one place, of either direction, numbers agree: how coarse the digits are. */
+function agreementAtPlaces(numbered: readonly Numbered[]): Pick<Agreement, "pairs" | "all" | "outputs"> {
+  const places = groupedBy(numbered, ({ reading: { point, reference } }) => point ?? reference);
+  const agreement = { pairs: 0, all: 0, outputs: 0 };
+  for (const group of places.values()) {
+    agreement.pairs += pairsAmong(group.length);
+    agreement.all += equalPairs(group.map(({ reading, outputs }) => `${reading.reference} ${outputs}`));
+    agreement.outputs += equalPairs(group.map(({ outputs }) => outputs));
+  }
+  return agreement;
 }
 
 function copiedRuns(numbered: readonly Numbered[]): readonly Copy[] {
@@ -90,8 +112,7 @@ function copiedRuns(numbered: readonly Numbered[]): readonly Copy[] {
       originals.push(members);
       return [];
     }
-    const ofOne = (agreement.all - members.length + 1) / (agreement.pairs - members.length + 2);
-    return runs.length ** 2 * ofOne ** members.length < mostByChance ? copiesOf(members, original, "run") : [];
+    return isBeyondChance(members.length, runs.length, agreement) ? copiesOf(members, original, "run") : [];
   });
 }
 
@@ -164,12 +185,15 @@ const leastAgreement = 0.2;
 
 /**
  * More pairs agree in every number than chance makes agree: by how often the references agree alone, and by how many of
- * those of one reference show the same output.
+ * those of one reference show the same output, or of one place read in the other direction.
  */
 function rowsBeyondChance(numbered: readonly Numbered[]): readonly Copy[] {
   const { pairs, all, references, outputs } = agreementOfRepeats(numbered);
   const smoothed = (agreeing: number) => (agreeing - all + 1) / (pairs - all + 2);
-  const expected = Math.max(pairs * smoothed(references), references * Math.max(leastAgreement, smoothed(outputs)));
+  const atPlaces = agreementAtPlaces(numbered);
+  const acrossDirections = (atPlaces.outputs - outputs) / Math.max(1, atPlaces.pairs - pairs);
+  const ofOneReference = Math.max(leastAgreement, smoothed(outputs), acrossDirections);
+  const expected = Math.max(pairs * smoothed(references), references * ofOneReference);
   if (all < fewest || poissonTail(all, expected) >= mostByChance) return [];
   return groupsOfRepeats(numbered).flatMap((group) =>
     group.flatMap(({ index, digits }, place) => {

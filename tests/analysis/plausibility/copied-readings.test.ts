@@ -73,3 +73,18 @@ test("a rejected reading and one without any output are neither copies nor copie
   const { signal: _, ...empty } = row;
   expect(copied([empty, empty])).toEqual([]);
 });
+
+test("a display so coarse that out and back agree too repeats whole cycles, and is not taken for copied", () => {
+  const steady = [1, 2, 3].flatMap((cycle) =>
+    (["rising", "falling"] as const).flatMap((direction) =>
+      [0, 25, 50, 75, 100].map((point): Reading => {
+        const signal = 4 + Math.round(16 * point) / 100;
+        return { calibration: "C-1", phase: "as_found", cycle, direction, point, reference: point, signal };
+      }),
+    ),
+  );
+  expect(copied(steady)).toEqual([]);
+  // The same, but for readings that differ on the way back: then three cycles alike are no chance.
+  const fine = steady.map((one) => (one.direction === "falling" ? { ...one, signal: (one.signal ?? 0) + 0.013 } : one));
+  expect(copied(fine).map(([, , of]) => of)).toEqual(Array(20).fill("cycle"));
+});

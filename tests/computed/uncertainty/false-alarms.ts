@@ -1,6 +1,8 @@
 import type { CurveReading } from "../../../src/analysis/figures/error-curve.ts";
+import { copiedReadings } from "../../../src/analysis/plausibility/copied-readings.ts";
 import { wildReadings } from "../../../src/analysis/readings/wild-readings.ts";
 import { cycleSlopes } from "../../../src/analysis/uncertainty/cycle-slopes.ts";
+import type { Reading } from "../../../src/model/calibration.ts";
 import { randomFrom } from "../loops/random.ts";
 import { doCyclesDiffer, hasOwnScatter } from "./coverage.ts";
 import type { Design } from "./designs.ts";
@@ -11,6 +13,7 @@ import { type Simulated, simulatePhase } from "./simulate-phase.ts";
 export type FalseAlarm = { test: string; design: Design; nominal: number; alarms: Share };
 
 const white = (cycles: number): Design => ({ disturbance: "white noise", cycles, points: 11 });
+const coarse = (cycles: number): Design => ({ disturbance: "coarse display", cycles, points: 11 });
 const growing = (cycles: number): Design => ({ disturbance: "growing noise", cycles, points: 11 });
 
 /** Each test beside readings in which nothing of its kind is; its nominal rate as the program documents it. */
@@ -50,6 +53,11 @@ const tests: readonly {
     ...{ designs: [white(1), white(3)], nominal: 0.00001 },
     isAlarm: ({ phase }) => hasWild(phase),
   },
+  {
+    test: "readings are copies of others",
+    ...{ designs: [coarse(2), coarse(3), coarse(10), white(3)], nominal: 0.01 },
+    isAlarm: ({ phase }) => copiedReadings(rowsOf(phase)).length > 0,
+  },
 ];
 
 /** Each test beside as many of its designs. */
@@ -72,6 +80,12 @@ export function falseAlarms(
 function readingsOf({ readings }: Simulated["phase"]): readonly CurveReading[] {
   return readings.map(({ point, reference, direction, cycle = 1, errorDistance = Number.NaN }) => {
     return { point, reference, direction, cycle, error: errorDistance / 20 };
+  });
+}
+
+function rowsOf({ readings }: Simulated["phase"]): readonly Reading[] {
+  return readings.map(({ point, reference, direction, cycle = 1, signal }) => {
+    return { calibration: "C-1", phase: "as_found", cycle, direction, point, reference, signal };
   });
 }
 
