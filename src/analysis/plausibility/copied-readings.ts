@@ -41,7 +41,7 @@ function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
   return readings.flatMap((reading, index) => {
     const outputs = outputsOf(reading);
     if (reading.rejected !== undefined || outputs === nothingRead) return [];
-    const place = `${reading.point ?? ""} ${reading.direction}`;
+    const place = `${reading.point ?? reading.reference} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
     seen.set(place, times);
     return [{ index, reading, cycle: reading.cycle ?? times, digits: digitsOf(reading), outputs }];
