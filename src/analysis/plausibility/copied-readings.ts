@@ -72,7 +72,7 @@ function rowsTwice(numbered: readonly Numbered[]): readonly Copy[] {
 function copiedCycles(numbered: readonly Numbered[]): readonly Copy[] {
   const cycles = [...groupedBy(numbered, ({ cycle }) => cycle).values()];
   const originals: (readonly Numbered[])[] = [];
-  const agreement = agreementAtPlaces(numbered);
+  const agreement = agreementAmong(placesOf(numbered));
   return cycles.flatMap((members) => {
     const original = originals.find((one) => members.length >= 2 && repeats(members, one));
     if (original === undefined) {
@@ -89,22 +89,10 @@ function isBeyondChance(count: number, candidates: number, { pairs, all }: Pick<
   return candidates ** 2 * ofOne ** count < mostByChance;
 }
 
-/** In how many pairs of readings at one place, of either direction, numbers agree: how coarse the digits are. */
-function agreementAtPlaces(numbered: readonly Numbered[]): Pick<Agreement, "pairs" | "all" | "outputs"> {
-  const places = groupedBy(numbered, ({ reading: { point, reference } }) => point ?? reference);
-  const agreement = { pairs: 0, all: 0, outputs: 0 };
-  for (const group of places.values()) {
-    agreement.pairs += pairsAmong(group.length);
-    agreement.all += equalPairs(group.map(({ reading, outputs }) => `${reading.reference} ${outputs}`));
-    agreement.outputs += equalPairs(group.map(({ outputs }) => outputs));
-  }
-  return agreement;
-}
-
 function copiedRuns(numbered: readonly Numbered[]): readonly Copy[] {
   const runs = [...groupedBy(numbered, ({ cycle, reading }) => `${reading.direction} ${cycle}`).values()];
   const originals: (readonly Numbered[])[] = [];
-  const agreement = agreementOfRepeats(numbered);
+  const agreement = agreementAmong(groupsOfRepeats(numbered));
   return runs.flatMap((members) => {
     const isLong = members.length >= fewest;
     const original = isLong ? originals.find((one) => repeats(members, one)) : undefined;
@@ -130,12 +118,12 @@ function copiesOf(members: readonly Numbered[], originals: readonly Numbered[], 
 
 type Agreement = { pairs: number; all: number; references: number; outputs: number };
 
-/** How many pairs of repeated readings there are, and in how many all numbers, the references, the outputs agree. */
-function agreementOfRepeats(numbered: readonly Numbered[]): Agreement {
+/** How many pairs of readings of one group there are, and in how many all numbers, the references, the outputs agree. */
+function agreementAmong(groups: readonly (readonly Numbered[])[]): Agreement {
   const agreement = { pairs: 0, all: 0, references: 0, outputs: 0 };
-  for (const group of groupsOfRepeats(numbered)) {
+  for (const group of groups) {
     agreement.pairs += pairsAmong(group.length);
-    agreement.all += equalPairs(group.map(({ digits }) => digits));
+    agreement.all += equalPairs(group.map(({ reading, outputs }) => `${reading.reference} ${outputs}`));
     agreement.references += equalPairs(group.map(({ reading }) => reading.reference));
     agreement.outputs += equalPairs(group.map(({ outputs }) => outputs));
   }
@@ -153,9 +141,17 @@ function pairsAmong(count: number): number {
   return (count * (count - 1)) / 2;
 }
 
-/** Without a nominal position, readings of one reference are all that repeats can be told by. */
+function placeOf({ reading: { point, reference } }: Numbered): number {
+  // Without a nominal position, readings of one reference are all that repeats can be told by.
+  return point ?? reference;
+}
+
 function groupsOfRepeats(numbered: readonly Numbered[]): readonly (readonly Numbered[])[] {
-  const placeOf = ({ reading: { point, reference, direction } }: Numbered) => `${point ?? reference} ${direction}`;
+  return [...groupedBy(numbered, (one) => `${placeOf(one)} ${one.reading.direction}`).values()];
+}
+
+/** Readings at one place, of either direction: how often their numbers agree tells how coarse the digits are. */
+function placesOf(numbered: readonly Numbered[]): readonly (readonly Numbered[])[] {
   return [...groupedBy(numbered, placeOf).values()];
 }
 
@@ -188,9 +184,9 @@ const leastAgreement = 0.2;
  * those of one reference show the same output, or of one place read in the other direction.
  */
 function rowsBeyondChance(numbered: readonly Numbered[]): readonly Copy[] {
-  const { pairs, all, references, outputs } = agreementOfRepeats(numbered);
+  const { pairs, all, references, outputs } = agreementAmong(groupsOfRepeats(numbered));
   const smoothed = (agreeing: number) => (agreeing - all + 1) / (pairs - all + 2);
-  const atPlaces = agreementAtPlaces(numbered);
+  const atPlaces = agreementAmong(placesOf(numbered));
   const acrossDirections = (atPlaces.outputs - outputs) / Math.max(1, atPlaces.pairs - pairs);
   const ofOneReference = Math.max(leastAgreement, smoothed(outputs), acrossDirections);
   const expected = Math.max(pairs * smoothed(references), references * ofOneReference);
