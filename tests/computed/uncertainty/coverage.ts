@@ -39,7 +39,10 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
     records,
     points: meanShare(held.map((ofRecord) => part(ofRecord.flat()))),
     worstPoint: Math.min(...places.map((place) => part(held.flatMap((ofRecord) => ofRecord[place] ?? [])))),
-    onePoint: shareOf(held, (ofRecord) => ofRecord[held.indexOf(ofRecord) % design.points]?.[0] === true),
+    onePoint: shareOf(
+      held.map((ofRecord, index) => ofRecord[index % design.points]?.[0] === true),
+      Boolean,
+    ),
     zero: shareOf(simulated, (one) => isLineErrorHeld(one, "zeroError")),
     span: shareOf(simulated, (one) => isLineErrorHeld(one, "spanError")),
     meanExpandedUncertainty: meanOf(

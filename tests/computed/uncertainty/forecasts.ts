@@ -34,14 +34,16 @@ export function forecastsOf(visits: number, loops: number, firstSeed: number): F
     const drift = loopDrift(records, instrumentOf(usualTolerance));
     const next = at(visits);
     const place = index % design.points;
-    const isMissed = (which: number) => {
+    const lineAt = (which: number) => {
       const line = drift.points[which]?.line;
       if (line === undefined || !isDetermined(line)) throw new Error("no line of drift");
-      return perYear < line.perYear.low || perYear > line.perYear.high;
+      return line;
     };
-    const line = drift.points[place]?.line;
-    if (line === undefined || !isDetermined(line)) throw new Error("no line of drift");
-    const band = forecastOf(line)(daysPerYear * visits);
+    const isMissed = (which: number) => {
+      const { low, high } = lineAt(which).perYear;
+      return perYear < low || perYear > high;
+    };
+    const band = forecastOf(lineAt(place))(daysPerYear * visits);
     const error = next.points[place]?.errorDistance ?? Number.NaN;
     if (!isDetermined(drift.leading)) throw new Error("no test point leads");
     return {
