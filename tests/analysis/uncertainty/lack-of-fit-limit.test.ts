@@ -25,6 +25,21 @@ test("the docblock's line: leverages of 0.7 and 0.3 by hand", () => {
   expect(limit).toBeCloseTo(7.504, 3);
 });
 
+test("means that are weighted, and scatter, each in its own way: by matrices in R 4.2.2, M = I − P, traces of MΛ and MΛMΛ, qf", () => {
+  const means = [
+    [0, 1, 0.8, 0.6, 4],
+    [10, 0.5, 0.9, 0.9, 4],
+    [25, 2, 1.5, 1.2, 6],
+    [40, 1, 2.5, 2, 6],
+    [70, 1.5, 3, 2.8, 3],
+  ].map(([abscissa = 0, weightedBy = 0, uncertainty = 0, ofScatter = 0, degreesOfFreedom = 0]) => {
+    return { point: abscissa, abscissa, weightedBy, uncertainty, ofScatter, degreesOfFreedom };
+  });
+  const { limit, scatterDegreesOfFreedom } = lackOfFitLimit(means);
+  expectNear(limit / 25.87478254574122, 1, 1e-12);
+  expectNear(scatterDegreesOfFreedom / 28.5410916984057, 1, 1e-12);
+});
+
 test("what is known for certain is held against chi-squared of the same two moments", () => {
   const means = placed([1, 1, 2, 2], 4).map((mean) => ({ ...mean, ofScatter: 0 }));
   expect(lackOfFitLimit(means).scatterDegreesOfFreedom).toBe(Number.POSITIVE_INFINITY);
