@@ -71,7 +71,9 @@ const lineError = z.strictObject({
   standardUncertainty: finite.nullable().describe("of the fit alone"),
   combinedStandardUncertainty: finite
     .nullable()
-    .describe("of scatter, steps, cycles and standards; widened for few degrees of freedom, so that ±2u covers 95 %"),
+    .describe(
+      "of scatter, steps, cycles, measured or assumed, and standards; widened for few degrees of freedom, so that ±2u covers 95 %",
+    ),
   standardsUncertainty: finite.optional().describe("part of it that is of the standards: all readings share it"),
   effectiveDegreesOfFreedom: finite.nullable().optional().describe("of it before it was widened; null: unlimited"),
 });

@@ -8,16 +8,20 @@ without_steps <- function(s, freedom, steps) {
   list(s = s * sqrt(part), freedom = max(1, freedom * part^2))
 }
 
-# Whether readings can show what cycles differ by; else it is taken as large as the scatter.
-can_show_cycles <- function(used) {
+# How many cycles the readings can tell apart: 1 where they cannot show what cycles differ by.
+cycles_told_apart <- function(used) {
   group <- interaction(used$nominal, used$direction, drop = TRUE)
   repeated <- used[ave(used$error, group, FUN = length) >= 2, ]
-  if (nrow(repeated) == 0) return(FALSE)
+  if (nrow(repeated) == 0) return(1)
   counts <- unclass(table(droplevels(interaction(repeated$nominal, repeated$direction)), repeated$cycle))
-  ncol(counts) >= 2 && nrow(repeated) - nrow(counts) - ncol(counts) + 1 >= 1 && sum(counts) > sum(counts^2 / rowSums(counts))
+  freedom <- nrow(repeated) - nrow(counts) - ncol(counts) + 1
+  if (ncol(counts) >= 2 && freedom >= 1 && sum(counts) > sum(counts^2 / rowSums(counts))) ncol(counts) else 1
 }
 
-taking_differences <- function(scatter) c(scatter, list(between = scatter$s, cycle_freedom = scatter$freedom, is_taken = TRUE))
+# What cycles differ by where it is not measured, or not shown: as large as the scatter, over the root of their number.
+taking_differences <- function(scatter, cycles = 1) {
+  c(scatter, list(between = scatter$s / sqrt(cycles), cycle_freedom = scatter$freedom, is_taken = TRUE))
+}
 
 cycle_differences <- function(used) {
   used$group <- interaction(used$nominal, used$direction, drop = TRUE)
@@ -92,7 +96,7 @@ reading_scatter <- function(used, steps) {
       found$points <- data.frame(point = pooled$point, s = sqrt(pooled$squares / pooled$freedom), freedom = pmax(1, pooled$freedom))
     }
   }
-  if (can_show_cycles(used)) found else taking_differences(found)
+  if (is.null(cycles)) taking_differences(found, cycles_told_apart(used)) else found
 }
 
 scatter_lines <- function(scatter, point, count, cycles, scale) {

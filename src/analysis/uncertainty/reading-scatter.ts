@@ -16,12 +16,17 @@ export type ReadingScatter = {
   isAboutLine?: boolean;
   /** The test points' own, where the scatter is shown to differ from one to another. */
   ofPoints?: ReadonlyMap<number, KnownDeviation>;
-  /** What is common to the readings of a cycle, where the cycles are shown to differ, or where nothing could show it. */
+  /** What is common to the readings of a cycle. */
   betweenCycles?: BetweenCycles;
 };
 
-/** What cycles differ by; assumed where there was but one, or too little was repeated to see it. */
-export type BetweenCycles = KnownDeviation & { isAssumed?: true };
+/** What cycles differ by: measured, or taken from the scatter. */
+export type BetweenCycles = KnownDeviation & {
+  /** There was but one cycle, too little was repeated to see a difference, or the cycles are not shown to differ. */
+  isAssumed?: true;
+  /** How many cycles are not shown to differ; left out where nothing could show it. */
+  agreeing?: number;
+};
 
 /** Repeats of fewer degrees of freedom say less than the line does: own choice, k is 4.5 with 2 of them. */
 const fewestDegrees = 3;
@@ -38,14 +43,18 @@ const fewestGroups = 5;
  * the range (slope of the groups' standard deviations on the distance, Student's t at 95 %). Not repeated: residual
  * standard deviation about the line of error on reference, n − 2 degrees of freedom, less what the steps of the display
  * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide; the test
- * point's own where the residuals are shown to grow along the range (`growingScatter`). Where the
- * readings cannot show what cycles differ by, it is taken to be as large as the scatter.
+ * point's own where the residuals are shown to grow along the range (`growingScatter`).
+ *
+ * Where the readings cannot show what cycles differ by, it is taken to be as large as the scatter s; where m cycles are not
+ * shown to differ, as s/√m, so that their mean has s/m. That they agree does not say that they are the same: two cycles of
+ * 22 readings, of an effect as large as s, agree in a third of all cases.
  *
  * @param readings errors in percent of span
  * @param roundingUncertainty standard uncertainty of one reading from the steps of reference and output, percent of span
  * @returns scatter of one reading in percent of span; or the reason why there is none
  * Source: JCGM 100:2008, 4.2.4 (pooled), H.3.2 (about a line), H.5 (between and within); growth after H. Glejser (1969),
- *   J. Am. Stat. Assoc. 64, 316. That the line stands for repeats: own choice, so that reading less never makes U smaller.
+ *   J. Am. Stat. Assoc. 64, 316. That the line stands for repeats, and that cycles differ by s/√m: own choices, so that
+ *   reading less never makes U smaller; docs/uncertainty-simulated.md says how often U then holds.
  * @example readingScatter([0, 1, 0, 1].map((error, point) => ({ point, reference: point, error, direction: "rising",
  *   cycle: 1 })), 0) // { pooledStdDev: 0.6324555320336759, degreesOfFreedom: 2, isAboutLine: true,
  *   betweenCycles: { standardDeviation: 0.6324555320336759, degreesOfFreedom: 2, isAssumed: true } }
@@ -66,7 +75,8 @@ export function readingScatter(readings: readonly CurveReading[], roundingUncert
     ...(doesScatterChange(groups) && { ofPoints: deviationOfPoints(groups, freedomLeft) }),
     ...(between && { betweenCycles: between }),
   };
-  return found === undefined ? withDifferencesAssumed(scatter) : scatter;
+  if (found === undefined) return withDifferencesAssumed(scatter);
+  return found.isShown ? scatter : withDifferencesAssumed(scatter, found.between.degreesOfFreedom + 1);
 }
 
 function scatterAboutLine(readings: readonly CurveReading[], rounding: number): ReadingScatter | undefined {
@@ -90,12 +100,14 @@ function freedOfSteps({ standardDeviation, degreesOfFreedom }: KnownDeviation, r
 }
 
 /**
- * Taken as large as the scatter: two cycles would hardly show less, so one leaves no less open. A judgement, and named as
- * that (JCGM 100:2008, 4.3.1).
+ * Taken as large as the scatter: two cycles would hardly show less, so one leaves no less open; each further one that agrees
+ * takes its share of the variance. A judgement, and named as that (JCGM 100:2008, 4.3.1).
  */
-function withDifferencesAssumed(scatter: ReadingScatter): ReadingScatter {
-  const { pooledStdDev: standardDeviation, degreesOfFreedom } = scatter;
-  return { ...scatter, betweenCycles: { standardDeviation, degreesOfFreedom, isAssumed: true } };
+function withDifferencesAssumed(scatter: ReadingScatter, agreeing?: number): ReadingScatter {
+  const { pooledStdDev, degreesOfFreedom } = scatter;
+  const standardDeviation = pooledStdDev / Math.sqrt(agreeing ?? 1);
+  const betweenCycles = { standardDeviation, degreesOfFreedom, isAssumed: true } as const;
+  return { ...scatter, betweenCycles: agreeing === undefined ? betweenCycles : { ...betweenCycles, agreeing } };
 }
 
 /**

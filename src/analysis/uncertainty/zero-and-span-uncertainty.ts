@@ -41,7 +41,7 @@ const coverage = 0.9545;
  * make of it, as `fitLine` carries it to the ends; where the cycles are shown to differ, s without what they make. Steps:
  * those of output and reference, the same again at every visit to a test point, so once a point in the zero error; in the
  * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles: s(between)/√m in
- * the zero error, or what is assumed where nothing was measured of it (`readingScatter`); a shift of a whole cycle leaves
+ * the zero error, or what is assumed where it was not measured, or is not shown (`readingScatter`); a shift of a whole cycle leaves
  * the span error alone. Where the slopes of the cycles are shown to differ (`cycleSlopes`), what their lines differ by at
  * the lower end stands in the zero error instead, and what they differ by from end to end in the span error. Standards: at the zero error as in a budget there;
  * at the span error what a certificate of the form a + b·L says, b·S: its constant part is common to both ends. A
@@ -133,7 +133,7 @@ function ofLines({ cycles, betweenAt, betweenSlopes }: CycleSlopes, range: Range
   return { uncertainty: (scale * standardDeviation) / Math.sqrt(cycles), degreesOfFreedom };
 }
 
-/** What one cycle cannot show, as the budgets of the test points take it. */
+/** What one cycle cannot show, or several do not, as the budgets of the test points take it. */
 function assumedPart(readings: readonly CurveReading[], rounding: number): readonly Part[] {
   const found = readingScatter(readings, rounding);
   if (!isDetermined(found) || !found.betweenCycles?.isAssumed) return [];

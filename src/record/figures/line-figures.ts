@@ -37,8 +37,8 @@ export const lineFigures = Object.freeze([
     unit: "% of span",
     meaning: "Least-squares line of the error at the lower end of the range, ± its standard uncertainty.",
     formula:
-      "line of e on x at x = L, the lower end; u² of scatter, steps, cycles (one: taken as large as the scatter) and " +
-      "standards, widened by t(ν)/2 where few degrees of freedom are behind it",
+      "line of e on x at x = L, the lower end; u² of scatter, steps, cycles (one: taken as large as the scatter s; m " +
+      "that are not shown to differ: s/m) and standards, widened by t(ν)/2 where few degrees of freedom are behind it",
     source: "ANSI/ISA-51.1-1979 (R1993) for the word; JCGM 100:2008, H.3 for the fit, 5.2.2 for what is common",
     fields: [
       "zeroError.percentSpan",

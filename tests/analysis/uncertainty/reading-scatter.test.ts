@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type Figure, isDetermined } from "../../../src/analysis/figures/figure.ts";
 import { readingScatter, withoutRounding } from "../../../src/analysis/uncertainty/reading-scatter.ts";
 import { curveReading, expectNear } from "../sample-loop.ts";
-import { shiftedCycles } from "./sample-cycles.ts";
+import { agreeingCycles, shiftedCycles } from "./sample-cycles.ts";
 
 // R 4.2.2, lm, on the readings of sample-cycles.ts; 12 digits are left of 16.
 const near = 1e-12;
@@ -50,6 +50,15 @@ test("three cycles that differ: the scatter within them, and what they differ by
   expectNear(scatter.betweenCycles?.standardDeviation, 0.2681839276459703, near);
   expect(scatter.betweenCycles?.degreesOfFreedom).toBe(2);
   expect(scatter.isAboutLine).toBeUndefined();
+});
+
+test("two cycles that are not shown to differ: taken as the repeatability over √2, and said to be assumed", () => {
+  const { pooledStdDev, degreesOfFreedom, betweenCycles } = determined(readingScatter(agreeingCycles, 0));
+  // R 4.2.2: sigma(lm(error ~ factor(point):direction)), 8 degrees of freedom.
+  expectNear(pooledStdDev, 0.029895651857753464, near);
+  expect(degreesOfFreedom).toBe(8);
+  expectNear(betweenCycles?.standardDeviation, 0.029895651857753464 / Math.sqrt(2), near);
+  expect(betweenCycles).toMatchObject({ degreesOfFreedom: 8, isAssumed: true, agreeing: 2 });
 });
 
 test("one reading repeated says less than a line through nine", () => {

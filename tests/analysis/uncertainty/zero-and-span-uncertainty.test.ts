@@ -5,7 +5,7 @@ import { fitLine } from "../../../src/numeric/fit-line.ts";
 import { studentTQuantile } from "../../../src/numeric/student-t-quantile.ts";
 import { basis, meter, rail } from "../sample-basis.ts";
 import { curveReading, expectNear } from "../sample-loop.ts";
-import { shiftedCycles } from "./sample-cycles.ts";
+import { agreeingCycles, shiftedCycles } from "./sample-cycles.ts";
 
 const near = 1e-12;
 const range = { rangeLower: 0, rangeUpper: 100 };
@@ -89,6 +89,20 @@ test("cycles that differ widen the zero error by s/√3 with two degrees of free
   const freedom = zero.combined ** 4 / (ofLine ** 4 / 20 + between ** 4 / 2);
   expectNear(zero.effectiveDegreesOfFreedom, freedom, 1e-9);
   expect(zero.widened / zero.combined).toBeGreaterThan(2);
+});
+
+test("two cycles that are not shown to differ leave half of their scatter open in the zero error, and nothing in the span", () => {
+  const standards = [{ ...rail, ...exact, relativeUncertainty: 0 }];
+  const { zero, span } = determined(zeroAndSpanUncertainty(agreeingCycles, { ...counted, standards }, range));
+  // R 4.2.2: vcov(lm(error ~ point)), 14 degrees of freedom; sigma(lm(error ~ factor(point):direction)), 8 of them.
+  const [ofZero, ofSpan, repeatability] = [0.028601992580794731, 0.049931731820212266, 0.029895651857753464];
+  expectNear(zero.combined, Math.hypot(ofZero, repeatability / 2, 0.1), near);
+  expectNear(
+    zero.effectiveDegreesOfFreedom,
+    zero.combined ** 4 / (ofZero ** 4 / 14 + (repeatability / 2) ** 4 / 8),
+    1e-6,
+  );
+  expectNear(span.combined, ofSpan, near);
 });
 
 test("steps repeat with the readings: once a test point, and not once a reading", () => {

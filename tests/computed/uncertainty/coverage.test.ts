@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { howMany } from "../../how-many.ts";
 import { coverageOf } from "./coverage.ts";
-import { chanceOfAtMost, fewestByChance } from "./shares.ts";
+import { chanceOfAtMost, fewestByChance, type Share } from "./shares.ts";
 
 /**
  * A hundred records of some designs of `npm run simulate`; the seeds are fixed, so that a run always gives the same. With
@@ -48,6 +48,19 @@ it("one cycle holds a cycle effect as large as the scatter by what it assumes of
   expect(found.zero.count).toBeGreaterThanOrEqual(fewest);
   // Without what is assumed 70 % of the zeros would hold.
   expect(1 - chanceOfAtMost(fewest - 1, records, 0.7)).toBeLessThan(0.02);
+});
+
+it("two cycles hold a cycle effect as large as the scatter, though they are not always shown to differ", () => {
+  const { zero, zeroWhereAgreeing } = coverageOf(
+    { disturbance: "cycle effect", cycles: 2, points: 11 },
+    howMany(100, 1000),
+    seed,
+  );
+  expect(zero.count).toBeGreaterThanOrEqual(fewestByChance(zero.of, 0.94));
+  const { of, count } = zeroWhereAgreeing as Share;
+  expect(of / zero.of).toBeGreaterThan(0.2);
+  // 91 % of 4000; without what is assumed 76 % of these would hold, and of a thousand records too few.
+  expect(count).toBeGreaterThanOrEqual(fewestByChance(of, 0.89));
 });
 
 it("what cannot hold is seen not to hold: readings that walk away are no cycles that differ", () => {

@@ -15,6 +15,8 @@ export type Coverage = {
   /** The same of one test point of each record, outwards, a different one each time: independent of each other. */
   onePoint: Share;
   zero: Share;
+  /** Of the records of several cycles that are not shown to differ. */
+  zeroWhereAgreeing: Share | null;
   span: Share;
   /** Mean U, millimetres. */
   meanExpandedUncertainty: number;
@@ -33,6 +35,7 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
   const simulated = Array.from({ length: records }, (_, index) => simulatePhase(design, randomFrom(firstSeed + index)));
   const places = Array.from({ length: design.points }, (_, place) => place);
   const held = simulated.map((one) => places.map((place) => heldAt(one, place)));
+  const agreeing = design.cycles === 1 ? [] : simulated.filter((one) => !doCyclesDiffer(one));
   const lines = simulated.flatMap(({ phase }) => (phase.uncertainLine === null ? [] : [phase.uncertainLine]));
   return {
     design,
@@ -44,6 +47,7 @@ export function coverageOf(design: Design, records: number, firstSeed: number): 
       Boolean,
     ),
     zero: shareOf(simulated, (one) => isLineErrorHeld(one, "zeroError")),
+    zeroWhereAgreeing: agreeing.length === 0 ? null : shareOf(agreeing, (one) => isLineErrorHeld(one, "zeroError")),
     span: shareOf(simulated, (one) => isLineErrorHeld(one, "spanError")),
     meanExpandedUncertainty: meanOf(
       simulated.flatMap(({ phase }) => phase.points.map((point) => point.expandedUncertainty)),

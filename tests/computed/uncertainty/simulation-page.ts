@@ -172,9 +172,11 @@ const notes = `## What it shows, and what it cannot
 - **One cycle cannot show what cycles differ by.** The budget takes it as large as the scatter, and says that it is
   assumed: a cycle effect of that size holds, a greater one does not, and white noise is held in more than 97 %, the zero
   in nearly all records. No rule for one cycle holds both within 94 to 97 %: readings of one cycle look the same with and
-  without an effect. Two cycles of a cycle effect are not always told from white noise either.
-- **Two cycles of a cycle effect**: the zero holds in too few. Where the cycles are not shown to differ, the zero has no part
-  for it; where they are, it holds as asked or in more ([uncertainty.md](uncertainty.md)).
+  without an effect.
+- **Several cycles that are not shown to differ** may differ nevertheless: of two cycles of a cycle effect a third agrees, as
+  those of white noise do. The budget and the zero take a difference of s/√m for m of them, and say that it is assumed
+  ([uncertainty.md](uncertainty.md)): a cycle effect as large as the scatter s then holds as asked, and where there is none
+  the zero of two and three cycles holds in more than 97 %.
 - **One cycle of growing noise** has at each point the scatter that the sizes of the residuals show there, where they are
   shown to grow ("own scatter"); else one for the whole range, which what is assumed of the cycles makes wide enough.
 - **Growing noise** is pooled over the range by the test for slopes of cycles, which then speaks more often than at 5 %: on
