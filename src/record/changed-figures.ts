@@ -45,7 +45,7 @@ export const changedFigures: readonly ChangedFigure[] = Object.freeze([
   ...placesOfLines.map((below) => ({
     below,
     since: "0.3.0",
-    why: "steps, cycles, their slopes, the form of a certificate and, in the test of the line, a scatter that grows count",
+    why: "steps, cycles, their slopes, the form of a certificate and, in the tests of the line and of the slopes, a scatter that grows count",
   })),
   ...["causes", "reteach", "recommendation"].map((below) => ({
     below,

@@ -114,6 +114,25 @@ lever <- function(x, range, which) {
   sqrt((if (which == "span") 0 else 1 / length(x)) + across^2 / sum((x - mean(x))^2))
 }
 
+# The variance of one reading of each row about the lines of the cycles: of all, or of its test point where lm of their
+# standard deviations on distance shows a change; with what it leaves of the degrees of freedom of a slope.
+scatter_of_rows <- function(part, left, freedom) {
+  first <- part$cycle == part$cycle[1]
+  x <- part$x[first]
+  # In the order of the rows of the first cycle.
+  squares <- as.vector(tapply(left^2, part$group, sum)[as.character(part$group[first])])
+  all <- list(variances = rep(sum(squares) / freedom, length(x)), freedom = freedom)
+  if (length(x) < 5 || length(unique(x)) < 3) return(all)
+  each <- length(unique(part$cycle)) - 1
+  own <- squares / (each * pmax(1e-9, 1 - hatvalues(lm(seq_along(x) ~ x))))
+  slope <- suppressWarnings(summary(lm(sqrt(own) ~ x)))$coefficients[2, ]
+  if (is.na(slope[4]) || slope[4] >= 0.05) return(all)
+  variances <- ave(own, part$nominal[first])
+  weighted <- tapply((x - mean(x))^2 * variances, part$nominal[first], sum)
+  rows <- tapply(x, part$nominal[first], length)
+  list(variances = variances, freedom = sum(weighted)^2 / sum(weighted^2 / (each * rows)))
+}
+
 # The line of each cycle by a fit of its own, of the points and directions that every cycle has once; F by nested lm.
 cycle_slopes <- function(used) {
   cycles <- sort(unique(used$cycle))
@@ -129,20 +148,24 @@ cycle_slopes <- function(used) {
   full <- lm(error ~ group + factor(cycle) + factor(cycle):x, part)
   m <- length(cycles)
   freedom <- (length(complete) - 2) * (m - 1)
-  within <- sqrt(deviance(full) / freedom)
+  x <- part$x[part$cycle == cycles[1]]
+  apart <- sum((x - mean(x))^2)
+  scatter <- scatter_of_rows(part, residuals(full), freedom)
   squares <- max(0, deviance(base) - deviance(full)) / (m - 1)
-  ratio <- if (sqrt(squares / length(complete)) > 1e-10) squares / max(within^2, 1e-20) else 0
-  if (ratio <= qf(0.95, m - 1, freedom)) return(NULL)
+  of_scatter <- sum((x - mean(x))^2 * scatter$variances) / apart
+  ratio <- if (sqrt(squares / length(complete)) > 1e-10) squares / max(of_scatter, 1e-20) else 0
+  if (ratio <= qf(0.95, m - 1, scatter$freedom)) return(NULL)
   # Each cycle on its own about the mean of all: a line of error on distance.
   part$freed <- part$error - ave(part$error, part$group)
   lines <- lapply(cycles, function(one) lm(freed ~ x, part[part$cycle == one, ]))
-  x <- part$x[part$cycle == cycles[1]]
-  between <- function(values, lever) sqrt(max(0, sum(values^2) / (m - 1) - within^2 * lever) / m)
+  # What scatter makes of a line: the row of its hat matrix there, or what it rises by.
+  hat <- solve(crossprod(cbind(1, x)), t(cbind(1, x)))
+  between <- function(values, from) sqrt(max(0, sum(values^2) / (m - 1) - sum((from %*% hat)^2 * scatter$variances)) / m)
   at <- function(to) vapply(lines, function(one) sum(coef(one) * c(1, to)), 0)
   list(
     freedom = m - 1, taken = 2 * (m - 1),
-    zero = function(range) between(at(range[1]), 1 / length(x) + (range[1] - mean(x))^2 / sum((x - mean(x))^2)),
-    span = function(range) between(at(range[2]) - at(range[1]), diff(range)^2 / sum((x - mean(x))^2)),
+    zero = function(range) between(at(range[1]), c(1, range[1])),
+    span = function(range) between(at(range[2]) - at(range[1]), c(0, diff(range))),
     effect = function(used) mapply(function(one, to) sum(coef(lines[[one]]) * c(1, to)), match(used$cycle, cycles), used$reference))
 }
 

@@ -2,13 +2,12 @@ import { groupedBy } from "../../model/grouped-by.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { CurveReading } from "../figures/error-curve.ts";
 import type { KnownDeviation } from "./cycle-differences.ts";
+import { type RowOfCycles, scatterOfLines } from "./scatter-of-lines.ts";
 import { type VarianceRatio, varianceRatio } from "./variance-ratio.ts";
 
 /** What the lines through the cycles differ by beyond the scatter; standard deviations from one cycle to the next. */
 export type CycleSlopes = {
   cycles: number;
-  /** Of one reading, freed of its point and of the line of its cycle. */
-  within: KnownDeviation;
   /** Of the slopes, percent of span for a unit of distance. */
   betweenSlopes: KnownDeviation;
   /** Of the lines at a distance, percent of span. */
@@ -23,15 +22,18 @@ const fewestGroups = 3;
  * Whether the cycles have slopes of their own, and what their lines differ by along the range.
  *
  * Of the points and directions that every cycle has once: each error is what its point and direction make, plus a line of
- * its cycle, plus scatter. F is the mean square of the slopes over that of the scatter, m − 1 and (G − 2)(m − 1) degrees of
- * freedom for m cycles of G readings; above its 95 % limit the cycles differ in slope. The variance between the lines at x
- * is then s²(x) − s²(scatter)·(1/G + (x − x̄)²/Sxx), s²(x) that of the m lines there; between the slopes s² − s²(scatter)/Sxx.
+ * its cycle, plus scatter. F is the variance of the slopes over that which scatter makes of them (`scatterOfLines`), m − 1
+ * and (G − 2)(m − 1) degrees of freedom for m cycles of G readings, or fewer where each test point has a scatter of its own;
+ * above its 95 % limit the cycles differ in slope. The variance between the lines at x, and between the slopes, is then what
+ * the m of them have less what scatter makes.
  *
  * @param readings errors in percent of span
- * @returns scatter within and between the lines of the cycles, and the test; undefined for one cycle, or where fewer than
+ * @returns what the lines of the cycles differ by, and the test; undefined for one cycle, or where fewer than
  *   three points and directions, or two distances, have one reading of every cycle
  * Source: analysis of variance of a line with a random offset and a random slope for each cycle, balanced (H. Scheffé, The
- *   Analysis of Variance (1959), 6.5 and 7.2); JCGM 100:2008, H.5 (between and within).
+ *   Analysis of Variance (1959), 6.5 and 7.2); JCGM 100:2008, H.5 (between and within). Where the scatter changes along the range, the
+ *   ratio is that of M. B. Brown and A. B. Forsythe, Technometrics 16 (1974) 129 (from memory); its numerator is of one
+ *   variance, so that it needs no degrees of freedom but its own.
  * @example cycleSlopes([[0, 0, 0], [0, 1, 4]].flatMap((row, cycle) => row.map((error, point) => ({ point,
  *   reference: point, error, direction: "rising", cycle })))).ratio // 12
  */
@@ -48,34 +50,37 @@ export function cycleSlopes(readings: readonly CurveReading[]): CycleSlopes | un
       sumOver(deviations.rows, (row, group) => ((distances[group] as number) - middle) * (row[cycle] as number)) /
       squaresOfDistances,
   );
-  const ofSlopes = squaresOfDistances * sumOver(slopes, (slope) => slope ** 2);
-  const [slopeFreedom, freedom] = [cycles - 1, (groups - 2) * (cycles - 1)];
-  const left = sumOver(deviations.rows, (row) => sumOver(row, (deviation) => deviation ** 2)) - ofSlopes;
-  const withinSquare = Math.max(0, left) / freedom;
-  const between = (effects: readonly number[], lever: number): KnownDeviation => ({
-    standardDeviation: Math.sqrt(
-      Math.max(0, sumOver(effects, (effect) => effect ** 2) / slopeFreedom - withinSquare * lever),
-    ),
+  const rows = table.rows.map(({ point, reference }, group): RowOfCycles => {
+    const run = reference - middle;
+    return { point, run, left: deviations.rows[group]!.map((one, cycle) => one - slopes[cycle]! * run) };
+  });
+  const slopeFreedom = cycles - 1;
+  const scatter = scatterOfLines(rows);
+  const between = (effects: readonly number[], ofScatter: number): KnownDeviation => ({
+    standardDeviation: Math.sqrt(Math.max(0, sumOver(effects, (effect) => effect ** 2) / slopeFreedom - ofScatter)),
     degreesOfFreedom: slopeFreedom,
   });
   const at = (cycle: number, reference: number) =>
     (deviations.ofColumns[cycle] as number) + (slopes[cycle] as number) * (reference - middle);
   return {
     cycles,
-    within: { standardDeviation: Math.sqrt(withinSquare), degreesOfFreedom: freedom },
-    betweenSlopes: between(slopes, 1 / squaresOfDistances),
+    betweenSlopes: between(slopes, scatter.ofSlopes),
     betweenAt: (reference) =>
       between(
         slopes.map((_, cycle) => at(cycle, reference)),
-        1 / groups + (reference - middle) ** 2 / squaresOfDistances,
+        scatter.at(reference - middle),
       ),
     effectAt: (cycle, reference) => {
       const index = table.cycles.indexOf(cycle);
       return index === -1 ? 0 : at(index, reference);
     },
     ...varianceRatio(
-      { square: ofSlopes / slopeFreedom, freedom: slopeFreedom, readings: groups },
-      { square: withinSquare, freedom },
+      {
+        square: (squaresOfDistances * sumOver(slopes, (slope) => slope ** 2)) / slopeFreedom,
+        freedom: slopeFreedom,
+        readings: groups,
+      },
+      { square: squaresOfDistances * scatter.ofSlopes, freedom: scatter.degreesOfFreedom },
     ),
   };
 }
@@ -88,6 +93,7 @@ function completeRows(readings: readonly CurveReading[]) {
     if (group.length !== cycles.length || errorOf.size !== cycles.length) return [];
     return [
       {
+        point: group[0]!.point,
         reference: mean(group.map(({ reference }) => reference)),
         errors: cycles.map((cycle) => errorOf.get(cycle) as number),
       },

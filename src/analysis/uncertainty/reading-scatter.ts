@@ -1,12 +1,12 @@
 import { groupedBy } from "../../model/grouped-by.ts";
 import { centre, sumOfProducts } from "../../numeric/centre.ts";
 import { fitLine } from "../../numeric/fit-line.ts";
-import { studentTQuantile } from "../../numeric/student-t-quantile.ts";
 import type { CurveReading } from "../figures/error-curve.ts";
 import { type Figure, isDetermined } from "../figures/figure.ts";
 import { repeatability } from "../figures/repeatability.ts";
 import { cycleDifferences, type KnownDeviation } from "./cycle-differences.ts";
 import { growingScatter } from "./growing-scatter.ts";
+import { doesScatterChange } from "./scatter-change.ts";
 
 /** What one reading scatters by, and what a budget has to know of it; standard deviations of one reading. */
 export type ReadingScatter = {
@@ -30,10 +30,6 @@ export type BetweenCycles = KnownDeviation & {
 
 /** Repeats of fewer degrees of freedom say less than the line does: own choice, k is 4.5 with 2 of them. */
 const fewestDegrees = 3;
-/** Two-sided chance of finding growth where there is none. */
-const growthChance = 0.05;
-/** Fewer groups show no growth. */
-const fewestGroups = 5;
 
 /**
  * What one reading scatters by: from the readings that repeat each other, or about the line where there are none.
@@ -72,7 +68,7 @@ export function readingScatter(readings: readonly CurveReading[], roundingUncert
   const scatter: ReadingScatter = {
     pooledStdDev: within?.standardDeviation ?? repeated.pooledStdDev,
     degreesOfFreedom: within?.degreesOfFreedom ?? repeated.degreesOfFreedom,
-    ...(doesScatterChange(groups) && { ofPoints: deviationOfPoints(groups, freedomLeft) }),
+    ...(doesChangeOver(groups) && { ofPoints: deviationOfPoints(groups, freedomLeft) }),
     ...(between && { betweenCycles: between }),
   };
   if (found === undefined) return withDifferencesAssumed(scatter);
@@ -143,12 +139,11 @@ function groupsFreedOf(readings: readonly CurveReading[], effectOf?: ReadonlyMap
     });
 }
 
-function doesScatterChange(groups: readonly Group[]): boolean {
-  const references = groups.map(({ reference }) => reference);
-  if (groups.length < fewestGroups || new Set(references).size < 3) return false;
-  const sizes = groups.map(({ squares, degreesOfFreedom }) => Math.sqrt(squares / degreesOfFreedom));
-  const { slope, slopeStdError, degreesOfFreedom } = fitLine(references, sizes);
-  return Math.abs(slope) > studentTQuantile(1 - growthChance / 2, degreesOfFreedom) * (slopeStdError as number);
+function doesChangeOver(groups: readonly Group[]): boolean {
+  return doesScatterChange(
+    groups.map(({ reference }) => reference),
+    groups.map(({ squares, degreesOfFreedom }) => Math.sqrt(squares / degreesOfFreedom)),
+  );
 }
 
 function deviationOfPoints(groups: readonly Group[], freedomLeft: number): ReadonlyMap<number, KnownDeviation> {

@@ -24,12 +24,10 @@ const near = 1e-12;
 describe("four cycles of different slopes, by R 4.2.2: anova of nested lm, and lm of each cycle", () => {
   const found = cycleSlopes(tilted)!;
 
-  test("F, its limit, and the scatter within", () => {
+  test("F and its limit", () => {
     expectNear(found.ratio, 33.55024837600304, 1e-9);
     expectNear(found.ratioLimit, 3.8625483576247648, 1e-9);
     expect(found.isShown).toBe(true);
-    expectNear(found.within.standardDeviation, 0.026961907284990892, near);
-    expect(found.within.degreesOfFreedom).toBe(9);
   });
 
   test("what the slopes differ by, and the lines at both ends and in the middle", () => {

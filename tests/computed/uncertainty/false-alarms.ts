@@ -30,7 +30,7 @@ const tests: readonly {
   },
   {
     test: "the cycles have slopes of their own",
-    ...{ designs: [white(3), growing(3)], nominal: 0.05 },
+    ...{ designs: [white(2), white(3), white(10), growing(2), growing(3), growing(10)], nominal: 0.05 },
     isAlarm: ({ phase }) => cycleSlopes(readingsOf(phase))?.isShown === true,
   },
   {
@@ -50,7 +50,7 @@ const tests: readonly {
   },
   {
     test: "a reading is wild, however little it matters",
-    ...{ designs: [white(1), white(3)], nominal: 0.00001 },
+    ...{ designs: [white(1), white(3), growing(1), growing(2), growing(3), growing(10)], nominal: 0.00001 },
     isAlarm: ({ phase }) => hasWild(phase),
   },
   {

@@ -179,9 +179,8 @@ const notes = `## What it shows, and what it cannot
   the zero of two and three cycles holds in more than 97 %.
 - **One cycle of growing noise** has at each point the scatter that the sizes of the residuals show there, where they are
   shown to grow ("own scatter"); else one for the whole range, which what is assumed of the cycles makes wide enough.
-- **Growing noise** is pooled over the range by the test for slopes of cycles, which then speaks more often than at 5 %: on
-  the safe side, for slopes of cycles make zero and span less certain. The test for straightness takes the scatter of each
-  test point where it is shown to change.
+- **Growing noise** counts point by point in the tests for straightness and for slopes of cycles where the scatter is shown
+  to change along the range. Two cycles do not always show it, and one scatter for all then speaks more often than at 5 %.
 - **A wild reading** is sought about a robust line, whose residuals are not quite those of the test; what a record says of one
   has to matter beside the tolerance too, and here it had not.
 - **A coarse display** hides the scatter: each step counts as a rectangle, whole, at every test point, while the true error
