@@ -1,10 +1,10 @@
 import { parentPort } from "node:worker_threads";
-import { type CaseToReport, casesInTurn } from "../jobs/records/report-case.ts";
+import { type CaseToReport, casesInTurn, withoutRecord } from "../jobs/records/report-case.ts";
 import { nodeDisk } from "./node-disk.ts";
 
 /** A thread of `report`: makes the records that it is sent, and answers in their order. */
 const report = casesInTurn(nodeDisk);
 
 parentPort?.on("message", (one: CaseToReport) => {
-  report(one).then((reported) => parentPort?.postMessage(reported));
+  report(one).then((reported) => parentPort?.postMessage(withoutRecord(reported)));
 });

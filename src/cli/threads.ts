@@ -1,4 +1,5 @@
 import { availableParallelism } from "node:os";
+import { setFlagsFromString } from "node:v8";
 import { Worker } from "node:worker_threads";
 import type { ProblemList } from "../problems/problem-list.ts";
 
@@ -9,8 +10,19 @@ const ahead = 3;
 
 /** More would take memory and bring nothing. */
 const mostThreads = 64;
+/**
+ * A heap is looked through when it has doubled, and not when it has grown to four times what was left the time before, as V8
+ * does where there is much memory: two threads then have 0.1 GB less of what nobody holds any more.
+ */
+const heapGrowth = "--heap-growing-percent=100";
+
 /** Half of what V8 takes by itself: 300 records then take 0.37 GB in all instead of 0.44, and no longer. */
 const maxYoungGenerationSizeMb = 24;
+
+/** Keeps the memory of this thread, and of those that it starts, near to what they hold. */
+export function keepMemoryLow(): void {
+  setFlagsFromString(heapGrowth);
+}
 
 /** The option as a number; what is no count is a problem. */
 export function threadsAsked(read: string | undefined, problems: ProblemList): number | undefined {

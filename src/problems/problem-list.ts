@@ -20,6 +20,11 @@ export class ProblemList {
     });
   }
 
+  /** Takes over what was noted elsewhere, as it is. */
+  append(problems: readonly Problem[]): void {
+    for (const problem of problems) this.#problems.push(problem);
+  }
+
   get all(): readonly Problem[] {
     return this.#problems;
   }

@@ -1,11 +1,10 @@
-import type { Instrument } from "../model/instrument.ts";
+import type { Instrument, Output } from "../model/instrument.ts";
 import { spanOf } from "../model/range.ts";
 import { tableColumns } from "../model/table-columns.ts";
 import { evenPoints, gapShare } from "../model/test-points.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
 import { decimalMarks, readNumber } from "../units/read-number.ts";
 import { applicableItems, foldedKey } from "../verdict/loop-check/loop-items.ts";
-import type { Workbook } from "../workbook/build-workbook.ts";
 import type { TextTable } from "../workbook/text-rows.ts";
 import {
   type CarriedTableName,
@@ -23,7 +22,7 @@ export type TextRows = Readonly<
 
 export type SheetPlan = {
   instrument: Instrument;
-  outputs: readonly Workbook["outputs"][number]["row"][];
+  outputs: readonly Output[];
   calibration: string;
   texts: TextRows;
   points: number;

@@ -29,9 +29,9 @@ export function loopOfSheet(data: SheetData): SheetLoop {
     "point",
   );
   const workbook = buildWorkbook(tables, { today: data.madeOn }, new ProblemList());
-  const instrument = workbook.instruments[0]?.row;
+  const [{ row: instrument } = { row: undefined }] = workbook.instruments;
   if (instrument === undefined) throw new TypeError("loopOfSheet: the row of the instrument cannot be read");
-  const outputs = workbook.outputs.map(({ row }) => row);
+  const outputs = Array.from(workbook.outputs, ({ row }) => row);
   const calibration = { calibration: data.calibration, tag: data.tag };
   const limits = loopLimits({ instrument, calibration, outputs });
   const items = applicableItems(instrument, outputs);

@@ -3,7 +3,7 @@ import { tableColumns } from "../model/table-columns.ts";
 import type { AnyTableName } from "../model/table-names.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { placeOfCell, placeOfTable } from "./files/place-of-table.ts";
-import type { RawTable } from "./files/raw-table.ts";
+import type { RawRows, RawTable } from "./files/raw-table.ts";
 import { columnNamed, foldedColumnName, headerColumns, withoutBrackets } from "./header-columns.ts";
 import { isOneSlip, nearestWord } from "./nearest-word.ts";
 
@@ -60,11 +60,23 @@ export function neededColumns(columns: readonly Column[], firstLook: boolean): r
  * name with something under that.
  */
 function slippedColumn({ table, header, rows }: RawTable<AnyTableName>, index: number): string | undefined {
-  const isFilled = (place: number) => rows.some(({ cells }) => (cells[place] ?? "").trim() !== "");
-  if (!isFilled(index)) return undefined;
   const written = foldedColumnName(withoutBrackets(header[index] ?? ""));
-  const filled = new Set(headerColumns(table, header).map((column, place) => (isFilled(place) ? column : undefined)));
-  return tableColumns(table).find((column) => isOneSlip(written, column.name) && !filled.has(column))?.name;
+  const meant = tableColumns(table).filter(({ name }) => isOneSlip(written, name));
+  if (meant.length === 0) return undefined;
+  const places = filledPlaces(rows, header.length);
+  if (!places.has(index)) return undefined;
+  const filled = new Set(headerColumns(table, header).filter((_, place) => places.has(place)));
+  return meant.find((column) => !filled.has(column))?.name;
+}
+
+/** The places in the header under which anything stands. */
+function filledPlaces(rows: RawRows, places: number): ReadonlySet<number> {
+  const filled = new Set<number>();
+  for (const { cells } of rows) {
+    for (let place = 0; place < places; place += 1) if ((cells[place] ?? "").trim() !== "") filled.add(place);
+    if (filled.size === places) break;
+  }
+  return filled;
 }
 
 function unknownValues({ table }: RawTable<AnyTableName>, text: string): { nearest: string; columns: string } {

@@ -10,7 +10,7 @@ export function namedCalibrations(tables: readonly RawTable[]): readonly NamedCa
   if (raw === undefined) return [];
   const index = (name: string) => raw.header.findIndex((text) => columnNamed("calibrations", text)?.name === name);
   const [calibration, tag] = [index("calibration"), index("tag")];
-  return raw.rows.map(({ cells }) => ({
+  return Array.from(raw.rows, ({ cells }) => ({
     calibration: cells[calibration]?.trim() ?? "",
     tag: cells[tag]?.trim() ?? "",
   }));

@@ -39,17 +39,28 @@ export function readRows<Table extends AnyTableName>(
   firstLook: boolean,
   problems: ProblemList,
 ): ReadRows<Table> {
-  const reader = rowReader(raw, findUnitRow, firstLook, problems);
+  const reader = rowReader(raw, findUnitRow, firstLook);
   const stopped = new Set<DraftRow>();
-  const rows = raw.rows.map((rawRow) => {
-    const { draft, isStopped } = reader(rawRow);
+  const rows = Array.from(raw.rows, (rawRow) => {
+    const { draft, isStopped } = reader(rawRow, problems);
     if (isStopped) stopped.add(draft);
-    return draft as DraftRow<Table>;
+    return draft;
   });
   return { rows, stopped };
 }
 
-function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstLook: boolean, problems: ProblemList) {
+/** Reads one row of a table, as often as it is asked to, and gives what is wrong with it to the list that it is told. */
+export type RowReader<Table extends AnyTableName> = (
+  row: RawRow,
+  problems: ProblemList,
+) => { draft: DraftRow<Table>; isStopped: boolean };
+
+/** What the header of a table says of its rows is looked up once. */
+export function rowReader<Table extends AnyTableName>(
+  raw: RawTable<Table>,
+  findUnitRow: FindUnitRow,
+  firstLook: boolean,
+): RowReader<Table> {
   const { table, decimalMark, description } = raw;
   const columns = headerColumns(table, raw.header);
   const placed = numbersLast(raw, columns);
@@ -59,7 +70,7 @@ function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstL
   const needed = neededColumns(tableColumns(table), firstLook);
   const hasEveryNeeded = needed.every((column) => columns.includes(column));
 
-  return ({ line, cells: texts }: RawRow): { draft: DraftRow; isStopped: boolean } => {
+  return ({ line, cells: texts }, problems) => {
     const { row, cells, findings } = readCells(texts, placed, decimalMark, findUnitRow);
     findings.push(...emptyCells(needed, columns, cells), ...strayCells(raw, columns, texts));
     for (const { index, name } of others) {
@@ -73,7 +84,7 @@ function rowReader(raw: RawTable<AnyTableName>, findUnitRow: FindUnitRow, firstL
       problems.add(code, place, { read, belongsTo, ...(values !== undefined && { values }) });
     }
     const isStopped = !hasEveryNeeded || findings.some(({ code }) => catalogue[code].severity === "stop");
-    return { draft: { row: row as DraftRow["row"], ...origin, line, cells }, isStopped };
+    return { draft: { row: row as DraftRow<Table>["row"], ...origin, line, cells }, isStopped };
   };
 }
 

@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { assembleRecord } from "../../src/assembly/assemble-record.ts";
 import type { Disk } from "../../src/jobs/disk.ts";
 import { type ReportOptions, reportCalibrations } from "../../src/jobs/records/report-calibrations.ts";
-import type { CaseReporter, WrittenRecord } from "../../src/jobs/records/report-case.ts";
+import type { CaseReporter, WrittenLine, WrittenRecord } from "../../src/jobs/records/report-case.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { indexRow } from "../../src/report/columns/index-columns.tsx";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
 
@@ -21,7 +22,10 @@ export const demoTexts: Texts = Object.fromEntries(
 /** What the reports of a workbook come to, with every record kept. */
 export async function reportKept(disk: Disk, workbook: string, options: ReportOptions) {
   const written: WrittenRecord[] = [];
-  const onRecord = (one: WrittenRecord) => void written.push(one);
+  const onRecord = ({ page, isKept, record }: WrittenLine) => {
+    if (record === undefined) throw new TypeError("reportKept: the record was let go");
+    written.push({ record, page, ...(isKept && { isKept }) });
+  };
   const { reading } = await reportCalibrations(disk, workbook, { ...options, onRecord });
   return { written, reading };
 }
@@ -47,7 +51,7 @@ function withoutPages(isMade: (place: number) => boolean): CaseReporter {
       const { warnings } = calibrationCase;
       if (isMade(place)) {
         const record = sealRecord(assembleRecord(calibrationCase, { ...context, warnings }));
-        yield { written: { record, page: "" }, problems: [] };
+        yield { written: { record, page: "", row: indexRow(record, "") }, problems: [] };
       }
       place += 1;
     }

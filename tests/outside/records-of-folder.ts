@@ -20,9 +20,10 @@ export async function recordsOfFolder(
   const workbook = buildWorkbook(await readTables(files, problems), { today: "2026-11-01" }, problems);
   const digests = new Map(files.map(({ name, bytes }) => [name, fileDigest(bytes)]));
   return {
-    records: casesOf(workbook, problems.all).map((found) =>
-      assembleRecord(found, { softwareVersion: "0.0.0", digests, warnings: found.warnings }),
-    ),
+    records: casesOf(workbook, problems.all).map(({ read }) => {
+      const found = read();
+      return assembleRecord(found, { softwareVersion: "0.0.0", digests, warnings: found.warnings });
+    }),
     problems: problems.all.map(sentence),
   };
 }

@@ -92,8 +92,8 @@ describeWithProgram("soffice", "what LibreOffice saves is read as it was", (soff
       );
       expect(empty?.isUnfilled).toBe(true);
       expect(filled?.told).toEqual([]);
-      expect(filled?.cases[0]?.readings.map(({ row, cells }) => [row, cells])).toEqual(
-        example.cases[0]?.readings.map(({ row, cells }) => [row, cells]),
+      expect(filled?.cases[0]?.read().readings.map(({ row, cells }) => [row, cells])).toEqual(
+        example.cases[0]?.read().readings.map(({ row, cells }) => [row, cells]),
       );
     }
     const [before, after] = await Promise.all(

@@ -1,6 +1,14 @@
 import { expect, test } from "vitest";
+import { ProblemList } from "../../src/problems/problem-list.ts";
+import { buildWorkbook } from "../../src/workbook/build-workbook.ts";
 import { casesOf } from "../../src/workbook/calibration-case.ts";
-import { checked, smallestWorkbook, type Texts, withFile, withText } from "./smallest-workbook.ts";
+import type { RawRows } from "../../src/workbook/files/raw-table.ts";
+import { KeptRows } from "../../src/workbook/kept-rows.ts";
+import { readTables } from "../../src/workbook/read-tables.ts";
+import { RowsByOwner } from "../../src/workbook/rows-by-owner.ts";
+import { checked, filesOf, smallestWorkbook, type Texts, withFile } from "./smallest-workbook.ts";
+
+const options = Object.freeze({ today: "2026-11-25" });
 
 const pairs = [
   ["C-2", "LT-2", "GB-2"],
@@ -92,47 +100,69 @@ test("a case describes the files that its rows come from, and no others", async 
 });
 
 test("an instrument that is not there without a problem that says so is a mistake of the code", async () => {
-  const { workbook } = await checked(withText("instruments.csv", "LT-1", "LT-9"));
-  expect(() =>
-    casesOf(
-      { ...workbook, calibrations: [{ row: { calibration: "C-1", tag: "LT-1" }, file: "", line: 2, cells: {} }] },
-      [],
-    ),
-  ).toThrow("no instrument LT-1");
+  const problems = new ProblemList();
+  const workbook = buildWorkbook(await readTables(filesOf(smallestWorkbook), problems), options, problems);
+  const [found] = casesOf({ ...workbook, instruments: new KeptRows(new RowsByOwner(), () => void 0 as never) }, []);
+  expect(() => found?.read()).toThrow("no instrument LT-1");
 });
 
-test("a row is looked at as often whatever the number of calibrations", async () => {
-  const workbookOf = async (count: number) => {
-    const ids = Array.from({ length: count }, (_, index) => index);
-    const [instruments = "", loop = ""] = smallestWorkbook["instruments.csv"].split("\n");
-    const [calibrations = "", event = ""] = smallestWorkbook["calibrations.csv"].split("\n");
-    const [readings = "", ...rows] = smallestWorkbook["readings.csv"].trimEnd().split("\n");
-    return checked({
+/** So many calibrations of five readings, which stand together or in turn, and how often a row of them was asked for. */
+function watched(count: number, areInTurn = false) {
+  const ids = Array.from({ length: count }, (_, index) => index);
+  const [instruments = "", loop = ""] = smallestWorkbook["instruments.csv"].split("\n");
+  const [calibrations = "", event = ""] = smallestWorkbook["calibrations.csv"].split("\n");
+  const [readings = "", ...rows] = smallestWorkbook["readings.csv"].trimEnd().split("\n");
+  const named = (row: string, id: number) => row.replace("C-1", `C-${id}`);
+  const lines = areInTurn
+    ? rows.flatMap((row) => ids.map((id) => named(row, id)))
+    : ids.flatMap((id) => rows.map((row) => named(row, id)));
+  const asked = { times: 0 };
+  const read = async () => {
+    const problems = new ProblemList();
+    const texts = {
       "standards.csv": smallestWorkbook["standards.csv"],
       "instruments.csv": [instruments, ...ids.map((id) => loop.replace("LT-1", `LT-${id}`))].join("\n"),
       "calibrations.csv": [calibrations, ...ids.map((id) => event.replace("C-1,LT-1", `C-${id},LT-${id}`))].join("\n"),
-      "readings.csv": [readings, ...ids.flatMap((id) => rows.map((row) => row.replace("C-1", `C-${id}`)))].join("\n"),
-    });
+      "readings.csv": [readings, ...lines].join("\n"),
+    };
+    const tables = (await readTables(filesOf(texts), problems)).map((table) => ({ ...table, rows: told(table.rows) }));
+    const workbook = buildWorkbook(tables, options, problems);
+    return { cases: casesOf(workbook, problems.all), problems: problems.all };
   };
-  const looksAtARow = async (count: number) => {
-    const { workbook, problems } = await workbookOf(count);
-    let looks = 0;
-    const watched = workbook.readings.map(
-      (reading) =>
-        new Proxy(reading, {
-          get: (target, property) => {
-            looks += 1;
-            return Reflect.get(target, property);
-          },
-        }),
-    );
-    expect(casesOf({ ...workbook, readings: watched }, problems)).toHaveLength(count);
-    return looks / watched.length;
+  const told = (of: RawRows): RawRows => ({
+    length: of.length,
+    at(index) {
+      asked.times += 1;
+      return of.at(index);
+    },
+    [Symbol.iterator]: () => of[Symbol.iterator](),
+  });
+  return { asked, read };
+}
+
+test("a row is asked for as often whatever the number of calibrations, and those of a case when the case is", async () => {
+  const timesARow = async (count: number) => {
+    const { asked, read } = watched(count);
+    const { cases } = await read();
+    expect(cases).toHaveLength(count);
+    const before = asked.times;
+    cases.at(-1)?.read();
+    // Its own row, that of its instrument, and its five readings; the standard is held.
+    expect(asked.times - before).toBe(7);
+    // The standard is asked for once.
+    return (before - 1) / count;
   };
-  const few = await looksAtARow(10);
-  expect(few).toBeGreaterThan(0);
-  // A walk over all rows for each calibration would look 20 times as often.
-  expect(await looksAtARow(200)).toBe(few);
+  const few = await timesARow(10);
+  // A walk over all rows for each calibration would ask 20 times as often.
+  expect(await timesARow(200)).toBe(few);
+});
+
+test("the rows of a calibration may stand apart in their table", async () => {
+  const [together, inTurn] = await Promise.all([watched(30).read(), watched(30, true).read()]);
+  const rowsOf = (found: typeof inTurn) => found.cases.map(({ read }) => read().readings.map(({ row }) => row));
+  expect(inTurn.problems).toEqual([]);
+  expect(rowsOf(inTurn)).toEqual(rowsOf(together));
+  expect(inTurn.cases[1]?.read().readings.map(({ line }) => line)).toEqual([3, 33, 63, 93, 123]);
 });
 
 test("a case holds the candidates that are considered for its tag, in the order of their table, and their file", async () => {

@@ -7,8 +7,8 @@ import { tableOfRows } from "../../src/workbook/files/table-of-rows.ts";
 function check(header: readonly string[], firstLook = false, cells: readonly string[] = ["x"]) {
   const problems = new ProblemList();
   const origin = { file: "c.csv", name: "c.csv", encoding: "utf-8", delimiter: ",", table: "calibrations" } as const;
-  const rows = [header, cells].map((texts, index) => ({ line: index + 1, cells: texts }));
-  checkHeader(tableOfRows({ ...origin, rows }, problems), firstLook, problems);
+  const rows = { header: { line: 1, cells: header }, rows: [{ line: 2, cells }] };
+  checkHeader(tableOfRows({ ...origin, ...rows }, problems), firstLook, problems);
   return problems.all;
 }
 

@@ -101,7 +101,7 @@ export async function judged(texts: Texts, firstLook = false) {
     { today: "2026-11-25", firstLook },
     problems,
   );
-  const cases = judgedCases(workbook, problems);
+  const cases = judgedCases(workbook, problems).map(({ read }) => read());
   return {
     cases,
     problems: problems.all,

@@ -1,6 +1,6 @@
 import { ProblemList } from "../../src/problems/problem-list.ts";
 import { sentence } from "../../src/problems/sentence.ts";
-import { buildWorkbook } from "../../src/workbook/build-workbook.ts";
+import { buildWorkbook, type Workbook } from "../../src/workbook/build-workbook.ts";
 import { casesOf } from "../../src/workbook/calibration-case.ts";
 import type { SourceFile } from "../../src/workbook/files/raw-table.ts";
 import { readTables } from "../../src/workbook/read-tables.ts";
@@ -53,6 +53,17 @@ export function filesOf(texts: Texts): readonly SourceFile[] {
   }));
 }
 
+/** The rows of every table of a workbook, all of them at once. */
+function inFull({
+  files,
+  ...tables
+}: Workbook): { [Name in keyof typeof tables]: RowOfTable<(typeof tables)[Name]>[] } & Pick<Workbook, "files"> {
+  const rows = Object.entries(tables).map(([name, kept]) => [name, [...kept]]);
+  return { files, ...Object.fromEntries(rows) };
+}
+
+type RowOfTable<Table> = Table extends Iterable<infer Row> ? Row : never;
+
 /** Reads and checks a workbook on 2026-11-25. */
 export async function checked(texts: Texts, firstLook = false) {
   const problems = new ProblemList();
@@ -60,10 +71,10 @@ export async function checked(texts: Texts, firstLook = false) {
   const workbook = buildWorkbook(tables, { today: "2026-11-25", firstLook }, problems);
   return {
     tables,
-    workbook,
+    workbook: inFull(workbook),
     problems: problems.all,
     codes: problems.all.map(({ code }) => code),
     sentences: problems.all.map(sentence),
-    cases: casesOf(workbook, problems.all),
+    cases: casesOf(workbook, problems.all).map(({ read }) => read()),
   };
 }

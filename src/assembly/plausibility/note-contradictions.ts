@@ -7,27 +7,28 @@ import { judgeLoopChecks } from "../../verdict/loop-check/judge-loop-checks.ts";
 /**
  * Notes each row of a loop check that says pass while its number, or another table, says otherwise.
  *
- * @param cases rows of each calibration
+ * @param rows of one calibration
  * @param problems list that it goes to
  * Source: `judgeLoopChecks`.
- * @example toldBy((_, problems) => noteContradictions([spoiledRows], problems)) // []
+ * @example toldBy((_, problems) => noteContradictions(spoiledRows, problems)) // []
  */
-export function noteContradictions(cases: readonly CalibrationRows[], problems: ProblemList): void {
-  for (const { instrument, calibration, outputs, loopChecks } of cases) {
-    const { findings } = withDecimalMark(instrument.row.decimalMark, () =>
-      judgeLoopChecks(
-        loopChecks.map(({ row }) => row),
-        { instrument: instrument.row, calibration: calibration.row, outputs: outputs.map(({ row }) => row) },
-      ),
-    );
-    for (const [index, { check, outside, isContradiction }] of findings.entries()) {
-      const source = loopChecks[index];
-      if (!isContradiction || source === undefined) continue;
-      problems.add("verdict/loop-check-contradiction", placeOfRow(source, "result"), {
-        read: source.cells.result,
-        values: { item: check.item, outside: outside.join("; ") },
-        belongsTo: { calibration: check.calibration },
-      });
-    }
+export function noteContradictions(
+  { instrument, calibration, outputs, loopChecks }: CalibrationRows,
+  problems: ProblemList,
+): void {
+  const { findings } = withDecimalMark(instrument.row.decimalMark, () =>
+    judgeLoopChecks(
+      loopChecks.map(({ row }) => row),
+      { instrument: instrument.row, calibration: calibration.row, outputs: outputs.map(({ row }) => row) },
+    ),
+  );
+  for (const [index, { check, outside, isContradiction }] of findings.entries()) {
+    const source = loopChecks[index];
+    if (!isContradiction || source === undefined) continue;
+    problems.add("verdict/loop-check-contradiction", placeOfRow(source, "result"), {
+      read: source.cells.result,
+      values: { item: check.item, outside: outside.join("; ") },
+      belongsTo: { calibration: check.calibration },
+    });
   }
 }

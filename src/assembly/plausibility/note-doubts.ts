@@ -1,17 +1,24 @@
-import type { Calibration } from "../../model/calibration.ts";
-import type { CalibrationRows, TableRow } from "../../model/calibration-case.ts";
-import { groupedBy } from "../../model/grouped-by.ts";
-import type { Instrument } from "../../model/instrument.ts";
+import type { Calibration, Reading, Standard, Trip } from "../../model/calibration.ts";
+import type { InputFile, TableRow } from "../../model/calibration-case.ts";
+import type { Instrument, Output } from "../../model/instrument.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalMarkOf } from "../decimal-mark-of.ts";
 import { tellDoubts } from "./tell-doubts.ts";
 import { tellTolerance } from "./tell-tolerance.ts";
 
+/** Rows of a table, and those of one tag, standard or calibration. */
+type RowsOf<Row> = Iterable<TableRow<Row>> & { of(owner: string): readonly TableRow<Row>[] };
+
 /** The rows of a workbook whose numbers are held against each other. */
-type ToldRows = Pick<CalibrationRows, "standards" | "outputs" | "readings" | "trips" | "files"> & {
-  instruments: readonly TableRow<Instrument>[];
-  calibrations: readonly TableRow<Calibration>[];
+type ToldRows = {
+  instruments: RowsOf<Instrument>;
+  calibrations: RowsOf<Calibration>;
+  standards: RowsOf<Standard>;
+  outputs: RowsOf<Output>;
+  readings: RowsOf<Reading>;
+  trips: RowsOf<Trip>;
+  files: readonly InputFile[];
 };
 
 /**
@@ -25,25 +32,20 @@ type ToldRows = Pick<CalibrationRows, "standards" | "outputs" | "readings" | "tr
  *   calibrations: [spoiledRows.calibration] }, problems)) // ["plausible/reading-apart 5", "plausible/trip-apart 4"]
  */
 export function noteDoubts(workbook: ToldRows, problems: ProblemList): void {
-  const instruments = new Map(workbook.instruments.map((one) => [one.row.tag, one]));
-  const standards = new Map(workbook.standards.map((one) => [one.row.standard, one]));
-  const outputs = groupedBy(workbook.outputs, ({ row }) => row.tag);
-  const readings = groupedBy(workbook.readings, ({ row }) => row.calibration);
-  const trips = groupedBy(workbook.trips, ({ row }) => row.calibration);
   const markOf = (table: "readings" | "trips") => decimalMarkOf(workbook, table);
   for (const instrument of workbook.instruments) {
     withDecimalMark(instrument.row.decimalMark, () => tellTolerance(instrument, problems));
   }
   for (const calibration of workbook.calibrations) {
     const { calibration: name, tag, standards: names = [] } = calibration.row;
-    const instrument = instruments.get(tag);
+    const [instrument] = workbook.instruments.of(tag);
     if (instrument === undefined) continue;
     const told = {
       ...{ calibration, instrument, markOf },
-      standards: names.flatMap((one) => standards.get(one) ?? []),
-      outputs: outputs.get(tag) ?? [],
-      readings: readings.get(name) ?? [],
-      trips: trips.get(name) ?? [],
+      standards: names.flatMap((one) => workbook.standards.of(one)),
+      outputs: workbook.outputs.of(tag),
+      readings: workbook.readings.of(name),
+      trips: workbook.trips.of(name),
     };
     withDecimalMark(instrument.row.decimalMark, () => tellDoubts(told, problems));
   }

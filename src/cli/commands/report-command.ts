@@ -1,5 +1,5 @@
 import { version } from "../../../package.json";
-import { summaryRows } from "../../jobs/records/summary-rows.ts";
+import { summaryOfIndex } from "../../jobs/records/summary-rows.ts";
 import type { IndexRow } from "../../jobs/records/write-index.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { counted } from "../../units/counted.ts";
@@ -14,7 +14,7 @@ import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 import { reportThreads } from "../report-threads.ts";
 import { programForRecord, testedProgram } from "../tested-program.ts";
-import { threadsAsked } from "../threads.ts";
+import { keepMemoryLow, threadsAsked } from "../threads.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {
@@ -41,6 +41,7 @@ export async function reportCommand(
   options: ReportOptions,
   console: Console,
 ): Promise<0 | 2> {
+  keepMemoryLow();
   const tested = testedProgram();
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
@@ -53,10 +54,9 @@ export async function reportCommand(
   refuseWithResume(options, problems);
   if (problems.hasStop) return refused(problems, console);
   const interruption = interruptionOf(process);
-  const { indexRowOf, writeIndex } = await import("../../jobs/records/write-index.ts");
+  const { writeIndex } = await import("../../jobs/records/write-index.ts");
   const rows: IndexRow[] = [];
   const lists: ProblemList[] = [problems];
-  const summary = [...summaryRows([])];
   let hasStop = false;
   let kept = 0;
   for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
@@ -69,8 +69,7 @@ export async function reportCommand(
       softwareVersion: version,
       onRecord: (written) => {
         if (written.isKept) kept += 1;
-        rows.push(indexRowOf(written, out));
-        summary.push(...summaryRows([written]).slice(1));
+        rows.push(written.row);
       },
       reporterFor: (records) => reportThreads(records, threads),
       isResumed: options.resume,
@@ -90,7 +89,7 @@ export async function reportCommand(
   if (json) printJson(console, "report", { records: answerOf(rows, out) }, lists);
   else {
     complainOf(problems, console);
-    if (rows.length > 0) console.print(alignedTable(summary));
+    if (rows.length > 0) console.print(alignedTable(summaryOfIndex(rows, out)));
     sayHowItEnded({ written: rows.length - kept, kept, isStopped, isWrong }, console);
   }
   return isWrong || isStopped ? 2 : 0;

@@ -108,7 +108,7 @@ function nextRevision(
 ): SealedRecord | undefined {
   const { tag } = replaced.instrument;
   const { calibration } = replaced.calibration;
-  const rows = cases.find(({ calibration: { row } }) => row.tag === tag && row.calibration === calibration);
+  const rows = cases.find((one) => one.tag === tag && one.calibration === calibration)?.read();
   if (rows === undefined) {
     const isNamed = named.some((one) => one.tag === tag && one.calibration === calibration);
     if (!isNamed) problems.add("filing/not-in-workbook", { file: workbook }, { values: { tag, calibration } });

@@ -42,9 +42,9 @@ export function rebuildRows({
   if (doubts.length > 0) return { doubts };
   const firstLook = inputs.rows.calibrations[0]?.file === commandLine;
   const workbook = buildWorkbook(tables, { today: lastDay, firstLook, decimalMark }, problems);
-  const found = judgedCases(workbook, problems).find(({ calibration }) => calibration.row.calibration === name);
+  const found = judgedCases(workbook, problems).find(({ calibration }) => calibration === name);
   if (found === undefined) return { doubts: unreadable(problems) };
-  return { rows: { ...found, files: files.map(descriptionOf) } };
+  return { rows: { ...found.read(), files: files.map(descriptionOf) } };
 }
 
 /** A table with the columns that its rows fill in. */

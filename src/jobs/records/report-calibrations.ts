@@ -1,13 +1,13 @@
 import type { RanWith } from "../../assembly/assemble-record.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { hasGuardFactor, type RuleOverride, ruleOf } from "../../verdict/decision/rule-of.ts";
-import type { CalibrationCase } from "../../workbook/calibration-case.ts";
+import type { HeldCase } from "../../workbook/calibration-case.ts";
 import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
 import type { Disk } from "../disk.ts";
 import type { FiledFolder, filedBefore } from "../filing/filed-before.ts";
 import { type DecisionOptions, readDecision } from "../workbook/decision-options.ts";
 import { type ReadingOptions, readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
-import { type CaseReporter, type CaseToReport, oneByOne, type WrittenRecord } from "./report-case.ts";
+import { type CaseReporter, type CaseToReport, oneByOne, type WrittenLine } from "./report-case.ts";
 
 export type ReportOptions = ReadingOptions & {
   out: string;
@@ -21,7 +21,7 @@ export type ReportOptions = ReadingOptions & {
   /** Folder of filed records whose earlier ones each record takes as its history. */
   filed?: FiledFolder | undefined;
   /** Called with each record that was written: who needs something of it takes that, so that two thousand are not held. */
-  onRecord?: (written: WrittenRecord) => void;
+  onRecord?: (written: WrittenLine) => void;
   /** How so many records are made; one after the other where it gives nothing. */
   reporterFor?: (records: number) => CaseReporter | undefined;
   /** Whether records stay that lie there already and were made of the same rows. */
@@ -74,12 +74,13 @@ type Ground = {
 
 /** Each case with its history, looked up when its turn comes; none after it was said to stop. */
 async function* casesToReport(
-  chosen: readonly CalibrationCase[],
+  chosen: readonly HeldCase[],
   { reading, decision, before }: Ground,
   { softwareVersion, ranWith, out, isResumed, isStopped }: ReportOptions,
 ): AsyncGenerator<CaseToReport> {
-  for (const calibrationCase of chosen) {
+  for (const { read } of chosen) {
     if (isStopped?.()) return;
+    const calibrationCase = read();
     const filed = await before?.(calibrationCase.calibration.row);
     if (before !== undefined && filed === undefined) continue;
     const context = { softwareVersion, ranWith, digests: reading.digests, ...decision, ...filed };
@@ -89,24 +90,23 @@ async function* casesToReport(
 
 /** A guard factor for a rule that has no guard band would be passed over. */
 function refuseUnusedFactor(
-  cases: readonly CalibrationCase[],
+  cases: readonly HeldCase[],
   read: string | undefined,
   ruleOverride: RuleOverride,
   problems: ProblemList,
 ): void {
   if (read === undefined) return;
-  const rules = cases.map(({ instrument: { row } }) => ({ tag: row.tag, rule: ruleOf(row, ruleOverride) }));
-  const unused = rules.find(({ rule }) => !hasGuardFactor(rule.name));
+  const unused = cases.find((one) => !hasGuardFactor(ruleOf(one.read().instrument.row, ruleOverride).name));
   if (unused === undefined) return;
-  const why = `the decision rule of ${unused.tag} is ${unused.rule.name}`;
+  const why = `the decision rule of ${unused.tag} is ${ruleOf(unused.read().instrument.row, ruleOverride).name}`;
   const values = { option: "--guard-factor", why, accepted: "the option with --rule guard band" };
   problems.add("options/overridden", { file: "command line" }, { read, values });
 }
 
 /** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
-function chosenCases(reading: WorkbookReading, asked: Asked): readonly CalibrationCase[] {
+function chosenCases(reading: WorkbookReading, asked: Asked): readonly HeldCase[] {
   noteUnknownNames(reading, asked);
-  return reading.cases.filter(({ calibration: { row } }) => isAsked(row, asked));
+  return reading.cases.filter((one) => isAsked(one, asked));
 }
 
 type Asked = Pick<ReportOptions, "tag" | "calibration">;

@@ -6,7 +6,6 @@ import type { Disk, PartedDisk } from "../disk.ts";
 import { removeOtherParts } from "../filing/remove-other-parts.ts";
 import { isKept } from "../filing/write-derived.ts";
 import { writeOrTell } from "../write-or-tell.ts";
-import type { WrittenRecord } from "./report-case.ts";
 
 export type { IndexRow } from "../../report/columns/index-columns.tsx";
 
@@ -17,11 +16,6 @@ type Disks = {
 
 /** Where `report` puts its pages: a folder a tag, and no deeper. */
 const reportedPage = /^(?!index-parts\/records-\d+\.html$)[^/]+\/[^/]+\.html$/u;
-
-/** The row of a record that was written into a folder. */
-export function indexRowOf({ record, page }: WrittenRecord, folder: string): IndexRow {
-  return indexRow(record, page.slice(folder.length + 1));
-}
 
 /** Writes the page that lists every record of a folder, those of this run and those that lay there before; its parts too. */
 export async function writeIndex(

@@ -2,6 +2,7 @@ import { signalUnits } from "../../model/instrument-words.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { type UnitSymbol, unitOf, unitTable } from "../../units/unit-table.ts";
 import { readTolerance, toleranceForms } from "../../workbook/cells/read-tolerance.ts";
+import { changedRows } from "../../workbook/files/changed-rows.ts";
 import { sheetBehind } from "../../workbook/files/place-of-table.ts";
 import type { RawTable } from "../../workbook/files/raw-table.ts";
 import { exampleOptions } from "../../workbook/look/example-options.ts";
@@ -38,12 +39,14 @@ export function firstLookTables(
     options.calibration ?? nameOfFile,
   );
   const column = columnIndex(completed, "calibration");
-  const named = completed.rows.map(({ cells }) => cells[column]?.trim() ?? "").filter((cell) => cell !== "");
+  const named = new Set<string>();
+  for (const { cells } of completed.rows) named.add(cells[column]?.trim() ?? "");
+  named.delete("");
   return [
     tableOf("instruments", [instrument]),
     tableOf(
       "calibrations",
-      [...new Set(named)].map((calibration) => ({ calibration, tag })),
+      [...named].map((calibration) => ({ calibration, tag })),
     ),
     completed,
   ];
@@ -148,7 +151,7 @@ function withColumn(table: RawTable, name: string, value: string): RawTable {
     ...table,
     ...sheetBehind([name], table),
     header: [name, ...table.header],
-    rows: table.rows.map(({ line, cells }) => ({ line, cells: [value, ...cells] })),
+    rows: changedRows(table.rows, (cells) => [value, ...cells]),
   };
 }
 

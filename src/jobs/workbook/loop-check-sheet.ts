@@ -39,7 +39,7 @@ export async function loopCheckSheet(
     ({ instrument }) => tag === undefined || instrument.tag === tag,
   );
   if (planned.length === 0 && tag !== undefined && !problems.hasStop) {
-    const choices = workbook.instruments.map(({ row }) => row.tag).join(", ");
+    const choices = Array.from(workbook.instruments, ({ row }) => row.tag).join(", ");
     problems.add("options/loop-unknown", { file: "command line" }, { read: tag, values: { choices } });
   }
   return { text: asGuide ? guide(planned) : rows(planned), problems };
@@ -48,8 +48,8 @@ export async function loopCheckSheet(
 /** A calibration that has no readings yet is not among the workbook's, so that its name is taken from its row. */
 function plannedChecks({ instruments, outputs }: Workbook, tables: readonly RawTable[]): readonly PlannedCheck[] {
   const named = namedCalibrations(tables);
-  return instruments.flatMap(({ row: instrument }) => {
-    const own = outputs.map(({ row }) => row).filter(({ tag }) => tag === instrument.tag);
+  return Array.from(instruments, ({ row }) => row).flatMap((instrument) => {
+    const own = outputs.of(instrument.tag).map(({ row }) => row);
     const calibrations = named.filter(({ tag }) => tag === instrument.tag).map(({ calibration }) => calibration);
     return (calibrations.length === 0 ? [""] : calibrations).map((calibration) => ({
       calibration,

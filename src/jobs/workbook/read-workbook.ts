@@ -4,7 +4,7 @@ import type { ProblemCode } from "../../problems/catalogue.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { type FileDigest, fileDigest } from "../../record/file-digest.ts";
 import { buildWorkbook, type Workbook } from "../../workbook/build-workbook.ts";
-import { type CalibrationCase, casesOf } from "../../workbook/calibration-case.ts";
+import { casesOf, type HeldCase } from "../../workbook/calibration-case.ts";
 import type { RawTable, SourceFile } from "../../workbook/files/raw-table.ts";
 import { readDelimited } from "../../workbook/files/read-delimited.ts";
 import { readLoneSheet } from "../../workbook/files/read-spreadsheet.ts";
@@ -18,7 +18,7 @@ import { toleranceMeanings } from "./tolerance-meanings.ts";
 
 /** A workbook that was read: the calibrations that nothing stops, and every problem. */
 export type WorkbookReading = {
-  cases: readonly CalibrationCase[];
+  cases: readonly HeldCase[];
   /** Every calibration that the workbook names, those that a problem stops too. */
   named: readonly NamedCalibration[];
   /** Rows of each table that were read without a problem. */
@@ -98,11 +98,13 @@ const lookProblems: ReadonlySet<ProblemCode> = new Set([
  * The calibrations that nothing stops, after their numbers were held against each other. Contradictions of a loop check are
  * warnings of its case, so that the cases are made once more where there are any.
  */
-export function judgedCases(workbook: Workbook, problems: ProblemList): readonly CalibrationCase[] {
+export function judgedCases(workbook: Workbook, problems: ProblemList): readonly HeldCase[] {
   noteDoubts(workbook, problems);
   const cases = casesOf(workbook, problems.all);
   const before = problems.all.length;
-  noteContradictions(cases, problems);
+  for (const { calibration, read } of cases) {
+    if (workbook.loopChecks.has(calibration)) noteContradictions(read(), problems);
+  }
   return problems.all.length === before ? cases : casesOf(workbook, problems.all);
 }
 

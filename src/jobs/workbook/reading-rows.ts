@@ -47,7 +47,7 @@ export async function readingRows(
   const points = countOf("points", options.points, { least: 2, most: most.points }, problems) ?? usual.points;
   const cycles = countOf("cycles", options.cycles, { least: 1, most: most.cycles }, problems) ?? usual.cycles;
   const wanted = phasesOf(options.phase, problems);
-  const instruments = workbook.instruments.map(({ row }) => row).filter((row) => isWanted(row, options.tag));
+  const instruments = Array.from(workbook.instruments, ({ row }) => row).filter((row) => isWanted(row, options.tag));
   if (instruments.length === 0 && !problems.hasStop) tellNoLoop(workbook, options.tag, problems);
   if (problems.hasStop) return { text: "", problems };
   const columns = columnsOf(instruments);
@@ -102,7 +102,7 @@ function phasesOf(read: string | undefined, problems: ProblemList): readonly str
 }
 
 function tellNoLoop({ instruments }: Workbook, tag: string | undefined, problems: ProblemList): void {
-  const choices = instruments.map(({ row }) => row.tag).join(", ");
+  const choices = Array.from(instruments, ({ row }) => row.tag).join(", ");
   problems.add("options/loop-unknown", { file: "command line" }, { read: tag ?? "", values: { choices } });
 }
 
@@ -114,9 +114,8 @@ function calibrationsOf(
   wanted: string | undefined,
 ): readonly string[] {
   if (wanted !== undefined) return [wanted];
-  const read = new Set(readings.map(({ row }) => row.calibration));
   const own = namedCalibrations(tables).flatMap((one) => (one.tag === tag ? [one.calibration] : []));
-  const open = own.filter((calibration) => !read.has(calibration));
+  const open = own.filter((calibration) => !readings.has(calibration));
   return open.length > 0 ? open : own.length > 0 ? own : [""];
 }
 

@@ -10,10 +10,15 @@ import { writePlain } from "../../units/write-number.ts";
 const mostSaid = 10;
 
 /** What each tolerance that was written in words means, with what it allows at both ends of the range. */
-export function toleranceMeanings(instruments: readonly TableRow<Instrument>[]): readonly string[] {
-  const inWords = instruments.filter(({ cells }) => /[^\d\s.,±]/u.test(cells.tolerance ?? ""));
-  const said = inWords.slice(0, mostSaid).map((one) => withDecimalMark(one.row.decimalMark, () => meaning(one)));
-  const more = inWords.length - said.length;
+export function toleranceMeanings(instruments: Iterable<TableRow<Instrument>>): readonly string[] {
+  const said: string[] = [];
+  let inWords = 0;
+  for (const one of instruments) {
+    if (!/[^\d\s.,±]/u.test(one.cells.tolerance ?? "")) continue;
+    inWords += 1;
+    if (said.length < mostSaid) said.push(withDecimalMark(one.row.decimalMark, () => meaning(one)));
+  }
+  const more = inWords - said.length;
   return more > 0 ? [...said, `${more} more tolerances in words`] : said;
 }
 

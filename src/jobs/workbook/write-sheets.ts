@@ -78,7 +78,7 @@ function wantedCalibrations(
   { tag, calibration, today }: SheetOptions,
   problems: ProblemList,
 ): readonly Wanted[] {
-  const byTag = new Map(instruments.map(({ row }) => [row.tag, row]));
+  const byTag = new Map(Array.from(instruments, ({ row }) => [row.tag, row] as const));
   if (tag !== undefined && !byTag.has(tag)) {
     const choices = [...byTag.keys()].join(", ");
     problems.add("options/loop-unknown", { file: "command line" }, { read: tag, values: { choices } });
@@ -128,7 +128,7 @@ function sheetOf(
   const everyCalibration = textsOf("calibrations");
   return planSheet({
     ...{ instrument, calibration, texts, program: options.version, madeOn: options.today },
-    outputs: workbook.outputs.map(({ row }) => row).filter(({ tag }) => tag === instrument.tag),
+    outputs: workbook.outputs.of(instrument.tag).map(({ row }) => row),
     points: points ?? instrument.pointsNeeded ?? 5,
     cycles: cycles ?? 3,
     people: [...new Set(everyCalibration.flatMap((cells) => cells.performed_by ?? []))].toSorted(),

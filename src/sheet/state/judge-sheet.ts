@@ -42,8 +42,9 @@ export function judgeSheet(data: SheetData, entries: Entries, today: string): Ju
   for (const { file, rows } of tables) if (rows.length === 0) problems.add("tables/empty", { file });
   const workbook = buildWorkbook(tables, { today }, problems);
   noteDoubts(workbook, problems);
-  noteContradictions(casesOf(workbook, problems.all), problems);
-  const [rows] = casesOf(workbook, problems.all);
+  for (const { read } of casesOf(workbook, problems.all)) noteContradictions(read(), problems);
+  const [found] = casesOf(workbook, problems.all);
+  const rows = found?.read();
   const filled = new Map(
     typedTables.map((table) => [`${table}.csv`, { table, rows: filledRows(data, entries, table) }]),
   );

@@ -7,20 +7,36 @@ import type { UnitRow } from "./expected-unit.ts";
 
 /** Finds the row that names the units of another row, while the tables are read in their order. */
 export class UnitRows {
-  readonly #instrumentByTag = new Map<unknown, Partial<Instrument>>();
+  readonly #unitsByTag = new Map<unknown, UnitRow>();
   readonly #tagByCalibration = new Map<unknown, string | undefined>();
+  /** Loops mostly have the same units: one row stands for all of them. */
+  readonly #alike = new Map<string, UnitRow>();
 
   /** Notes the rows of a table that later tables will refer to; of two rows of one name, the first. */
   learn(table: TableName, rows: readonly DraftRow[]): void {
     for (const { row } of rows) {
       if (table === "instruments") {
-        const { tag } = row as Partial<Instrument>;
-        if (!this.#instrumentByTag.has(tag)) this.#instrumentByTag.set(tag, row as Partial<Instrument>);
+        const instrument = row as Partial<Instrument>;
+        if (!this.#unitsByTag.has(instrument.tag)) this.#unitsByTag.set(instrument.tag, this.#unitsOf(instrument));
       } else if (table === "calibrations") {
         const { calibration, tag } = row as Partial<Calibration>;
         if (!this.#tagByCalibration.has(calibration)) this.#tagByCalibration.set(calibration, tag);
       }
     }
+  }
+
+  #unitsOf({
+    distanceUnit,
+    signalUnit,
+    valueUnit,
+    toleranceBasis,
+    secondToleranceBasis,
+  }: Partial<Instrument>): UnitRow {
+    const given = { distanceUnit, signalUnit, valueUnit, toleranceBasis, secondToleranceBasis };
+    const key = JSON.stringify(given);
+    const known = this.#alike.get(key) ?? (JSON.parse(key) as UnitRow);
+    this.#alike.set(key, known);
+    return known;
   }
 
   finderFor(table: TableName): FindUnitRow {
@@ -33,10 +49,9 @@ export class UnitRows {
       case "outputs":
       case "controller_limits":
       case "calibrations":
-        return ({ tag }) => this.#instrumentByTag.get(tag) as UnitRow | undefined;
+        return ({ tag }) => this.#unitsByTag.get(tag);
       default:
-        return ({ calibration }) =>
-          this.#instrumentByTag.get(this.#tagByCalibration.get(calibration)) as UnitRow | undefined;
+        return ({ calibration }) => this.#unitsByTag.get(this.#tagByCalibration.get(calibration));
     }
   }
 }

@@ -1,9 +1,8 @@
-import type { Check } from "./check-context.ts";
+import type { ReadingsCheck } from "./check-context.ts";
 
 /** What was adjusted agrees with the phases that were read. */
-export const adjustment: Check = ({ drafts, readingsByCalibration, report }) => {
-  for (const draft of drafts.calibrations) {
-    const readings = readingsByCalibration.get(draft.row.calibration) ?? [];
+export const adjustment: ReadingsCheck = ({ calibrations, readings }, { report }) => {
+  for (const draft of calibrations) {
     const hasAsFound = readings.some(({ row }) => row.phase === "as_found");
     const hasAsLeft = readings.some(({ row }) => row.phase === "as_left");
     const adjusted = draft.row.adjustment;

@@ -1,4 +1,3 @@
-import { groupedBy } from "../../model/grouped-by.ts";
 import { requiredTables, type TableName } from "../../model/table-names.ts";
 import { catalogue, type ProblemCode } from "../../problems/catalogue.ts";
 import { placeOfRow } from "../../problems/place-of-row.ts";
@@ -18,15 +17,27 @@ type Particulars = {
   belongsTo?: Belonging | "everything";
 };
 
+/** The tables whose rows are held together while they are checked: all but that of the readings. */
+export type HeldDrafts = Omit<DraftTables, "readings">;
+
+/** The readings of one name in the order of their rows, and the rows of the calibrations that have it: one, if all is well. */
+export type ReadingsOfOne = {
+  name: string | undefined;
+  calibrations: readonly DraftRow<"calibrations">[];
+  /** Of too many, the first alone. */
+  readings: readonly DraftRow<"readings">[];
+  /** Where there are more than a record holds: how many, and the first too many. */
+  tooMany?: { count: number; beyond: DraftRow<"readings"> };
+};
+
 /** What every check works on. Rows that have a stop already are among the drafts, so that names are still found. */
 export type CheckContext = {
-  drafts: DraftTables;
+  drafts: HeldDrafts;
   today: string;
   firstLook: boolean;
   instrumentByTag: ReadonlyMap<string, DraftRow<"instruments">>;
   calibrationByName: ReadonlyMap<string, DraftRow<"calibrations">>;
   standardByName: ReadonlyMap<string, DraftRow<"standards">>;
-  readingsByCalibration: ReadonlyMap<string | undefined, readonly DraftRow<"readings">[]>;
   /** Whether the rows of a table could be read, so that a name that is not among them is really missing. */
   isKnown(table: TableName): boolean;
   /** Notes a problem of a row; a stop leaves the row out of the workbook. */
@@ -37,9 +48,12 @@ export type CheckContext = {
 
 export type Check = (context: CheckContext) => void;
 
+/** A check that looks at the readings of one calibration at a time: no more of them are held at once. */
+export type ReadingsCheck = (readings: ReadingsOfOne, context: CheckContext) => void;
+
 type Ingredients = {
   tables: readonly RawTable[];
-  drafts: DraftTables;
+  drafts: HeldDrafts;
   stopped: Set<DraftRow>;
   today: string;
   firstLook: boolean;
@@ -56,20 +70,24 @@ export function checkContext({ tables, drafts, stopped, today, firstLook, proble
     instrumentByTag: firstByName(drafts.instruments, ({ row }) => row.tag),
     calibrationByName: firstByName(drafts.calibrations, ({ row }) => row.calibration),
     standardByName: firstByName(drafts.standards, ({ row }) => row.standard),
-    readingsByCalibration: groupedBy(drafts.readings, ({ row }) => row.calibration),
     isKnown: (table) => isTableKnown(table, rawByTable.get(table)),
-    report(table, draft, code, { column, read, values, belongsTo = belongingOf(table, draft.cells) } = {}) {
-      const blamed = read ?? (column === undefined ? undefined : draft.cells[column]);
-      problems.add(code, placeOfRow(draft, column), {
-        read: blamed,
-        ...(values && { values }),
-        belongsTo: belongsTo === "everything" ? undefined : belongsTo,
-      });
-      if (catalogue[code].severity === "stop") stopped.add(draft);
-    },
+    report: reporterTo(problems, stopped),
     leaveOut(draft) {
       stopped.add(draft);
     },
+  };
+}
+
+/** The same for whoever works on one list of problems after the other. */
+export function reporterTo(problems: ProblemList, stopped: Set<DraftRow>): CheckContext["report"] {
+  return (table, draft, code, { column, read, values, belongsTo = belongingOf(table, draft.cells) } = {}) => {
+    const blamed = read ?? (column === undefined ? undefined : draft.cells[column]);
+    problems.add(code, placeOfRow(draft, column), {
+      read: blamed,
+      ...(values && { values }),
+      belongsTo: belongsTo === "everything" ? undefined : belongsTo,
+    });
+    if (catalogue[code].severity === "stop") stopped.add(draft);
   };
 }
 

@@ -1,6 +1,6 @@
 import { phases } from "../../model/calibration-words.ts";
 import type { DraftRow } from "../table-row.ts";
-import type { Check, CheckContext } from "./check-context.ts";
+import type { CheckContext, ReadingsCheck } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
 
 /** Share of its span by which a reference, or a signal, may lie outside its range. */
@@ -9,42 +9,40 @@ const overshootAllowed = 0.1;
 /** Far above rounding in the two subtractions, far below anything that a person could mean. */
 const roundingAllowed = 1e-9;
 
-/** Each calibration has readings, each reading says something, inside the range, that the instrument gives a meaning. */
-export const measured: Check = (context) => {
-  if (context.isKnown("readings")) everyCalibrationHasReadings(context);
-  for (const draft of context.drafts.readings) checkMeasured(draft, context);
-  for (const [name, drafts] of context.readingsByCalibration) {
-    const instrument = instrumentOf(name, context);
-    if (instrument === undefined) continue;
-    for (const draft of drafts) {
-      checkReference(draft, instrument, context);
-      checkSignal(draft, instrument, context);
-    }
-    checkScaled(drafts, instrument, context);
-    for (const phase of phases) {
-      checkJudged(
-        drafts.filter(({ row }) => row.phase === phase && row.rejected === undefined),
-        instrument,
-        context,
-      );
-    }
+/** Each calibration has readings. */
+export const hasReadings: ReadingsCheck = ({ calibrations, readings }, { isKnown, report }) => {
+  if (!isKnown("readings") || readings.some(({ row }) => row.rejected === undefined)) return;
+  for (const draft of calibrations) {
+    if (draft.row.calibration !== undefined) report("calibrations", draft, "model/no-readings");
   }
 };
 
-function everyCalibrationHasReadings({ drafts, readingsByCalibration, report }: CheckContext): void {
-  for (const draft of drafts.calibrations) {
-    if (draft.row.calibration === undefined) continue;
-    const readings = readingsByCalibration.get(draft.row.calibration) ?? [];
-    if (!readings.some(({ row }) => row.rejected === undefined)) report("calibrations", draft, "model/no-readings");
+/** Each reading says something. */
+export const saysSomething: ReadingsCheck = ({ readings }, { report }) => {
+  for (const draft of readings) {
+    const { signal, counts, value } = draft.cells;
+    const isMute = signal === undefined && counts === undefined && value === undefined;
+    if (isMute) report("readings", draft, "model/nothing-measured");
   }
-}
+};
 
-function checkMeasured(draft: DraftRow<"readings">, { report }: CheckContext): void {
-  const { signal, counts, value } = draft.cells;
-  if (signal === undefined && counts === undefined && value === undefined) {
-    report("readings", draft, "model/nothing-measured");
+/** Each reading lies inside the range, and is one that the instrument gives a meaning. */
+export const measured: ReadingsCheck = ({ name, readings }, context) => {
+  const instrument = instrumentOf(name, context);
+  if (instrument === undefined) return;
+  for (const draft of readings) {
+    checkReference(draft, instrument, context);
+    checkSignal(draft, instrument, context);
   }
-}
+  checkScaled(readings, instrument, context);
+  for (const phase of phases) {
+    checkJudged(
+      readings.filter(({ row }) => row.phase === phase && row.rejected === undefined),
+      instrument,
+      context,
+    );
+  }
+};
 
 function instrumentOf(
   calibration: string | undefined,

@@ -2,7 +2,7 @@ import { type Phase, phases } from "../../model/calibration-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { type TestPoint, testPointsOf, widePoints } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";
-import type { Check, CheckContext } from "./check-context.ts";
+import type { CheckContext, ReadingsCheck } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
 
 /** Common practice. */
@@ -14,18 +14,16 @@ const mostLines = 12;
 type PlacedDraft = DraftRow<"readings"> & { row: { reference: number } };
 
 /** The readings of each phase fall into test points, at least five of them. */
-export const points: Check = (context) => {
-  for (const [name, drafts] of context.readingsByCalibration) {
-    const tag = name === undefined ? undefined : context.calibrationByName.get(name)?.row.tag;
-    const instrument = tag === undefined ? undefined : context.instrumentByTag.get(tag)?.row;
-    const { rangeLower, rangeUpper } = instrument ?? {};
-    if (rangeLower === undefined || rangeUpper === undefined) continue;
-    const span = spanOf({ rangeLower, rangeUpper });
-    if (!(span > 0)) continue;
-    for (const phase of phases) {
-      const used = drafts.filter((draft): draft is PlacedDraft => isUsed(draft, phase));
-      if (used.length > 0) checkPhase(used, { phase, span, unit: instrument?.distanceUnit ?? "" }, context);
-    }
+export const points: ReadingsCheck = ({ name, readings }, context) => {
+  const tag = name === undefined ? undefined : context.calibrationByName.get(name)?.row.tag;
+  const instrument = tag === undefined ? undefined : context.instrumentByTag.get(tag)?.row;
+  const { rangeLower, rangeUpper } = instrument ?? {};
+  if (rangeLower === undefined || rangeUpper === undefined) return;
+  const span = spanOf({ rangeLower, rangeUpper });
+  if (!(span > 0)) return;
+  for (const phase of phases) {
+    const used = readings.filter((draft): draft is PlacedDraft => isUsed(draft, phase));
+    if (used.length > 0) checkPhase(used, { phase, span, unit: instrument?.distanceUnit ?? "" }, context);
   }
 };
 

@@ -3,29 +3,27 @@ import { groupedBy } from "../../model/grouped-by.ts";
 import { spanOf } from "../../model/range.ts";
 import { gapShare } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";
-import type { Check, CheckContext } from "./check-context.ts";
+import type { CheckContext, ReadingsCheck } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
 
 type ReadingDraft = DraftRow<"readings">;
 
 /** Rising readings rise and falling readings fall, within a run out or back; each point is read once a run. */
-export const readingOrder: Check = (context) => {
-  for (const [name, drafts] of context.readingsByCalibration) {
-    const used = drafts.filter(({ row }) => row.rejected === undefined && row.direction !== undefined);
-    const nearness = gapShare * spanOfCalibration(name, context);
-    const contradicted = new Set<ReadingDraft>();
-    for (const cycle of groupedBy(used, ({ row }) => `${row.phase} ${row.cycle}`).values()) {
-      const wrong = new Set(contradictedIn(cycle, nearness));
-      for (const run of runsOf(cycle))
-        reportDirection(
-          run.filter((draft) => wrong.has(draft)),
-          context,
-        );
-      for (const draft of wrong) contradicted.add(draft);
-    }
-    checkRuns(used, contradicted, context);
-    checkTwice(used, contradicted, context);
+export const readingOrder: ReadingsCheck = ({ name, readings }, context) => {
+  const used = readings.filter(({ row }) => row.rejected === undefined && row.direction !== undefined);
+  const nearness = gapShare * spanOfCalibration(name, context);
+  const contradicted = new Set<ReadingDraft>();
+  for (const cycle of groupedBy(used, ({ row }) => `${row.phase} ${row.cycle}`).values()) {
+    const wrong = new Set(contradictedIn(cycle, nearness));
+    for (const run of runsOf(cycle))
+      reportDirection(
+        run.filter((draft) => wrong.has(draft)),
+        context,
+      );
+    for (const draft of wrong) contradicted.add(draft);
   }
+  checkRuns(used, contradicted, context);
+  checkTwice(used, contradicted, context);
 };
 
 function spanOfCalibration(name: string | undefined, { calibrationByName, instrumentByTag }: CheckContext): number {

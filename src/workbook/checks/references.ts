@@ -3,12 +3,22 @@ import type { TableName } from "../../model/table-names.ts";
 import type { ProblemCode } from "../../problems/catalogue.ts";
 import type { Problem } from "../../problems/problem.ts";
 import type { DraftRow } from "../table-row.ts";
-import type { Check, CheckContext } from "./check-context.ts";
+import type { Check, CheckContext, ReadingsCheck } from "./check-context.ts";
 
-/** Every name that a row refers to stands in the table that it refers to. */
-export const references: Check = (context) => {
+/** Every tag and every standard that a row names stands in its table. */
+export const namesOfPlant: Check = (context) => {
   knownTags(context);
   knownStandards(context);
+};
+
+/** A reading that names no calibration could belong to any: it stops them all, once a name and not once a row. */
+export const readingsOfSome: ReadingsCheck = ({ name, readings }, context) => {
+  if (!context.isKnown("calibrations") || !isMissing(name, context.calibrationByName)) return;
+  reportOnceAName(context, { table: "readings", column: "calibration", code: "model/calibration-unknown" }, readings);
+};
+
+/** The same of the other tables; every output that was tripped stands in the table of outputs. */
+export const namesOfWork: Check = (context) => {
   knownCalibrations(context);
   knownOutputs(context);
 };
@@ -39,12 +49,11 @@ function knownStandards({ drafts, standardByName, isKnown, firstLook, report }: 
   }
 }
 
-/** A row that names no calibration could belong to any: it stops them all, once a name and not once a row. */
 function knownCalibrations(context: CheckContext): void {
   const { drafts, calibrationByName, isKnown } = context;
   if (!isKnown("calibrations")) return;
-  for (const table of ["readings", "trips", "loop_checks"] as const) {
-    const strays = (drafts[table] as readonly DraftRow<"readings">[]).filter(({ row }) =>
+  for (const table of ["trips", "loop_checks"] as const) {
+    const strays = (drafts[table] as readonly DraftRow<"trips">[]).filter(({ row }) =>
       isMissing(row.calibration, calibrationByName),
     );
     reportOnceAName(context, { table, column: "calibration", code: "model/calibration-unknown" }, strays);

@@ -12,6 +12,9 @@ export type Delimiter = NonNullable<FileDescription["delimiter"]>;
 /** One row that is not empty; `line` counts from 1, as an editor or a spreadsheet shows it. */
 export type RawRow = { line: number; cells: readonly string[] };
 
+/** Rows in their order: an array, or what holds them smaller and makes each anew when it is asked for. */
+export type RawRows = Iterable<RawRow> & { readonly length: number; at(index: number): RawRow | undefined };
+
 /** A sheet by its name, with the letters of the column of each place in the header; nothing for one that was added. */
 export type RawSheet = { name: string; letters: readonly string[] };
 
@@ -22,7 +25,7 @@ export type RawTable<Table extends AnyTableName = TableName> = {
   sheet?: RawSheet;
   header: readonly string[];
   headerLine: number;
-  rows: readonly RawRow[];
+  rows: RawRows;
   decimalMark: DecimalMark;
   description: FileDescription;
 };

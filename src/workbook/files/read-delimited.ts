@@ -17,6 +17,6 @@ export function readDelimited<Table extends AnyTableName>(
     problems.add("tables/encoding", { file: name });
     return unreadableTable({ table, file: name, name, encoding });
   }
-  const { rows, delimiter } = splitText(decoded.text, table, name, problems);
-  return tableOfRows({ table, file: name, name, encoding, delimiter, rows }, problems);
+  const { header, rows, delimiter } = splitText(decoded.pieces(), table, name, problems);
+  return tableOfRows({ table, file: name, name, encoding, delimiter, header, rows }, problems);
 }

@@ -77,5 +77,6 @@ function sheetTable<Table extends TableName>(
   const letters = (sheet.rows[0]?.cells ?? []).map((_, index) => columnLetters(index));
   const place = { table, file: name, sheet: { name: sheet.name, letters } };
   tellSheet(sheet, place, problems);
-  return tableOfRows({ ...place, name, encoding: kindOf(bytes), delimiter: null, rows: sheet.rows }, problems);
+  const [header, ...rows] = sheet.rows;
+  return tableOfRows({ ...place, name, encoding: kindOf(bytes), delimiter: null, header, rows }, problems);
 }

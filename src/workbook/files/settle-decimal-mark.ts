@@ -4,7 +4,7 @@ import type { ProblemList } from "../../problems/problem-list.ts";
 import type { DecimalMark } from "../../units/read-number.ts";
 import { isQuantity } from "../cells/read-number-or-words.ts";
 import { placeOfCell } from "./place-of-table.ts";
-import type { Delimiter, RawRow, RawSheet } from "./raw-table.ts";
+import type { Delimiter, RawRows, RawSheet } from "./raw-table.ts";
 
 /** A number with exactly one comma or point: the digits before the mark, the mark, the digits behind it. */
 const oneMark = /^[\s±+\-\u2212\u2013]*(\d[\d \u00a0\u2007\u2009\u202f'’]*)?([.,])(\d*)(?![\d.,])/u;
@@ -12,7 +12,7 @@ const oneMark = /^[\s±+\-\u2212\u2013]*(\d[\d \u00a0\u2007\u2009\u202f'’]*)?(
 /** "1,234" could be a thousand and some; "0,234" and "12,34" could not. */
 const wholeOfGroup = /^[1-9]\d{0,2}$/u;
 
-type RowsOfTable = { file: string; sheet?: RawSheet | undefined; rows: readonly RawRow[] };
+type RowsOfTable = { file: string; sheet?: RawSheet | undefined; rows: RawRows };
 type MarkedCell = Place & { text: string };
 type Votes = { comma?: MarkedCell; point?: MarkedCell; commas: number; points: number; sureCommas: number };
 

@@ -2,7 +2,7 @@ import { type AnyTableName, requiredTables } from "../../model/table-names.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { headerColumns } from "../header-columns.ts";
 import { placeOfTable } from "./place-of-table.ts";
-import type { Delimiter, FileDescription, RawRow, RawSheet, RawTable } from "./raw-table.ts";
+import type { Delimiter, FileDescription, RawRow, RawRows, RawSheet, RawTable } from "./raw-table.ts";
 import { settleDecimalMark } from "./settle-decimal-mark.ts";
 
 type Origin<Table> = {
@@ -13,7 +13,7 @@ type Origin<Table> = {
   encoding: FileDescription["encoding"];
 };
 
-/** Takes the first of the rows that are not empty as the header, and settles the decimal mark. */
+/** A table of its header, where there is one, and the rows below it; its decimal mark is settled by them. */
 export function tableOfRows<Table extends AnyTableName>(
   {
     table,
@@ -22,20 +22,20 @@ export function tableOfRows<Table extends AnyTableName>(
     name,
     encoding,
     delimiter,
+    header: first,
     rows,
-  }: Origin<Table> & { delimiter: Delimiter | null; rows: readonly RawRow[] },
+  }: Origin<Table> & { delimiter: Delimiter | null; header: RawRow | undefined; rows: RawRows },
   problems: ProblemList,
 ): RawTable<Table> {
-  const [first, ...rest] = rows;
   const isRequired = (requiredTables as readonly AnyTableName[]).includes(table);
-  if (rest.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
+  if (rows.length === 0 && isRequired && !hasQuoteProblem(file, problems)) {
     problems.add("tables/empty", placeOfTable({ file, sheet }));
   }
   const header = (first?.cells ?? []).map((cell) => cell.trim());
-  const decimalMark = settleDecimalMark({ file, sheet, rows: rest, delimiter }, headerColumns(table, header), problems);
+  const decimalMark = settleDecimalMark({ file, sheet, rows, delimiter }, headerColumns(table, header), problems);
   const description = { name, encoding, delimiter, decimalMark };
   const headerLine = first?.line ?? 1;
-  return { table, file, ...(sheet && { sheet }), header, headerLine, rows: rest, decimalMark, description };
+  return { table, file, ...(sheet && { sheet }), header, headerLine, rows, decimalMark, description };
 }
 
 /** What stands for a table that could not be read, so that it is not called missing as well. */

@@ -24,7 +24,7 @@ export function exampleOptions(
 
 function numbersOf({ header, rows, decimalMark }: RawTable<"readings">, column: string): Numbers {
   const index = header.findIndex((text) => withoutUnit(text).name === column);
-  const read = rows.flatMap(({ cells }) => readNumber(cells[index] ?? "", decimalMark) ?? []);
+  const read = Array.from(rows, ({ cells }) => readNumber(cells[index] ?? "", decimalMark) ?? []).flat();
   const inCells = read.find(({ unit }) => unit !== null)?.unit ?? undefined;
   return { values: read.map(({ value }) => value), unit: withoutUnit(header[index] ?? "").unit ?? inCells };
 }

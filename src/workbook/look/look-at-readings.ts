@@ -1,12 +1,13 @@
 import { greatestOf } from "../../numeric/least-and-greatest.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import { readNumber } from "../../units/read-number.ts";
+import { changedRows } from "../files/changed-rows.ts";
 import { placeOfTable, sheetBehind } from "../files/place-of-table.ts";
 import type { RawTable } from "../files/raw-table.ts";
 import { tableOfRows } from "../files/table-of-rows.ts";
 import { type ColumnOfReadings, columnsOfReadings, rankOf, withoutUnit } from "./column-names.ts";
 import { wordOfTable } from "./look-words.ts";
-import { orderOfReadings } from "./order-of-readings.ts";
+import { orderOfReadings, type PlaceInOrder } from "./order-of-readings.ts";
 
 /**
  * A lone table of readings as the program takes it: columns by the names that people give them, directions and cycles from
@@ -83,8 +84,8 @@ function settledAnew(
 ): RawTable<"readings"> {
   const { file, sheet, headerLine, rows, description } = raw;
   const { name, encoding, delimiter } = description;
-  const all = [{ line: headerLine, cells: header }, ...rows];
-  return tableOfRows({ table: "readings", file, sheet, name, encoding, delimiter, rows: all }, problems);
+  const named = { line: headerLine, cells: header };
+  return tableOfRows({ table: "readings", file, sheet, name, encoding, delimiter, header: named, rows }, problems);
 }
 
 function withWordsOfTable(table: RawTable<"readings">): RawTable<"readings"> {
@@ -93,22 +94,20 @@ function withWordsOfTable(table: RawTable<"readings">): RawTable<"readings"> {
     return index === -1 ? [] : [{ column, index }];
   });
   if (places.length === 0) return table;
-  const rows = table.rows.map(({ line, cells }) => ({
-    line,
-    cells: cells.map((cell, index) => {
+  const rows = changedRows(table.rows, (cells) =>
+    cells.map((cell, index) => {
       const place = places.find((one) => one.index === index);
       return place === undefined ? cell : wordOfTable(place.column, cell);
     }),
-  }));
+  );
   return { ...table, rows };
 }
 
 /** A header that fits the table, for whoever has none: a name for each of its columns. */
-function exampleHeader({ header, rows }: RawTable<"readings">): string {
-  const cells = [header, ...rows.map((row) => row.cells)][0] ?? [];
-  return cells.length === 2
+function exampleHeader({ header }: RawTable<"readings">): string {
+  return header.length === 2
     ? "distance,mA"
-    : ["distance,mA", ...cells.slice(2).map((_, index) => `note ${index + 1}`)].join(",");
+    : ["distance,mA", ...header.slice(2).map((_, index) => `note ${index + 1}`)].join(",");
 }
 
 /** Directions, and cycles with them, from the order of the rows; phase by phase, as far as phases are told apart. */
@@ -117,14 +116,15 @@ function withOrder(table: RawTable<"readings">, problems: ProblemList): RawTable
   if (index("direction") !== -1 || table.rows.length === 0) return table;
   const [reference, phase] = [index("reference"), index("phase")];
   const hasCycles = index("cycle") !== -1;
-  const numbers = table.rows.map(
-    ({ cells }) => readNumber(cells[reference] ?? "", table.decimalMark)?.value ?? Number.NaN,
-  );
-  const orders = new Map<number, { direction: string; cycle: number }>();
-  for (const name of new Set(table.rows.map(({ cells }) => cells[phase] ?? ""))) {
-    const places = table.rows.flatMap(({ cells }, place) =>
-      (cells[phase] ?? "") === name && !Number.isNaN(numbers[place]) ? [place] : [],
-    );
+  const placesOf = new Map<string, number[]>();
+  const numbers: number[] = [];
+  for (const { cells } of table.rows) {
+    const number = readNumber(cells[reference] ?? "", table.decimalMark)?.value;
+    if (number !== undefined) addTo(placesOf, cells[phase] ?? "", numbers.length);
+    numbers.push(number ?? Number.NaN);
+  }
+  const orders = new Map<number, PlaceInOrder>();
+  for (const places of placesOf.values()) {
     for (const [place, order] of orderOfReadings(places.map((one) => numbers[one] as number)).entries()) {
       orders.set(places[place] as number, order);
     }
@@ -142,11 +142,17 @@ function withOrder(table: RawTable<"readings">, problems: ProblemList): RawTable
     ...table,
     ...sheetBehind(added, table),
     header: [...added, ...table.header],
-    rows: table.rows.map(({ line, cells }, place) => {
+    rows: changedRows(table.rows, (cells, place) => {
       const { direction = "rising", cycle = 1 } = orders.get(place) ?? {};
-      return { line, cells: [...(hasCycles ? [direction] : [direction, String(cycle)]), ...cells] };
+      return [...(hasCycles ? [direction] : [direction, String(cycle)]), ...cells];
     }),
   };
+}
+
+function addTo(placesOf: Map<string, number[]>, name: string, place: number): void {
+  const places = placesOf.get(name);
+  if (places === undefined) placesOf.set(name, [place]);
+  else places.push(place);
 }
 
 function counted(cycles: number): string {

@@ -19,10 +19,13 @@ export function orderOfReadings(references: readonly number[]): readonly PlaceIn
     const [before, step, next] = [steps[place - 1] ?? 0, steps[place] ?? 0, steps[place + 1] ?? 0];
     return Math.abs(step) > jumpPart * span && step * next < 0 && step * before < 0;
   };
+  const on = nextWays(steps);
+  let before = 0;
   const directions = references.map((_, place): Direction => {
-    const before = place === 0 || isJump(place - 1) ? 0 : (steps[place - 1] ?? 0);
-    const on = steps.slice(place).find((step) => step !== 0) ?? 0;
-    const way = before !== 0 ? before : on !== 0 ? on : -(steps.slice(0, place).findLast((step) => step !== 0) ?? -1);
+    const step = place === 0 ? 0 : (steps[place - 1] ?? 0);
+    if (step !== 0) before = step;
+    const here = place === 0 || isJump(place - 1) ? 0 : step;
+    const way = here !== 0 ? here : on[place] !== 0 ? (on[place] ?? 0) : -(before === 0 ? -1 : before);
     return way < 0 ? "falling" : "rising";
   });
   let cycle = 1;
@@ -32,4 +35,11 @@ export function orderOfReadings(references: readonly number[]): readonly PlaceIn
     if (isAgain) cycle += 1;
     return { direction, cycle };
   });
+}
+
+/** The next step from each place on that leads anywhere; 0 where none does. */
+function nextWays(steps: readonly number[]): readonly number[] {
+  const ways: number[] = Array.from({ length: steps.length + 1 }, () => 0);
+  for (let place = steps.length - 1; place >= 0; place -= 1) ways[place] = steps[place] || (ways[place + 1] ?? 0);
+  return ways;
 }

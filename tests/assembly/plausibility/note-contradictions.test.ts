@@ -20,7 +20,9 @@ test("a pass that its number contradicts is a warning at its place, and one of i
     'loop_checks.csv:2:result: the result of supply at full output is pass, and yet: 11.4 V where 12 to 30 V is allowed; read "pass"; accepted: a result that the numbers bear out, or what is wrong in the numbers put right',
   ]);
   expect(problems.hasStop).toBe(false);
-  expect(cases.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([["verdict/loop-check-contradiction"]]);
+  expect(cases.map(({ read }) => read().warnings.map(({ code }) => code))).toEqual([
+    ["verdict/loop-check-contradiction"],
+  ]);
 });
 
 test("a fail with the same number, and a pass with a good one, contradict nothing", async () => {

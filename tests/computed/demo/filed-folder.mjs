@@ -70,7 +70,8 @@ async function everythingInOrder(workbooks) {
   for (const year of years) {
     const reading = await readWorkbook(nodeDisk, `${workbooks}/${year}`, { today, firstLook: {} });
     withoutProblems(reading);
-    for (const one of reading.cases) {
+    for (const { read } of reading.cases) {
+      const one = read();
       const act = (folder, day) => reportAndFile(folder, day, one, reading.digests);
       calibrations.push({ day: one.calibration.row.performedOn, act });
     }

@@ -35,7 +35,7 @@ async function answersOfWorkbook(sheets: readonly Sheet[]): Promise<readonly (re
   const nameOfLine = (file: string, line: number | undefined) =>
     namesOfRows(texts[file.split("/").at(-1) ?? ""] ?? "")[(line ?? 1) - 1];
   return sheets.map(({ name }) => {
-    const found = reading.cases.find(({ calibration: { row } }) => row.calibration === name);
+    const found = reading.cases.find(({ calibration }) => calibration === name)?.read();
     const codes = reading.problems.all
       .filter(({ place }) => nameOfLine(place.file, "line" in place ? place.line : undefined) === name)
       .map(({ code }) => code);

@@ -1,5 +1,14 @@
 import { expect, test } from "vitest";
-import { type CaseReporter, type CaseToReport, casesInTurn, oneByOne } from "../../../src/jobs/records/report-case.ts";
+import {
+  type CaseReporter,
+  type CaseToReport,
+  casesInTurn,
+  oneByOne,
+  type ReportedCase,
+  withoutRecord,
+} from "../../../src/jobs/records/report-case.ts";
+import { summaryOfIndex, summaryRows } from "../../../src/jobs/records/summary-rows.ts";
+import { indexRow } from "../../../src/report/columns/index-columns.tsx";
 import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "../memory-disk.ts";
 import { reportKept, softwareVersion } from "../reported-records.ts";
@@ -21,6 +30,22 @@ test("a case that went through a structured clone, as between threads, gives the
   expect([...elsewhere.written]).toEqual([...here.written]);
   expect(between.written).toEqual(direct.written);
   expect(between.reading.problems.all).toEqual(direct.reading.problems.all);
+});
+
+test("of a record that was made in another thread its line comes back, and no more", async () => {
+  const disk = memoryDisk(inFolder("book", smallestWorkbook));
+  const sent: ReportedCase[] = [];
+  const sending: CaseReporter = async function* (cases) {
+    for await (const reported of oneByOne(disk)(cases)) {
+      sent.push(withoutRecord(reported));
+      yield reported;
+    }
+  };
+  const { written } = await reportKept(disk, "book", { ...options, reporterFor: () => sending });
+  const row = indexRow(written[0]!.record, "LT-1/C-1.html");
+  expect(sent).toEqual([{ written: { page: "out/LT-1/C-1.html", row }, problems: [] }]);
+  expect(JSON.stringify(sent).length).toBeLessThan(1000);
+  expect(summaryOfIndex([row], "out")).toEqual(summaryRows(written));
 });
 
 test("records are written one at a time, in their order, and a disk that refuses one takes the next", async () => {

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
-import { indexRowOf, writeIndex } from "../../../src/jobs/records/write-index.ts";
+import { writeIndex } from "../../../src/jobs/records/write-index.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
+import { indexRow } from "../../../src/report/columns/index-columns.tsx";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { memoryDisk } from "../memory-disk.ts";
 
@@ -14,9 +15,7 @@ const noParts = { namesIn: async () => undefined, remove: async () => undefined 
 test("records of this run and of earlier ones are listed; what lies deeper, or is none, is not", async () => {
   const disk = memoryDisk(files);
   const problems = new ProblemList();
-  const written = [{ record: sealRecord(sampleRecord({ tag: "LT-2" })), page: "out/LT-2/C-2.html" }].map((one) =>
-    indexRowOf(one, "out"),
-  );
+  const written = [indexRow(sealRecord(sampleRecord({ tag: "LT-2" })), "LT-2/C-2.html")];
   await writeIndex({ disk, filing: { ...noParts, filesBelow } }, "out", written, problems);
   const index = String(disk.written.get("out/index.html"));
   expect([...index.matchAll(/<a href="([^"]+)"/gu)].map(([, path]) => path)).toEqual([
@@ -35,7 +34,7 @@ test("a record that lies where the index would is not written over", async () =>
 });
 
 test("of more than a thousand records every one stands in a part beside the page, all written together; older parts go", async () => {
-  const row = indexRowOf({ record: sealRecord(sampleRecord({ tag: "LT-1" })), page: "out/LT-1/C-1.html" }, "out");
+  const row = indexRow(sealRecord(sampleRecord({ tag: "LT-1" })), "LT-1/C-1.html");
   const many = Array.from({ length: 1001 }, (_, index) => ({
     ...row,
     tag: `LT-${index}`,

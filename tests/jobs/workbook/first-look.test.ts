@@ -17,7 +17,7 @@ function looked(text: string, given: FirstLook) {
 
 function rowsOf(table: RawTable | undefined): readonly Record<string, string>[] {
   if (table === undefined) throw new RangeError("rowsOf: no such table");
-  return table.rows.map(({ cells }) =>
+  return Array.from(table.rows, ({ cells }) =>
     Object.fromEntries(table.header.map((name, index) => [name, cells[index] ?? ""])),
   );
 }

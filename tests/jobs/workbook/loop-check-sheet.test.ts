@@ -23,7 +23,7 @@ test("the rows go into the table loop_checks as they are: read again, they are i
     firstLook: {},
   });
   expect(reading.problems.all.map(({ code }) => code)).toEqual(["model/loop-check-open"]);
-  expect(reading.cases[0]?.loopChecks).toHaveLength(lines.length - 1);
+  expect(reading.cases[0]?.read().loopChecks).toHaveLength(lines.length - 1);
 });
 
 test("readings, and even calibrations, need not be there yet", async () => {

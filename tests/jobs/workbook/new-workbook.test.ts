@@ -76,7 +76,7 @@ test.each<[NewWorkbookOptions, number]>([
   expect(told).toEqual([]);
   expect(files).toHaveLength(count);
   expect(reading.counts.readings).toBe(60);
-  expect(reading.cases[0]?.trips).toHaveLength(12);
+  expect(reading.cases[0]?.read().trips).toHaveLength(12);
 });
 
 test("an example with what must be there alone says what it does without", async () => {

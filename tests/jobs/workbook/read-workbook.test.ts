@@ -13,7 +13,8 @@ const look = Object.freeze({ range: "0:100mm", signal: "4:20mA", tolerance: "0.5
 
 async function read(texts: Texts, path: string, firstLook: FirstLook = {}) {
   const reading = await readWorkbook(memoryDisk(texts), path, { today: "2026-11-25", firstLook });
-  return { ...reading, told: reading.problems.all.map(sentence) };
+  const cases = reading.cases.map((one) => one.read());
+  return { ...reading, cases, told: reading.problems.all.map(sentence) };
 }
 
 function sha256(text: string): string {

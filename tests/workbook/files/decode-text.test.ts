@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { decodeText } from "../../../src/workbook/files/decode-text.ts";
+import { decodeText as decode } from "../../../src/workbook/files/decode-text.ts";
+
+function decodeText(bytes: Uint8Array) {
+  const decoded = decode(bytes);
+  return decoded && { text: [...decoded.pieces()].join(""), encoding: decoded.encoding };
+}
 
 const bytes = (...values: readonly number[]) => new Uint8Array(values);
 
@@ -55,4 +60,14 @@ test("a file full of NULs is no text; a single NUL is the cell's problem", () =>
 
 test("no bytes are an empty text", () => {
   expect(decodeText(bytes())).toEqual({ text: "", encoding: "utf-8" });
+});
+
+test("a long text comes in pieces, and a character that two of them share comes whole", () => {
+  const text = `a${"\u00e9".repeat(1_500_000)}\ud83d\ude42`;
+  const pieces = [...(decode(new TextEncoder().encode(text))?.pieces() ?? [])];
+  expect(pieces.length).toBeGreaterThan(1);
+  expect(pieces.join("")).toBe(text);
+  const cut = Buffer.concat([Buffer.alloc(2_097_151, "a"), Buffer.from([0xc3, 0xb1])]);
+  expect(decodeText(cut)?.text.endsWith("a\u00f1")).toBe(true);
+  expect(decodeText(cut.subarray(0, -1))).toMatchObject({ encoding: "windows-1252" });
 });

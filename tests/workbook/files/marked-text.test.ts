@@ -40,5 +40,5 @@ test("a table that was written holds the same texts when it is read", () => {
     "instruments",
     new ProblemList(),
   );
-  expect(read.rows.map(({ cells }) => cells[0])).toEqual(texts);
+  expect(Array.from(read.rows, ({ cells }) => cells[0])).toEqual(texts);
 });

@@ -3,10 +3,10 @@ import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { placeOfCell, placeOfTable, sheetBehind, sheetOfTable } from "../../../src/workbook/files/place-of-table.ts";
 import { tableOfRows } from "../../../src/workbook/files/table-of-rows.ts";
 
-const rows = [{ line: 3, cells: ["Reference (mm)", "", "signal", "signal", "toString", "note"] }];
+const header = { line: 3, cells: ["Reference (mm)", "", "signal", "signal", "toString", "note"] };
 const origin = { table: "readings", file: "book.xlsx", name: "book.xlsx", encoding: "xlsx", delimiter: null } as const;
 const letters = ["A", "B", "C", "D", "E", "F"];
-const table = tableOfRows({ ...origin, sheet: { name: "Readings", letters }, rows }, new ProblemList());
+const table = tableOfRows({ ...origin, sheet: { name: "Readings", letters }, header, rows: [] }, new ProblemList());
 
 test("a table of a sheet is named with it, and its cells by their letters", () => {
   expect(placeOfTable({ file: "readings.csv" }, 2)).toEqual({ file: "readings.csv", line: 2 });

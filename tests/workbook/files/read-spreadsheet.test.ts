@@ -70,7 +70,7 @@ test("a formula gives its cached value, and without one it is a problem at its c
     "2,1": { formula: "4+8.01" },
   });
   const { tables, problems } = await read(bytes);
-  expect(tables[0]?.rows[0]?.cells).toEqual(["25", "8.01"]);
+  expect(tables[0]?.rows.at(0)?.cells).toEqual(["25", "8.01"]);
   expect(problems).toMatchObject([
     {
       code: "tables/formula-uncalculated",
@@ -83,7 +83,7 @@ test("a formula gives its cached value, and without one it is a problem at its c
 test("truth values are words, and a sheet of another name is told unless it is empty", async () => {
   const bytes = await spreadsheetOfRows({ instruments: [["loop_powered"], [true]], Notes: [["hello"]], Sheet3: [] });
   const { tables, sheets } = await read(bytes);
-  expect(tables[0]?.rows[0]?.cells).toEqual(["true"]);
+  expect(tables[0]?.rows.at(0)?.cells).toEqual(["true"]);
   expect(sheets.slice(1)).toEqual([{ unknownSheet: "Notes" }]);
 });
 

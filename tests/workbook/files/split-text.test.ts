@@ -3,9 +3,10 @@ import { expect, test } from "vitest";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { splitText } from "../../../src/workbook/files/split-text.ts";
 
-function split(text: string) {
+function split(text: string, pieces: readonly string[] = [text]) {
   const problems = new ProblemList();
-  return { ...splitText(text, "readings", "readings.csv", problems), problems: problems.all };
+  const { header, rows, delimiter } = splitText(pieces, "readings", "readings.csv", problems);
+  return { rows: header === undefined ? [] : [header, ...rows], delimiter, problems: problems.all };
 }
 
 test("the delimiter is the one with which the header names most known columns, not the one that occurs most", () => {
@@ -60,5 +61,21 @@ test("cells that were written with quotation marks come back as they were", () =
       expect(rows[1]?.cells).toEqual(cells.some((text) => text.trim() !== "") ? cells : undefined);
     }),
     { seed: 20261125 },
+  );
+});
+
+/** As of a file, the first piece holds the header, and more. */
+const longBeginning = `reference,signal,remark\n1,2,"${"a".repeat(70_000)}"\n`;
+
+test("a text in pieces is split as it is in one, wherever the pieces end", () => {
+  const sign = fc.constantFrom("a", "1", '"', '""', ",", ";", "\n", "\r", "\r\n", " ", "\ufeff");
+  fc.assert(
+    fc.property(fc.array(sign), fc.array(fc.nat({ max: 40 })), (signs, cuts) => {
+      const text = `${longBeginning}${signs.join("")}`;
+      const places = [0, ...cuts.map((cut) => longBeginning.length + cut).toSorted((a, b) => a - b), text.length];
+      const pieces = places.slice(1).map((place, index) => text.slice(places[index], place));
+      expect(split(text, pieces)).toEqual(split(text));
+    }),
+    { seed: 20261128 },
   );
 });

@@ -9,7 +9,7 @@ async function looked(text: string) {
   const raw = await firstReading(async (first) => readDelimited({ name: "r.csv", bytes }, "readings", first), problems);
   if (raw === undefined) throw new Error("looked: no table");
   const table = lookAtReadings(raw, problems);
-  const rows = table.rows.map(({ cells }) => cells.join(" "));
+  const rows = Array.from(table.rows, ({ cells }) => cells.join(" "));
   const codes = problems.all.map(({ code }) => code);
   const isPhaseTold = codes.includes("look/phase-assumed");
   expect(isPhaseTold).toBe(!table.header.includes("phase") && table.rows.length > 0);
