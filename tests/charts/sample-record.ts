@@ -49,9 +49,21 @@ const usual: Settings = {
   leftOut: 0,
 };
 
-/** Invented readings by a seeded formula; everything else is computed from them as for a true record. */
+const made = new Map<string, CalibrationRecord>();
+
+/**
+ * Invented readings by a seeded formula; everything else is computed from them as for a true record, once for all tests
+ * of a process: each has a record of its own, which it may change.
+ */
 export function sampleRecord(options: SampleOptions = {}): CalibrationRecord {
   const settings = { ...usual, ...options };
+  const key = JSON.stringify(settings);
+  const record = made.get(key) ?? recordOf(settings);
+  made.set(key, record);
+  return structuredClone(record);
+}
+
+function recordOf(settings: Settings): CalibrationRecord {
   const noise = seededNoise(settings.seed);
   const none = { outputs: [], trips: [], loopChecks: [], controllerLimits: [], candidates: [], files: [] };
   const rows = {

@@ -11,6 +11,7 @@ import { recordSheets } from "../../src/spreadsheet/record-workbook.ts";
 import { type WrittenSheet, writeWorkbook } from "../../src/spreadsheet/write-workbook.ts";
 import { columnLetters } from "../../src/units/column-letters.ts";
 import { howMany } from "../how-many.ts";
+import { demoRecords } from "../report/demo-records.ts";
 import { writeGeneratedWorkbook } from "./generated-workbook.ts";
 import { describeWithProgram } from "./needs-program.ts";
 import { type Recalculated, recalculated } from "./recalculated.ts";
@@ -29,11 +30,10 @@ describeWithProgram(
   "LibreOffice reckons each formula to what the record says, whatever was kept beside it",
   (soffice) => {
     it("in the demonstration, in loops that were generated, and in some of the demonstration with one reading changed", async () => {
-      const { records } = await recordsOfFolder(demo);
       const generated = await generatedRecords();
       const changed = await recordsWithOneReadingChanged();
-      const plain = [...records, ...generated].map((record) => ({ record, sheets: recordSheets(record) }));
-      const some = records.flatMap((record, index) => (index % 3 === 0 ? [[record, changed[index]] as const] : []));
+      const plain = [...demoRecords, ...generated].map((record) => ({ record, sheets: recordSheets(record) }));
+      const some = demoRecords.flatMap((record, index) => (index % 3 === 0 ? [[record, changed[index]] as const] : []));
       const moved = some.map(([record, other]) => withTyped(record, other as CalibrationRecord));
       const books = [...plain, ...moved];
       const found = await recalculated(soffice, await written(books.map(({ sheets }) => sheets.map(planted))));
@@ -47,8 +47,8 @@ describeWithProgram(
     });
 
     it("and would be told apart if it did not: nothing agrees where the other program is told not to reckon", async () => {
-      const { records } = await recordsOfFolder(demo);
-      const book = { record: records[0] as CalibrationRecord, sheets: recordSheets(records[0] as CalibrationRecord) };
+      const record = demoRecords[0] as CalibrationRecord;
+      const book = { record, sheets: recordSheets(record) };
       const [found] = await recalculated(soffice, await written([book.sheets.map(planted)]), 1);
       const { held, different } = differences(book, found as Recalculated);
       expect(held).toBeGreaterThan(200);

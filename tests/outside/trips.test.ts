@@ -2,8 +2,8 @@ import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
 import type { SwitchedPhaseRecord } from "../../src/record/switching-schema.ts";
+import { demoRecords } from "../report/demo-records.ts";
 import { describeWithProgram } from "./needs-program.ts";
-import { recordsOfFolder } from "./records-of-folder.ts";
 
 /** Differences of numbers up to 500, summed in another order: 1e-13 of them at most, and a factor of a hundred for room. */
 const absoluteTolerance = 1e-9;
@@ -12,8 +12,8 @@ const script = fileURLToPath(new URL("./trips.R", import.meta.url));
 const demo = fileURLToPath(new URL("../../data-demo", import.meta.url));
 
 describeWithProgram("Rscript", "base R finds the same figures of the switched outputs", (rscript) => {
-  it("in every phase of the demonstration workbook in which an output was tripped", async () => {
-    const own = await ownFigures();
+  it("in every phase of the demonstration workbook in which an output was tripped", () => {
+    const own = ownFigures();
     const fromR = execFileSync(rscript, [script, demo], { encoding: "utf8" }).trimEnd().split("\n");
     expect(fromR).toHaveLength(own.size);
     expect(own.size).toBe(4 * 10);
@@ -25,10 +25,9 @@ describeWithProgram("Rscript", "base R finds the same figures of the switched ou
   });
 });
 
-async function ownFigures(): Promise<ReadonlyMap<string, number | null | undefined>> {
-  const { records } = await recordsOfFolder(demo);
+function ownFigures(): ReadonlyMap<string, number | null | undefined> {
   return new Map(
-    records.flatMap(({ calibration, switching = [] }) =>
+    demoRecords.flatMap(({ calibration, switching = [] }) =>
       switching.flatMap(({ phases: { asFound, asLeft } }) =>
         [...figuresOf(asFound, "as_found"), ...figuresOf(asLeft, "as_left")].map(
           ([figure, value]) => [`${calibration.calibration} ${figure}`, value] as const,

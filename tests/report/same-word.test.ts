@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { indexEntry } from "../../src/filing/index-entry.ts";
 import { summaryRows } from "../../src/jobs/records/summary-rows.ts";
-import { recordPage } from "../../src/jobs/records/write-record.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { overallOf } from "../../src/record/overall-of.ts";
 import { phasesOf } from "../../src/record/phases-of.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
 import { demoRecord } from "./demo-records.ts";
+import { drawnPage } from "./drawn-page.ts";
 
 /** Loops whose readings and switched outputs agree, and LT-640, whose output alone fails. */
 const tags = ["LT-310", "LT-640", "ZT-201", "ZT-233", "ZT-407"];
@@ -14,7 +14,7 @@ const tags = ["LT-310", "LT-640", "ZT-201", "ZT-233", "ZT-407"];
 test.each(tags)("page, terminal, register and label say one word of %s in each phase", async (tag) => {
   const record = sealRecord(demoRecord(tag));
   const phases = phasesOf(record).filter(({ phase }) => phase.complete);
-  const page = await recordPage(record);
+  const page = await drawnPage(demoRecord(tag));
   const onPage = [...page.matchAll(/<p class="verdict">([^<]*) <span/gu)].map(([, word = ""]) => word.toLowerCase());
   const [, row = []] = summaryRows([{ record, page: "a.html" }]);
   const terminal = row.slice(2, 4).filter((word) => word !== "–");

@@ -1,7 +1,6 @@
-import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { SwitchedPhaseRecord } from "../../../src/record/switching-schema.ts";
-import { recordsOfFolder } from "../../outside/records-of-folder.ts";
+import { demoRecords } from "../../report/demo-records.ts";
 
 /**
  * What demo-trips.mjs planted, in the loop's unit, as errors of the set point: `teach` is how far the output was taught
@@ -68,8 +67,6 @@ const plantedOutputs: readonly Planted[] = [
 /** How many standard deviations noise may carry a figure away: 4 is passed once in 16 000. */
 const noiseFactor = 4;
 
-const { records } = await recordsOfFolder(fileURLToPath(new URL("../../../data-demo", import.meta.url)));
-
 describe.each(plantedOutputs)("$tag Q1 $phase", (planted) => {
   const { setPoint, differential, statement, shares } = outputOf(planted);
   const { teach, shift, deviation, cycles } = planted;
@@ -90,12 +87,12 @@ describe.each(plantedOutputs)("$tag Q1 $phase", (planted) => {
 });
 
 it("every output of the demonstration workbook fits its input", () => {
-  const wiring = records.flatMap(({ switching = [] }) => switching.map((one) => one.wiring.statement));
+  const wiring = demoRecords.flatMap(({ switching = [] }) => switching.map((one) => one.wiring.statement));
   expect(wiring).toEqual(["pass", "pass", "pass"]);
 });
 
 function outputOf({ tag, phase }: Planted): SwitchedPhaseRecord {
-  const found = records.find(({ instrument }) => instrument.tag === tag)?.switching?.[0]?.phases[phase];
+  const found = demoRecords.find(({ instrument }) => instrument.tag === tag)?.switching?.[0]?.phases[phase];
   if (found === undefined) throw new Error(`the output of ${tag} was not tripped ${phase}`);
   return found;
 }

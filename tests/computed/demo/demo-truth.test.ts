@@ -1,7 +1,6 @@
-import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { CalibrationRecord, PhaseRecord } from "../../../src/record/record-schema.ts";
-import { recordsOfFolder } from "../../outside/records-of-folder.ts";
+import { demoProblems, demoRecords } from "../../report/demo-records.ts";
 import { soundSpeedOfMixture } from "./sound-speed-of-mixture.mjs";
 
 /**
@@ -68,8 +67,6 @@ const faultyLoops = ["ZT-330", "ZT-331", "LT-332", "LT-333"];
 /** How many standard deviations noise may carry a figure away: 4 is passed once in 16 000. */
 const noiseFactor = 4;
 
-const { records, problems } = await recordsOfFolder(fileURLToPath(new URL("../../../data-demo", import.meta.url)));
-
 describe.each(plantedPhases)("$tag $phase", (planted) => {
   const phase = phaseOf(planted);
   const { points, used, cycles } = phase.counted;
@@ -111,8 +108,10 @@ describe.each(plantedPhases)("$tag $phase", (planted) => {
 
 describe("the demonstration workbook", () => {
   it("is read without a problem, and holds no phase beside those planted", () => {
-    expect(problems).toEqual([]);
-    const found = records.flatMap(({ instrument, phases }) => Object.keys(phases).map((key) => [instrument.tag, key]));
+    expect(demoProblems).toEqual([]);
+    const found = demoRecords.flatMap(({ instrument, phases }) =>
+      Object.keys(phases).map((key) => [instrument.tag, key]),
+    );
     const straight = plantedPhases.map(({ tag, phase }) => [tag, phase]);
     expect(found).toEqual([...straight, ...faultyLoops.map((tag) => [tag, "asFound"])]);
   });
@@ -141,7 +140,7 @@ describe("the demonstration workbook", () => {
   });
 
   it("prints a due date only where the loop is fit and somebody agreed to the interval", () => {
-    expect(records.map(({ instrument, nextDue }) => [instrument.tag, nextDue])).toEqual([
+    expect(demoRecords.map(({ instrument, nextDue }) => [instrument.tag, nextDue])).toEqual([
       ["ZT-201", "2027-03-03"],
       ["LT-310", "2026-09-17"],
       ["ZT-115", undefined],
@@ -191,7 +190,7 @@ describe("the demonstration workbook", () => {
     expect(recordOf("LT-640").loopChecks?.items.flatMap(({ outside }) => outside)).toEqual([
       "11.4 V where 12 to 30 V is allowed",
     ]);
-    expect(records.flatMap(({ loopChecks }) => loopChecks?.incomplete ?? [])).toEqual([]);
+    expect(demoRecords.flatMap(({ loopChecks }) => loopChecks?.incomplete ?? [])).toEqual([]);
   });
 
   it("has in ZT-233 readings that all lie inside the tolerance, and a guard band of U that refuses the mean of some", () => {
@@ -212,7 +211,7 @@ function airShare(distance: number): number {
 }
 
 function recordOf(tag: string): CalibrationRecord {
-  const record = records.find(({ instrument }) => instrument.tag === tag);
+  const record = demoRecords.find(({ instrument }) => instrument.tag === tag);
   if (record === undefined) throw new Error(`no record of ${tag}`);
   return record;
 }

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { readSources } from "../../../src/jobs/collect/read-sources.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
+import { zipOf } from "../../workbook/zip-of.ts";
 import { memoryDisk } from "../memory-disk.ts";
 
 const readings = new TextEncoder().encode("calibration,reference,signal\nC-1,0,4.01\n");
@@ -22,7 +23,7 @@ test("a folder of packages gives each as a source of its own; folders inside a p
 });
 
 test("a package that would unpack to more than a sheet ever hands back is refused before it is", async () => {
-  const packed = zipSync({ "readings.csv": new Uint8Array(65_000_000) });
+  const packed = zipOf("readings.csv", new Uint8Array(65_000_000));
   expect(packed.length).toBeLessThan(100_000);
   const problems = new ProblemList();
   await readSources(memoryDisk({ "a.zip": packed }), ["a.zip"], problems);

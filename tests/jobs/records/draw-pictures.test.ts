@@ -3,6 +3,8 @@ import { drawPictures } from "../../../src/jobs/records/draw-pictures.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { switchingRecord } from "../../record/sample-switching.ts";
 
+const ofBothStages = await drawPictures(sampleRecord({ hasController: true }));
+
 const classOf = (svg: string) => /class="([^"]+)"/u.exec(svg)?.[1];
 
 test("a record with both phases has two widths of the error picture and, each phase, its others", async () => {
@@ -14,8 +16,8 @@ test("a record with both phases has two widths of the error picture and, each ph
   expect(absent).toEqual([]);
 });
 
-test("a controller adds the picture of the stages to each phase", async () => {
-  expect((await drawPictures(sampleRecord({ hasController: true }))).stages).toHaveLength(2);
+test("a controller adds the picture of the stages to each phase", () => {
+  expect(ofBothStages.stages).toHaveLength(2);
 });
 
 test("what cannot be drawn is said with its reason", async () => {
@@ -30,16 +32,16 @@ test("each switched output that was tripped has its picture after the others", a
   expect((await drawPictures(switchingRecord({ trips: [] }))).others).toHaveLength(others.length - 1);
 });
 
-test("no id stands twice among the pictures of a page", async () => {
-  const { errorWide, errorNarrow, stages, others } = await drawPictures(sampleRecord({ hasController: true }));
+test("no id stands twice among the pictures of a page", () => {
+  const { errorWide, errorNarrow, stages, others } = ofBothStages;
   const page = [errorWide, errorNarrow, ...stages, ...others].map((drawing) => drawing?.svg ?? "").join("");
   const ids = [...page.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
   expect(ids.length).toBeGreaterThanOrEqual(8);
   expect(new Set(ids).size).toBe(ids.length);
 });
 
-test("each picture has a title, a caption and a description", async () => {
-  const { errorWide, errorNarrow, stages, others } = await drawPictures(sampleRecord({ hasController: true }));
+test("each picture has a title, a caption and a description", () => {
+  const { errorWide, errorNarrow, stages, others } = ofBothStages;
   for (const drawing of [errorWide, errorNarrow, ...stages, ...others]) {
     expect(drawing?.title).not.toBe("");
     expect(drawing?.caption).not.toBe("");

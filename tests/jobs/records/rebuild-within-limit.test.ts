@@ -4,14 +4,13 @@ import { recordJson } from "../../../src/jobs/records/write-record.ts";
 import { figureDoubts } from "../../../src/jobs/signing/figure-doubts.ts";
 import { recordVerifier } from "../../../src/jobs/signing/verify-record.ts";
 import { sealOf } from "../../../src/proof/seal-record.ts";
-import { smallestWorkbook } from "../../workbook/smallest-workbook.ts";
-import { inFolder } from "../memory-disk.ts";
-import { reportedFrom, softwareVersion } from "../reported-records.ts";
+import { smallestWorkbook, withFile } from "../../workbook/smallest-workbook.ts";
+import { recordFrom, softwareVersion } from "../reported-records.ts";
 
-const { records } = await reportedFrom(inFolder("w", smallestWorkbook), "w", { decision: { monteCarlo: "250000" } });
-const [record] = records;
-if (record === undefined) throw new TypeError("one record is reported");
-const draws = 250_000 * (record.phases.asFound?.points.length ?? 0);
+/** Two test points, for every budget is drawn twice here. */
+const ends = smallestWorkbook["readings.csv"].replace(/^C-1,as_found,rising,(?:25|50|75),.*\n/gmu, "");
+const record = await recordFrom(withFile("readings.csv", ends), { decision: { monteCarlo: "250000" } });
+const draws = 2 * 250_000;
 
 test("budgets are drawn again where a record may ask for so many draws, and compared", () => {
   const rebuilt = rebuildWithinLimit(record, draws);
@@ -30,7 +29,7 @@ test("else everything but the drawn figures is compared, and that is said", () =
 });
 
 test("a record that asks for ten million draws of each budget is verified at once, its other figures compared", async () => {
-  const hostile = { ...structuredClone(record), monteCarloDraws: 10_000_000 };
+  const hostile = { ...structuredClone(await recordFrom()), monteCarloDraws: 10_000_000 };
   const sealed = { ...hostile, seal: sealOf(hostile) };
   expect(figureDoubts(sealed).note).toContain("50 million draws");
   const verifying = recordVerifier()(recordJson(sealed), "a.json", { softwareVersion, signers: undefined });

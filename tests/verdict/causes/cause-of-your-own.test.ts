@@ -1,30 +1,28 @@
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
-import { type CalibrationRecord, recordSchema } from "../../../src/record/record-schema.ts";
+import { recordSchema } from "../../../src/record/record-schema.ts";
 import { renderPage } from "../../../src/report/page.tsx";
-import { rowsOfDraw } from "../../computed/faults/record-of-draw.ts";
+import type { Cause } from "../../../src/verdict/causes/cause.ts";
+import { causes } from "../../../src/verdict/causes/causes.ts";
+import { recordOfRows, rowsOfDraw } from "../../computed/faults/record-of-draw.ts";
 import { plantedDraw, seed } from "./planted.ts";
 import { shortRail } from "./short-rail.ts";
 
-const list = "../../../src/verdict/causes/causes.ts";
 const noDrawings = { errorWide: undefined, errorNarrow: undefined, stages: [], others: [], absent: [] };
-let record: CalibrationRecord;
+const draw = plantedDraw({ seen: (part) => part + 0.05 }, { points: [0, 0.15, 0.3, 0.45, 0.6, 0.75] });
+const record = withOneMore(shortRail, () => recordOfRows(rowsOfDraw(draw, seed)));
 
-// Test files share their modules, so those that know the list are loaded anew, and once more for whoever comes after.
-beforeAll(async () => {
-  const known = await vi.importActual<typeof import("../../../src/verdict/causes/causes.ts")>(list);
-  vi.resetModules();
-  // The one line: the list of causes with one more.
-  vi.doMock(list, () => ({ ...known, causes: [...known.causes, shortRail] }));
-  const { recordOfRows } = await import("../../computed/faults/record-of-draw.ts");
-  const draw = plantedDraw({ seen: (part) => part + 0.05 }, { points: [0, 0.15, 0.3, 0.45, 0.6, 0.75] });
-  record = recordOfRows(rowsOfDraw(draw, seed));
-});
-
-afterAll(() => {
-  vi.doUnmock(list);
-  vi.resetModules();
-});
+/** What is made while the list of causes has one more. Test files share the list, so that it is as before afterwards. */
+function withOneMore<Made>(cause: Cause, make: () => Made): Made {
+  const list = causes as Cause[];
+  // The one line.
+  list.push(cause);
+  try {
+    return make();
+  } finally {
+    list.pop();
+  }
+}
 
 test("a cause of one's own reaches the record with its rivals", () => {
   const finding = record.causes?.asFound?.findings.find(({ id }) => id === "rail-too-short");
