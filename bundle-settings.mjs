@@ -1,4 +1,5 @@
-import { dirname } from "node:path";
+import { readdirSync } from "node:fs";
+import { basename, dirname, resolve } from "node:path";
 import { build } from "esbuild";
 import { fontPart, fontPartModule } from "./font-subsets.mjs";
 import { packedProgram, packedProgramModule } from "./packed-program.mjs";
@@ -14,16 +15,29 @@ const requireForBundledCommonJs =
 const chartsCompiledAhead = {
   name: "charts-compiled-ahead",
   setup({ onLoad }) {
-    onLoad({ filter: /-chart-spec\.ts$/ }, async ({ path }) => ({ contents: asBuilt(await exportsOf(path)) }));
+    onLoad({ filter: /-chart-spec\.ts$/ }, async ({ path }) => {
+      charts ??= compiledCharts();
+      return { contents: asBuilt((await charts)[basename(path, ".ts").replaceAll("-", "_")]) };
+    });
   },
 };
+
+const specs = resolve(import.meta.dirname, "src/charts/specs");
+let charts;
+
+/** The exports of every chart's specification, compiled together, for vega is read and started once so. */
+function compiledCharts() {
+  const names = readdirSync(specs).filter((name) => name.endsWith("-chart-spec.ts"));
+  const line = (name) => `export * as ${basename(name, ".ts").replaceAll("-", "_")} from "./${name}";\n`;
+  return exportsOf({ stdin: { contents: names.map(line).join(""), resolveDir: specs } });
+}
 
 /** The columns of the tables as data, so that no schema is made to read a table. */
 const columnsAhead = {
   name: "columns-ahead",
   setup({ onLoad }) {
     onLoad({ filter: /model\/columns-ahead\.ts$/ }, async ({ path }) => {
-      const { columnsByTable } = await exportsOf(path);
+      const { columnsByTable } = await exportsOf({ entryPoints: [path] });
       return {
         contents: `export const columnsByTable = JSON.parse(${JSON.stringify(JSON.stringify(columnsByTable))});`,
       };
@@ -31,9 +45,9 @@ const columnsAhead = {
   },
 };
 
-async function exportsOf(path) {
+async function exportsOf(entry) {
   const settings = { bundle: true, format: "esm", platform: "node", write: false };
-  const { outputFiles } = await build({ ...settings, entryPoints: [path] });
+  const { outputFiles } = await build({ ...settings, ...entry });
   return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`);
 }
 

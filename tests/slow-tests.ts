@@ -21,7 +21,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "charts/all-charts.test.ts": 90,
   "charts/chart-words.test.ts": 60,
   "charts/direction-chart.test.ts": 60,
-  "charts/drawing/same-as-vega.test.ts": 180,
+  "charts/drawing/same-as-vega.test.ts": 120,
   "charts/drawing/text-width.test.ts": 60,
   "charts/drawing/walk-chart.test.ts": 60,
   "charts/error-chart.test.ts": 60,

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
-import puppeteer, { type Browser, type Page } from "puppeteer-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import puppeteer, { type Browser, type BrowserContext, type Page } from "puppeteer-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { spanwright, written } from "../cli/built-command.ts";
 import { howMany } from "../how-many.ts";
@@ -69,18 +69,27 @@ function reported(book: string): SealedRecord {
 for (const [program, settings] of engines) {
   describeWithProgram(program, `an entry sheet in ${program}`, (executablePath) => {
     let folder: string;
-    let browser: Browser;
+    let browser: Browser | undefined;
 
-    beforeEach(async () => {
+    /** A browser that has kept nothing yet, in a folder of its own. */
+    async function launchedAnew(): Promise<Browser> {
+      await ended();
       folder = mkdtempSync(join(tmpdir(), "spanwright-sheet-"));
       for (const name of ["profile", "saved"]) mkdirSync(join(folder, name));
       written(join(folder, "book"), workbook);
       browser = await launched();
-    });
-    afterEach(async () => {
+      return browser;
+    }
+
+    async function ended(): Promise<void> {
+      if (browser === undefined) return;
       await browser.close().catch(() => undefined);
       rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
-    });
+    }
+    afterAll(ended);
+
+    /** What keeps nothing of what was typed before, for tests that do not end the browser. */
+    const newContext = async () => (browser ?? (await launchedAnew())).createBrowserContext();
 
     function launched(): Promise<Browser> {
       return puppeteer.launch({
@@ -98,8 +107,12 @@ for (const [program, settings] of engines) {
       });
     }
 
-    async function opened(viewport: (typeof widths)[number] = widths[0], messages: string[] = []): Promise<Page> {
-      const page = await browser.newPage();
+    async function opened(
+      within: Browser | BrowserContext,
+      viewport: (typeof widths)[number] = widths[0],
+      messages: string[] = [],
+    ): Promise<Page> {
+      const page = await within.newPage();
       page.on("console", (message) => messages.push(message.text()));
       page.on("pageerror", (fault) => messages.push(String(fault)));
       await page.setViewport(viewport);
@@ -136,7 +149,8 @@ for (const [program, settings] of engines) {
       "a whole calibration is typed at $width px: killed, opened again, handed back, collected, reported",
       async (viewport) => {
         const messages: string[] = [];
-        let page = await opened(viewport, messages);
+        const first = await launchedAnew();
+        let page = await opened(first, viewport, messages);
         await focusSignal(page, 0);
         for (const text of typed.slice(0, 4)) {
           await page.keyboard.type(text);
@@ -151,10 +165,10 @@ for (const [program, settings] of engines) {
         await focusSignal(page, 4);
         await page.keyboard.type("20,0");
         await kept(page);
-        browser.process()?.kill("SIGKILL");
+        first.process()?.kill("SIGKILL");
         await new Promise((resolve) => setTimeout(resolve, 500));
         browser = await launched();
-        page = await opened(viewport, messages);
+        page = await opened(browser, viewport, messages);
         expect((await signals(page)).slice(0, 5)).toEqual([...typed.slice(0, 4), "20,0"]);
         await focusSignal(page, 4);
         await page.keyboard.press("End");
@@ -234,11 +248,12 @@ for (const [program, settings] of engines) {
     }
 
     test("a second page of the same sheet is told in both, and the one that writes keeps everything", async () => {
-      const first = await opened();
+      const context = await newContext();
+      const first = await opened(context);
       await focusSignal(first, 0);
       await first.keyboard.type("4,01");
       await kept(first);
-      const second = await opened();
+      const second = await opened(context);
       expect((await signals(second))[0]).toBe("4,01");
       const says = (page: Page, words: string) =>
         until(page, `document.querySelector('.keeping').textContent.includes('${words}')`);
@@ -254,12 +269,14 @@ for (const [program, settings] of engines) {
       await press(first, "Go on here with what is kept");
       await kept(first);
       expect((await signals(first)).slice(0, 2)).toEqual(["4,01", "8,01"]);
+      await context.close();
     });
 
     test("nothing that axe finds, nothing beyond the edge, and no message, at 390 and at 1280 px", async () => {
+      const context = await newContext();
       for (const viewport of widths) {
         const messages: string[] = [];
-        const page = await opened(viewport, messages);
+        const page = await opened(context, viewport, messages);
         await focusSignal(page, 0);
         await page.keyboard.type("4,5");
         await page.keyboard.press("Enter");
@@ -272,6 +289,7 @@ for (const [program, settings] of engines) {
         expect(told).toEqual([]);
         await page.close();
       }
+      await context.close();
     });
   });
 }

@@ -10,7 +10,7 @@ import type { RegisterRow } from "../../src/record/register-form.ts";
 import { renderRegister } from "../../src/report/register-page.tsx";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { register, registerRow } from "../report/sample-register.ts";
-import { openBrowser } from "./browser.ts";
+import { openBrowser, openerIn } from "./browser.ts";
 import { elementsBeyond } from "./in-page.mjs";
 
 const worst = (errorPercentSpan: number) => ({ errorPercentSpan, errorDistance: 10 * errorPercentSpan });
@@ -65,10 +65,12 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
   const path = join(folder, "register.html");
   const address = pathToFileURL(path).href;
   let browser: Browser;
+  let open: ReturnType<typeof openerIn>;
   beforeAll(async () => {
     const years = [{ year: 2026, inTolerance: 3, of: 5, interval: { low: 0.1466, high: 0.9473 } }];
     writeFileSync(path, renderRegister({ ...register, rows, years }, await rateChart(years)).page);
     browser = await openBrowser(chromium);
+    open = openerIn(browser);
   });
   afterAll(async () => {
     await browser.close();
@@ -76,26 +78,17 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
   });
 
   /** Opens the page from the disk with the network off, under its own policy, and keeps what it complains of. */
-  async function opened(options: BrowserContextOptions = {}) {
-    const context = await browser.newContext({ offline: true, viewport: { width: 1280, height: 900 }, ...options });
-    const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
-    const messages: string[] = [];
-    page.on("console", (message) => messages.push(message.text()));
-    page.on("pageerror", (fault) => messages.push(fault.message));
-    await page.goto(address, { waitUntil: "load" });
-    return { page, messages, [Symbol.asyncDispose]: () => context.close() };
-  }
+  const opened = (options: BrowserContextOptions = {}) => open(address, options);
 
   const shownTags = (page: Page) => page.locator("#register tbody tr:visible th a").allTextContents();
 
   test("its table has the columns that are sorted here, and no others", async () => {
-    await using view = await opened();
+    const view = await opened();
     expect(await view.page.locator("#register thead th").allTextContents()).toEqual(orders.map(({ column }) => column));
   });
 
   test.each(orders)("it is sorted by $column, up and down; what is not known comes last", async (one) => {
-    await using view = await opened();
+    const view = await opened();
     const { page, messages } = view;
     const heading = page.locator("#register thead th", {
       has: page.getByRole("button", { name: one.column, exact: true }),
@@ -119,14 +112,14 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     ["nowhere", []],
     ["  ", allTags],
   ])("a search for %j shows the rows that have every word of it", async (words, tags) => {
-    await using view = await opened();
+    const view = await opened();
     await view.page.getByLabel("Search").fill(words);
     expect(await shownTags(view.page)).toEqual(tags);
     expect(await view.page.locator("#shown").textContent()).toBe(`${tags.length} of 5 shown`);
   });
 
   test("the loops of one state are shown, with a search among them, and all again", async () => {
-    await using view = await opened();
+    const view = await opened();
     const { page, messages } = view;
     for (const { tag, due } of rows) {
       await page.getByLabel("State").selectOption(due.state);
@@ -142,14 +135,14 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
   });
 
   test("what is shown stays shown when it is sorted", async () => {
-    await using view = await opened();
+    const view = await opened();
     await view.page.getByLabel("Search").fill("zt");
     await view.page.getByRole("button", { name: "Calibrated" }).click();
     expect(await shownTags(view.page)).toEqual(["ZT-3", "ZT-4", "ZT-1"]);
   });
 
   test("without its script it shows every row, and nothing to search or sort with", async () => {
-    await using view = await opened({ javaScriptEnabled: false });
+    const view = await opened({ javaScriptEnabled: false });
     expect(await shownTags(view.page)).toEqual(allTags);
     expect(await view.page.locator("button, input, select, output").filter({ visible: true }).count()).toBe(0);
   });
@@ -158,22 +151,21 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     const slipped = join(folder, "slipped.html");
     const html = renderRegister({ ...register, rows }, undefined).page;
     writeFileSync(slipped, html.replace("<main>", '<main><script>document.title="ran"</script>'));
-    await using view = await opened();
-    await view.page.goto(pathToFileURL(slipped).href, { waitUntil: "load" });
+    const view = await open(pathToFileURL(slipped).href);
     expect(await view.page.title()).toBe("Register of calibrations, 2026-11-25");
     expect(await view.page.getByLabel("Search").isVisible()).toBe(true);
     expect(view.messages.filter((message) => message.includes("Content Security Policy"))).toHaveLength(1);
   });
 
   test("it fits a telephone 390 pixels wide; only the table of loops scrolls, in its own place", async () => {
-    await using view = await opened({ viewport: { width: 390, height: 844 } });
+    const view = await opened({ viewport: { width: 390, height: 844 } });
     const { scrollWidth, beyond } = await view.page.evaluate(elementsBeyond);
     expect(beyond).toEqual([]);
     expect(scrollWidth).toBeLessThanOrEqual(390);
   });
 
   test.each([1280, 390])("axe finds nothing in it, %d pixels wide", async (width) => {
-    await using view = await opened({ bypassCSP: true, viewport: { width, height: 900 } });
+    const view = await opened({ bypassCSP: true, viewport: { width, height: 900 } });
     await view.page.evaluate(axe.source);
     const { violations, passes } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
     expect(passes.length).toBeGreaterThan(10);
@@ -195,14 +187,13 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     });
 
     async function openedLarge(options: BrowserContextOptions = {}) {
-      const view = await opened(options);
-      await view.page.goto(large, { waitUntil: "load" });
+      const view = await open(large, options);
       if (options.javaScriptEnabled !== false) await view.page.locator("#find").waitFor({ state: "visible" });
       return view;
     }
 
     test("200 rows are drawn at a time, and turned over", async () => {
-      await using view = await openedLarge();
+      const view = await openedLarge();
       const { page, messages } = view;
       const shown = page.locator("#shown");
       expect(await page.locator("#register tbody tr").count()).toBe(200);
@@ -218,7 +209,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     });
 
     test("search, state and order go through all of them", async () => {
-      await using view = await openedLarge();
+      const view = await openedLarge();
       const { page } = view;
       await page.getByLabel("Search").fill("<gate> pit &");
       expect(await shownTags(page)).toEqual(["LT-0007", "LT-0407", "LT-0807"]);
@@ -235,7 +226,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     });
 
     test("without scripts the first rows stand there, and every part is named", async () => {
-      await using view = await openedLarge({ javaScriptEnabled: false });
+      const view = await openedLarge({ javaScriptEnabled: false });
       expect(await shownTags(view.page)).toHaveLength(200);
       for (const summary of await view.page.locator(".in-parts summary").all()) await summary.click();
       const links = view.page.locator(".in-parts a").filter({ visible: true });
@@ -248,7 +239,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     });
 
     test("paper has the rows that are shown, says what was sought, and where the others are", async () => {
-      await using view = await openedLarge();
+      const view = await openedLarge();
       const { page } = view;
       await page.getByLabel("Search").fill("gate");
       await page.emulateMedia({ media: "print" });
@@ -265,7 +256,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     test.each([1280, 390])(
       "a part reads without scripts, leads back, and axe finds nothing in it, %d wide",
       async (width) => {
-        await using view = await openedLarge({ javaScriptEnabled: false, viewport: { width, height: 900 } });
+        const view = await openedLarge({ javaScriptEnabled: false, viewport: { width, height: 900 } });
         await view.page.locator(".in-parts summary").last().click();
         await view.page.getByRole("link", { name: "LT-1000 to LT-1200" }).click();
         expect(await view.page.locator(".register tbody tr").count()).toBe(201);
@@ -274,8 +265,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
         await view.page.getByRole("link", { name: "large.html" }).click();
         expect(view.page.url()).toBe(large);
 
-        await using other = await opened({ bypassCSP: true, viewport: { width, height: 900 } });
-        await other.page.goto(part, { waitUntil: "load" });
+        const other = await open(part, { bypassCSP: true, viewport: { width, height: 900 } });
         await other.page.evaluate(axe.source);
         const { violations } = (await other.page.evaluate("axe.run(document)")) as axe.AxeResults;
         expect(violations.map(({ id }) => id)).toEqual([]);
@@ -283,7 +273,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     );
 
     test("axe finds nothing in it", async () => {
-      await using view = await openedLarge({ bypassCSP: true });
+      const view = await openedLarge({ bypassCSP: true });
       await view.page.evaluate(axe.source);
       const { violations } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
       expect(violations.map(({ id }) => id)).toEqual([]);

@@ -2,12 +2,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import axe from "axe-core";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { demoRecords } from "../report/demo-records.ts";
 import { drawnPage } from "../report/drawn-page.ts";
-import { openBrowser } from "./browser.ts";
+import { openBrowser, openerIn } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
 import { elementsBeyond, scrollingPlaces, seenText, verdictColours } from "./in-page.mjs";
 
@@ -17,26 +17,15 @@ const leastContrast = 4.5;
 describeWithProgram("chromium", "a page on a screen", (chromium) => {
   const folder = mkdtempSync(join(tmpdir(), "spanwright-screen-"));
   let browser: Browser;
+  let opened: ReturnType<typeof openerIn>;
   beforeAll(async () => {
     browser = await openBrowser(chromium);
+    opened = openerIn(browser);
   });
   afterAll(async () => {
     await browser.close();
     rmSync(folder, { recursive: true });
   });
-
-  /** Opens a page from the disk with the network off, and keeps what it asks for and complains of. */
-  async function opened(address: string, options: BrowserContextOptions = {}) {
-    const context = await browser.newContext({ offline: true, viewport: { width: 1280, height: 900 }, ...options });
-    const page = await context.newPage();
-    const requests: string[] = [];
-    const messages: string[] = [];
-    page.on("request", (request) => requests.push(request.url()));
-    page.on("console", (message) => messages.push(message.text()));
-    page.on("pageerror", (fault) => messages.push(fault.message));
-    await page.goto(address, { waitUntil: "load" });
-    return { page, context, requests, messages };
-  }
 
   test.each(demoPages)("$label shows the same with and without scripts, without a network", async (demo) => {
     const address = onDisk(folder, demo);
@@ -45,18 +34,16 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     expect(text).toContain(demo.record.calibration.calibration);
     expect(text).toMatch(/Sign-off.*End of record/su);
     expect(await with_.page.evaluate(seenText)).toBe(text);
-    for (const { requests, messages, context } of [with_, without]) {
+    for (const { requests, messages } of [with_, without]) {
       expect(requests.filter((url) => url !== address && !url.startsWith("data:font/woff2"))).toEqual([]);
       expect(messages).toEqual([]);
-      await context.close();
     }
   });
 
   test.each(demoPages)("$label is set in the font that it brings", async (demo) => {
-    const { page, context } = await opened(onDisk(folder, demo));
+    const { page } = await opened(onDisk(folder, demo));
     const loaded = await page.evaluate("[...document.fonts].map(({weight, status}) => weight + ' ' + status).sort()");
     expect([...new Set(loaded as string[])]).toEqual(["400 loaded", "600 loaded"]);
-    await context.close();
   });
 
   test.each(demoPages)(
@@ -66,21 +53,19 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
         "<main>",
         '<main><script>document.title="ran"</script><img src="https://example.org/x">',
       );
-      const { page, context, messages } = await opened(onDisk(folder, { ...demo, html: slipped }));
+      const { page, messages } = await opened(onDisk(folder, { ...demo, html: slipped }));
       expect(await page.title()).not.toBe("ran");
       expect(messages.filter((message) => message.includes("Content Security Policy"))).toHaveLength(2);
-      await context.close();
     },
   );
 
   test.each(demoPages)(
     "$label fits a telephone 390 pixels wide; only tables scroll, each in its own place",
     async (demo) => {
-      const { page, context } = await opened(onDisk(folder, demo), { viewport: { width: 390, height: 844 } });
+      const { page } = await opened(onDisk(folder, demo), { viewport: { width: 390, height: 844 } });
       const { scrollWidth, beyond } = await page.evaluate(elementsBeyond);
       expect(beyond).toEqual([]);
       expect(scrollWidth).toBeLessThanOrEqual(390);
-      await context.close();
     },
   );
 
@@ -93,14 +78,13 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
         [390, "light"],
         [320, "dark"],
       ] as const) {
-        const { page, context } = await opened(address, {
+        const { page } = await opened(address, {
           bypassCSP: true,
           colorScheme,
           viewport: { width, height: 900 },
         });
         await page.evaluate(unfold);
         expect(await findings(page), String(width)).toEqual([]);
-        await context.close();
       }
     },
   );
@@ -109,7 +93,7 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     "in $label a place that scrolls sideways says so, and the keyboard stops only there",
     async (demo) => {
       for (const width of [1280, 800, 390]) {
-        const { page, context } = await opened(onDisk(folder, demo), { viewport: { width, height: 900 } });
+        const { page } = await opened(onDisk(folder, demo), { viewport: { width, height: 900 } });
         await page.evaluate(unfold);
         const places = await page.evaluate(scrollingPlaces);
         expect(places.length).toBeGreaterThan(5);
@@ -119,14 +103,13 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
             places.filter(({ name, scrolls }) => scrolls && !/working|As found$|As left$|^Wider/u.test(name)),
             "only the working",
           ).toEqual([]);
-        await context.close();
       }
     },
   );
 
   test("on a telephone an annex is folded until somebody asks for it, by its box or from the contents", async () => {
     const [demo = never()] = demoPages;
-    const { page, context } = await opened(onDisk(folder, demo), { viewport: { width: 390, height: 844 } });
+    const { page } = await opened(onDisk(folder, demo), { viewport: { width: 390, height: 844 } });
     const body = page.locator("#annex-a .annex-body");
     expect(await body.isVisible()).toBe(false);
     await page.locator("#annex-a .fold input").check();
@@ -135,12 +118,11 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     expect(await page.locator("#annex-c .annex-body").isVisible()).toBe(true);
     await page.emulateMedia({ media: "print" });
     expect(await page.locator("#annex-e .annex-body").isVisible()).toBe(true);
-    await context.close();
   });
 
   test("the first stop of the keyboard leads past the contents to the result, and the contents stand beside the sheet", async () => {
     const [demo = never()] = demoPages;
-    const { page, context } = await opened(onDisk(folder, demo));
+    const { page } = await opened(onDisk(folder, demo));
     await page.keyboard.press("Tab");
     expect(await page.evaluate("document.activeElement.getAttribute('href')")).toBe("#answer-title");
     const [contents, sheet] = [
@@ -153,11 +135,10 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     expect((picture?.height ?? 0) / (picture?.width ?? 1)).toBeGreaterThan(0.38);
     // The certificate is the first screen and three quarters at most, of a loop with two stages and two phases.
     expect(sheet?.height).toBeLessThan(1.75 * 900);
-    await context.close();
   });
 
   test("every part and every table of every demo page has a name of its own, the folded ones too", async () => {
-    const { page, context } = await opened("about:blank", { bypassCSP: true });
+    const { page } = await opened("about:blank", { bypassCSP: true });
     const names = new Set<string>();
     for (const record of demoRecords) {
       await page.setContent(await drawnPage(record));
@@ -167,11 +148,10 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
       for (const { nodes } of passes) for (const { html } of nodes) names.add(html);
     }
     expect(names.size).toBeGreaterThan(10);
-    await context.close();
   });
 
   test.each(demoPages)("in grey the verdicts of $label are words that can be read", async (demo) => {
-    const { page, context } = await opened(onDisk(folder, demo));
+    const { page } = await opened(onDisk(folder, demo));
     const verdicts = await page.evaluate(verdictColours);
     const words = verdicts.map(({ text }) => text).filter((text) => text !== "");
     expect(words.length).toBeGreaterThan(demo.record.phases.asFound?.counted.used ?? 0);
@@ -179,7 +159,6 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     for (const { text, colour, background } of verdicts) {
       expect(contrastInGrey(colour, background), text).toBeGreaterThanOrEqual(leastContrast);
     }
-    await context.close();
   });
 });
 

@@ -12,9 +12,9 @@ import { howMany } from "../how-many.ts";
 import { builtFilingProcess, filingProcess, type PagesOnDisk, pagesOnDisk } from "./process-of-pages.ts";
 import { diskWith, temporaryFolder } from "./sample-pages.ts";
 
-/** Of a moment that a fiftieth of the ends hit, forty hit it in 55 runs of 100, and 200 in 98; the seed can be another. */
-const kills = howMany(40, 200);
-const pagesToFile = howMany(100, 500);
+/** Of a moment that a fiftieth of the ends hit, twenty hit it in 33 runs of 100, and 200 in 98; the seed can be another. */
+const kills = howMany(20, 200);
+const pagesToFile = howMany(50, 500);
 /** Two or three pages are filed in the longest time that a process is left. */
 const longestMilliseconds = 24;
 /** More than are filed in that time. */

@@ -9,8 +9,8 @@ import { builtFilingProcess, filingProcess, pagesOnDisk } from "./process-of-pag
 import { diskWith, temporaryFolder } from "./sample-pages.ts";
 
 const processes = 8;
-/** Each waits for the seven others at each page: 400 meetings show what happens in one of a hundred. */
-const pagesEach = howMany(50, 200);
+/** Each waits for the seven others at each page: 160 meetings show what happens in one of forty. */
+const pagesEach = howMany(20, 200);
 
 test(`${processes} processes file ${pagesEach} pages each into one folder: all are there, and the chain is whole`, async () => {
   const root = temporaryFolder();

@@ -114,7 +114,7 @@ const otherColumns = hostileColumns.filter(({ isText }) => !isText);
  * the columns that take no text, and all of them in each where MANY_CASES is set.
  */
 function someFor(column: HostileColumn, columns: readonly HostileColumn[], texts: readonly HostileText[]) {
-  const many = howMany(columns === keyColumns ? 8 : 5, texts.length);
+  const many = howMany(columns === keyColumns ? 4 : 3, texts.length);
   const first = columns.indexOf(column) * many;
   return Array.from({ length: many }, (_, place) => texts[(first + place) % texts.length] as HostileText);
 }

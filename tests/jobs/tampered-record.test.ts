@@ -12,8 +12,8 @@ import { inFolder } from "./memory-disk.ts";
 import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "./reported-records.ts";
 
 const seed = 20_261_125;
-/** Of what one byte in a hundred would bring about, 250 bytes show one in 92 runs of 100. */
-const times = howMany(250, 1000);
+/** Of what one byte in a hundred would bring about, 150 bytes show one in 78 runs of 100. */
+const times = howMany(150, 1000);
 const { record, page, json } = await reportedRecord();
 const data = { start: page.indexOf('id="record">') + 'id="record">'.length, end: page.lastIndexOf("</script>") };
 const body = page.indexOf("<body>");
@@ -122,8 +122,8 @@ test("each number that can be read on the page, altered alone, is found by compa
     [...text.matchAll(/\d+(?:[.,]\d+)?/gu)].map((number) => ({ at: body + index + number.index, text: number[0] })),
   );
   expect(numbers.length).toBeGreaterThan(500);
-  // Every third one: what holds a number of the page holds its neighbours.
-  const apart = howMany(3, 1);
+  // Every sixth one: what holds a number of the page holds its neighbours.
+  const apart = howMany(6, 1);
   for (const { at, text } of numbers.filter((_, place) => place % apart === 0)) {
     const last = Number(text.at(-1));
     const altered = `${page.slice(0, at)}${text.slice(0, -1)}${(last + 1) % 10}${page.slice(at + text.length)}`;
@@ -132,7 +132,7 @@ test("each number that can be read on the page, altered alone, is found by compa
 });
 
 /** A field of readings, points or rows stands in each of them: in so many it is altered. */
-const ofOneField = howMany(3, Number.POSITIVE_INFINITY);
+const ofOneField = howMany(1, Number.POSITIVE_INFINITY);
 
 /** Every field of a record by its path, and the record with that one altered and sealed anew. */
 function* forgeries(): Generator<{ path: string; forged: SealedRecord }> {
@@ -185,7 +185,7 @@ test("each value altered alone and sealed anew is found by computing it again, b
     if (doubts.length === 0) unfound.add(path.replace(/\[\d+\]/gu, "[]"));
     else if (!path.startsWith("inputs.") && doubts[0]?.place !== path) misplaced.push(path);
   }
-  expect(tried).toBeGreaterThan(howMany(200, 500));
+  expect(tried).toBeGreaterThan(howMany(150, 500));
   expect([...unfound].filter((path) => !takenAsRecorded.some((pattern) => pattern.test(path)))).toEqual([]);
   for (const pattern of takenAsRecorded) expect([...unfound].some((path) => pattern.test(path))).toBe(true);
   // What the rest hangs on is told by what hangs on it: the name by which the rows are found, and how the run was asked for.

@@ -1,16 +1,29 @@
 import { execFileSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
-import { expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { describeWithProgram } from "../../outside/needs-program.ts";
 import { filesBelow, spanwright, temporaryFolder } from "../built-command.ts";
+
+/** A record reported once for all; each test has a copy of it. */
+const reported = mkdtempSync(join(tmpdir(), "spanwright-pdf-"));
+beforeAll(() => {
+  expect(spanwright("report", "data-demo", "--tag", "LT-640", "--out", reported).exitCode).toBe(0);
+});
+afterAll(() => rmSync(reported, { recursive: true }));
+
+function folderOfRecord(): string {
+  const folder = temporaryFolder();
+  cpSync(reported, folder, { recursive: true });
+  return folder;
+}
 
 describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
   describeWithProgram("chromium", "of a page that an installed browser printed", (chromium) => {
     test("lies beside the page, as a PDF file, and nothing else is left there", () => {
-      const folder = temporaryFolder();
-      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      const folder = folderOfRecord();
       const page = join(folder, "LT-640", "C-2026-047.html");
       const run = spanwright("pdf", page, "--browser", chromium);
       expect(run).toEqual({ exitCode: 0, output: `${join(folder, "LT-640", "C-2026-047.pdf")}\n`, complaints: "" });
@@ -26,8 +39,7 @@ describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
     });
 
     test("has a title, a language, tags and an outline with every annex, as another reader finds them", async () => {
-      const folder = temporaryFolder();
-      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      const folder = folderOfRecord();
       expect(spanwright("pdf", folder, "--browser", chromium).exitCode).toBe(0);
       const path = join(folder, "LT-640/C-2026-047.pdf");
       const told = execFileSync(pdfdetach.replace(/pdfdetach$/u, "pdfinfo"), [path], { encoding: "utf8" });
@@ -51,8 +63,7 @@ describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
       ["A4", 595, 842],
       ["letter", 612, 792],
     ])("on %s, and the certificate alone, as it is asked for", async (paper, width, height) => {
-      const folder = temporaryFolder();
-      spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+      const folder = folderOfRecord();
       const run = spanwright("pdf", folder, "--browser", chromium, "--paper", paper, "--certificate");
       expect(run.exitCode, run.complaints).toBe(0);
       const document = await PDFDocument.load(readFileSync(join(folder, "LT-640/C-2026-047.pdf")));
@@ -64,8 +75,7 @@ describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
 );
 
 test("a browser that is none is told, and no file is left", () => {
-  const folder = temporaryFolder();
-  spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+  const folder = folderOfRecord();
   const page = join(folder, "LT-640", "C-2026-047.html");
   const run = spanwright("pdf", page, "--browser", join(folder, "no-such-browser"));
   expect(run.exitCode).toBe(2);

@@ -1,6 +1,7 @@
-import { chmodSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { checkSignatures } from "../../../src/proof/check-signatures.ts";
 import { readSealedRecord } from "../../../src/record/read-sealed-record.ts";
 import { signersTable } from "../../jobs/signed-disk.ts";
@@ -10,13 +11,22 @@ import { filesBelow, spanwright, spanwrightGiven, temporaryFolder, written } fro
 
 const byInes = withText("calibrations.csv", "T. Example", "I. Example");
 
+/** Reported once for all; each test has a copy of it. */
+const book = Object.fromEntries(Object.entries(byInes).map(([name, text]) => [`book/${name}`, text]));
+const whole = mkdtempSync(join(tmpdir(), "spanwright-sign-"));
+beforeAll(() => {
+  written(whole, book);
+  const run = spanwright("report", join(whole, "book"), "--out", join(whole, "out"));
+  expect(run).toMatchObject({ exitCode: 0, complaints: "" });
+});
+afterAll(() => rmSync(whole, { recursive: true }));
+
 /** The record of the smallest workbook, reported, with keys and signers. */
 function reported() {
-  const books = Object.fromEntries(Object.entries(byInes).map(([name, text]) => [`book/${name}`, text]));
-  const root = written(temporaryFolder(), { ...books, ...keyFiles });
+  const root = written(temporaryFolder(), keyFiles);
+  cpSync(whole, root, { recursive: true });
   for (const name of Object.keys(keyFiles)) chmodSync(join(root, name), 0o600);
   const report = () => spanwright("report", join(root, "book"), "--out", join(root, "out"));
-  expect(report()).toMatchObject({ exitCode: 0, complaints: "" });
   writeFileSync(join(root, "out/signers.csv"), signersTable());
   const page = join(root, "out/LT-1/C-1.html");
   const json = join(root, "out/LT-1/C-1.json");
