@@ -23,8 +23,8 @@ contributions <- function(u, freedom, is_rectangular, is_shared) {
 }
 
 stacked <- function(...) {
-  parts <- list(...)
-  column <- function(name) unlist(lapply(parts, function(part) part[[name]]), use.names = FALSE)
+  parts <- Filter(length, list(...))
+  column <- function(name) unlist(lapply(parts, .subset2, name), use.names = FALSE)
   contributions(column("u"), column("freedom"), column("is_rectangular"), column("is_shared"))
 }
 
@@ -43,9 +43,19 @@ typed_step <- function(texts) {
   10^-max(0, written - exponent)
 }
 
+# The standards of the kind of `unit`, each as a list with its size in that unit and the days since its certificate;
+# kept, for every test point asks for them.
+known_standards <- new.env()
 fitting_standards <- function(condition, unit) {
-  own <- standards[standards$calibration == condition$calibration, ]
-  own[which(units[own$uncertainty_unit, "kind"] == units[unit, "kind"]), ]
+  key <- paste(condition$calibration, unit)
+  if (is.null(known_standards[[key]])) {
+    own <- standards[standards$calibration == condition$calibration, ]
+    own <- own[which(units[own$uncertainty_unit, "kind"] == units[unit, "kind"]), ]
+    own$size <- units[own$uncertainty_unit, "size"] / units[unit, "size"]
+    own$days <- as.numeric(as.Date(condition$performed_on) - as.Date(own$calibrated_on))
+    known_standards[[key]] <- lapply(seq_len(nrow(own)), function(i) as.list(own[i, ]))
+  }
+  known_standards[[key]]
 }
 
 # b of U = a + b L as a fraction; without a it says nothing.
@@ -55,16 +65,17 @@ relative_part <- function(standard) {
 
 # Certificate, drift since it, resolution of every standard of the kind of `unit`; `sensitivity` is distance for a unit.
 standard_lines <- function(condition, unit, sensitivity, step, measured = 0) {
-  own <- fitting_standards(condition, unit)
-  if (nrow(own) == 0) return(rectangular(sensitivity * step / 2))
-  do.call(stacked, lapply(seq_len(nrow(own)), function(i) {
-    standard <- own[i, ]
-    size <- sensitivity * units[standard$uncertainty_unit, "size"] / units[unit, "size"]
-    days <- as.numeric(as.Date(condition$performed_on) - as.Date(standard$calibrated_on))
+  lines_of(fitting_standards(condition, unit), sensitivity, step, measured)
+}
+
+lines_of <- function(own, sensitivity, step, measured = 0) {
+  if (length(own) == 0) return(rectangular(sensitivity * step / 2))
+  do.call(stacked, lapply(own, function(standard) {
+    size <- sensitivity * standard$size
     stacked(
       normal((size * or_else(standard$expanded_uncertainty, 0) +
         sensitivity * relative_part(standard) * abs(measured)) / or_else(standard$coverage_factor, 2), is_shared = TRUE),
-      rectangular(size * or_else(standard$drift_per_year * max(0, days) / 365.25, 0), is_shared = TRUE),
+      rectangular(size * or_else(standard$drift_per_year * max(0, standard$days) / 365.25, 0), is_shared = TRUE),
       if (is.na(standard$resolution)) rectangular(sensitivity * step / 2) else rectangular(size * standard$resolution / 2))
   }))
 }
@@ -266,15 +277,11 @@ reading_statements <- function(first, errors, references) {
 # What the standards of one kind leave open of a difference: b of a stated a + b L; else, and of a drift, both ends.
 in_span <- function(condition, unit, sensitivity, difference) {
   own <- fitting_standards(condition, unit)
-  vapply(seq_len(nrow(own)), function(i) {
-    standard <- own[i, ]
+  vapply(own, function(standard) {
     states_form <- !is.na(standard$relative_uncertainty)
     alone <- standard
     if (states_form) alone$expanded_uncertainty <- NA
-    all <- standards
-    standards <<- alone
-    lines <- standard_lines(condition, unit, sensitivity, 0)
-    standards <<- all
+    lines <- lines_of(list(alone), sensitivity, 0)
     scale <- if (states_form) sensitivity * standard$relative_uncertainty / 100 * abs(difference) /
       or_else(standard$coverage_factor, 2) else 0
     combined(c(sqrt(2) * lines$u[lines$is_shared], scale))
@@ -287,7 +294,7 @@ shared_line_uncertainty <- function(phase, used, judged) {
   basis <- curve_basis(phase, used, judged)
   states_all <- function(unit) {
     own <- fitting_standards(basis$condition, unit)
-    nrow(own) > 0 && !anyNA(own$expanded_uncertainty)
+    length(own) > 0 && !anyNA(vapply(own, function(standard) standard$expanded_uncertainty, 0))
   }
   is_known <- states_all(basis$condition$distance_unit) && (judged != "signal" || states_all(first$signal_unit))
   range <- c(first$range_lower, first$range_upper)
