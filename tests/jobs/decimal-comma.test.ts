@@ -5,7 +5,7 @@ import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
 import { withColumn } from "../workbook/smallest-workbook.ts";
 import { inFolder } from "./memory-disk.ts";
-import { demoTexts, reportedFrom, reportedRecord, softwareVersion } from "./reported-records.ts";
+import { demoTexts, reportedDemo, reportedFrom, reportedRecord, softwareVersion } from "./reported-records.ts";
 
 const { files, records } = await reportedFrom(inFolder("demo", demoTexts), "demo", { decimalMark: "comma" });
 const pages = [...files].filter(([path]) => path.endsWith(".html")).map(([, text]) => text);
@@ -37,7 +37,7 @@ test("no number on a page has a point but that of a version, whatever the loop",
 });
 
 test("nothing but the mark and the words differ: the numbers of the record are numbers, and the same", async () => {
-  const { records: inPoints } = await reportedFrom(inFolder("demo", demoTexts), "demo");
+  const inPoints = await reportedDemo();
   const numbersOf = (all: readonly SealedRecord[]) =>
     JSON.stringify(all.map(({ phases, switching }) => [phases, switching])).match(/(?<=:)-?\d[\d.e+-]*/gu);
   expect(numbersOf(records)).toEqual(numbersOf(inPoints));

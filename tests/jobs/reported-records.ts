@@ -6,6 +6,7 @@ import type { CaseReporter, WrittenLine, WrittenRecord } from "../../src/jobs/re
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { indexRow } from "../../src/report/columns/index-columns.tsx";
+import { frozen } from "../charts/frozen.ts";
 import { smallestWorkbook, type Texts } from "../workbook/smallest-workbook.ts";
 import { inFolder, memoryDisk } from "./memory-disk.ts";
 
@@ -66,6 +67,14 @@ export async function recordsFrom(
   isMade: (place: number) => boolean = () => true,
 ) {
   return (await reportedFrom(texts, path, { ...options, reporterFor: () => withoutPages(isMade) })).records;
+}
+
+let demo: Promise<readonly SealedRecord[]> | undefined;
+
+/** The records of the demonstration as `report` makes them, once for all tests, which leave them as they are. */
+export function reportedDemo(): Promise<readonly SealedRecord[]> {
+  demo ??= recordsFrom(inFolder("demo", demoTexts), "demo").then(frozen);
+  return demo;
 }
 
 /** The one record of a workbook, by default of the smallest, where nobody looks at its page. */

@@ -2,10 +2,12 @@ import { expect, test } from "vitest";
 import { combineBudget, contribution } from "../../src/analysis/uncertainty/budget.ts";
 import { monteCarlo } from "../../src/analysis/uncertainty/monte-carlo.ts";
 import { monteCarloBudget } from "../../src/analysis/uncertainty/monte-carlo-budget.ts";
+import { howMany } from "../how-many.ts";
 import { readExpected } from "./read-data.ts";
 
 const seed = Uint8Array.from({ length: 32 }, (_, index) => (index * 167 + 13) % 256);
-const draws = 1_000_000;
+/** What is allowed shrinks with their number. */
+const draws = howMany(300_000, 1_000_000);
 
 type Additive = {
   readonly deviations: readonly number[];

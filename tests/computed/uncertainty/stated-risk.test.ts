@@ -3,7 +3,7 @@ import { howMany } from "../../how-many.ts";
 import { countsOf } from "./shares.ts";
 import { risksAndTruths } from "./stated-risk.ts";
 
-const records = howMany(400, 2500);
+const records = howMany(250, 2500);
 
 /**
  * One test point of each record, read outwards only; the seeds are fixed. If the stated risks are so, the number outside
@@ -28,7 +28,7 @@ describe("read in one direction, the risk that is stated is what is so", () => {
 });
 
 it("of two directions the risk of the worse is no smaller than what is so", () => {
-  const found = risksAndTruths("both", 200, 9_500_000);
+  const found = risksAndTruths("both", howMany(100, 200), 9_500_000);
   const outside = found.filter(({ isOutside }) => isOutside).length;
   const chances = countsOf(found.map(({ stated }) => stated));
   expect(chances.slice(outside).reduce((sum, one) => sum + one, 0)).toBeGreaterThan(1e-6);

@@ -6,8 +6,8 @@ import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { compareRecords } from "../../../src/proof/compare-records.ts";
 import type { SealedRecord } from "../../../src/record/record-schema.ts";
 import { smallestWorkbook, type Texts, withText } from "../../workbook/smallest-workbook.ts";
-import { inFolder, memoryDisk } from "../memory-disk.ts";
-import { demoTexts, recordFrom, recordsFrom } from "../reported-records.ts";
+import { memoryDisk } from "../memory-disk.ts";
+import { recordFrom, recordsFrom, reportedDemo } from "../reported-records.ts";
 
 /** The tables of a record, and what the command says of them. */
 async function extracted(record: SealedRecord) {
@@ -31,7 +31,7 @@ async function differencesOf(record: SealedRecord, options: Partial<ReportOption
   return compareRecords(record, records[0]).filter(({ place }) => !ofFiles.test(place));
 }
 
-const demo = await recordsFrom(inFolder("demo", demoTexts), "demo");
+const demo = await reportedDemo();
 
 test.each(demo.map((record) => [record.instrument.tag, record] as const))(
   "the tables extracted from the record of %s give the same figures, to the last digit",

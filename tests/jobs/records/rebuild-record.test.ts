@@ -14,7 +14,7 @@ import { provokingWorkbooks, type WorkbookCode } from "../../problems/provoking-
 import { smallestWorkbook, withColumn, withText } from "../../workbook/smallest-workbook.ts";
 import { spreadsheetOfRows } from "../../workbook/spreadsheet.ts";
 import { inFolder } from "../memory-disk.ts";
-import { demoTexts, recordFrom, recordsFrom, softwareVersion } from "../reported-records.ts";
+import { demoTexts, recordFrom, recordsFrom, reportedDemo, softwareVersion } from "../reported-records.ts";
 
 /** Equal as data, and in the order of their keys, to the last digit; after a way through the JSON of the file. */
 function expectSame(record: SealedRecord): void {
@@ -26,7 +26,7 @@ function expectSame(record: SealedRecord): void {
 
 describe("a record is made again from itself, to the last digit and in the same order", () => {
   test("each record of the demonstration, whose tables have commas and points, in four encodings", async () => {
-    const records = await recordsFrom(inFolder("demo", demoTexts), "demo");
+    const records = await reportedDemo();
     expect(records.length).toBeGreaterThanOrEqual(13);
     for (const record of records) expectSame(record);
   });
