@@ -181,8 +181,9 @@ const notes = `## What it shows, and what it cannot
   shown to grow ("own scatter"); else one for the whole range, which what is assumed of the cycles makes wide enough.
 - **Growing noise** counts point by point in the tests for straightness and for slopes of cycles where the scatter is shown
   to change along the range. Two cycles do not always show it, and one scatter for all then speaks more often than at 5 %.
-- **A wild reading** is sought about a robust line, whose residuals are not quite those of the test; what a record says of one
-  has to matter beside the tolerance too, and here it had not.
+- **A wild reading** is sought about a robust line, whose residuals are not quite those of the test, and by the sizes of the
+  others at its place where these are shown to change along the range; what a record says of one has to matter beside the
+  tolerance too, and here it had not.
 - **A coarse display** hides the scatter: each step counts as a rectangle, whole, at every test point, while the true error
   lies anywhere within the step, so that U holds in more.
 - **A tolerance on a step of the display** passes errors up to half a step beyond it, which no risk takes into account: the
