@@ -28,12 +28,12 @@ const fewestGroups = 3;
  * the m of them have less what scatter makes.
  *
  * @param readings errors in percent of span
- * @returns what the lines of the cycles differ by, and the test; undefined for one cycle, or where fewer than
- *   three points and directions, or two distances, have one reading of every cycle
+ * @returns what the lines of the cycles differ by, and the test; undefined for one cycle, or where fewer than three points
+ *   and directions, or two distances, have one reading of every cycle
  * Source: analysis of variance of a line with a random offset and a random slope for each cycle, balanced (H. Scheffé, The
- *   Analysis of Variance (1959), 6.5 and 7.2); JCGM 100:2008, H.5 (between and within). Where the scatter changes along the range, the
- *   ratio is that of M. B. Brown and A. B. Forsythe, Technometrics 16 (1974) 129 (from memory); its numerator is of one
- *   variance, so that it needs no degrees of freedom but its own.
+ *   Analysis of Variance (1959), 6.5 and 7.2); JCGM 100:2008, H.5 (between and within). Where the scatter changes along the
+ *   range, the ratio is that of M. B. Brown and A. B. Forsythe, Technometrics 16 (1974) 129 (from memory); the slopes are all
+ *   of one variance, so that their degrees of freedom are m − 1 without an approximation.
  * @example cycleSlopes([[0, 0, 0], [0, 1, 4]].flatMap((row, cycle) => row.map((error, point) => ({ point,
  *   reference: point, error, direction: "rising", cycle })))).ratio // 12
  */

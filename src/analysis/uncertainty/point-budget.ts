@@ -56,9 +56,9 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  *
  * Reference standard, its drift and resolution; signal meter likewise, turned into distance by the line that turns the
  * signal into the indicated distance, or half a step of the counts or the displayed value; repeatability s/√n, pooled,
- * of the point, or about the line (`readingScatter`); what the cycles differ by, measured or assumed; reference alignment x(1 − cos θ); air temperature for an ultrasonic sensor that does not
- * correct for it; hysteresis only where one direction was read: where both were, rising and falling are judged apart,
- * and their difference is in the errors.
+ * of the point, or about the line (`readingScatter`); what the cycles differ by, measured or assumed; reference alignment
+ * x(1 − cos θ); air temperature for an ultrasonic sensor that does not correct for it; hysteresis only where one direction
+ * was read: where both were, rising and falling are judged apart, and their difference is in the errors.
  *
  * @param basis of the phase
  * @param point reference in distance, number of readings in the mean

@@ -40,13 +40,14 @@ const coverage = 0.9545;
  * u² = u²(scatter about the line) + u²(steps) + u²(cycles) + u²(standards). Scatter: s of the residuals less what the steps
  * make of it, as `fitLine` carries it to the ends; where the cycles are shown to differ, s without what they make. Steps:
  * those of output and reference, the same again at every visit to a test point, so once a point in the zero error; in the
- * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles: s(between)/√m in
- * the zero error, or what is assumed where it was not measured, or is not shown (`readingScatter`); a shift of a whole cycle leaves
- * the span error alone. Where the slopes of the cycles are shown to differ (`cycleSlopes`), what their lines differ by at
- * the lower end stands in the zero error instead, and what they differ by from end to end in the span error. Standards: at the zero error as in a budget there;
- * at the span error what a certificate of the form a + b·L says, b·S: its constant part is common to both ends. A
- * certificate that does not state the form, and a drift, may be anything from one end to the other: they count at both
- * ends (own choice, the greater value). Few degrees of freedom widen u by t/2, so that ±2u covers about 95 % as a U does.
+ * span error in full at both ends, for the rounding of evenly spaced points goes with the slope (own choice). Cycles:
+ * s(between)/√m in the zero error, or what is assumed where it was not measured, or is not shown (`readingScatter`); a shift
+ * of a whole cycle leaves the span error alone. Where the slopes of the cycles are shown to differ (`cycleSlopes`), what
+ * their lines differ by at the lower end stands in the zero error instead, and what they differ by from end to end in the
+ * span error. Standards: at the zero error as in a budget there; at the span error what a certificate of the form a + b·L
+ * says, b·S: its constant part is common to both ends. A certificate that does not state the form, and a drift, may be
+ * anything from one end to the other: they count at both ends (own choice, the greater value). Few degrees of freedom widen
+ * u by t/2, so that ±2u covers about 95 % as a U does.
  *
  * @param readings errors in percent of span, as the line is fitted to
  * @param basis standards, steps and units
