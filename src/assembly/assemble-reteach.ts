@@ -9,7 +9,7 @@ import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, NewConstants, ReteachPhase } from "../record/reteach-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
-import { chanceDraws, chanceOfPass, type PlannedReading } from "../verdict/teaching/chance-of-pass.ts";
+import { chanceOfPass, type PlannedReading } from "../verdict/teaching/chance-of-pass.ts";
 import { judgedErrors } from "../verdict/teaching/judged-errors.ts";
 import { newConstantsOf } from "../verdict/teaching/new-constants.ts";
 import { leastScatter, readingScatter } from "../verdict/teaching/reading-scatter.ts";
@@ -100,11 +100,11 @@ function expectedOf(phase: PhaseRecord, setting: Setting): Pick<CorrectedCurve, 
   const planned = plannedReadings(errors, phase, setting);
   const judgedBy = setting.rule.name === "simple acceptance" ? "reading" : "mean";
   const seed = digestOf(new TextEncoder().encode(JSON.stringify(planned)));
-  const chance = planned.length === 0 ? undefined : chanceOfPass(planned, range, judgedBy, seed);
+  const drawn = planned.length === 0 ? undefined : chanceOfPass(planned, range, judgedBy, seed);
   return {
     steadyLeft: steadyLeft(errors, scatter, range),
     ...(scatter && { scatter: { ...scatter, least: leastScatter(scatter) } }),
-    ...(chance !== undefined && { expected: { chanceOfPass: chance, draws: chanceDraws } }),
+    ...(drawn !== undefined && { expected: { chanceOfPass: drawn.chance, draws: drawn.draws } }),
   };
 }
 

@@ -18,8 +18,14 @@ export type JudgedBy = "reading" | "mean";
 
 const normal = { shape: "normal" } as const;
 
-/** Enough for the chance to be known within 0.02: its standard deviation is 0.022 where all hangs on what is drawn. */
-export const chanceDraws = 500;
+/** A chance that was drawn, and from how many draws. */
+export type DrawnChance = { chance: number; draws: number };
+
+/** Where all hangs on what is drawn, the standard deviation of the mean is 0.022 after the most draws. */
+const [fewestDraws, mostDraws] = [100, 500];
+
+/** The standard deviation of the mean at which no more is drawn. */
+const closeEnough = 0.01;
 
 /**
  * The chance that new readings pass after the sensor is taught anew at the two ends of its range.
@@ -28,12 +34,14 @@ export const chanceDraws = 500;
  * within its own uncertainty; a teach at either end, each with the scatter of one reading; what each cycle of new readings
  * shares. Given these, the scatter of the single readings leaves a chance that needs no drawing: the product of what the
  * normal distribution gives each of them to lie within its limits, or the mean of each direction at each test point.
+ * It is drawn 100 to 500 times: until the chance would be known within 0.02 (two standard deviations of the mean) even
+ * if the next draw came out the other way.
  *
  * @param readings of the record, those left out that say nothing of the curve; distances in one unit
  * @param range its ends
  * @param judgedBy the rule
  * @param seed 16 bytes or more, see `randomStream`
- * @returns mean over `chanceDraws` draws, 0 to 1; undefined where nothing tells the scatter
+ * @returns mean over the draws, 0 to 1, and their number; undefined where nothing tells the scatter
  * Source: JCGM 101:2008, propagation of distributions by simulation; the mean of conditional chances after D. Blackwell,
  * Ann. Math. Statist. 18, 105 (1947); own choice of the model (`errorModel`).
  * @example chanceOfPass([], { rangeLower: 0, rangeUpper: 100 }, "reading", new Uint8Array(16).fill(7)) // undefined
@@ -43,14 +51,27 @@ export function chanceOfPass(
   range: RangeEnds,
   judgedBy: JudgedBy,
   seed: Uint8Array,
-): number | undefined {
+): DrawnChance | undefined {
   const model = errorModel(readings);
   if (model === undefined) return undefined;
   const stream = randomStream(seed, 0);
   const plan = planOf(readings, model, range, judgedBy);
-  let sum = 0;
-  for (let draw = 0; draw < chanceDraws; draw++) sum += chanceGiven(model, plan, stream);
-  return sum / chanceDraws;
+  let [draws, chance, squares] = [0, 0, 0];
+  while (draws < fewestDraws || (draws < mostDraws && deviationOfMean(draws + 1, chance, squares) > closeEnough)) {
+    const drawn = chanceGiven(model, plan, stream);
+    const before = drawn - chance;
+    draws += 1;
+    chance += before / draws;
+    squares += before * (drawn - chance);
+  }
+  return { chance, draws };
+}
+
+/** Of so many draws, the last of which came out other than their mean so far. */
+function deviationOfMean(draws: number, chance: number, squares: number): number {
+  const other = chance < 0.5 ? 1 : 0;
+  const all = squares + ((other - chance) ** 2 * (draws - 1)) / draws;
+  return Math.sqrt(all / (draws - 1) / draws);
 }
 
 type Plan = {
@@ -148,7 +169,7 @@ function expectedErrors(readings: Plan["readings"], { curve, offsets, atLower, s
   return errors;
 }
 
-/** Less than this no mean of `chanceDraws` shows. */
+/** Less than this no mean of the draws shows. */
 const noChance = 1e-9;
 
 function chanceOfReadings({ readings }: Plan, expected: Float64Array, within: number): number {

@@ -53,7 +53,7 @@ test("the chance is what comes out: sensors taught and read again by another gen
     const loops = howMany(40, 150);
     let [foretold, passed] = [0, 0];
     for (let loop = 0; loop < loops; loop++) {
-      foretold += chanceOfPass(read(sensor, normal, 3, -2), range, "reading", seed)! / loops;
+      foretold += chanceOfPass(read(sensor, normal, 3, -2), range, "reading", seed)!.chance / loops;
       // Taught at both ends, each with the scatter of one reading; the bow is nothing there.
       const [lower, upper] = [sensor.noise * normal(), sensor.noise * normal()];
       if (passesIn(read(sensor, normal, -lower, lower - upper))) passed += 1 / loops;
@@ -67,8 +67,30 @@ test("the chance is what comes out: sensors taught and read again by another gen
 test("the same readings give the same chance; a wide bend gives none, a steady sensor one", () => {
   const normal = normalsFrom(1);
   const readings = read({ noise: 0.2, bow: 0, cycles: 3, points: 5 }, normal, 1, 1);
-  expect(chanceOfPass(readings, range, "reading", seed)).toBe(chanceOfPass(readings, range, "reading", seed));
-  expect(chanceOfPass(read({ noise: 0.02, bow: 3, cycles: 3, points: 9 }, normal, 0, 0), range, "mean", seed)).toBe(0);
-  expect(chanceOfPass(read({ noise: 0.02, bow: 0, cycles: 3, points: 9 }, normal, 5, 2), range, "mean", seed)).toBe(1);
+  expect(chanceOfPass(readings, range, "reading", seed)).toEqual(chanceOfPass(readings, range, "reading", seed));
+  const bent = read({ noise: 0.02, bow: 3, cycles: 3, points: 9 }, normal, 0, 0);
+  expect(chanceOfPass(bent, range, "mean", seed)).toEqual({ chance: 0, draws: 100 });
+  const steady = read({ noise: 0.02, bow: 0, cycles: 3, points: 9 }, normal, 5, 2);
+  expect(chanceOfPass(steady, range, "mean", seed)).toEqual({ chance: 1, draws: 100 });
   expect(chanceOfPass([], range, "mean", seed)).toBeUndefined();
+});
+
+test("fewer draws say what many say, within 0.04 of them", () => {
+  const normal = normalsFrom(7);
+  const seedOf = (number: number) => Uint8Array.from(seed, (byte, place) => (place === 0 ? number : byte));
+  const used = new Set<number>();
+  for (const noise of [0.1, 0.18, 0.22, 0.26, 0.3, 0.4]) {
+    const readings = read({ noise, bow: 0.2, cycles: 2, points: 5 }, normal, 1, 1);
+    const each = Array.from(
+      { length: howMany(10, 40) },
+      (_, number) => chanceOfPass(readings, range, "reading", seedOf(number))!,
+    );
+    const all = each.reduce((sum, { chance }) => sum + chance, 0) / each.length;
+    for (const { chance, draws } of each) {
+      used.add(draws);
+      // Four standard deviations of 0.01, or of 0.022 where 500 were too few.
+      expect(Math.abs(chance - all), `noise ${noise}, ${draws} draws`).toBeLessThan(draws < 500 ? 0.04 : 0.09);
+    }
+  }
+  expect(used.size).toBeGreaterThan(2);
 });
