@@ -5,6 +5,11 @@ export function escapedText(text: string): string {
   return text.replace(/[&<>"']/gu, (character) => entities[character] ?? character);
 }
 
+/** Text within an element as the renderer writes it: it leaves apostrophes and what closes a tag as they are. */
+export function textAsRendered(text: string): string {
+  return text.replace(/[&<"]/gu, (character) => entities[character] ?? character);
+}
+
 /** Text as a CSS string: everything but letters, digits, space and a few harmless signs becomes a code point. */
 export function styleString(text: string): string {
   const shortened = [...text].slice(0, 120).join("");

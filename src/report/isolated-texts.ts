@@ -1,5 +1,5 @@
 import type { CalibrationRecord } from "../record/record-schema.ts";
-import { escapedText } from "./escape.ts";
+import { textAsRendered } from "./escape.ts";
 
 /** A drawing, what is isolated already, or a tag: what stands between two of them is text. */
 const noText = /(<svg.*?<\/svg>|<bdi>.*?<\/bdi>|<[a-z/](?:[^>"]|"[^"]*")*>)/gisu;
@@ -13,7 +13,7 @@ const rightToLeft =
 export function isolatedTexts(html: string, records: readonly Pick<CalibrationRecord, "inputs">[]): string {
   const texts = [...new Set(records.flatMap(typedTexts))].filter((text) => rightToLeft.test(text));
   if (texts.length === 0) return html;
-  const longestFirst = texts.map(escapedForText).sort((one, other) => other.length - one.length);
+  const longestFirst = texts.map((text) => textAsRendered(text.trim())).sort((one, other) => other.length - one.length);
   const any = new RegExp(longestFirst.map((text) => text.replace(/[.*+?^${}()|[\]\\]/gu, "\\$&")).join("|"), "gu");
   return html
     .split(noText)
@@ -23,9 +23,4 @@ export function isolatedTexts(html: string, records: readonly Pick<CalibrationRe
 
 function typedTexts({ inputs }: Pick<CalibrationRecord, "inputs">): readonly string[] {
   return Object.values(inputs.rows).flatMap((rows = []) => rows.flatMap(({ cells }) => Object.values(cells)));
-}
-
-/** As the renderer writes text: it leaves apostrophes and what closes a tag as they are. */
-function escapedForText(text: string): string {
-  return escapedText(text.trim()).replaceAll("&#39;", "'").replaceAll("&gt;", ">");
 }

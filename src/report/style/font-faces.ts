@@ -32,13 +32,21 @@ const further: readonly Part[] = [
  * (Inter, OFL 1.1).
  */
 export function fontFaces(text: string): string {
-  const letters = [...new Set(text.match(beyondAscii))].join("");
+  const letters = lettersBeyondAscii(text);
   const needed = further.filter((part) => patternOf(part).test(letters));
   return [basic, ...needed].map(facesOf).join("");
 }
 
 /** A page is hundreds of kilobytes of text, and is gone through once; each part is looked for in its letters alone. */
-const beyondAscii = /[^\0-\x7f]+/gu;
+function lettersBeyondAscii(text: string): string {
+  const units = new Set<number>();
+  for (let place = 0; place < text.length; place++) {
+    const unit = text.charCodeAt(place);
+    if (unit > 127) units.add(unit);
+  }
+  return String.fromCharCode(...units);
+}
+
 const patternOf = onceForEach(
   ({ characters }: Part) => new RegExp(`[${characters.replace(/[\\\]^-]/gu, "\\$&")}]`, "u"),
 );

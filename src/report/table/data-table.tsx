@@ -43,14 +43,15 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
 function Table<Row>(props: DataTableProps<Row>) {
   const { columns, caption, id, kind = "plain", hasNoHead } = props;
   const groups = props.groups ?? [{ rows: props.rows ?? [] }];
-  const placed = placedColumns(
+  const layout = layoutOf(
     columns,
     groups.flatMap(({ rows }) => rows),
   );
+  const { placed, inNumbers } = layout;
   return (
-    <table id={id} class={isNumeric(placed) ? `${kind} numeric` : kind}>
+    <table id={id} class={inNumbers ? `${kind} numeric` : kind}>
       {caption && <caption>{caption}</caption>}
-      {!hasNoHead && <Head columns={placed.map(({ column }) => column)} inNumbers={isNumeric(placed)} />}
+      {!hasNoHead && <Head columns={placed.map(({ column }) => column)} inNumbers={inNumbers} />}
       {groups.map(({ title, rows }, place) => (
         <tbody key={title ?? String(place)}>
           {title && (
@@ -60,12 +61,10 @@ function Table<Row>(props: DataTableProps<Row>) {
               </th>
             </tr>
           )}
-          {rows.map((row, index) => (
-            <TableRow key={String(index)} row={row} placed={placed} table={props} />
-          ))}
+          {rows.map((row) => tableRow(row, layout, props))}
         </tbody>
       ))}
-      <Foot placed={placed} />
+      <Foot layout={layout} />
     </table>
   );
 }
@@ -75,21 +74,21 @@ export function tableRows<Row>({
   rows,
   ...table
 }: Pick<DataTableProps<Row>, "columns" | "stateOf"> & { rows: readonly Row[] }): readonly string[] {
-  const placed = placedColumns(table.columns, rows);
-  return rows.map((row) => compactHtml(renderToString(<TableRow row={row} placed={placed} table={table} />)));
+  const layout = layoutOf(table.columns, rows);
+  return rows.map((row) => compactHtml(renderToString(tableRow(row, layout, table))));
 }
 
 /** A column with its own place, what stands below its content, and the room of its widest decimals. */
 type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; widest: number };
 
-/** Whether most cells of a table are numbers: then the others say what they are, and a page is shorter by that. */
-function isNumeric<Row>(placed: readonly Placed<Row>[]): boolean {
-  const cells = placed.filter(({ column }) => !column.isRowHeader);
-  return 2 * cells.filter(({ column }) => isNumber(column.kind)).length > cells.length;
-}
+/**
+ * The columns of a table, and whether most of their cells are numbers: then the others say what they are, and a page is
+ * shorter by that.
+ */
+type Layout<Row> = { placed: readonly Placed<Row>[]; inNumbers: boolean };
 
-function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): readonly Placed<Row>[] {
-  return columns
+function layoutOf<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): Layout<Row> {
+  const placed = columns
     .filter(({ under }) => under === undefined)
     .map((column) => ({
       column,
@@ -98,19 +97,23 @@ function placedColumns<Row>(columns: readonly Column<Row>[], rows: readonly Row[
         column.kind === "decimal" ? [...rows.map((row) => column.text?.(row) ?? ""), column.foot?.text ?? ""] : [],
       ),
     }));
+  const cells = placed.filter(({ column }) => !column.isRowHeader);
+  return { placed, inNumbers: 2 * cells.filter(({ column }) => isNumber(column.kind)).length > cells.length };
 }
 
-type RowProps<Row> = { row: Row; placed: readonly Placed<Row>[]; table: DataTableProps<Row> };
+// Rows and cells are made by functions: as components, of which a page has a thousand, each would take the renderer
+// four times as long.
 
-function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: RowProps<Row>) {
+function tableRow<Row>(
+  row: Row,
+  { placed, inNumbers }: Layout<Row>,
+  { classOf, stateOf, instead }: Pick<DataTableProps<Row>, "classOf" | "stateOf" | "instead">,
+) {
   const words = instead?.(row);
-  const inNumbers = isNumeric(placed);
   const shown = words === undefined ? placed : placed.filter(({ column }) => column.isRowHeader);
   return (
     <tr class={classOf?.(row) || undefined} data-state={stateOf?.(row)}>
-      {shown.map((one, place) => (
-        <Cell key={String(place)} row={row} placed={one} inNumbers={inNumbers} />
-      ))}
+      {shown.map((one) => tableCell(row, one, inNumbers))}
       {words !== undefined && (
         <td colSpan={placed.length - shown.length} class="not-determined">
           {words}
@@ -120,20 +123,12 @@ function TableRow<Row>({ row, placed, table: { classOf, stateOf, instead } }: Ro
   );
 }
 
-type CellProps<Row> = { row: Row; placed: Placed<Row>; inNumbers: boolean };
-
-function Cell<Row>({ row, placed: { column, below, widest }, inNumbers }: CellProps<Row>) {
+function tableCell<Row>(row: Row, { column, below, widest }: Placed<Row>, inNumbers: boolean) {
   const { isRowHeader, classOf, sortBy } = column;
   const kind = classOfKind(column.kind, inNumbers && !isRowHeader);
   const classes = [kind, classOf?.(row)].filter(Boolean).join(" ") || undefined;
-  const content = (
-    <>
-      <Content row={row} column={column} widest={widest} />
-      {below.map((other) => (
-        <Below key={String(other.heading)} row={row} column={other} />
-      ))}
-    </>
-  );
+  const own = column.kind === "decimal" ? decimal(String(contentOf(column, row)), widest) : contentOf(column, row);
+  const content = below.length === 0 ? own : [own, ...below.map((other) => lesser(contentOf(other, row)))];
   return isRowHeader ? (
     <th scope="row" class={classes} data-value={sortBy?.(row)}>
       {content}
@@ -145,14 +140,9 @@ function Cell<Row>({ row, placed: { column, below, widest }, inNumbers }: CellPr
   );
 }
 
-function Below<Row>({ row, column }: { row: Row; column: Column<Row> }) {
-  const content = contentOf(column, row);
+/** What stands small below the content of a cell. */
+function lesser(content: ComponentChildren) {
   return content === null || content === "" ? null : <span class="where">{content}</span>;
-}
-
-function Content<Row>({ row, column, widest }: { row: Row; column: Column<Row>; widest: number }) {
-  const content = contentOf(column, row);
-  return column.kind === "decimal" ? <Decimal text={String(content)} widest={widest} /> : content;
 }
 
 function contentOf<Row>({ cell, text }: Column<Row>, row: Row): ComponentChildren {
@@ -160,13 +150,13 @@ function contentOf<Row>({ cell, text }: Column<Row>, row: Row): ComponentChildre
 }
 
 /** A number that has its decimal point below those of its column. */
-function Decimal({ text, widest }: { text: string; widest: number }) {
+function decimal(text: string, widest: number) {
   const room = roomAfter(text, widest);
   return room === 0 ? text : <span style={{ paddingRight: `${String(room)}ch` }}>{text}</span>;
 }
 
 /** One row; a column without a foot has an empty cell, unless another's lies over it. */
-function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
+function Foot<Row>({ layout: { placed, inNumbers } }: { layout: Layout<Row> }) {
   if (placed.every(({ column }) => column.foot === undefined)) return null;
   const covered = new Set(
     placed.flatMap(({ column: { foot } }, place) =>
@@ -178,7 +168,7 @@ function Foot<Row>({ placed }: { placed: readonly Placed<Row>[] }) {
       <tr>
         {placed.map(({ column, widest }, place) =>
           covered.has(place) ? null : (
-            <FootCell key={String(place)} column={column} widest={widest} inNumbers={isNumeric(placed)} />
+            <FootCell key={String(place)} column={column} widest={widest} inNumbers={inNumbers} />
           ),
         )}
       </tr>
@@ -197,7 +187,7 @@ function FootCell<Row>({ column: { isRowHeader, foot, kind }, widest, inNumbers 
       </td>
     );
   }
-  return <td class={classOfKind(kind, inNumbers)}>{foot && <Decimal text={foot.text} widest={widest} />}</td>;
+  return <td class={classOfKind(kind, inNumbers)}>{foot && decimal(foot.text, widest)}</td>;
 }
 
 /** Said is what a cell is beside the most of its table. */
