@@ -1,4 +1,5 @@
 import { greatestOf, leastOf } from "../numeric/least-and-greatest.ts";
+import { onceForEach } from "../record/once-for-each.ts";
 import { phasesOf } from "../record/phases-of.ts";
 import { spanOf } from "../record/range.ts";
 import type { CalibrationRecord, JudgedPointRecord, PhaseRecord } from "../record/record-schema.ts";
@@ -105,7 +106,8 @@ export function leftOutText(phases: readonly PhaseRecord[], drawn: number): stri
   return ` ${subject} left out of the figures ${missing === 1 ? "is" : "are"} not drawn${ending}.`;
 }
 
-function percentDecimals(record: CalibrationRecord): number {
+/** Found once for a record, for every number of its pictures is written so. */
+const percentDecimals = onceForEach((record: CalibrationRecord): number => {
   const narrowest = leastOf(
     phasesOf(record).flatMap(({ phase: { readings } }) =>
       readings.map(({ toleranceLow, toleranceHigh }) => Math.max(-toleranceLow, toleranceHigh)),
@@ -113,4 +115,4 @@ function percentDecimals(record: CalibrationRecord): number {
   );
   const percent = (100 * narrowest) / spanOf(record.instrument);
   return Number.isFinite(percent) && percent > 0 ? Math.max(2, decimalsForSignificant(percent, 2)) : 2;
-}
+});

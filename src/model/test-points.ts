@@ -23,18 +23,21 @@ export const gapShare = 0.02;
  */
 export function testPointsOf(readings: readonly PlacedReading[], span: number): readonly TestPoint[] {
   const named = readings.every(({ point }) => point !== undefined);
-  const sorted = readings.map((reading, index) => ({ ...reading, index })).sort((a, b) => position(a) - position(b));
+  const sorted = readings
+    .map((reading, index) => ({ reading, index }))
+    .sort((one, other) => position(one.reading) - position(other.reading));
   const groups: (typeof sorted)[] = [];
-  for (const reading of sorted) {
-    const last = groups.at(-1)?.at(-1);
+  for (const placed of sorted) {
+    const { reading } = placed;
+    const last = groups.at(-1)?.at(-1)?.reading;
     const begins =
       last === undefined ||
       (named ? reading.point !== last.point : reading.reference - last.reference > gapShare * span);
-    if (begins) groups.push([reading]);
-    else groups.at(-1)?.push(reading);
+    if (begins) groups.push([placed]);
+    else groups.at(-1)?.push(placed);
   }
   return groups.map((group) => ({
-    nominal: (named ? group[0]?.point : undefined) ?? meanReference(group),
+    nominal: (named ? group[0]?.reading.point : undefined) ?? meanReference(group.map(({ reading }) => reading)),
     members: group.map(({ index }) => index).sort((a, b) => a - b),
   }));
 

@@ -112,15 +112,15 @@ function standsStill(
     rest.map(({ output }) => output),
   );
   const valueAt = (input: number) => line.intercept + line.slope * input;
-  const scatter = Math.max(
-    robustScale(rest.flatMap((place) => deviationsFrom(place, valueAt(place.input)))),
-    leastScatter,
-  );
   const level = median(still.flatMap(({ outputs }) => outputs));
   const last = still.at(-1) as Place;
   const movement = Math.abs(line.slope) * (greatestOf(stillInputs(still)) - leastOf(stillInputs(still)));
   const deviation = level - valueAt(last.input);
-  const isOff = Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * scatter, movement / 2);
+  // The scatter takes longer than all the rest, and is asked only where nothing else says no.
+  if (!(Math.abs(deviation) > Math.max(leastDeviation, deviationFactor * leastScatter, movement / 2))) return undefined;
+  const deviations = rest.flatMap((place) => deviationsFrom(place, valueAt(place.input)));
+  const scatter = Math.max(robustScale(deviations), leastScatter);
+  const isOff = Math.abs(deviation) > deviationFactor * scatter;
   const isStill = isOff && standsWithin({ still, rest, level, movement, scatter }, leastScatter);
   return isStill ? { level, knee: (level - line.intercept) / line.slope, deviation } : undefined;
 }

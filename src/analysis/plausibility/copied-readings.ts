@@ -26,6 +26,7 @@ const mostByChance = 0.01;
  */
 export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
   const numbered = numberedReadings(readings);
+  if (new Set(numbered.map(({ digits }) => digits)).size === numbered.length) return [];
   const copies = new Map<number, Copy>();
   const left = () => numbered.filter(({ index }) => !copies.has(index));
   for (const copy of rowsTwice(numbered)) copies.set(copy.index, copy);
@@ -49,7 +50,7 @@ function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
 }
 
 function digitsOf({ direction, point, reference, signal, signalAtCard, counts, value }: Reading): string {
-  return JSON.stringify([direction, point, reference, signal, signalAtCard, counts, value]);
+  return `${direction} ${point} ${reference} ${signal} ${signalAtCard} ${counts} ${value}`;
 }
 
 /** The same in every cell; without a cycle only where one stands right under the other, for a repeat may look the same. */
@@ -171,10 +172,10 @@ function surplusRows(numbered: readonly Numbered[]): readonly Copy[] {
 }
 
 function outputsOf({ signal, signalAtCard, counts, value }: Reading): string {
-  return JSON.stringify([signal, signalAtCard, counts, value]);
+  return `${signal} ${signalAtCard} ${counts} ${value}`;
 }
 
-const nothingRead = JSON.stringify([null, null, null, null]);
+const nothingRead = "undefined undefined undefined undefined";
 
 /** At the same reference an output shows the same digits more often than elsewhere: own choice. */
 const leastAgreement = 0.2;

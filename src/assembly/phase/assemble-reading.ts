@@ -51,5 +51,7 @@ export function assembleReading(
 }
 
 function withoutUndefined(fields: Record<string, unknown>): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(fields).filter(([, field]) => field !== undefined));
+  const kept: Record<string, unknown> = {};
+  for (const name in fields) if (fields[name] !== undefined) kept[name] = fields[name];
+  return kept;
 }

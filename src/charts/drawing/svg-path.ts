@@ -16,6 +16,17 @@ const numbersOf: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A:
  * @throws Error for a command that vega does not write
  */
 export function readPath(d: string, dx = 0, dy = 0): readonly Subpath[] {
+  const known = d.length < longestKept ? shapes.get(d) : undefined;
+  const subpaths = known ?? readSteps(d);
+  if (known === undefined && d.length < longestKept && shapes.size < mostKept) shapes.set(d, subpaths);
+  return subpaths.map((subpath) => movedPath(subpath, dx, dy));
+}
+
+/** The outline of a symbol is the same in every chart, wherever it stands. */
+const shapes = new Map<string, readonly Subpath[]>();
+const [longestKept, mostKept] = [200, 1000];
+
+function readSteps(d: string): readonly Subpath[] {
   const subpaths: { steps: PathStep[]; isClosed: boolean }[] = [];
   let [x, y] = [0, 0];
   for (const [, letter = "", rest = ""] of d.matchAll(/([a-zA-Z])([^a-df-zA-Z]*)/gu)) {
@@ -36,7 +47,7 @@ export function readPath(d: string, dx = 0, dy = 0): readonly Subpath[] {
       [x, y] = [step.x, step.y];
     }
   }
-  return subpaths.map((subpath) => movedPath(subpath, dx, dy));
+  return subpaths;
 }
 
 function absolute(letter: string, numbers: readonly number[], x: number, y: number): PathStep {
@@ -136,11 +147,18 @@ function joined(numbers: readonly number[]): string {
   return text;
 }
 
+/** Places are tenths of a pixel, of which a drawing has some thousands. */
+const texts = new Map<number, string>();
+const mostTexts = 20_000;
+
 /** A number with one decimal at most, for nobody sees a tenth of a pixel, and no zero that says nothing. */
 export function short(value: number): string {
-  const text = String(rounded(value));
-  if (text.startsWith("0.")) return text.slice(1);
-  return text.startsWith("-0.") ? `-${text.slice(2)}` : text;
+  const number = rounded(value);
+  const known = texts.get(number);
+  if (known !== undefined) return known;
+  const text = String(number).replace(/^(-?)0\./u, "$1.");
+  if (texts.size < mostTexts) texts.set(number, text);
+  return text;
 }
 
 /** A place halfway between two tenths goes up, whatever its last digits. */

@@ -1,8 +1,8 @@
+import { onceForEach } from "../../record/once-for-each.ts";
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { columnLetters } from "../../units/column-letters.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
-import { onceForEach } from "../once-for-each.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import { fixedText, type SheetColumn, signedText, type UnletteredColumn } from "./sheet-column.ts";
 import { type SheetDigits, sheetDigitsOf } from "./sheet-digits.ts";

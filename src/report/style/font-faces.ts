@@ -6,7 +6,7 @@ import regularLatin from "inter-ui/web/Inter-Regular.woff2?latin+signs";
 import semiboldLatin from "inter-ui/web/Inter-SemiBold.woff2?latin";
 import semiboldLatin1 from "inter-ui/web/Inter-SemiBold.woff2?latin-1";
 import semiboldLatinExtendedA from "inter-ui/web/Inter-SemiBold.woff2?latin-extended-a";
-import { onceForEach } from "../once-for-each.ts";
+import { onceForEach } from "../../record/once-for-each.ts";
 import glyphs from "./font-glyphs.json" with { type: "json" };
 
 /** `signs` stand in formulas and pictures, which are not bold. */

@@ -1,11 +1,11 @@
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { isOutside } from "../../record/is-outside.ts";
+import { onceForEach } from "../../record/once-for-each.ts";
 import { phasesOf } from "../../record/phases-of.ts";
 import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, ReadingRecord } from "../../record/record-schema.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalsForSignificant, writeFixed } from "../../units/write-number.ts";
-import { onceForEach } from "../once-for-each.ts";
 
 /** How many decimals the page gives to what is computed; what was typed keeps the digits that were typed. */
 export type NumberStyle = { distance: number; percent: number; value: number };

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { onceForEach } from "../../src/report/once-for-each.ts";
+import { onceForEach } from "../../src/record/once-for-each.ts";
 
 test("what is found of a thing is found once, and of another thing anew", () => {
   let count = 0;
