@@ -1,4 +1,5 @@
 import { gunzipSync, gzipSync } from "node:zlib";
+import { onceForEach } from "./once-for-each.ts";
 
 /**
  * Where a page holds its record: JSON, packed by gzip (RFC 1952) and written as base64 (RFC 4648, 4), so that a page is
@@ -74,11 +75,18 @@ export function holdsPackedRecord(text: string): boolean {
  * @example embeddedJson({ a: 1 }) // '{"a":1}'
  */
 export function embeddedJson(record: object): string {
-  return JSON.stringify(record)
-    .replaceAll("<", "\\u003c")
-    .replaceAll("\u2028", "\\u2028")
-    .replaceAll("\u2029", "\\u2029");
+  return jsonOf(record).replaceAll("<", "\\u003c").replaceAll("\u2028", "\\u2028").replaceAll("\u2029", "\\u2029");
 }
+
+/**
+ * The record as JSON, written once for its page and for its file of JSON.
+ *
+ * @param record with its seal; it changes no more
+ * @returns what `JSON.stringify` writes
+ * Source: RFC 8259.
+ * @example jsonOf({ a: 1 }) // '{"a":1}'
+ */
+export const jsonOf: (record: object) => string = onceForEach((record: object) => JSON.stringify(record));
 
 /** Nothing where it is not packed so, would close its element, or is longer than any record. */
 function unpacked(packed: string): string | undefined {

@@ -24,6 +24,14 @@ test("a key whose value is undefined is left out, and the order of keys does not
   expect(canonicalText({ a: 2, b: 1 })).toBe('{"a":2,"b":1}');
 });
 
+test("keys that hold a line end are not taken for others that were met before", () => {
+  const sets = [["a", "b"], ["a\nb"], ["a\nb", "c"], ["a", "b\nc"], [""], [], ["a", "b", "c"]];
+  for (const keys of [...sets, ...sets.toReversed()]) {
+    const object = Object.fromEntries(keys.map((key) => [key, 1]));
+    expect(canonicalText(object)).toBe(canonicalize(object));
+  }
+});
+
 test.each([[Number.NaN], [Number.POSITIVE_INFINITY], ["\ud800"], [undefined], [{ a: [Number.NaN] }]])(
   "%j is no JSON",
   (value) => {

@@ -1,6 +1,6 @@
 import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
-import { holdsPackedRecord, withPlainRecord } from "../../record/record-element.ts";
+import { holdsPackedRecord, jsonOf, withPlainRecord } from "../../record/record-element.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import { renderPage } from "../../report/page.tsx";
 import type { Disk, NewFile } from "../disk.ts";
@@ -29,7 +29,7 @@ export async function recordPage(record: SealedRecord): Promise<string> {
 
 /** The JSON of a record, for machines. */
 export function recordJson(record: object): string {
-  return `${JSON.stringify(record)}\n`;
+  return `${jsonOf(record)}\n`;
 }
 
 /** Writes both files of a record, or none; gives the path of the page, or nothing and a problem. */
