@@ -25,8 +25,8 @@ const mostByChance = 0.01;
  *   signal: 4.919 }]) // [{ index: 1, original: 0, of: "row" }]
  */
 export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
+  if (!areSomeAlike(readings)) return [];
   const numbered = numberedReadings(readings);
-  if (new Set(numbered.map(({ digits }) => digits)).size === numbered.length) return [];
   const copies = new Map<number, Copy>();
   const left = () => numbered.filter(({ index }) => !copies.has(index));
   for (const copy of rowsTwice(numbered)) copies.set(copy.index, copy);
@@ -35,6 +35,12 @@ export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
   for (const copy of surplusRows(left())) copies.set(copy.index, copy);
   for (const copy of rowsBeyondChance(left())) copies.set(copy.index, copy);
   return [...copies.values()].toSorted((one, other) => one.index - other.index);
+}
+
+/** Asked first, of the few that share a reference: in most tables no two readings are the same in every number. */
+function areSomeAlike(readings: readonly Reading[]): boolean {
+  const atOne = [...groupedBy(readings, ({ reference }) => reference).values()].filter(({ length }) => length > 1);
+  return atOne.some((group) => new Set(group.map(digitsOf)).size < group.length);
 }
 
 function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {

@@ -1,4 +1,4 @@
-import type { Axis } from "../../model/loop-stages.ts";
+import { type Axis, axes } from "../../model/loop-stages.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import type { StagedReading } from "../stages/staged-readings.ts";
@@ -40,10 +40,9 @@ export function unitOfAll(
   const pairs = readings.flatMap(({ reading, percent }) => {
     const written = reading[axis];
     const own = percent[axis];
-    const others = Object.entries(percent).flatMap(([name, value]) => (name === axis ? [] : [value]));
-    return written === undefined || own === undefined || others.length === 0
-      ? []
-      : [{ written, own, others: median(others) }];
+    if (written === undefined || own === undefined) return [];
+    const others = axes.flatMap((other) => (other === axis ? [] : (percent[other] ?? [])));
+    return others.length === 0 ? [] : [{ written, own, others: others.length === 1 ? others[0]! : median(others) }];
   });
   if (pairs.length < fewest) return undefined;
   const before = median(pairs.map(({ own, others }) => Math.abs(own - others)));
