@@ -1,7 +1,7 @@
 import { dateOf, dayNumber } from "../analysis/years/day-number.ts";
 import { digestOf, toHex } from "../record/file-digest.ts";
-import type { RegisterRow } from "../record/register-form.ts";
 import type { DueList } from "./due-list.ts";
+import type { DueRow } from "./make-dues.ts";
 
 const longestLine = 75;
 /** A calendar reminds so many days before: own choice. */
@@ -32,7 +32,7 @@ export function dueCalendar({ open, loops, standards }: DueList, made: string): 
 }
 
 /** What is open has no day: a calendar keeps it as something to do. */
-function toDo(stamp: string, row: RegisterRow): readonly string[] {
+function toDo(stamp: string, row: DueRow): readonly string[] {
   const { tag, due } = row;
   return [
     "BEGIN:VTODO",
@@ -49,7 +49,7 @@ function uidOf(subject: string): string {
   return `${toHex(digestOf(new TextEncoder().encode(subject))).slice(0, 32)}@spanwright`;
 }
 
-function loopWords({ description, location, calibration, revision }: RegisterRow): string {
+function loopWords({ description, location, calibration, revision }: DueRow): string {
   const last = `last record ${calibration}, revision ${revision}`;
   return [description, location, last].filter((part) => part !== null).join("; ");
 }

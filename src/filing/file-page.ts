@@ -4,8 +4,9 @@ import { CannotFile } from "./cannot-file.ts";
 import { pagesOf } from "./filed-lines.ts";
 import { filedPath } from "./filed-path.ts";
 import { changeFolder, type Enter, type FilingFolder } from "./filing-folder.ts";
-import { addToIndex, indexRow } from "./filing-index.ts";
+import { addToIndex } from "./filing-index.ts";
 import type { FiledLine } from "./ledger-line.ts";
+import { indexRow } from "./make-index-entry.ts";
 
 export type SignedPage = { bytes: Uint8Array; record: SealedRecord };
 /** Who files it, where the paper with the signatures lies, and the SHA-256 of the table that its signatures were checked by. */

@@ -1,7 +1,6 @@
-import type { SealedRecord } from "../record/record-schema.ts";
 import { presentForm } from "../record/versions/in-present-form.ts";
 import type { FilingFolder } from "./filing-folder.ts";
-import { type IndexEntry, indexEntry, isIndexEntry, type LineInShort } from "./index-entry.ts";
+import { type IndexEntry, isIndexEntry } from "./index-entry.ts";
 import { type FiledLine, lineHash } from "./ledger-line.ts";
 
 /** The name of the index inside a folder: derived from the pages and never the truth, so that it may be deleted. */
@@ -20,13 +19,8 @@ export function indexHeader(first: FiledLine): string {
 /** A row of an index: the entry, the text in which it stands there, and its SHA-256. */
 export type IndexRow = { entry: IndexEntry; text: string; sha256: string };
 
-/** The row of a page. */
-export function indexRow(line: LineInShort, record: SealedRecord): IndexRow {
-  const entry = indexEntry(line, record);
-  return rowOf(entry, JSON.stringify(entry));
-}
-
-function rowOf(entry: IndexEntry, text: string): IndexRow {
+/** A row as it stands in an index. */
+export function rowOf(entry: IndexEntry, text: string): IndexRow {
   return { entry, text, sha256: lineHash(text) };
 }
 

@@ -1,12 +1,11 @@
 import { daysBetween } from "../analysis/years/day-number.ts";
 import { clopperPearson } from "../numeric/clopper-pearson.ts";
-import type { OpenFinding, Register, RegisterRow, RegisterStandard, YearRate } from "../record/register-form.ts";
+import type { OpenFinding, Register, YearRate } from "../record/register-form.ts";
 import { isFinding } from "./finding.ts";
 import type { IndexEntry } from "./index-entry.ts";
-import { currentRecordsByTag } from "./latest-records.ts";
+import { byTagName, loopsOf, standardsOf } from "./make-dues.ts";
 import type { FilingIndex } from "./read-index.ts";
 import { lateOf, registerRow } from "./register-row.ts";
-import { lifeOf } from "./tag-lives.ts";
 
 type Filed = Pick<FilingIndex, "entries" | "decisions" | "disposedSince"> & Partial<Pick<FilingIndex, "tagLines">>;
 
@@ -16,47 +15,22 @@ export function makeRegister(
   on: string,
   soonDays: number,
 ): Register {
-  const byTag = currentRecordsByTag(entries);
-  const current = [...byTag.values()].flat();
-  const loops = [...byTag.values()].map((ofTag) => ({ ofTag, life: lifeOf(ofTag.at(-1) as IndexEntry, tagLines) }));
+  const loops = loopsOf({ entries, tagLines });
+  const current = loops.flatMap(({ ofTag }) => ofTag);
   const decided = new Set(decisions.map(({ fileSha256 }) => fileSha256));
   return {
     on,
     soonDays,
     rows: loops.map(({ ofTag, life }) => registerRow(ofTag, life, { on, soonDays, decisions })).sort(byTagName),
-    standards: standardsOf(
-      loops.filter(({ life }) => life.outOfUse === undefined).map(({ ofTag }) => ofTag.at(-1) as IndexEntry),
-      on,
-    ),
+    standards: standardsOf(loops, on),
     openFindings: current.flatMap((entry) => openFinding(entry, decided, on)).sort(byAge),
-    late: [...byTag.values()].flatMap(lateOf).sort((one, other) => (one.performedOn < other.performedOn ? 1 : -1)),
+    late: loops
+      .flatMap(({ ofTag }) => lateOf(ofTag))
+      .sort((one, other) => (one.performedOn < other.performedOn ? 1 : -1)),
     years: yearsOf(current),
     records: entries.length,
     disposedSince,
   };
-}
-
-function byTagName(one: RegisterRow, other: RegisterRow): number {
-  return one.tag < other.tag ? -1 : 1;
-}
-
-/** Standards of the last record of each tag, by the certificate that runs longest. */
-function standardsOf(last: readonly IndexEntry[], on: string): readonly RegisterStandard[] {
-  const found = new Map<string, RegisterStandard>();
-  for (const { standards } of last) {
-    for (const { standard, certificate, dueOn } of standards) {
-      const known = found.get(standard);
-      const newer = known === undefined || dueOn > known.dueOn ? { certificate, dueOn } : known;
-      found.set(standard, {
-        standard,
-        certificate: newer.certificate,
-        dueOn: newer.dueOn,
-        isOverdue: newer.dueOn < on,
-        tags: (known?.tags ?? 0) + 1,
-      });
-    }
-  }
-  return [...found.values()].sort((one, other) => (one.dueOn < other.dueOn ? -1 : 1));
 }
 
 /** A decision is about one page: what was decided of a revision does not close the finding of the next one. */

@@ -1,11 +1,12 @@
 import type { Doubt } from "../record/doubt.ts";
+import type { SealedRecord } from "../record/record-schema.ts";
 import { borneOut, rowsDigest } from "./borne-out.ts";
 import { bytesOrWhy } from "./bytes-or-why.ts";
 import { checkLedger } from "./check-ledger.ts";
 import { pagesOf } from "./filed-lines.ts";
 import type { FilingDisk } from "./filing-disk.ts";
 import { changeFolder, filingFolder } from "./filing-folder.ts";
-import { type IndexRow, indexName, indexRow, indexText, readIndexText } from "./filing-index.ts";
+import { type IndexRow, indexName, indexText, readIndexText } from "./filing-index.ts";
 import type { IndexEntry } from "./index-entry.ts";
 import { Ledger, ledgerName } from "./ledger.ts";
 import type { DecidedLine, FiledLine, IndexedLine, LedgerLine, TagLine } from "./ledger-line.ts";
@@ -54,7 +55,7 @@ export async function readIndex(disk: FilingDisk, folder: string, on?: string): 
   const made = new Map(known);
   for (const line of standing.filter(({ number }) => !known.has(number))) {
     const found = await readFiledRecord(disk, folder, line);
-    if ("record" in found) made.set(line.number, indexRow(line, found.record));
+    if ("record" in found) made.set(line.number, await rowOfRecord(line, found.record));
     else doubts.push({ about: "folder", place: line.path, says: found.says });
   }
   const inOrder = standing.flatMap(({ number }) => made.get(number) ?? []);
@@ -82,7 +83,7 @@ async function asOf(on: string, { disk, folder, lines, made, doubts }: Whole): P
     const row = made.get(line.number);
     const found = row === undefined ? await readFiledRecord(disk, folder, line) : { row };
     if ("row" in found) entries.push(found.row.entry);
-    else if ("record" in found) entries.push(indexRow(line, found.record).entry);
+    else if ("record" in found) entries.push((await rowOfRecord(line, found.record)).entry);
     else if (pagesOf(lines).withdrawn.some(({ path }) => path === line.path))
       doubts.push({ about: "folder", place: line.path, says: found.says });
   }
@@ -92,6 +93,12 @@ async function asOf(on: string, { disk, folder, lines, made, doubts }: Whole): P
     decisions: until.filter((line) => line.action === "decided"),
     ...{ tagLines, doubts, disposedSince: standing.filter(({ path }) => gone.has(path)).length },
   };
+}
+
+/** Loaded here, for a folder whose index is whole is listed without reading a record. */
+async function rowOfRecord(line: FiledLine, record: SealedRecord): Promise<IndexRow> {
+  const { indexRow } = await import("./make-index-entry.ts");
+  return indexRow(line, record);
 }
 
 function cutOff(row: number, last: number): string {

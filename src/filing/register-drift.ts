@@ -4,7 +4,7 @@ import { loopDrift } from "../analysis/years/loop-drift.ts";
 import { recordsOfOneLoop } from "../analysis/years/records-of-one-loop.ts";
 import { spanOf } from "../record/range.ts";
 import type { RegisterRow } from "../record/register-form.ts";
-import type { PhaseInShort, RecordInShort } from "./index-entry.ts";
+import type { PhaseInShort, RecordInShort } from "./record-in-short.ts";
 
 type DriftAndForecast = Pick<RegisterRow, "drift" | "forecast">;
 

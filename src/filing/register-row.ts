@@ -1,9 +1,10 @@
 import { daysBetween } from "../analysis/years/day-number.ts";
 import { fingerprintOf } from "../proof/fingerprint-words.ts";
 import type { LateCalibration, RegisterRow, WorstError } from "../record/register-form.ts";
-import { dueState } from "./due-state.ts";
-import type { IndexEntry, PhaseInShort } from "./index-entry.ts";
+import type { IndexEntry } from "./index-entry.ts";
 import type { DecidedLine } from "./ledger-line.ts";
+import { dueRow } from "./make-dues.ts";
+import type { PhaseInShort } from "./record-in-short.ts";
 import { registerDrift } from "./register-drift.ts";
 import type { TagLife } from "./tag-lives.ts";
 
@@ -15,14 +16,15 @@ export function registerRow(
 ): RegisterRow {
   const last = ofTag.at(-1) as IndexEntry;
   const { summary } = last;
+  const { tag, description, location, calibration, revision, path, due } = dueRow(ofTag, life, { on, soonDays });
   return {
-    tag: summary.tag,
-    description: last.description ?? null,
-    location: life.place ?? last.location ?? null,
+    tag,
+    description,
+    location,
     criticality: last.criticality ?? null,
-    calibration: summary.calibration,
-    revision: summary.revision,
-    path: last.path,
+    calibration,
+    revision,
+    path,
     performedOn: summary.performedOn,
     unit: summary.distanceUnit,
     asFound: summary.asFound?.statement ?? null,
@@ -40,7 +42,7 @@ export function registerRow(
     standards: last.standards.map(({ standard, certificate }) => `${standard} (${certificate})`),
     decided: decidedOf(last, decisions),
     daysLate: lateOf(ofTag).find(({ path }) => path === last.path)?.days ?? null,
-    due: dueState(last, on, soonDays, life),
+    due,
     records: ofTag.length,
   };
 }

@@ -1,13 +1,14 @@
 import * as z from "zod";
 import { directions } from "../model/calibration-words.ts";
 import type { ShareName } from "../model/loop-stages.ts";
+import { judgedParts } from "./judged-parts.ts";
 import { missingSchema } from "./overall-schema.ts";
 import { judgedPointSchema, statementSchema, uncertainLineSchema } from "./uncertainty-schema.ts";
 
 const direction = z.enum(directions);
 const finite = z.number();
 /** The first stage that was read, or everything up to and with a later one. */
-export const judgedPart = z.enum(["sensor", "wiring", "input card", "controller"]);
+export const judgedPart = z.enum(judgedParts);
 
 /** Error of each stage of the loop, in distance; those that exist add up to the error of the last stage. */
 export const sharesSchema = z.strictObject({

@@ -70,16 +70,5 @@ export const recordSummarySchema = z.strictObject({
     .describe("what the record says of the loop as a whole, and why it is not complete; absent in form 1"),
 });
 
-const phaseInShortSchema = phaseSummarySchema
-  .omit({ points: true })
-  .extend({ places: z.array(z.tuple([finite, finite, finite, finite])) })
-  .nullable();
-
-/** The same as an index of records keeps it: of each test point distance, error and the limits of the error. */
-export const recordInShortSchema = recordSummarySchema.extend({
-  asFound: phaseInShortSchema,
-  asLeft: phaseInShortSchema,
-});
-
 export type PhaseSummary = z.infer<typeof phaseSummarySchema>;
 export type RecordSummary = z.infer<typeof recordSummarySchema>;

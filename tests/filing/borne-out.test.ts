@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { borneOut, rowsDigest } from "../../src/filing/borne-out.ts";
-import { indexRow } from "../../src/filing/filing-index.ts";
 import type { IndexedLine, LedgerLine } from "../../src/filing/ledger-line.ts";
+import { indexRow } from "../../src/filing/make-index-entry.ts";
 import { sampleLines } from "./sample-lines.ts";
 import { samplePage } from "./sample-pages.ts";
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { indexHeader, indexRow, indexText, readIndexText } from "../../src/filing/filing-index.ts";
+import { indexHeader, indexText, readIndexText } from "../../src/filing/filing-index.ts";
 import { type FiledLine, lineHash } from "../../src/filing/ledger-line.ts";
+import { indexRow } from "../../src/filing/make-index-entry.ts";
 import { sampleLines } from "./sample-lines.ts";
 import { samplePage } from "./sample-pages.ts";
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { indexEntry, isIndexEntry } from "../../src/filing/index-entry.ts";
+import { isIndexEntry } from "../../src/filing/index-entry.ts";
 import type { FiledLine } from "../../src/filing/ledger-line.ts";
+import { indexEntry } from "../../src/filing/make-index-entry.ts";
 import { recordSummary } from "../../src/record/record-summary.ts";
 import { sampleLines } from "./sample-lines.ts";
 import { samplePage } from "./sample-pages.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { recordsOfOneLoop } from "../../src/analysis/years/records-of-one-loop.ts";
 import { overTheYears, type YearRecord } from "../../src/assembly/years/over-the-years.ts";
-import type { PhaseInShort, RecordInShort } from "../../src/filing/index-entry.ts";
+import type { PhaseInShort, RecordInShort } from "../../src/filing/record-in-short.ts";
 import { registerDrift } from "../../src/filing/register-drift.ts";
 import type { PhaseSummary } from "../../src/record/record-summary-schema.ts";
 import { driftHistory } from "../../src/verdict/recommendation/drift-history.ts";

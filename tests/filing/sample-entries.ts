@@ -1,4 +1,5 @@
-import type { IndexEntry, PhaseInShort, RecordInShort } from "../../src/filing/index-entry.ts";
+import type { IndexEntry } from "../../src/filing/index-entry.ts";
+import type { PhaseInShort, RecordInShort } from "../../src/filing/record-in-short.ts";
 import type { Statement } from "../../src/record/record-schema.ts";
 
 /** A phase whose error line runs from `zero` to `zero + span`, percent of span, with a test point at either end. */

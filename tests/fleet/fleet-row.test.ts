@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { indexEntry } from "../../src/filing/index-entry.ts";
+import { indexEntry } from "../../src/filing/make-index-entry.ts";
 import { fleetColumns } from "../../src/fleet/fleet-columns.ts";
 import { fleetRow } from "../../src/fleet/fleet-row.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { dueCalendar } from "../../src/filing/due-calendar.ts";
 import { dueList } from "../../src/filing/due-list.ts";
-import { indexEntry } from "../../src/filing/index-entry.ts";
 import type { FiledLine } from "../../src/filing/ledger-line.ts";
+import { indexEntry } from "../../src/filing/make-index-entry.ts";
 import { makeRegister } from "../../src/filing/make-register.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
 import { summaryColumns } from "../../src/report/columns/summary-columns.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { indexEntry } from "../../src/filing/index-entry.ts";
+import { indexEntry } from "../../src/filing/make-index-entry.ts";
 import { summaryRows } from "../../src/jobs/records/summary-rows.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import { overallOf } from "../../src/record/overall-of.ts";

@@ -3,9 +3,8 @@ import { monthsLater } from "../../analysis/years/next-due.ts";
 import { dueCalendar } from "../../filing/due-calendar.ts";
 import { type DueList, dueList } from "../../filing/due-list.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
-import { makeRegister } from "../../filing/make-register.ts";
+import { type DueRow as LoopDue, makeDues } from "../../filing/make-dues.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
-import type { RegisterRow } from "../../record/register-form.ts";
 import { type Column, namedRows } from "../../report/table/column.ts";
 import type { Disk } from "../disk.ts";
 import { openFolder } from "./open-folder.ts";
@@ -42,7 +41,7 @@ export async function listDue(
   const withinDays = readDays(within, today, problems);
   const index = withinDays === undefined ? undefined : await openFolder(disks.filing, folder, problems);
   if (withinDays === undefined || index === undefined) return { rows: [], withinDays: 0, problems };
-  const list = dueList(makeRegister(index, today, withinDays), withinDays);
+  const list = dueList(makeDues(index, today, withinDays), withinDays);
   if (calendar !== undefined) await writeDerived(disks.plain, calendar, dueCalendar(list, now), problems);
   return { rows: rowsOf(list), withinDays, problems, list };
 }
@@ -84,7 +83,7 @@ function rowsOf({ open, loops, standards }: DueList): Due["rows"] {
   return rows.length === 0 ? [] : namedRows(dueColumns, rows);
 }
 
-function lastRecord({ calibration, location }: RegisterRow): string {
+function lastRecord({ calibration, location }: LoopDue): string {
   return `last record ${calibration}${location === null ? "" : `, ${location}`}`;
 }
 
