@@ -1,7 +1,7 @@
 import { adjustments } from "../model/calibration-words.ts";
 import { distanceUnits } from "../model/instrument-words.ts";
+import { judgedParts } from "../model/loop-stages.ts";
 import { statements } from "../model/statement.ts";
-import { judgedParts } from "../record/judged-parts.ts";
 import { overallWords } from "../record/overall-words.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { PhaseSummary, RecordSummary } from "../record/record-summary-schema.ts";

@@ -2,6 +2,9 @@
 export const axes = ["reference", "signal", "signalAtCard", "counts", "value"] as const;
 export type Axis = (typeof axes)[number];
 
+/** The parts of a loop of which something is said, in its order; each ends with a stage that was read. */
+export const judgedParts = ["sensor", "wiring", "input card", "controller"] as const;
+
 /** The stages of a loop, and neighbours that share a name where the quantity between them was not read; in words. */
 export const stageWords = Object.freeze({
   sensor: "sensor",

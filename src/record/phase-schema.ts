@@ -1,7 +1,6 @@
 import * as z from "zod";
 import { directions } from "../model/calibration-words.ts";
-import type { ShareName } from "../model/loop-stages.ts";
-import { judgedParts } from "./judged-parts.ts";
+import { judgedParts, type ShareName } from "../model/loop-stages.ts";
 import { missingSchema } from "./overall-schema.ts";
 import { judgedPointSchema, statementSchema, uncertainLineSchema } from "./uncertainty-schema.ts";
 
