@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { Worker } from "node:worker_threads";
 import type { ProblemList } from "../problems/problem-list.ts";
 
@@ -22,6 +23,16 @@ const maxYoungGenerationSizeMb = 24;
 /** Keeps the memory of this thread, and of those that it starts, near to what they hold. */
 export function keepMemoryLow(): void {
   setFlagsFromString(heapGrowth);
+}
+
+/**
+ * Lets go of what this thread read and does not hold any more, before others are started: by itself it would wait until as
+ * much again had come.
+ */
+export function letGo(): void {
+  setFlagsFromString("--expose-gc");
+  const collect = runInNewContext("gc") as () => void;
+  collect();
 }
 
 /** The option as a number; what is no count is a problem. */

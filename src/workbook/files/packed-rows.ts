@@ -3,12 +3,11 @@ import type { RawRow, RawRows } from "./raw-table.ts";
 
 /** Characters of rows that are packed together: few enough that a row alone is soon had, enough that they pack well. */
 const blockCharacters = 8192;
-/** The least effort: twice as much would save a tenth of the memory. */
-const packing = Object.freeze({ level: 1, windowBits: 13, memLevel: 5 });
 
 /**
- * Rows of a table as they were read, packed (RFC 1951) a block at a time: some 15 bytes a reading in the place of some 400.
- * Each row is made anew when it is asked for, and none but those of the last block is held.
+ * Rows of a table as they were read, packed (RFC 1951) a block at a time, and in each block a column at a time, which halves
+ * it: some 7 bytes a reading in the place of some 400. Each row is made anew when it is asked for, and none but those of the
+ * last block is held.
  */
 export class PackedRows implements RawRows {
   /** Blocks one behind the other, and where each of them ends. */
@@ -17,7 +16,7 @@ export class PackedRows implements RawRows {
   /** The place of the first row of each block. */
   readonly #firsts: number[] = [];
   #last: { block: number; rows: readonly RawRow[] } = { block: -1, rows: [] };
-  #open: string[] = [];
+  #open: RawRow[] = [];
   #openCharacters = 0;
   #length = 0;
 
@@ -26,10 +25,9 @@ export class PackedRows implements RawRows {
   }
 
   /** Adds a row at the end. */
-  push({ line, cells }: RawRow): void {
-    const text = JSON.stringify([line, ...cells]);
-    this.#open.push(text);
-    this.#openCharacters += text.length;
+  push(row: RawRow): void {
+    this.#open.push(row);
+    for (const { length } of row.cells) this.#openCharacters += length + 1;
     this.#length += 1;
     if (this.#openCharacters >= blockCharacters) this.#pack();
   }
@@ -52,7 +50,7 @@ export class PackedRows implements RawRows {
   }
 
   #pack(): void {
-    const packed = deflateRawSync(`[${this.#open.join(",")}]`, packing);
+    const packed = deflateRawSync(JSON.stringify(columnsOf(this.#open)));
     const start = this.#ends.at(-1) ?? 0;
     const end = start + packed.length;
     if (end > this.#bytes.length) this.#bytes = grown(this.#bytes, end);
@@ -80,11 +78,40 @@ export class PackedRows implements RawRows {
   #rowsOf(block: number): readonly RawRow[] {
     if (this.#last.block === block) return this.#last.rows;
     const packed = this.#bytes.subarray(this.#ends[block - 1] ?? 0, this.#ends[block]);
-    const texts = JSON.parse(inflateRawSync(packed).toString("utf8")) as [number, ...string[]][];
-    const rows = texts.map(([line, ...cells]): RawRow => ({ line, cells }));
+    const rows = rowsOfColumns(JSON.parse(inflateRawSync(packed).toString("utf8")) as Columns);
     this.#last = { block, rows };
     return rows;
   }
+}
+
+/** How much farther down each row stands than the one before, and how many cells it has; then the cells, column by column. */
+type Columns = { steps: readonly number[]; counts: readonly number[]; columns: readonly (readonly string[])[] };
+
+function columnsOf(rows: readonly RawRow[]): Columns {
+  const columns: string[][] = [];
+  for (const { cells } of rows) {
+    for (const [place, cell] of cells.entries()) {
+      const column = columns[place];
+      if (column === undefined) columns[place] = [cell];
+      else column.push(cell);
+    }
+  }
+  const steps = rows.map(({ line }, index) => line - (rows[index - 1]?.line ?? 0));
+  return { steps, counts: rows.map(({ cells }) => cells.length), columns };
+}
+
+function rowsOfColumns({ steps, counts, columns }: Columns): readonly RawRow[] {
+  const taken = columns.map(() => 0);
+  let line = 0;
+  return counts.map((count, index): RawRow => {
+    line += steps[index] ?? 0;
+    const cells = columns.slice(0, count).map((column, place) => {
+      const at = taken[place] as number;
+      taken[place] = at + 1;
+      return column[at] as string;
+    });
+    return { line, cells };
+  });
 }
 
 /** With room for what comes: a part more than is needed, so that bytes are seldom copied. */
