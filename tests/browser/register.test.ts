@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { rateChart } from "../../src/charts/rate-chart.ts";
 import type { RegisterRow } from "../../src/record/register-form.ts";
 import { renderRegister } from "../../src/report/register-page.tsx";
+import { howMany } from "../how-many.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { register, registerRow } from "../report/sample-register.ts";
 import { openBrowser, openerIn } from "./browser.ts";
@@ -186,6 +187,9 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
       for (const { path: part, render } of parts) writeFileSync(join(folder, part), render());
     });
 
+    /** What axe looks at: the rows behind the twentieth are as those before them. */
+    const someRows = howMany(0, 1) === 1 ? "document" : '{ exclude: [["tbody tr:nth-child(n + 21)"]] }';
+
     async function openedLarge(options: BrowserContextOptions = {}) {
       const view = await open(large, options);
       if (options.javaScriptEnabled !== false) await view.page.locator("#find").waitFor({ state: "visible" });
@@ -267,7 +271,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
 
         const other = await open(part, { bypassCSP: true, viewport: { width, height: 900 } });
         await other.page.evaluate(axe.source);
-        const { violations } = (await other.page.evaluate("axe.run(document)")) as axe.AxeResults;
+        const { violations } = (await other.page.evaluate(`axe.run(${someRows})`)) as axe.AxeResults;
         expect(violations.map(({ id }) => id)).toEqual([]);
       },
     );
@@ -275,7 +279,7 @@ describeWithProgram("chromium", "a register on a screen", (chromium) => {
     test("axe finds nothing in it", async () => {
       const view = await openedLarge({ bypassCSP: true });
       await view.page.evaluate(axe.source);
-      const { violations } = (await view.page.evaluate("axe.run(document)")) as axe.AxeResults;
+      const { violations } = (await view.page.evaluate(`axe.run(${someRows})`)) as axe.AxeResults;
       expect(violations.map(({ id }) => id)).toEqual([]);
     });
   });

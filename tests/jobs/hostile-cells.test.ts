@@ -119,7 +119,10 @@ function someFor(column: HostileColumn, columns: readonly HostileColumn[], texts
   return Array.from({ length: many }, (_, place) => texts[(first + place) % texts.length] as HostileText);
 }
 
-/** Each loop has another text in each column, so that every text has stood in every column after one round. */
+/**
+ * Each loop has another text in each column, so that every text has stood in every column after one round: without a
+ * controller and with one, or half of the round without and half with one where not all cases are tried.
+ */
 function inTurn(column: HostileColumn, loop: number): HostileText | undefined {
   const place = textColumns.indexOf(column);
   const hostile = place === -1 ? undefined : hostileTexts[(loop + place) % count];
@@ -136,12 +139,16 @@ describeWithProgram("chromium", "a hostile text in a table stays a text", (chrom
   afterAll(() => browser.close());
 
   test.each([false, true])("in every text cell in turn (with a controller: %s)", async (hasController) => {
-    const reports = await reported(hostileWorkbook(count, inTurn, hasController));
-    expect(reports.written, reports.terminal).toHaveLength(count);
+    const loops = howMany(Math.ceil(count / 2), count);
+    const first = hasController ? count - loops : 0;
+    const reports = await reported(
+      hostileWorkbook(loops, (column, loop) => inTurn(column, first + loop), hasController),
+    );
+    expect(reports.written, reports.terminal).toHaveLength(loops);
     const texts = await harmlessTexts(reports, parser);
     for (const [loop, text] of texts.entries()) {
       for (const column of textColumns.filter(({ label }) => !notOnPage.has(label))) {
-        const hostile = inTurn(column, loop);
+        const hostile = inTurn(column, first + loop);
         if (hostile === undefined || isBlank(hostile) || (column.name === "value_unit" && !hasController)) continue;
         expect(text.includes(shownText(hostile)), `${hostile.name} in ${column.label}`).toBe(true);
       }

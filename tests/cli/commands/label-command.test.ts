@@ -1,11 +1,12 @@
-import { existsSync } from "node:fs";
+import { cpSync, existsSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { madeDemo } from "../../made-demo.ts";
 import { spanwright, temporaryFolder } from "../built-command.ts";
 
 test("labels of a record are one page; a place that no sheet has is refused and writes nothing", () => {
   const folder = temporaryFolder();
-  spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
+  cpSync(join(madeDemo(), "LT-640"), join(folder, "LT-640"), { recursive: true });
   const [record, out] = [join(folder, "LT-640/C-2026-047.json"), join(folder, "labels.html")];
   const refused = spanwright("label", record, "--out", out, "--skip", "24");
   expect(refused).toMatchObject({ exitCode: 2, output: "" });
@@ -23,8 +24,7 @@ test("labels of a record are one page; a place that no sheet has is refused and 
 
 test("a folder and a quoted pattern mean the records in them", () => {
   const folder = temporaryFolder();
-  spanwright("report", "data-demo", "--tag", "LT-640", "--out", folder);
-  spanwright("report", "data-demo", "--tag", "ZT-520", "--out", folder);
+  for (const name of ["LT-640", "ZT-520"]) cpSync(join(madeDemo(), name), join(folder, name), { recursive: true });
   const out = join(folder, "labels.html");
   expect(spanwright("label", folder, "--out", out).output).toBe(`2 labels: ${out}\n`);
   // The page of labels lies there now, and is no record.

@@ -1,22 +1,16 @@
 import { execFileSync } from "node:child_process";
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
+import { madeDemo } from "../../made-demo.ts";
 import { describeWithProgram } from "../../outside/needs-program.ts";
 import { filesBelow, spanwright, temporaryFolder } from "../built-command.ts";
 
-/** A record reported once for all; each test has a copy of it. */
-const reported = mkdtempSync(join(tmpdir(), "spanwright-pdf-"));
-beforeAll(() => {
-  expect(spanwright("report", "data-demo", "--tag", "LT-640", "--out", reported).exitCode).toBe(0);
-});
-afterAll(() => rmSync(reported, { recursive: true }));
-
+/** A folder of the demonstration's record of LT-640. */
 function folderOfRecord(): string {
   const folder = temporaryFolder();
-  cpSync(reported, folder, { recursive: true });
+  cpSync(join(madeDemo(), "LT-640"), join(folder, "LT-640"), { recursive: true });
   return folder;
 }
 
@@ -27,10 +21,7 @@ describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
       const page = join(folder, "LT-640", "C-2026-047.html");
       const run = spanwright("pdf", page, "--browser", chromium);
       expect(run).toEqual({ exitCode: 0, output: `${join(folder, "LT-640", "C-2026-047.pdf")}\n`, complaints: "" });
-      expect(filesBelow(folder)).toEqual([
-        ...["html", "json", "pdf"].map((kind) => `LT-640/C-2026-047.${kind}`),
-        "index.html",
-      ]);
+      expect(filesBelow(folder)).toEqual([...["html", "json", "pdf"].map((kind) => `LT-640/C-2026-047.${kind}`)]);
       expect(readFileSync(join(folder, "LT-640/C-2026-047.pdf")).subarray(0, 5).toString("latin1")).toBe("%PDF-");
       const inside = join(folder, "inside.json");
       execFileSync(pdfdetach, ["-save", "1", "-o", inside, join(folder, "LT-640/C-2026-047.pdf")]);
@@ -80,7 +71,7 @@ test("a browser that is none is told, and no file is left", () => {
   const run = spanwright("pdf", page, "--browser", join(folder, "no-such-browser"));
   expect(run.exitCode).toBe(2);
   expect(run.complaints).toMatch(/the page was not printed: spawn .*no-such-browser ENOENT; accepted: a browser/u);
-  expect(filesBelow(folder)).toEqual([...["html", "json"].map((kind) => `LT-640/C-2026-047.${kind}`), "index.html"]);
+  expect(filesBelow(folder)).toEqual([...["html", "json"].map((kind) => `LT-640/C-2026-047.${kind}`)]);
 });
 
 test("a file that is no record is told", () => {
