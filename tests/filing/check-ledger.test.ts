@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkLedger } from "../../src/filing/check-ledger.ts";
 import { type FiledLine, ledgerText, lineHash, noLine } from "../../src/filing/ledger-line.ts";
+import { howMany } from "../how-many.ts";
 import { sampleLines, textOfLines } from "./sample-lines.ts";
 
 const lines = sampleLines(6);
@@ -124,7 +125,7 @@ test("one byte changed anywhere before the last line is found", () => {
       changed[place] = (changed[place] ?? 0) ^ change;
       expect(checkLedger(new TextDecoder().decode(changed)).doubts.length).toBeGreaterThan(0);
     }),
-    { numRuns: 2_000 },
+    { numRuns: howMany(500, 2000) },
   );
 });
 

@@ -9,6 +9,7 @@ import {
   writeSignificant,
   writeToPlace,
 } from "../../src/units/write-number.ts";
+import { howMany } from "../how-many.ts";
 
 test.each([
   [-0.4996, 2, "−0.50"],
@@ -128,6 +129,6 @@ test("the quick way writes what whole numbers give, beside halves too", () => {
     fc.property(beside, decimals, (value, count) => {
       expect(writeFixed(value, count)).toBe(byWholeNumbers(value, count));
     }),
-    { numRuns: 5000 },
+    { numRuns: howMany(1500, 5000) },
   );
 });

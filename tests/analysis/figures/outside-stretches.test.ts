@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { joined, type LimitedError, outsideStretches } from "../../../src/analysis/figures/outside-stretches.ts";
+import { howMany } from "../../how-many.ts";
 
 const at = (reference: number, error: number, limit = 1): LimitedError => ({
   reference,
@@ -50,7 +51,7 @@ test("stretches that touch become one, in any order", () => {
   ]);
 });
 
-test("a place lies in a stretch exactly where the interpolated error is outside (10 000 random places)", () => {
+test("a place lies in a stretch exactly where the interpolated error is outside (random places)", () => {
   const curve = fc.array(fc.integer({ min: -40, max: 40 }), { minLength: 2, maxLength: 8 });
   fc.assert(
     fc.property(curve, fc.double({ min: 0, max: 1, noNaN: true }), (errors, part) => {
@@ -63,6 +64,6 @@ test("a place lies in a stretch exactly where the interpolated error is outside 
       const isInside = outsideStretches(points).some(({ from, to }) => from <= x && x <= to);
       expect(isInside).toBe(Math.abs(error) > 1);
     }),
-    { numRuns: 10_000, seed: 20261125 },
+    { numRuns: howMany(3000, 10_000), seed: 20261125 },
   );
 });

@@ -4,6 +4,7 @@ import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { markedText, unmarkedText } from "../../../src/workbook/files/marked-text.ts";
 import { readDelimited } from "../../../src/workbook/files/read-delimited.ts";
 import { writeDelimited } from "../../../src/workbook/files/write-delimited.ts";
+import { howMany } from "../../how-many.ts";
 
 const signs = fc.string({
   unit: fc.constantFrom(..."=+-@'\";,|\t a1ü".split(""), "\u200b", "\u00a0"),
@@ -15,7 +16,7 @@ test("whatever a text holds, it is the same after it was marked and read back", 
     fc.property(signs, (text) => {
       expect(unmarkedText(markedText(text))).toBe(text);
     }),
-    { numRuns: 3000, seed: 7 },
+    { numRuns: howMany(1000, 3000), seed: 7 },
   );
 });
 
@@ -28,7 +29,7 @@ test("no marked text begins a formula, in any country", () => {
         for (const cell of others) expect(cell).not.toMatch(/^["\s\p{Cc}\p{Cf}]*[=+@]/u);
       }
     }),
-    { numRuns: 3000, seed: 7 },
+    { numRuns: howMany(1000, 3000), seed: 7 },
   );
 });
 
