@@ -32,6 +32,7 @@ export function keepMemoryLow(): void {
 export function letGo(): void {
   setFlagsFromString("--expose-gc");
   const collect = runInNewContext("gc") as () => void;
+  setFlagsFromString("--no-expose-gc");
   collect();
 }
 
