@@ -63,14 +63,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: {
-          name: "fast",
-          include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: slow,
-          testTimeout: 20_000,
-          // What a thread says of a test is not written out for another process to read: a tenth of the time.
-          pool: "threads",
-        },
+        test: { name: "fast", include: ["tests/**/*.test.{ts,tsx}"], exclude: slow, testTimeout: 20_000 },
       },
       {
         extends: true,
@@ -80,6 +73,7 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     // What a module becomes is kept from run to run, which spares half a minute of a processor.
     experimental: { fsModuleCache: true },
+    // Processes and not threads, for some tests set what V8 has once a process.
     // Modules hold no state, so that files may share them: the whole run takes three fifths of the time.
     isolate: false,
     // One for each core: vitest by itself leaves a core free, which of two is half of the machine.
