@@ -59,10 +59,8 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   const free = (formula: string) => ({ formula, is: degreesOfFreedom ?? undefined });
   const hasCycles = point.budget.lines.some((one) => cyclesOf(one.source) === "measured");
   const asFitted = { how: "value: fitted by the program, cycle by cycle" };
-  const known = cyclesOf(source);
-  if (known === "not measured") return { ...scatterAsIs(line, basis), how: "assumed: the scatter of a reading" };
-  if (known === "not shown") return { ...scatterAsIs(line, basis), how: "assumed: the scatter of a reading/√cycles" };
-  if (known === "measured") {
+  if (cyclesOf(source) === "assumed") return { ...scatterAsIs(line, basis), how: "assumed: the scatter of a reading" };
+  if (cyclesOf(source) === "measured") {
     if (cycles === undefined) return asFitted;
     return { value: inDistance(cycles.between), freedom: free(cycles.betweenFreedom), how: "Figures" };
   }
@@ -85,14 +83,12 @@ function scatterOf(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   return {};
 }
 
-/** What one reading scatters by, for the line of what was not measured, or is not shown; its name says which, and over how many cycles. */
+/** What one reading scatters by, for the line of what was not measured; its name says which. */
 function scatterAsIs(line: BudgetLine, basis: LineBasis): Partial<LineCellsOf> {
   if (line.source.includes("scatter about the line")) return aboutLine(line, basis);
   const { squares, freedom } = basis.curve.table;
-  const [, agreeing] = /√(\d+)/u.exec(line.source) ?? [];
-  const perCycle = agreeing === undefined ? freedom : `(${freedom}*${agreeing})`;
   return {
-    value: { formula: `SQRT(${squares}/${perCycle})*${basis.loop.span}/100`, is: line.value },
+    value: { formula: `SQRT(${squares}/${freedom})*${basis.loop.span}/100`, is: line.value },
     freedom: { formula: freedom, is: line.degreesOfFreedom ?? undefined },
   };
 }

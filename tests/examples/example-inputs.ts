@@ -80,6 +80,14 @@ const { "trips.csv": spoiledTrips } = withCell("trips.csv", 2, "reference", "302
 const spoiledTexts = { ...withCell("readings.csv", 3, "signal", "61.16"), "trips.csv": spoiledTrips ?? "" };
 export const { rows: spoiledRows, measured: spoiledPhase } = await phaseOf(spoiledTexts);
 
+/** The rows of that calibration as a workbook holds them. */
+const held = <Row>(rows: readonly Row[]) => Object.assign([...rows], { of: () => rows });
+export const spoiledWorkbook = {
+  ...{ instruments: held([spoiledRows.instrument]), calibrations: held([spoiledRows.calibration]) },
+  ...{ standards: held(spoiledRows.standards), outputs: held(spoiledRows.outputs) },
+  ...{ readings: held(spoiledRows.readings), trips: held(spoiledRows.trips), files: [] },
+};
+
 /** What a check tells: each code with its line. */
 export function toldBy(check: (tell: Tell, problems: ProblemList) => unknown): readonly string[] {
   const problems = new ProblemList();

@@ -28,8 +28,8 @@ type ToldRows = {
  * @param workbook its rows that could be read
  * @param problems list that it goes to
  * Source: each check's own file.
- * @example toldBy((_, problems) => noteDoubts({ ...spoiledRows, instruments: [spoiledRows.instrument],
- *   calibrations: [spoiledRows.calibration] }, problems)) // ["plausible/reading-apart 5", "plausible/trip-apart 4"]
+ * @example toldBy((_, problems) => noteDoubts(spoiledWorkbook, problems)) // ["plausible/reading-apart 5",
+ *   "plausible/trip-apart 4"]
  */
 export function noteDoubts(workbook: ToldRows, problems: ProblemList): void {
   const markOf = (table: "readings" | "trips") => decimalMarkOf(workbook, table);

@@ -102,14 +102,13 @@ export const decisionFigures = Object.freeze([
     unit: "distance",
     meaning:
       "What all readings of a cycle have in common, as a standard deviation from one cycle to the next. From two cycles on " +
-      "it is measured, and counts where it is shown. With one cycle nothing measures it, and it is taken as large as the " +
-      "scatter; where m cycles are not shown to differ, as the scatter over √m. That is an assumption, which the budget " +
-      "says: one cycle would seem better than two, and two that agree by chance better than they are.",
+      "it is measured, and counts where it is shown; with one cycle nothing measures it, and it is taken as large as the " +
+      "scatter, which the budget says: an assumption, without which one cycle would seem better than two.",
     formula:
-      "√((MS(cycles) − MS(within))/n), n readings a cycle, where F = MS(cycles)/MS(within) is above its 95 % limit, else s/√m of " +
-      "m cycles, s the repeatability; one cycle: s of the scatter about the line, or of repeats within the cycle",
+      "√((MS(cycles) − MS(within))/n), n readings a cycle, where F = MS(cycles)/MS(within) is above its 95 % limit, else 0; " +
+      "one cycle: s of the scatter about the line, or of repeats within the cycle",
     source:
-      "JCGM 100:2008, H.5 (between and within), 4.3.1 (a judgement); that it is as large as the scatter, or over √m, is own choice",
+      "JCGM 100:2008, H.5 (between and within), 4.3.1 (a judgement); that it is as large as the scatter is own choice",
     fields: ["sharing.cycle"],
   },
   {
