@@ -18,9 +18,12 @@ cycles_told_apart <- function(used) {
   if (ncol(counts) >= 2 && freedom >= 1 && sum(counts) > sum(counts^2 / rowSums(counts))) ncol(counts) else 1
 }
 
-# What cycles differ by where it is not measured, or not shown: as large as the scatter, over the root of their number.
+# What cycles differ by where it is not measured: as large as the scatter. Where several are not shown to differ, it is
+# left open over the root of their number: the zero has it, a test point does not.
 taking_differences <- function(scatter, cycles = 1) {
-  c(scatter, list(between = scatter$s / sqrt(cycles), cycle_freedom = scatter$freedom, is_taken = TRUE))
+  open <- scatter$s / sqrt(cycles)
+  scatter <- c(scatter, list(open = open, open_freedom = scatter$freedom))
+  if (cycles == 1) c(scatter, list(between = open, cycle_freedom = scatter$freedom)) else scatter
 }
 
 cycle_differences <- function(used) {
@@ -171,7 +174,7 @@ cycle_slopes <- function(used) {
 
 taken_line <- function(used, steps) {
   scatter <- reading_scatter(used, steps)
-  if (!is.null(scatter$is_taken)) normal(scatter$between / sqrt(length(unique(used$cycle))), scatter$cycle_freedom)
+  if (!is.null(scatter$open)) normal(scatter$open / sqrt(length(unique(used$cycle))), scatter$open_freedom)
 }
 
 # Says u of zero or span error, widened for few degrees of freedom; all in percent of span.

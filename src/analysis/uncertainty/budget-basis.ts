@@ -77,7 +77,7 @@ export function budgetBasis(rows: BudgetRows, judged: JudgedCurve, loop: Loop): 
 }
 
 function inDistance(scatter: ReadingScatter, factor: number): ReadingScatter {
-  const { ofPoints, betweenCycles } = scatter;
+  const { ofPoints, betweenCycles, leftOpen } = scatter;
   const scaled = <Known extends { standardDeviation: number }>(known: Known): Known => ({
     ...known,
     standardDeviation: known.standardDeviation * factor,
@@ -87,6 +87,7 @@ function inDistance(scatter: ReadingScatter, factor: number): ReadingScatter {
     pooledStdDev: scatter.pooledStdDev * factor,
     ...(ofPoints && { ofPoints: new Map([...ofPoints].map(([point, known]) => [point, scaled(known)])) }),
     ...(betweenCycles && { betweenCycles: scaled(betweenCycles) }),
+    ...(leftOpen && { leftOpen: scaled(leftOpen) }),
   };
 }
 

@@ -56,7 +56,7 @@ export type PointBudget = { budget: Budget; missing: readonly string[] };
  *
  * Reference standard, its drift and resolution; signal meter likewise, turned into distance by the line that turns the
  * signal into the indicated distance, or half a step of the counts or the displayed value; repeatability s/√n, pooled,
- * of the point, or about the line (`readingScatter`); what the cycles differ by, measured or assumed; reference alignment
+ * of the point, or about the line (`readingScatter`); what the cycles differ by, where they are shown to; reference alignment
  * x(1 − cos θ); air temperature for an ultrasonic sensor that does not correct for it; hysteresis only where one direction
  * was read: where both were, rising and falling are judged apart, and their difference is in the errors.
  *

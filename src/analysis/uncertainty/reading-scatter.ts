@@ -16,17 +16,14 @@ export type ReadingScatter = {
   isAboutLine?: boolean;
   /** The test points' own, where the scatter is shown to differ from one to another. */
   ofPoints?: ReadonlyMap<number, KnownDeviation>;
-  /** What is common to the readings of a cycle. */
+  /** What is common to the readings of a cycle, where the cycles are shown to differ, or where nothing could show it. */
   betweenCycles?: BetweenCycles;
+  /** What cycles that are not shown to differ may differ by all the same. */
+  leftOpen?: KnownDeviation;
 };
 
-/** What cycles differ by: measured, or taken from the scatter. */
-export type BetweenCycles = KnownDeviation & {
-  /** There was but one cycle, too little was repeated to see a difference, or the cycles are not shown to differ. */
-  isAssumed?: true;
-  /** How many cycles are not shown to differ; left out where nothing could show it. */
-  agreeing?: number;
-};
+/** What cycles differ by; assumed where there was but one, or too little was repeated to see it. */
+export type BetweenCycles = KnownDeviation & { isAssumed?: true };
 
 /** Repeats of fewer degrees of freedom say less than the line does: own choice, k is 4.5 with 2 of them. */
 const fewestDegrees = 3;
@@ -41,9 +38,10 @@ const fewestDegrees = 3;
  * make of it, which have their own lines in a budget. It holds curvature and hysteresis too, and so errs wide; the test
  * point's own where the residuals are shown to grow along the range (`growingScatter`).
  *
- * Where the readings cannot show what cycles differ by, it is taken to be as large as the scatter s; where m cycles are not
- * shown to differ, as s/√m, so that their mean has s/m. That they agree does not say that they are the same: two cycles of
- * 22 readings, of an effect as large as s, agree in a third of all cases.
+ * Where the readings cannot show what cycles differ by, it is taken to be as large as the scatter s. Where m cycles are not
+ * shown to differ, s/√m is left open, so that their mean has s/m: two cycles of 22 readings, of an effect as large as s,
+ * agree in a third of all cases. A line through all readings has it; of the few readings of one test point the scatter is
+ * so wide that U holds without.
  *
  * @param readings errors in percent of span
  * @param roundingUncertainty standard uncertainty of one reading from the steps of reference and output, percent of span
@@ -72,7 +70,7 @@ export function readingScatter(readings: readonly CurveReading[], roundingUncert
     ...(between && { betweenCycles: between }),
   };
   if (found === undefined) return withDifferencesAssumed(scatter);
-  return found.isShown ? scatter : withDifferencesAssumed(scatter, found.between.degreesOfFreedom + 1);
+  return found.isShown ? scatter : { ...scatter, leftOpen: leftOpenBy(found.between.degreesOfFreedom + 1, scatter) };
 }
 
 function scatterAboutLine(readings: readonly CurveReading[], rounding: number): ReadingScatter | undefined {
@@ -96,14 +94,16 @@ function freedOfSteps({ standardDeviation, degreesOfFreedom }: KnownDeviation, r
 }
 
 /**
- * Taken as large as the scatter: two cycles would hardly show less, so one leaves no less open; each further one that agrees
- * takes its share of the variance. A judgement, and named as that (JCGM 100:2008, 4.3.1).
+ * Taken as large as the scatter: two cycles would hardly show less, so one leaves no less open. A judgement, and named as
+ * that (JCGM 100:2008, 4.3.1).
  */
-function withDifferencesAssumed(scatter: ReadingScatter, agreeing?: number): ReadingScatter {
-  const { pooledStdDev, degreesOfFreedom } = scatter;
-  const standardDeviation = pooledStdDev / Math.sqrt(agreeing ?? 1);
-  const betweenCycles = { standardDeviation, degreesOfFreedom, isAssumed: true } as const;
-  return { ...scatter, betweenCycles: agreeing === undefined ? betweenCycles : { ...betweenCycles, agreeing } };
+function withDifferencesAssumed(scatter: ReadingScatter): ReadingScatter {
+  return { ...scatter, betweenCycles: { ...leftOpenBy(1, scatter), isAssumed: true } };
+}
+
+/** Each further cycle that agrees takes its share of the variance. */
+function leftOpenBy(cycles: number, { pooledStdDev, degreesOfFreedom }: ReadingScatter): KnownDeviation {
+  return { standardDeviation: pooledStdDev / Math.sqrt(cycles), degreesOfFreedom };
 }
 
 /**

@@ -12,15 +12,15 @@ type ScatterPoint = { readings: number; point?: number; cycles?: number };
 export type Sharing = {
   /** The same at all readings of the phase, but for what grows with the distance: standards, drifts, alignment, air. */
   all: number;
-  /** The same at the readings of one cycle, measured or assumed; 0 where readings do not scatter. */
+  /** The same at the readings of one cycle; 0 where the cycles could be seen to differ, and do not. */
   cycle: number;
   /** Of one reading alone: its scatter, in which that of repeats has the steps already, and no less than the steps. */
   reading: number;
 };
 
 /**
- * The contributions of the scatter of the readings, and of what the cycles differ by: measured, or taken from the
- * scatter where it was not, or is not shown.
+ * The contributions of the scatter of the readings, and of what the cycles differ by: measured, or taken as large as the
+ * scatter where it was not.
  *
  * @param basis scatter of one reading, unit of distances
  * @param point how many readings of how many cycles are in the mean, and where
@@ -44,9 +44,8 @@ export function scatterContributions(basis: ScatterBasis, point: ScatterPoint): 
       degreesOfFreedom: known.degreesOfFreedom,
     });
   const name = `${scatter.isAboutLine ? "scatter about the line" : "repeatability"}${isOfPoint ? " at this point" : ""}`;
-  const taken = scatter.isAboutLine ? "the scatter about the line" : "the repeatability";
-  const { isAssumed, agreeing } = betweenCycles ?? {};
-  const ofCycles = cyclesSource(cycles, isAssumed && { scatter: taken, agreeing });
+  const likeScatter = scatter.isAboutLine ? "the scatter about the line" : "the repeatability";
+  const ofCycles = cyclesSource(cycles, betweenCycles?.isAssumed && likeScatter);
   return {
     shared: [],
     own: [

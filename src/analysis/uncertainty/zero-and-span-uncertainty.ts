@@ -134,11 +134,13 @@ function ofLines({ cycles, betweenAt, betweenSlopes }: CycleSlopes, range: Range
   return { uncertainty: (scale * standardDeviation) / Math.sqrt(cycles), degreesOfFreedom };
 }
 
-/** What one cycle cannot show, or several do not, as the budgets of the test points take it. */
+/** What one cycle cannot show, or several do not. */
 function assumedPart(readings: readonly CurveReading[], rounding: number): readonly Part[] {
   const found = readingScatter(readings, rounding);
-  if (!isDetermined(found) || !found.betweenCycles?.isAssumed) return [];
-  const { standardDeviation, degreesOfFreedom } = found.betweenCycles;
+  if (!isDetermined(found)) return [];
+  const open = found.betweenCycles?.isAssumed ? found.betweenCycles : found.leftOpen;
+  if (open === undefined) return [];
+  const { standardDeviation, degreesOfFreedom } = open;
   const cycles = new Set(readings.map(({ cycle }) => cycle)).size;
   return [{ uncertainty: standardDeviation / Math.sqrt(cycles), degreesOfFreedom }];
 }

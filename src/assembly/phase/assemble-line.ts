@@ -47,8 +47,8 @@ export function assembleLine(
   if (ends === undefined) return notDetermined("the ends of the output are not stated");
   const means = outputMeans(analysis);
   const step = Math.hypot(...outputContributions(basis).own.map(({ standardUncertainty }) => standardUncertainty));
-  const { pooledStdDev, betweenCycles } = scatter;
-  const between = betweenCycles?.standardDeviation ?? 0;
+  const { pooledStdDev, betweenCycles, leftOpen } = scatter;
+  const between = (betweenCycles ?? leftOpen)?.standardDeviation ?? 0;
   const ofMean = means.map(({ count }) => Math.hypot(pooledStdDev / Math.sqrt(count), step));
   const line = lineUnderUncertainty(
     {

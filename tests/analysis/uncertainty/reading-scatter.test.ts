@@ -52,13 +52,14 @@ test("three cycles that differ: the scatter within them, and what they differ by
   expect(scatter.isAboutLine).toBeUndefined();
 });
 
-test("two cycles that are not shown to differ: taken as the repeatability over √2, and said to be assumed", () => {
-  const { pooledStdDev, degreesOfFreedom, betweenCycles } = determined(readingScatter(agreeingCycles, 0));
+test("two cycles that are not shown to differ leave the repeatability over √2 open, and no part of a test point", () => {
+  const { pooledStdDev, degreesOfFreedom, betweenCycles, leftOpen } = determined(readingScatter(agreeingCycles, 0));
   // R 4.2.2: sigma(lm(error ~ factor(point):direction)), 8 degrees of freedom.
   expectNear(pooledStdDev, 0.029895651857753464, near);
   expect(degreesOfFreedom).toBe(8);
-  expectNear(betweenCycles?.standardDeviation, 0.029895651857753464 / Math.sqrt(2), near);
-  expect(betweenCycles).toMatchObject({ degreesOfFreedom: 8, isAssumed: true, agreeing: 2 });
+  expect(betweenCycles).toBeUndefined();
+  expectNear(leftOpen?.standardDeviation, 0.029895651857753464 / Math.sqrt(2), near);
+  expect(leftOpen?.degreesOfFreedom).toBe(8);
 });
 
 test("one reading repeated says less than a line through nine", () => {

@@ -174,7 +174,7 @@ const notes = `## What it shows, and what it cannot
   in nearly all records. No rule for one cycle holds both within 94 to 97 %: readings of one cycle look the same with and
   without an effect.
 - **Several cycles that are not shown to differ** may differ nevertheless: of two cycles of a cycle effect a third agrees, as
-  those of white noise do. The budget and the zero take a difference of s/√m for m of them, and say that it is assumed
+  those of white noise do. The zero takes a difference of s/√m for m of them, a budget takes none
   ([uncertainty.md](uncertainty.md)): a cycle effect as large as the scatter s then holds as asked, and where there is none
   the zero of two and three cycles holds in more than 97 %.
 - **One cycle of growing noise** has at each point the scatter that the sizes of the residuals show there, where they are
