@@ -4,7 +4,6 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { setFlagsFromString } from "node:v8";
 import { writeCode } from "./command-parts.mjs";
 
 const { partLoader } = createRequire(import.meta.url)("./dist/load-part.js");
@@ -32,8 +31,5 @@ try {
 } finally {
   rmSync(folder, { recursive: true });
 }
-// V8 takes code only where its flags are those that it was kept with: those of a start, before `report` sets one.
-setFlagsFromString("--heap-growing-percent=0");
-setFlagsFromString("--no-expose-gc");
 const codes = new Map([...scripts].map(([name, script]) => [name, script.createCachedData()]));
 writeCode("dist", JSON.parse(readFileSync("dist/parts.json", "utf8")), codes);

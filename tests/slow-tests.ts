@@ -48,6 +48,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/filing-commands.test.ts": 60,
   "cli/hostile-names.test.ts": 60,
   "cli/life-of-a-tag.test.ts": 60,
+  "cli/load-part.test.ts": 60,
   "cli/print-json.test.ts": 60,
   "cli/report-filed.test.ts": 60,
   "cli/report-workers.test.ts": 90,

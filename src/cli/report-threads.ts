@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { CaseReporter, CaseToReport, ReportedCase } from "../jobs/records/report-case.ts";
-import { letGo, onThreads, threadsFor, workerThread } from "./threads.ts";
+import { keepMemoryLow, letGo, onThreads, threadsFor, workerThread } from "./threads.ts";
 
 /** Built beside the command; from the sources everything is done one by one. */
 const workerFile = fileURLToPath(new URL("./report-worker.js", import.meta.url));
@@ -10,6 +10,7 @@ const workerFile = fileURLToPath(new URL("./report-worker.js", import.meta.url))
 export function reportThreads(records: number, asked: number | undefined): CaseReporter | undefined {
   const threads = threadsFor(records, asked);
   if (threads <= 1 || !existsSync(workerFile)) return undefined;
+  keepMemoryLow();
   letGo();
   return (cases) => onThreads<CaseToReport, ReportedCase>(() => workerThread(workerFile), threads, cases);
 }

@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -93,4 +94,21 @@ test("V8 takes the code that the build kept, on the Node that built it", () => {
   const taken = takenBy(folder, "./cli.js");
   expect(taken.size).toBeGreaterThan(10);
   for (const [name, isTaken] of taken) expect(isTaken, name).toBe(true);
+});
+
+test("none of that code is passed over while one record is made: nothing sets a flag of V8 before all is loaded", () => {
+  const folder = fileURLToPath(new URL("../../dist", import.meta.url));
+  const words = ["report", "data-demo", "--tag", "LT-310", "--quiet", "--out", temporaryFolder()];
+  const program = `
+    const [taken, passedOver] = [[], []];
+    const { partLoader } = require(${JSON.stringify(join(folder, "load-part.js"))});
+    const load = partLoader(${JSON.stringify(folder)}, (name, { cachedDataRejected }) => {
+      if (cachedDataRejected !== undefined) (cachedDataRejected ? passedOver : taken).push(name);
+    });
+    process.on("exit", () => console.error(JSON.stringify({ taken: taken.length, passedOver })));
+    load("./cli.js").main(${JSON.stringify(words)});`;
+  const { stderr } = spawnSync(process.execPath, ["-e", program], { encoding: "utf8" });
+  const { taken, passedOver } = JSON.parse(stderr.trim().split("\n").at(-1) ?? "") as Record<string, unknown>;
+  expect(passedOver).toEqual([]);
+  expect(taken).toBeGreaterThan(80);
 });

@@ -14,7 +14,7 @@ import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 import { reportThreads } from "../report-threads.ts";
 import { programForRecord, testedProgram } from "../tested-program.ts";
-import { keepMemoryLow, threadsAsked } from "../threads.ts";
+import { threadsAsked } from "../threads.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {
@@ -41,7 +41,6 @@ export async function reportCommand(
   options: ReportOptions,
   console: Console,
 ): Promise<0 | 2> {
-  keepMemoryLow();
   const tested = testedProgram();
   const { reportCalibrations } = await import("../../jobs/records/report-calibrations.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
