@@ -4,13 +4,17 @@ import type { RawRow, RawRows } from "./raw-table.ts";
 /** Characters of rows that are packed together: few enough that a row alone is soon had, enough that they pack well. */
 const blockCharacters = 8192;
 
+/** So many blocks at the beginning are not packed: a table of one or two thousand rows is had without that work. */
+const plainBlocks = 8;
+
 /**
- * Rows of a table as they were read, packed (RFC 1951) a block at a time, and in each block a column at a time, which halves
+ * Rows of a table as they were read; those beyond its beginning packed (RFC 1951) a block at a time, and in each block a column at a time, which halves
  * it: some 7 bytes a reading in the place of some 400. Each row is made anew when it is asked for, and none but those of the
  * last block is held.
  */
 export class PackedRows implements RawRows {
-  /** Blocks one behind the other, and where each of them ends. */
+  readonly #plain: (readonly RawRow[])[] = [];
+  /** Packed blocks one behind the other, and where each of them ends. */
   #bytes = new Uint8Array(blockCharacters);
   readonly #ends: number[] = [];
   /** The place of the first row of each block. */
@@ -29,12 +33,12 @@ export class PackedRows implements RawRows {
     this.#open.push(row);
     for (const { length } of row.cells) this.#openCharacters += length + 1;
     this.#length += 1;
-    if (this.#openCharacters >= blockCharacters) this.#pack();
+    if (this.#openCharacters >= blockCharacters) this.#close();
   }
 
   /** No row comes any more: what was kept for those that might come is let go. */
   end(): this {
-    if (this.#open.length > 0) this.#pack();
+    if (this.#open.length > 0) this.#close();
     this.#bytes = this.#bytes.slice(0, this.#ends.at(-1) ?? 0);
     return this;
   }
@@ -49,16 +53,21 @@ export class PackedRows implements RawRows {
     for (let index = 0; index < this.#length; index += 1) yield this.at(index) as RawRow;
   }
 
-  #pack(): void {
-    const packed = deflateRawSync(JSON.stringify(columnsOf(this.#open)));
+  #close(): void {
+    this.#firsts.push(this.#length - this.#open.length);
+    if (this.#plain.length < plainBlocks) this.#plain.push(this.#open);
+    else this.#pack(this.#open);
+    this.#open = [];
+    this.#openCharacters = 0;
+  }
+
+  #pack(rows: readonly RawRow[]): void {
+    const packed = deflateRawSync(JSON.stringify(columnsOf(rows)));
     const start = this.#ends.at(-1) ?? 0;
     const end = start + packed.length;
     if (end > this.#bytes.length) this.#bytes = grown(this.#bytes, end);
     this.#bytes.set(packed, start);
-    this.#firsts.push(this.#length - this.#open.length);
     this.#ends.push(end);
-    this.#open = [];
-    this.#openCharacters = 0;
   }
 
   /** The last block that begins at the row or before it; most often that of the row before. */
@@ -76,8 +85,11 @@ export class PackedRows implements RawRows {
   }
 
   #rowsOf(block: number): readonly RawRow[] {
+    const plain = this.#plain[block];
+    if (plain !== undefined) return plain;
     if (this.#last.block === block) return this.#last.rows;
-    const packed = this.#bytes.subarray(this.#ends[block - 1] ?? 0, this.#ends[block]);
+    const number = block - plainBlocks;
+    const packed = this.#bytes.subarray(this.#ends[number - 1] ?? 0, this.#ends[number]);
     const rows = rowsOfColumns(JSON.parse(inflateRawSync(packed).toString("utf8")) as Columns);
     this.#last = { block, rows };
     return rows;
