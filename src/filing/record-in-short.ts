@@ -1,5 +1,6 @@
 import { adjustments } from "../model/calibration-words.ts";
 import { distanceUnits } from "../model/instrument-words.ts";
+import { isDay } from "../model/is-day.ts";
 import { judgedParts } from "../model/loop-stages.ts";
 import { statements } from "../model/statement.ts";
 import { overallWords } from "../record/overall-words.ts";
@@ -50,12 +51,7 @@ function oneOf(words: readonly string[]): Check {
 const isPlace: Check = (value) => Array.isArray(value) && value.length === 4 && value.every(isNumber);
 const isRevision: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 1;
 
-/** A day of the calendar, as 2026-11-25. */
-const isDay: Check = (value) => {
-  if (typeof value !== "string" || !/^\d{4}-\d\d-\d\d$/u.test(value)) return false;
-  const time = Date.parse(value);
-  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(value);
-};
+const isDate: Check = (value) => typeof value === "string" && isDay(value);
 
 const isPhase = orNull(
   objectOf({
@@ -77,14 +73,14 @@ const isPhase = orNull(
  */
 export const isRecordInShort: Check = objectOf(
   {
-    ...{ tag: isText, calibration: isText, revision: isRevision, sha256: isText, performedOn: orNull(isDay) },
+    ...{ tag: isText, calibration: isText, revision: isRevision, sha256: isText, performedOn: orNull(isDate) },
     ...{ distanceUnit: oneOf(distanceUnits), rangeLower: isNumber, rangeUpper: isNumber },
     ...{
       serial: orNull(isText),
       adjustment: orNull(oneOf(adjustments)),
       pointsOf: orNull(oneOf(["sensor", "controller"])),
     },
-    ...{ asFound: isPhase, asLeft: isPhase, nextDue: orNull(isDay) },
+    ...{ asFound: isPhase, asLeft: isPhase, nextDue: orNull(isDate) },
   },
   { overall: objectOf({ word: oneOf(overallWords), missing: listOf(isText) }) },
 );

@@ -1,3 +1,5 @@
+import { onceForEachValue } from "../record/once-for-each.ts";
+
 /**
  * Plain data as the one text that stands for it.
  *
@@ -56,20 +58,20 @@ function writtenObject(object: PlainObject): string {
 /** A key, and how it begins its member. */
 type Name = { key: string; name: string };
 
-/** A record has hundreds of readings and lines of budgets with the same keys, which are ordered once. */
-const orders = new Map<string, readonly Name[]>();
-const [longestKept, mostKept] = [500, 1000];
-
 function orderedNames(object: PlainObject): readonly Name[] {
   const keys = Object.keys(object);
   const all = keys.join("\n");
-  const known = orders.get(all);
-  // A key with a line end would be taken for two: as many keys are the same only where none has one, as those kept.
-  if (known !== undefined && known.length === keys.length) return known;
-  const isKept = all.length < longestKept && orders.size < mostKept && keys.every((key) => plain.test(key));
-  const names = keys.sort().map((key) => ({ key, name: `${quoted(key)}:` }));
-  if (isKept) orders.set(all, names);
-  return names;
+  const names = all.length < longestKept ? namesIn(all) : [];
+  // A key with a line end would be taken for two.
+  return names.length === keys.length ? names : inOrder(keys);
+}
+
+/** A record has hundreds of readings and lines of budgets with the same keys, which are ordered once. */
+const namesIn = onceForEachValue((all: string) => inOrder(all.split("\n")), 1000);
+const longestKept = 500;
+
+function inOrder(keys: string[]): readonly Name[] {
+  return keys.sort().map((key) => ({ key, name: `${quoted(key)}:` }));
 }
 
 function notJson(what: string): TypeError {

@@ -20,7 +20,6 @@ export const untested: Readonly<Record<string, string>> = {
   "src/workbook/table-row.ts": "types alone",
   "src/jobs/disk.ts": "types alone",
   "src/jobs/signing/change-passphrase.ts": "tested by tests/cli/commands/keys-command.test.ts",
-  "src/jobs/workbook/is-day.ts": "tested by tests/jobs/filing/write-register.test.ts",
   "src/jobs/filing/words-given.ts": "tested by tests/problems/filing-problems.test.ts",
   "src/jobs/filing/change-filed-tag.ts": "tested by tests/cli/life-of-a-tag.test.ts",
   "src/jobs/filing/dispose-filed-pages.ts": "tested by tests/cli/life-of-a-tag.test.ts",

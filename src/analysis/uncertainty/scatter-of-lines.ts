@@ -1,3 +1,5 @@
+import { groupedBy } from "../../model/grouped-by.ts";
+import { mean } from "../../numeric/mean.ts";
 import { doesScatterChange } from "./scatter-change.ts";
 
 /** A point and direction that every cycle has once. */
@@ -62,22 +64,22 @@ export function scatterOfLines(rows: readonly RowOfCycles[]): ScatterOfLines {
 
 /** The mean of its rows stands for each row of a test point. */
 function ofPoints(rows: readonly RowOfCycles[], owns: readonly number[]): readonly number[] {
-  const sums = new Map<number, { sum: number; count: number }>();
-  for (const [row, { point }] of rows.entries()) {
-    const { sum, count } = sums.get(point) ?? { sum: 0, count: 0 };
-    sums.set(point, { sum: sum + owns[row]!, count: count + 1 });
-  }
-  return rows.map(({ point }) => sums.get(point)!.sum / sums.get(point)!.count);
+  const means = new Map(
+    [...placesByPoint(rows)].map(([point, places]) => [point, mean(places.map((row) => owns[row]!))]),
+  );
+  return rows.map(({ point }) => means.get(point)!);
 }
 
 function freedomOf(rows: readonly RowOfCycles[], variances: readonly number[], cycles: number): number {
-  const parts = new Map<number, { part: number; freedom: number }>();
-  for (const [row, { point, run }] of rows.entries()) {
-    const { part, freedom } = parts.get(point) ?? { part: 0, freedom: 0 };
-    parts.set(point, { part: part + run ** 2 * variances[row]!, freedom: freedom + cycles });
-  }
-  const found = [...parts.values()];
+  const found = [...placesByPoint(rows).values()].map((places) => ({
+    part: sumOf(places, (row) => rows[row]!.run ** 2 * variances[row]!),
+    freedom: cycles * places.length,
+  }));
   return sumOf(found, ({ part }) => part) ** 2 / sumOf(found, ({ part, freedom }) => part ** 2 / freedom);
+}
+
+function placesByPoint(rows: readonly RowOfCycles[]): ReadonlyMap<number, readonly number[]> {
+  return groupedBy([...rows.keys()], (row) => rows[row]!.point);
 }
 
 function squaresOf({ left }: RowOfCycles): number {

@@ -1,3 +1,5 @@
+import { onceForEachValue } from "../../record/once-for-each.ts";
+
 /** A step of a path to a place; an arc has its shape, a curve its handles before it. */
 export type PathStep = { command: "M" | "L" | "A" | "C" | "Q"; shape: readonly number[]; x: number; y: number };
 
@@ -16,15 +18,13 @@ const numbersOf: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A:
  * @throws Error for a command that vega does not write
  */
 export function readPath(d: string, dx = 0, dy = 0): readonly Subpath[] {
-  const known = d.length < longestKept ? shapes.get(d) : undefined;
-  const subpaths = known ?? readSteps(d);
-  if (known === undefined && d.length < longestKept && shapes.size < mostKept) shapes.set(d, subpaths);
+  const subpaths = d.length < longestKept ? shapeOf(d) : readSteps(d);
   return subpaths.map((subpath) => movedPath(subpath, dx, dy));
 }
 
-/** The outline of a symbol is the same in every chart, wherever it stands. */
-const shapes = new Map<string, readonly Subpath[]>();
-const [longestKept, mostKept] = [200, 1000];
+/** The outline of a symbol is the same in every chart, wherever it stands; that of a line is longer. */
+const shapeOf = onceForEachValue(readSteps, 1000);
+const longestKept = 200;
 
 function readSteps(d: string): readonly Subpath[] {
   const subpaths: { steps: PathStep[]; isClosed: boolean }[] = [];
@@ -148,17 +148,11 @@ function joined(numbers: readonly number[]): string {
 }
 
 /** Places are tenths of a pixel, of which a drawing has some thousands. */
-const texts = new Map<number, string>();
-const mostTexts = 20_000;
+const textOf = onceForEachValue((place: number) => String(place).replace(/^(-?)0\./u, "$1."), 20_000);
 
 /** A number with one decimal at most, for nobody sees a tenth of a pixel, and no zero that says nothing. */
 export function short(value: number): string {
-  const number = rounded(value);
-  const known = texts.get(number);
-  if (known !== undefined) return known;
-  const text = String(number).replace(/^(-?)0\./u, "$1.");
-  if (texts.size < mostTexts) texts.set(number, text);
-  return text;
+  return textOf(rounded(value));
 }
 
 /** A place halfway between two tenths goes up, whatever its last digits. */

@@ -2,8 +2,8 @@ import { CannotFile } from "../../filing/cannot-file.ts";
 import { type Disposal, disposePages, pagesToDispose } from "../../filing/dispose-pages.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { filingFolder } from "../../filing/filing-folder.ts";
+import { isDay } from "../../model/is-day.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
-import { isDay } from "../workbook/is-day.ts";
 import { openFolder } from "./open-folder.ts";
 import { checkWordsGiven } from "./words-given.ts";
 

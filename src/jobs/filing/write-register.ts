@@ -1,6 +1,7 @@
 import { rateChart } from "../../charts/rate-chart.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { makeRegister } from "../../filing/make-register.ts";
+import { isDay } from "../../model/is-day.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
 import type { Register } from "../../record/register-form.ts";
 import { registerColumns } from "../../report/columns/register-columns.tsx";
@@ -10,7 +11,6 @@ import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { writeDelimited } from "../../workbook/files/write-delimited.ts";
 import type { PartedDisk } from "../disk.ts";
 import { readDecimalMark } from "../workbook/decimal-mark-option.ts";
-import { isDay } from "../workbook/is-day.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { openFolder } from "./open-folder.ts";
 import { removeOtherParts } from "./remove-other-parts.ts";

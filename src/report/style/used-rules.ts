@@ -1,3 +1,5 @@
+import { onceForEachValue } from "../../record/once-for-each.ts";
+
 const rule = /(?<selectors>[^{}@]+)\{(?<declarations>[^{}]*)\}/gu;
 const classAttribute = /\sclass="(?<names>[^"]*)"/gu;
 const classInSelector = /\.(?<name>[a-z][\w-]*)/gu;
@@ -22,14 +24,8 @@ function writtenRule({ selectors, declarations }: Exclude<Piece, string>, names:
   return used.length === 0 ? "" : `${used.map(({ text }) => text).join(",")}{${declarations}}`;
 }
 
-const known = new Map<string, readonly Piece[]>();
-
 /** The program has a handful of styles, which every page of its kind has. */
-function piecesOf(style: string): readonly Piece[] {
-  const pieces = known.get(style) ?? parted(style);
-  known.set(style, pieces);
-  return pieces;
-}
+const piecesOf = onceForEachValue(parted, 20);
 
 function parted(style: string): readonly Piece[] {
   let end = 0;

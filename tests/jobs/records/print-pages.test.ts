@@ -8,7 +8,7 @@ import { withPlainRecord } from "../../../src/record/record-element.ts";
 import { sampleRecord } from "../../charts/sample-record.ts";
 import { memoryDisk } from "../memory-disk.ts";
 
-const record = sealRecord(sampleRecord({ phases: ["asFound"], points: 3, cycles: 1, scale: 0.1 }));
+const record = sealRecord(sampleRecord());
 const page = await recordPage(record);
 const softwareVersion = record.software.version;
 
