@@ -84,7 +84,7 @@ test("the axis holds every bar: U of 3 % of span is drawn to its ends", async ()
   // The labels of the axis give its scale, the vertical strokes in the colour of the phase give the bars.
   const perPercent = (height("\\+2") - height("−2")) / 4;
   const bars = /<path stroke="#b34a0c" stroke-width="1.5" opacity="0.75" d="([^"]*)"/u.exec(svg)?.[1] ?? "";
-  const strokes = readPath(bars).map(({ steps }) => steps.map(({ y }) => y));
+  const strokes = readPath(bars).subpaths.map(({ steps }) => steps.map(({ y }) => y));
   const lengths = strokes.map(([from = 0, to = 0]) => (to - from) / perPercent);
   const expected = (record.phases.asFound?.points ?? []).map(({ expandedUncertainty }) => expandedUncertainty / 5);
   expect(lengths).toHaveLength(11);

@@ -1,9 +1,9 @@
 import { layersOf } from "./mark-layers.ts";
-import { type Subpath, writePath } from "./svg-path.ts";
+import { type Outline, writePath } from "./svg-path.ts";
 
 /** What draws something: a path in absolute places, a text at its place, or a group as it is written. */
 export type Drawn =
-  | Readonly<{ kind: "path"; style: string; hasEdge: boolean; subpaths: readonly Subpath[] }>
+  | Readonly<{ kind: "path"; style: string; hasEdge: boolean; outline: Outline }>
   | Readonly<{ kind: "text"; style: string; place: string; text: string }>
   | Readonly<{ kind: "group"; text: string }>;
 
@@ -28,19 +28,19 @@ function isOfOneStyle(one: Drawn, other: Drawn): boolean {
 function together(first: Exclude<Drawn, { kind: "group" }>, run: readonly Drawn[]): string {
   if (first.kind === "text" && run.length === 1) return partText(first, first.style);
   if (first.kind === "text") return `<g${first.style}>${run.map((one) => partText(one, "")).join("")}</g>`;
-  const paths = run.flatMap((one) => (one.kind === "path" ? [one.subpaths] : []));
-  if (!first.hasEdge) return pathText(first.style, paths.flat());
-  const layers = layersOf(paths);
-  if (layers.length === 1) return pathText(first.style, layers.flat());
+  const outlines = run.flatMap((one) => (one.kind === "path" ? [one.outline] : []));
+  if (!first.hasEdge) return pathText(first.style, outlines);
+  const layers = layersOf(outlines);
+  if (layers.length === 1) return pathText(first.style, outlines);
   return `<g${first.style}>${layers.map((layer) => pathText("", layer)).join("")}</g>`;
 }
 
 function partText(one: Drawn, style: string): string {
   if (one.kind === "group") return one.text;
-  if (one.kind === "path") return pathText(style, one.subpaths);
+  if (one.kind === "path") return pathText(style, [one.outline]);
   return one.text === "" ? `<text${style}${one.place}/>` : `<text${style}${one.place}>${one.text}</text>`;
 }
 
-function pathText(style: string, subpaths: readonly Subpath[]): string {
-  return `<path${style} d="${writePath(subpaths)}"/>`;
+function pathText(style: string, outlines: readonly Outline[]): string {
+  return `<path${style} d="${writePath(outlines)}"/>`;
 }

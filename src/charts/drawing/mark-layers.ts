@@ -1,28 +1,30 @@
-import type { Subpath } from "./svg-path.ts";
+import { onceForEach } from "../../record/once-for-each.ts";
+import type { Outline, Subpath } from "./svg-path.ts";
 
 type Box = Readonly<{ left: number; right: number; top: number; bottom: number }>;
-type Layer = { boxes: Box[]; subpaths: Subpath[] };
+type Layer = { boxes: Box[]; outlines: Outline[] };
 
 /**
  * Marks that are drawn one after another, in as few layers as show the same: each lies above every mark before it that
  * it touches, and the marks of one layer touch none of each other.
  */
-export function layersOf(marks: readonly (readonly Subpath[])[]): readonly (readonly Subpath[])[] {
+export function layersOf(marks: readonly Outline[]): readonly (readonly Outline[])[] {
   const layers: Layer[] = [];
-  for (const subpaths of marks) {
-    const box = boxOf(subpaths);
+  for (const mark of marks) {
+    const box = movedBox(boxOf(mark.subpaths), mark);
     const above = layers.findLastIndex(({ boxes }) => boxes.some((other) => areTouching(box, other))) + 1;
-    layers[above] ??= { boxes: [], subpaths: [] };
+    layers[above] ??= { boxes: [], outlines: [] };
     layers[above].boxes.push(box);
-    layers[above].subpaths.push(...subpaths);
+    layers[above].outlines.push(mark);
   }
-  return layers.map(({ subpaths }) => subpaths);
+  return layers.map(({ outlines }) => outlines);
 }
 
 /** What two edges and their mitred corners reach beyond the outlines, together; pixels. */
 const edge = 4;
 
-function boxOf(subpaths: readonly Subpath[]): Box {
+/** Around subpaths where they are not moved. */
+const boxOf = onceForEach((subpaths: readonly Subpath[]): Box => {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { steps } of subpaths) {
     for (const { command, shape, x, y } of steps) {
@@ -35,6 +37,10 @@ function boxOf(subpaths: readonly Subpath[]): Box {
     }
   }
   return { left, right, top, bottom };
+});
+
+function movedBox({ left, right, top, bottom }: Box, { dx, dy }: Outline): Box {
+  return { left: left + dx, right: right + dx, top: top + dy, bottom: bottom + dy };
 }
 
 function areTouching(one: Box, other: Box): boolean {

@@ -3,7 +3,7 @@ import { type Drawn, groupedText } from "./drawn-parts.ts";
 import { areStyledAlike, itemStyle, rootStyle, type Style } from "./item-style.ts";
 import type { Item, Mark } from "./scene.ts";
 import { placeOfText, textOf } from "./scene-text.ts";
-import { movedPath, readPath, rectanglePath, type Subpath, short } from "./svg-path.ts";
+import { type Outline, readPath, rectanglePath, type Subpath, short, straightPath } from "./svg-path.ts";
 
 /** A drawing as marks in marks, and where its plot begins. */
 export type Scene = Readonly<{
@@ -85,8 +85,8 @@ function textPart(writing: Writing, item: Item, at: At): Drawn {
 function pathPart(writing: Writing, item: Item, at: At): Drawn | undefined {
   const { text: style, hasStroke, hasFill } = styleOf(writing, item);
   if (!hasStroke && !hasFill) return undefined;
-  const subpaths = subpathsOf(item, at);
-  return subpaths.length === 0 ? undefined : { kind: "path", style, hasEdge: hasStroke && hasFill, subpaths };
+  const outline = outlineOf(item, at);
+  return outline.subpaths.length === 0 ? undefined : { kind: "path", style, hasEdge: hasStroke && hasFill, outline };
 }
 
 /** The items of a mark follow each other, and most look like the one before. */
@@ -98,17 +98,30 @@ function styleOf(writing: Writing, item: Item): Style {
   return style;
 }
 
-function subpathsOf(item: Item, at: At): readonly Subpath[] {
+function outlineOf(item: Item, at: At): Outline {
   const { marktype } = item.mark;
-  if (marktype === "rule") return [rulePath(item, at)];
-  if (marktype === "rect" && !hasRoundCorners(item)) return [rectanglePath(at, boxOf(item))];
-  if (marktype === "group") return [rectanglePath(at, { ...boxOf(item), ...edgeOf(item) })];
+  if (marktype === "rule") return rulePath(item, at);
+  if (marktype === "rect" && !hasRoundCorners(item)) return rectanglePath(at, boxOf(item));
+  if (marktype === "group") return rectanglePath(at, { ...boxOf(item), ...edgeOf(item) });
+  if (marktype === "line" && isStraight(item.mark.items)) return straightPath(item.mark.items.map(placeOf), at.x, at.y);
   if (marktype !== "symbol") return readPath(pathOf(item), at.x, at.y);
   if (item.angle !== undefined && item.angle !== 0) throw new Error("sceneSvg: a symbol is not turned");
   const key = `${String(item.shape)} ${String(item.size)}`;
-  const outline = outlines.get(key) ?? readPath(pathOf(item));
-  outlines.set(key, outline);
-  return outline.map((subpath) => movedPath(subpath, at.x + numberOf(item.x), at.y + numberOf(item.y)));
+  const subpaths = outlines.get(key) ?? readPath(pathOf(item)).subpaths;
+  outlines.set(key, subpaths);
+  return { subpaths, dx: at.x + numberOf(item.x), dy: at.y + numberOf(item.y) };
+}
+
+/** Whether a line goes from each of its places to the next, without a bow and without a gap. */
+function isStraight(items: readonly Item[]): boolean {
+  return items.every(({ interpolate, defined }) => {
+    return (interpolate === undefined || interpolate === "linear") && defined !== false;
+  });
+}
+
+/** To a thousandth of a pixel, as vega writes a path. */
+function placeOf({ x, y }: Item): At {
+  return { x: Math.round(1000 * numberOf(x)) / 1000, y: Math.round(1000 * numberOf(y)) / 1000 };
 }
 
 /** The outline of an item as vega's own shapes give it. */
@@ -120,12 +133,14 @@ function pathOf(item: Item): string {
   return path;
 }
 
-function rulePath(item: Item, at: At): Subpath {
+function rulePath(item: Item, at: At): Outline {
   const [x, y] = [numberOf(item.x), numberOf(item.y)];
   const ends = [item.x2 ?? x, item.y2 ?? y].map(Number);
-  const start = { command: "M", shape: [], x: at.x + x, y: at.y + y } as const;
-  const end = { command: "L", shape: [], x: (ends[0] ?? 0) - x + start.x, y: (ends[1] ?? 0) - y + start.y } as const;
-  return { steps: [start, end], isClosed: false };
+  const places = [
+    { x: 0, y: 0 },
+    { x: (ends[0] ?? 0) - x, y: (ends[1] ?? 0) - y },
+  ];
+  return straightPath(places, at.x + x, at.y + y);
 }
 
 function hasRoundCorners(item: Item): boolean {

@@ -6,6 +6,9 @@ export type PathStep = { command: "M" | "L" | "A" | "C" | "Q"; shape: readonly n
 /** A run of steps that are drawn without lifting, closed or not. */
 export type Subpath = { steps: readonly PathStep[]; isClosed: boolean };
 
+/** Subpaths, and how far they are moved: those of a symbol are the same for all that look like it. */
+export type Outline = { subpaths: readonly Subpath[]; dx: number; dy: number };
+
 type Place = Readonly<{ x: number; y: number }>;
 
 const none: readonly number[] = [];
@@ -14,17 +17,26 @@ const number = /-?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gu;
 const numbersOf: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A: 7, C: 6, Q: 4, Z: 0 };
 
 /**
- * The steps of a path in absolute places, moved by some way.
+ * The steps of a path in absolute places, without points that nobody sees, moved by some way.
  * @throws Error for a command that vega does not write
  */
-export function readPath(d: string, dx = 0, dy = 0): readonly Subpath[] {
-  const subpaths = d.length < longestKept ? shapeOf(d) : readSteps(d);
-  return subpaths.map((subpath) => movedPath(subpath, dx, dy));
+export function readPath(d: string, dx = 0, dy = 0): Outline {
+  return { subpaths: d.length < longestKept ? seenIn(d) : seenSteps(d), dx, dy };
 }
 
 /** The outline of a symbol is the same in every chart, wherever it stands; that of a line is longer. */
-const shapeOf = onceForEachValue(readSteps, 1000);
+const seenIn = onceForEachValue(seenSteps, 1000);
 const longestKept = 200;
+
+function seenSteps(d: string): readonly Subpath[] {
+  return readSteps(d).map(({ steps, isClosed }) => ({ steps: withoutCollinear(steps), isClosed }));
+}
+
+/** A line through places, as vega draws one without bends: of a single place, a dot. */
+export function straightPath(places: readonly Place[], dx: number, dy: number): Outline {
+  const steps = places.map(({ x, y }, index): PathStep => ({ command: index === 0 ? "M" : "L", shape: none, x, y }));
+  return { subpaths: [{ steps: withoutCollinear(steps), isClosed: places.length === 1 }], dx, dy };
+}
 
 function readSteps(d: string): readonly Subpath[] {
   const subpaths: { steps: PathStep[]; isClosed: boolean }[] = [];
@@ -61,19 +73,8 @@ function absolute(letter: string, numbers: readonly number[], x: number, y: numb
   return { command: command as PathStep["command"], shape: handles, x: dx + toX, y: dy + toY };
 }
 
-function moved({ command, shape, x, y }: PathStep, dx: number, dy: number): PathStep {
-  const isAsItIs = command === "A" || shape.length === 0;
-  const handles = isAsItIs ? shape : shape.map((value, index) => value + (index % 2 === 0 ? dx : dy));
-  return { command, shape: handles, x: x + dx, y: y + dy };
-}
-
-/** A subpath moved by some way. */
-export function movedPath({ steps, isClosed }: Subpath, dx: number, dy: number): Subpath {
-  return { steps: steps.map((step) => moved(step, dx, dy)), isClosed };
-}
-
 /** A rectangle, moved by some way. */
-export function rectanglePath(by: Place, { x, y, width, height }: Place & { width: number; height: number }): Subpath {
+export function rectanglePath(by: Place, { x, y, width, height }: Place & { width: number; height: number }): Outline {
   const [right, below] = [x + width, y + height];
   const corners = [
     [x, y],
@@ -81,31 +82,77 @@ export function rectanglePath(by: Place, { x, y, width, height }: Place & { widt
     [right, below],
     [right - width, below],
   ] as const;
-  const steps = corners.map(([cornerX, cornerY], index) => {
-    return { command: index === 0 ? "M" : "L", shape: none, x: cornerX + by.x, y: cornerY + by.y } as const;
+  const steps = corners.map(([cornerX, cornerY], index): PathStep => {
+    return { command: index === 0 ? "M" : "L", shape: none, x: cornerX, y: cornerY };
   });
-  return { steps, isClosed: true };
+  return { subpaths: [{ steps: withoutCollinear(steps), isClosed: true }], dx: by.x, dy: by.y };
 }
 
 /** A point nearer than this to the line between its neighbours is not seen; pixels. */
 const unseen = 0.02;
 
-/** Subpaths as one path: relative steps, one decimal, no point that lies on the line between its neighbours. */
-export function writePath(subpaths: readonly Subpath[]): string {
+/** Outlines as one path: relative steps of one decimal. */
+export function writePath(outlines: readonly Outline[]): string {
+  const path = new PathText();
   let [x, y] = [0, 0];
-  const parts: string[] = [];
-  for (const { steps, isClosed } of subpaths) {
-    const [start] = steps;
-    for (const step of withoutCollinear(steps)) {
-      const to = [rounded(step.x), rounded(step.y)] as const;
-      parts.push(relative(step, x, y, to));
-      [x, y] = to;
+  for (const { subpaths, dx, dy } of outlines) {
+    for (const { steps, isClosed } of subpaths) {
+      for (const step of steps) {
+        const [toX, toY] = [rounded(step.x + dx), rounded(step.y + dy)];
+        addStep(path, step, { x: toX - x, y: toY - y }, { x: x - dx, y: y - dy });
+        [x, y] = [toX, toY];
+      }
+      const [start] = steps;
+      if (!isClosed || start === undefined) continue;
+      path.command("z");
+      [x, y] = [rounded(start.x + dx), rounded(start.y + dy)];
     }
-    if (!isClosed || start === undefined) continue;
-    parts.push("z");
-    [x, y] = [rounded(start.x), rounded(start.y)];
   }
-  return parts.join("").replace(/^m/u, "M");
+  return path.text.replace(/^m/u, "M");
+}
+
+/** The handles of a curve are said from where the step begins. */
+function addStep(path: PathText, { command, shape }: PathStep, by: Place, from: Place): void {
+  if (command === "L" && rounded(by.y) === 0) {
+    path.command("h");
+    path.number(by.x);
+    return;
+  }
+  if (command === "L" && rounded(by.x) === 0) {
+    path.command("v");
+    path.number(by.y);
+    return;
+  }
+  path.command(command.toLowerCase());
+  for (const [index, value] of shape.entries()) {
+    path.number(command === "A" ? value : value - (index % 2 === 0 ? from.x : from.y));
+  }
+  path.number(by.x);
+  path.number(by.y);
+}
+
+/** A path as it grows (SVG 2, 9.3.9): no command that is that of the step before, no blank that two numbers can do without. */
+class PathText {
+  text = "";
+  #command = "";
+  #isAfterNumber = false;
+  #isAfterFraction = false;
+
+  command(command: string): void {
+    // A second place behind an m is a line to it.
+    if (command === this.#command && command !== "m" && command !== "z") return;
+    this.text += command;
+    this.#command = command;
+    this.#isAfterNumber = false;
+  }
+
+  number(value: number): void {
+    const next = short(value);
+    const isParted = !this.#isAfterNumber || next.startsWith("-") || (this.#isAfterFraction && next.startsWith("."));
+    this.text += isParted ? next : ` ${next}`;
+    this.#isAfterNumber = true;
+    this.#isAfterFraction = next.includes(".");
+  }
 }
 
 function withoutCollinear(steps: readonly PathStep[]): readonly PathStep[] {
@@ -128,34 +175,19 @@ function liesBetween(one: PathStep, between: PathStep, other: PathStep): boolean
   return isAhead && Math.abs(ax * by - ay * bx) <= unseen * length;
 }
 
-function relative({ command, shape }: PathStep, x: number, y: number, [toX, toY]: readonly [number, number]): string {
-  const [dx, dy] = [toX - x, toY - y];
-  if (command === "L" && rounded(dy) === 0) return `h${short(dx)}`;
-  if (command === "L" && rounded(dx) === 0) return `v${short(dy)}`;
-  if (shape.length === 0) return `${command.toLowerCase()}${joined([dx, dy])}`;
-  const handles = command === "A" ? shape : shape.map((value, index) => value - (index % 2 === 0 ? x : y));
-  return `${command.toLowerCase()}${joined([...handles, dx, dy])}`;
-}
-
-/** A minus parts two numbers as well as a blank does. */
-function joined(numbers: readonly number[]): string {
-  let text = "";
-  for (const number of numbers) {
-    const next = short(number);
-    text += text === "" || next.startsWith("-") ? next : ` ${next}`;
-  }
-  return text;
-}
-
 /** Places are tenths of a pixel, of which a drawing has some thousands. */
-const textOf = onceForEachValue((place: number) => String(place).replace(/^(-?)0\./u, "$1."), 20_000);
+const textOf = onceForEachValue((tenths: number) => String(tenths / 10).replace(/^(-?)0\./u, "$1."), 20_000);
 
 /** A number with one decimal at most, for nobody sees a tenth of a pixel, and no zero that says nothing. */
 export function short(value: number): string {
-  return textOf(rounded(value));
+  return textOf(tenthsOf(value));
+}
+
+function rounded(value: number): number {
+  return tenthsOf(value) / 10;
 }
 
 /** A place halfway between two tenths goes up, whatever its last digits. */
-function rounded(value: number): number {
-  return Math.round(10 * value + 1e-6) / 10 || 0;
+function tenthsOf(value: number): number {
+  return Math.round(10 * value + 1e-6) || 0;
 }

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { layersOf } from "../../../src/charts/drawing/mark-layers.ts";
-import { readPath, type Subpath, writePath } from "../../../src/charts/drawing/svg-path.ts";
+import { type Outline, readPath, writePath } from "../../../src/charts/drawing/svg-path.ts";
 
 const square = (x: number, y = 0) => readPath("M0,0h8v8h-8Z", x, y);
-const written = (marks: readonly (readonly Subpath[])[]) => layersOf(marks).map(writePath);
+const written = (marks: readonly Outline[]) => layersOf(marks).map(writePath);
 
 test("marks that are apart are one layer, one that touches another lies above it", () => {
   expect(written([square(0), square(20)])).toEqual(["M0 0h8v8h-8zm20 0h8v8h-8z"]);
@@ -26,7 +26,7 @@ test("whatever the places, every mark is there once, and two that lie over each 
   const marks = Array.from({ length: 60 }, (_, index) => square((index * 37) % 100, (index * 53) % 90));
   const layers = layersOf(marks);
   expect(layers.flat()).toHaveLength(marks.length);
-  const layerOf = (mark: readonly Subpath[]) => layers.findIndex((layer) => layer.includes(mark[0] as Subpath));
+  const layerOf = (mark: Outline) => layers.findIndex((layer) => layer.includes(mark));
   for (const [place, mark] of marks.entries()) {
     for (const later of marks.slice(place + 1).filter((one) => overlaps(mark, one))) {
       expect(layerOf(later)).toBeGreaterThan(layerOf(mark));
@@ -34,7 +34,6 @@ test("whatever the places, every mark is there once, and two that lie over each 
   }
 });
 
-function overlaps(one: readonly Subpath[], other: readonly Subpath[]): boolean {
-  const [a, b] = [one, other].map(([subpath]) => subpath?.steps[0] ?? { x: 0, y: 0 });
-  return a !== undefined && b !== undefined && Math.abs(a.x - b.x) < 8 && Math.abs(a.y - b.y) < 8;
+function overlaps(one: Outline, other: Outline): boolean {
+  return Math.abs(one.dx - other.dx) < 8 && Math.abs(one.dy - other.dy) < 8;
 }

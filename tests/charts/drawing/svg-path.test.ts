@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { readPath, short, writePath } from "../../../src/charts/drawing/svg-path.ts";
 
-const places = (d: string, dx = 0, dy = 0) => readPath(d, dx, dy).map(({ steps }) => steps.map(({ x, y }) => [x, y]));
+const written = (d: string, dx = 0, dy = 0) => writePath([readPath(d, dx, dy)]);
+
+const places = (d: string) => readPath(d).subpaths.map(({ steps }) => steps.map(({ x, y }) => [x, y]));
 
 test("places are absolute, whatever the command, and moved", () => {
   // Worked by hand from SVG 2, 9.3: a relative step counts from where the last one ended, z goes back to the start.
@@ -19,12 +21,7 @@ test("places are absolute, whatever the command, and moved", () => {
       [0, 5],
     ],
   ]);
-  expect(places("M1,2l1,1", 10, 20)).toEqual([
-    [
-      [11, 22],
-      [12, 23],
-    ],
-  ]);
+  expect(written("M1,2l1,1", 10, 20)).toBe("M11 22l1 1");
   expect(places("M0,0A2,2,0,1,1,4,0")).toEqual([
     [
       [0, 0],
@@ -34,27 +31,36 @@ test("places are absolute, whatever the command, and moved", () => {
 });
 
 test("a path is written with relative steps of one decimal, the shortest command, and is read back", () => {
-  const d = writePath(readPath("M61.5,28.5h782v267h-782Z"));
+  const d = written("M61.5,28.5h782v267h-782Z");
   expect(d).toBe("M61.5 28.5h782v267h-782z");
   expect(places(d)).toEqual(places("M61.5,28.5h782v267h-782Z"));
-  expect(writePath(readPath("M0.123456,5L0.3,-5.987"))).toBe("M.1 5l.2-11");
+  expect(written("M0.123456,5L0.3,-5.987")).toBe("M.1 5l.2-11");
 });
 
 test("rounding does not add up along a path", () => {
   const far = Array.from({ length: 1000 }, (_, index) => `${index * 0.0149},${index % 2}`);
-  const [subpath] = readPath(writePath(readPath(`M${far.join("L")}`)));
+  const {
+    subpaths: [subpath],
+  } = readPath(written(`M${far.join("L")}`));
   const last = subpath?.steps.at(-1);
   expect(Math.abs((last?.x ?? 0) - 999 * 0.0149)).toBeLessThanOrEqual(0.051);
 });
 
 test("a point on the line between its neighbours goes, a corner stays", () => {
-  expect(writePath(readPath("M0,0L1,1L2,2L3,3L3,0"))).toBe("M0 0l3 3v-3");
-  expect(writePath(readPath("M0,0L5,5L2,2"))).toBe("M0 0l5 5l-3-3");
+  expect(written("M0,0L1,1L2,2L3,3L3,0")).toBe("M0 0l3 3v-3");
+  expect(written("M0,0L5,5L2,2")).toBe("M0 0l5 5-3-3");
 });
 
 test("an arc keeps its shape, and subpaths begin where the last one ended", () => {
-  expect(writePath(readPath("M2,0A2,2,0,1,1,-2,0A2,2,0,1,1,2,0M5,5h1"))).toBe("M2 0a2 2 0 1 1-4 0a2 2 0 1 1 4 0m3 5h1");
-  expect(writePath(readPath("M1,1h1v1ZM4,4h1"))).toBe("M1 1h1v1zm3 3h1");
+  expect(written("M2,0A2,2,0,1,1,-2,0A2,2,0,1,1,2,0M5,5h1")).toBe("M2 0a2 2 0 1 1-4 0 2 2 0 1 1 4 0m3 5h1");
+  expect(written("M1,1h1v1ZM4,4h1")).toBe("M1 1h1v1zm3 3h1");
+});
+
+test("a command is said once for the steps that follow each other, and two fractions need no blank between them", () => {
+  // SVG 2, 9.3.9: the second point of "1.6.6" begins another number; a place behind an m would be a line to it.
+  const d = "M0,0l.5,8l.5,-1.6l.6,.8m1,1m.2,.3";
+  expect(written(d)).toBe("M0 0l.5 8 .5-1.6.6.8m1 1m.2.3");
+  expect(written(written(d))).toBe(written(d));
 });
 
 test("numbers have no zero that says nothing", () => {

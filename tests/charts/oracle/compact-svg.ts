@@ -1,10 +1,10 @@
 import { layersOf } from "../../../src/charts/drawing/mark-layers.ts";
-import { readPath, type Subpath, short, writePath } from "../../../src/charts/drawing/svg-path.ts";
+import { type Outline, readPath, short, writePath } from "../../../src/charts/drawing/svg-path.ts";
 import type { SvgElement } from "./svg-tree.ts";
 
 /** What draws something: a path in absolute places, a text at its place, or a group that is clipped. */
 type Drawn =
-  | { kind: "path"; style: Style; subpaths: readonly Subpath[] }
+  | { kind: "path"; style: Style; outline: Outline }
   | { kind: "text"; style: Style; place: Style; text: string }
   | { kind: "group"; element: SvgElement };
 
@@ -83,8 +83,8 @@ function pathAt({ name, attributes }: SvgElement, { x, y, style }: At): readonly
   const seen = said(style);
   if (seen.stroke === undefined && seen.fill === undefined) return [];
   const d = name === "line" ? `M0,0L${attributes.x2 ?? 0},${attributes.y2 ?? 0}` : (attributes.d ?? "");
-  const subpaths = readPath(d, x, y);
-  return subpaths.length === 0 ? [] : [{ kind: "path", style: seen, subpaths }];
+  const outline = readPath(d, x, y);
+  return outline.subpaths.length === 0 ? [] : [{ kind: "path", style: seen, outline }];
 }
 
 /** A style without what is so anyway; the width of a stroke that is not there among it. */
@@ -118,9 +118,9 @@ function isOfOneStyle(one: Drawn, other: Drawn): boolean {
 /** Marks that have an edge hide each other's: those that touch stay in their order. */
 function together({ kind, style }: Exclude<Drawn, { kind: "group" }>, run: readonly Drawn[]): SvgElement {
   const hasEdge = style.fill !== undefined && style.stroke !== undefined;
-  const paths = run.flatMap((one) => (one.kind === "path" ? [one.subpaths] : []));
+  const paths = run.flatMap((one) => (one.kind === "path" ? [one.outline] : []));
   const texts = run.flatMap((one) => (one.kind === "text" ? [element("text", one.place, { text: one.text })] : []));
-  const layers = hasEdge ? layersOf(paths) : [paths.flat()];
+  const layers = hasEdge ? layersOf(paths) : [paths];
   const parts = kind === "text" ? texts : layers.map((layer) => element("path", { d: writePath(layer) }));
   const [only] = parts;
   if (parts.length === 1 && only !== undefined) return { ...only, attributes: { ...style, ...only.attributes } };
