@@ -1,6 +1,7 @@
 import { leastOf } from "../numeric/least-and-greatest.ts";
 import { isOutside } from "../record/is-outside.ts";
 import { decidingPoints, type JudgedPart, worstPointOf } from "../record/loop-end.ts";
+import { onceForEach } from "../record/once-for-each.ts";
 import { type PhaseName, phaseNames, phaseWords } from "../record/phase-name.ts";
 import { type NamedPhase, phasesOf } from "../record/phases-of.ts";
 import { type Range, spanOf } from "../record/range.ts";
@@ -75,7 +76,7 @@ function drawnPhases(record: CalibrationRecord): readonly NamedPhase<PhaseRecord
 }
 
 /** As found is drawn last, for its open marks hide nothing. */
-function rowsOf(record: CalibrationRecord): Rows {
+const rowsOf = onceForEach((record: CalibrationRecord): Rows => {
   const phases = phasesOf(record);
   const percentPerUnit = 100 / spanOf(record.instrument);
   const reach = spanOf(record.instrument) / 100;
@@ -89,7 +90,7 @@ function rowsOf(record: CalibrationRecord): Rows {
     uncertainties: phases.flatMap(({ name, phase }) => uncertaintyRows(name, decidingPoints(phase), percentPerUnit)),
     acceptance: phases.flatMap(({ name, phase }) => acceptanceRows(name, decidingPoints(phase), percentPerUnit, reach)),
   };
-}
+});
 
 /** The limits of the tolerance with their numbers, each at the end of the range where less is drawn beside it. */
 function limitLabelRows({ instrument }: CalibrationRecord, { tolerance, readings }: Rows): readonly Row[] {
@@ -145,7 +146,8 @@ function signalsOf(record: CalibrationRecord, { readings, tolerance, uncertainti
   };
 }
 
-function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
+/** Once for both sizes. */
+const wordsOf = onceForEach((record: CalibrationRecord): Omit<Drawing, "svg"> => {
   const drawn = drawnPhases(record).map(({ name, phase }) => ({
     ...{ name, of: phase.endOf },
     readings: endReadings(record, phase),
@@ -170,7 +172,7 @@ function wordsOf(record: CalibrationRecord): Omit<Drawing, "svg"> {
       `${spreads.join(" ")} ${toleranceText(record)} ` +
       `Worst mean error and its expanded uncertainty U: ${worst.join("; ")}.`,
   };
-}
+});
 
 /** What the caption says of the bars, of the acceptance limits where there are any, and of those that are not there. */
 function uncertaintyText(phases: readonly PhaseRecord[]): string {

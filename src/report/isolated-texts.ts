@@ -11,6 +11,7 @@ const rightToLeft =
  * middle of a sentence too: without it, the words and numbers around it would change their order.
  */
 export function isolatedTexts(html: string, records: readonly Pick<CalibrationRecord, "inputs">[]): string {
+  if (!rightToLeft.test(html)) return html;
   const texts = [...new Set(records.flatMap(typedTexts))].filter((text) => rightToLeft.test(text));
   if (texts.length === 0) return html;
   const longestFirst = texts.map((text) => textAsRendered(text.trim())).sort((one, other) => other.length - one.length);

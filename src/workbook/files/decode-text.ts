@@ -5,7 +5,7 @@ const windows1252 = "€ ‚ƒ„…†‡ˆ‰Š‹Œ Ž  ‘’“”•–—
 const undefinedByte = " ";
 
 /** So many bytes are decoded at once: a text is never there as a whole beside its bytes. */
-const bytesAtOnce = 2 ** 21;
+const bytesAtOnce = 2 ** 18;
 
 /** The text in pieces that follow each other, made anew each time they are asked for. */
 type Decoded = { pieces: () => Iterable<string>; encoding: FileDescription["encoding"] };
