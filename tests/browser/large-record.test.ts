@@ -10,7 +10,7 @@ const count = points * cycles * 2;
 const outside = 1050;
 
 /** So many readings, out and back, each a little off in a way that no two neighbours share. */
-function manyReadings(): string {
+function manyReadings(points: number, cycles: number): string {
   const rows = ["calibration,phase,cycle,direction,point,reference,signal"];
   for (let cycle = 1; cycle <= cycles; cycle++) {
     for (const direction of ["rising", "falling"]) {
@@ -25,11 +25,15 @@ function manyReadings(): string {
   return `${rows.join("\n")}\n`;
 }
 
+async function pageOf(readings: string): Promise<string> {
+  const texts = Object.entries({ ...smallestWorkbook, "readings.csv": readings });
+  const { files } = await reportedFrom(Object.fromEntries(texts.map(([name, text]) => [`book/${name}`, text])), "book");
+  return String(files.get("out/LT-1/C-1.html") ?? "");
+}
+
 let html = "";
 beforeAll(async () => {
-  const texts = Object.entries({ ...smallestWorkbook, "readings.csv": manyReadings() });
-  const { files } = await reportedFrom(Object.fromEntries(texts.map(([name, text]) => [`book/${name}`, text])), "book");
-  html = String(files.get("out/LT-1/C-1.html") ?? "");
+  html = await pageOf(manyReadings(points, cycles));
 }, 60_000);
 
 const rowsOfSheet = /<table class="sheet">.*?<tbody>(?<rows>.*?)<\/table>/su;
@@ -41,6 +45,12 @@ test("a record of 2,000 readings is a page of less than 1.5 MB that holds each o
   const rows = rowsOfSheet.exec(html)?.groups?.rows ?? "";
   expect(rows.match(/<tr/gu)).toHaveLength(count);
 });
+
+test("so is a record of as many readings at 1,000 test points, each of which is a row of its tables", async () => {
+  const page = await pageOf(manyReadings(count / 2, 1));
+  expect(Buffer.byteLength(page)).toBeLessThan(1_500_000);
+  expect(rowsOfSheet.exec(page)?.groups?.rows?.match(/<tr/gu)).toHaveLength(count);
+}, 60_000);
 
 test("of 100 test points those whose budgets read alike share a column", () => {
   const head = /<table class="plain is-wide budgets[^>]*>.*?<tbody>/su.exec(html)?.[0] ?? "";

@@ -76,18 +76,20 @@ function Sheet({ id, title, record, phase, style }: SheetProps) {
   );
 }
 
-/** As HTML, for a sheet has more cells than all the rest of a page has elements. */
+/**
+ * As HTML, for a sheet has more cells than all the rest of a page has elements; which of them are words, its style says of
+ * their columns.
+ */
 function sheetRows(columns: readonly SheetColumn[], readings: readonly ReadingRecord[]): string {
-  const tags = columns.map(({ isNumber }) => (isNumber ? "<td>" : '<td class="words">'));
-  return readings.map((reading, index) => sheetRow(index + 1, reading, columns, tags)).join("");
+  return readings.map((reading, index) => sheetRow(index + 1, reading, columns)).join("");
 }
 
 /** Its number in the sheet, the line of the table that it was read from, and its cells. */
-function sheetRow(number: number, reading: ReadingRecord, columns: readonly SheetColumn[], tags: readonly string[]) {
+function sheetRow(number: number, reading: ReadingRecord, columns: readonly SheetColumn[]): string {
   const state = reading.leftOut !== undefined ? "left-out" : reading.verdict === "fail" ? "outside" : undefined;
-  const cells = columns.map(({ title, cell }, place) => {
+  const cells = columns.map(({ title, cell }) => {
     const text = textAsRendered(cell(reading));
-    return `${tags[place]}${reading.leftOut !== undefined && title !== "verdict" ? `<s>${text}</s>` : text}</td>`;
+    return `<td>${reading.leftOut !== undefined && title !== "verdict" ? `<s>${text}</s>` : text}</td>`;
   });
   const attribute = state === undefined ? "" : ` class="${state}"`;
   return `<tr${attribute}><th scope="row">${number}</th><td>${reading.row}</td>${cells.join("")}</tr>`;

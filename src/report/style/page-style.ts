@@ -61,7 +61,7 @@ table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.4}
 caption{text-align:left;font-weight:600;padding:4px 0 6px}
 th,td{padding:5px 10px;border:1px solid var(--rule);text-align:left;vertical-align:top}
 thead th{background:var(--faint)}
-.number,.numeric td,.numeric thead th{text-align:right;font-variant-numeric:tabular-nums}
+.number,.numeric td,.numeric thead th,.numbered tbody [scope=row]{text-align:right;font-variant-numeric:tabular-nums}
 td.number,.numeric td{white-space:nowrap}
 .numeric .text,.numeric .over,.numeric .not-determined{text-align:left;white-space:normal}
 .figures .not-determined,.figures .where{white-space:normal;display:block;font-size:12.5px}
@@ -75,7 +75,7 @@ td.number,.numeric td{white-space:nowrap}
 .sheet.many{font-size:12px}
 .sheet.many th,.sheet.many td{padding:3px 5px}
 .sheet td{text-align:right;font-variant-numeric:tabular-nums}
-.sheet .words{text-align:left}
+.sheet .words,.sheet tbody td:nth-child(4),.sheet tbody td:last-child{text-align:left}
 .sheet tbody td{white-space:nowrap}
 .sheet .letters th{text-align:center;color:var(--quiet)}
 .sheet .corner{background:var(--faint)}

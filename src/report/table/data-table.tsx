@@ -47,9 +47,10 @@ function Table<Row>(props: DataTableProps<Row>) {
     columns,
     groups.flatMap(({ rows }) => rows),
   );
-  const { placed, inNumbers } = layout;
+  const { placed, inNumbers, isNumbered } = layout;
+  const ofAll = [kind, inNumbers && "numeric", isNumbered && "numbered"].filter(Boolean).join(" ");
   return (
-    <table id={id} class={inNumbers ? `${kind} numeric` : kind}>
+    <table id={id} class={ofAll}>
       {caption && <caption>{caption}</caption>}
       {!hasNoHead && <Head columns={placed.map(({ column }) => column)} inNumbers={inNumbers} />}
       {groups.map(({ title, rows }, place) => (
@@ -82,10 +83,10 @@ export function tableRows<Row>({
 type Placed<Row> = { column: Column<Row>; below: readonly Column<Row>[]; widest: number };
 
 /**
- * The columns of a table, and whether most of their cells are numbers: then the others say what they are, and a page is
- * shorter by that.
+ * The columns of a table, whether most of their cells are numbers, and whether its rows are headed by numbers: then the table
+ * says so once, the other cells say what they are, and a page is shorter by that.
  */
-type Layout<Row> = { placed: readonly Placed<Row>[]; inNumbers: boolean };
+type Layout<Row> = { placed: readonly Placed<Row>[]; inNumbers: boolean; isNumbered: boolean };
 
 function layoutOf<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): Layout<Row> {
   const placed = columns
@@ -98,7 +99,12 @@ function layoutOf<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): L
       ),
     }));
   const cells = placed.filter(({ column }) => !column.isRowHeader);
-  return { placed, inNumbers: 2 * cells.filter(({ column }) => isNumber(column.kind)).length > cells.length };
+  const inNumbers = 2 * numbersAmong(cells).length > cells.length;
+  return { placed, inNumbers, isNumbered: numbersAmong(placed).some(({ column }) => column.isRowHeader) };
+}
+
+function numbersAmong<Row>(placed: readonly Placed<Row>[]): readonly Placed<Row>[] {
+  return placed.filter(({ column }) => isNumber(column.kind));
 }
 
 // Rows and cells are made by functions: as a component with its content in another, a cell, of which a page has a thousand,
@@ -125,7 +131,7 @@ function tableRow<Row>(
 
 function tableCell<Row>(row: Row, { column, below, widest }: Placed<Row>, inNumbers: boolean) {
   const { isRowHeader, classOf, sortBy } = column;
-  const kind = classOfKind(column.kind, inNumbers && !isRowHeader);
+  const kind = isRowHeader && isNumber(column.kind) ? undefined : classOfKind(column.kind, inNumbers && !isRowHeader);
   const classes = [kind, classOf?.(row)].filter(Boolean).join(" ") || undefined;
   const own = column.kind === "decimal" ? decimal(String(contentOf(column, row)), widest) : contentOf(column, row);
   const content = below.length === 0 ? own : [own, ...below.map((other) => lesser(contentOf(other, row)))];

@@ -37,6 +37,14 @@ test("letters run from A without a gap", () => {
   }
 });
 
+test("the direction and the verdict are words, and stand where the style of a sheet takes words to stand", () => {
+  for (const { columns } of sheets) {
+    const words = columns.flatMap(({ isNumber }, place) => (isNumber ? [] : [place]));
+    // The row's number is a header, and the line comes before the columns: the second is the fourth child of its row.
+    expect(words).toEqual([1, columns.length - 1]);
+  }
+});
+
 test.each(sheets)(
   "every printed number of $label is what its formula makes of the printed ones",
   ({ phase, columns }) => {
