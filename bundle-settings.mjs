@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { basename, dirname, resolve } from "node:path";
 import { build } from "esbuild";
 import { fontPart, fontPartModule } from "./font-subsets.mjs";
@@ -76,6 +76,28 @@ const drawingPartOfVega = `
 /** The other one looks at every start for a package named canvas, which would be whatever lies near the command. */
 const canvasOfBrowser = 'export * from "./vega-canvas.browser.js";';
 
+/** Vega makes a hundred scales of colours when it starts, none of which our charts name; that alone is removed. */
+const schemesOfColours = /^apply\((?:discrete|continuous), .*\);\n/gmu;
+
+/** The command starts no other program by its name. */
+const startOfPrograms = "const childProcess = require('node:child_process');";
+
+const unusedAtStart = {
+  name: "unused-at-start",
+  setup({ onLoad }) {
+    onLoad({ filter: /vega-scale[\\/]build[\\/]vega-scale\.js$/ }, ({ path }) => without(path, schemesOfColours, 2));
+    onLoad({ filter: /commander[\\/]lib[\\/]command\.js$/ }, ({ path }) => without(path, startOfPrograms, 1));
+  },
+};
+
+/** A file of a library without lines that were there so many times when this was written. */
+function without(path, lines, times) {
+  const text = readFileSync(path, "utf8");
+  const parts = text.split(lines);
+  if (parts.length !== times + 1) throw new Error(`${path} is not as it was: what is unused at the start has moved`);
+  return { contents: parts.join(""), loader: "js" };
+}
+
 const vegaToDrawOnly = {
   name: "vega-to-draw-only",
   setup({ onLoad }) {
@@ -115,6 +137,6 @@ export const bundleSettings = {
   jsxImportSource: "preact",
   loader: { ".client.js": "text" },
   banner: { js: requireForBundledCommonJs },
-  plugins: [columnsAhead, chartsCompiledAhead, vegaToDrawOnly, fontsInParts, programsPacked],
+  plugins: [columnsAhead, chartsCompiledAhead, vegaToDrawOnly, unusedAtStart, fontsInParts, programsPacked],
   logLevel: "warning",
 };

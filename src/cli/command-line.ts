@@ -32,43 +32,46 @@ import { addWorkbookCommand } from "./commands/workbook-command.ts";
 import type { Console } from "./console.ts";
 import { addHelpAfter } from "./help-after.ts";
 
-/** Every command, in the order in which the help lists them. */
-const commands: readonly AddCommand[] = [
-  addNewCommand,
-  addCheckCommand,
-  addReportCommand,
-  addLoopChecksCommand,
-  addRowsCommand,
-  addSheetCommand,
-  addCollectCommand,
-  addFileCommand,
-  addExtractCommand,
-  addWorkbookCommand,
-  addAmendCommand,
-  addDecideCommand,
-  addWithdrawCommand,
-  addRestoreCommand,
-  addRetireCommand,
-  addRenameCommand,
-  addMoveCommand,
-  addDisposeCommand,
-  addRegisterCommand,
-  addDueCommand,
-  addHistoryCommand,
-  addWhereUsedCommand,
-  addTrailCommand,
-  addExplainCommand,
-  addKeysCommand,
-  addSignCommand,
-  addVerifyCommand,
-  addLabelCommand,
-  addPdfCommand,
-  addSelfTestCommand,
-  addCompletionCommand,
-];
+/** Every command by its name, in the order in which the help lists them. */
+const commands: Readonly<Record<string, AddCommand>> = {
+  new: addNewCommand,
+  check: addCheckCommand,
+  report: addReportCommand,
+  "loop-checks": addLoopChecksCommand,
+  rows: addRowsCommand,
+  sheet: addSheetCommand,
+  collect: addCollectCommand,
+  file: addFileCommand,
+  extract: addExtractCommand,
+  workbook: addWorkbookCommand,
+  amend: addAmendCommand,
+  decide: addDecideCommand,
+  withdraw: addWithdrawCommand,
+  restore: addRestoreCommand,
+  retire: addRetireCommand,
+  rename: addRenameCommand,
+  move: addMoveCommand,
+  dispose: addDisposeCommand,
+  register: addRegisterCommand,
+  due: addDueCommand,
+  history: addHistoryCommand,
+  "where-used": addWhereUsedCommand,
+  trail: addTrailCommand,
+  explain: addExplainCommand,
+  keys: addKeysCommand,
+  sign: addSignCommand,
+  verify: addVerifyCommand,
+  label: addLabelCommand,
+  pdf: addPdfCommand,
+  "self-test": addSelfTestCommand,
+  completion: addCompletionCommand,
+};
 
-/** The program with all of its commands; what a command ends with is handed to `settle`. */
-export function programOf(console: Console, settle: (exitCode: ExitCode) => void): Command {
+/**
+ * The program with all of its commands, or with the one that is named, where no other is asked about; what a command ends
+ * with is handed to `settle`.
+ */
+export function programOf(console: Console, settle: (exitCode: ExitCode) => void, only = ""): Command {
   const program = new Command("spanwright")
     .description("Calibration records for distance-sensing loops: tables in, one self-contained record out.")
     .version(version, "-v, --version", "print the version")
@@ -77,17 +80,25 @@ export function programOf(console: Console, settle: (exitCode: ExitCode) => void
       writeOut: (text) => console.print(text.trimEnd()),
       writeErr: (text) => console.complain(text.trimEnd()),
     });
-  for (const add of commands) add(program, console, settle);
+  const named = Object.hasOwn(commands, only) && !listsOthers.has(only) ? commands[only] : undefined;
+  for (const add of named === undefined ? Object.values(commands) : [named]) add(program, console, settle);
   addHelpAfter(program);
   return program;
 }
 
+/** A script for a shell completes every command. */
+const listsOthers: ReadonlySet<string> = new Set(["completion"]);
+
 /** Runs one command and returns its exit code. */
 export async function runCommandLine(words: readonly string[], console: Console): Promise<ExitCode> {
   let exitCode: ExitCode = 0;
-  const program = programOf(console, (found) => {
-    exitCode = found;
-  });
+  const program = programOf(
+    console,
+    (found) => {
+      exitCode = found;
+    },
+    words[0],
+  );
   try {
     await program.parseAsync(words, { from: "user" });
     return exitCode;

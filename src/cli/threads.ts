@@ -1,16 +1,10 @@
-import { availableParallelism } from "node:os";
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { Worker } from "node:worker_threads";
-import type { ProblemList } from "../problems/problem-list.ts";
 
-/** With fewer records, threads would take longer to start than they save. */
-export const fewestForThreads = 50;
 /** So much waits for each thread, or for those before it: enough that none stands idle, little in memory. */
 const ahead = 3;
 
-/** More would take memory and bring nothing. */
-const mostThreads = 64;
 /**
  * A heap is looked through when it has doubled, and not when it has grown to four times what was left the time before, as V8
  * does where there is much memory: two threads then have 0.1 GB less of what nobody holds any more.
@@ -37,21 +31,6 @@ export function letGo(): void {
   const collect = runInNewContext("gc") as () => void;
   setFlagsFromString("--no-expose-gc");
   collect();
-}
-
-/** The option as a number; what is no count is a problem. */
-export function threadsAsked(read: string | undefined, problems: ProblemList): number | undefined {
-  if (read === undefined) return undefined;
-  const count = Number(read.trim() || Number.NaN);
-  if (Number.isInteger(count) && count >= 1 && count <= mostThreads) return count;
-  const values = { option: "--workers", accepted: `a whole number from 1 to ${mostThreads}` };
-  problems.add("options/not-understood", { file: "command line" }, { read, values });
-  return undefined;
-}
-
-/** How many threads so much work is worth; one where it is better done here. */
-export function threadsFor(tasks: number, asked: number | undefined): number {
-  return Math.min(tasks, asked ?? (tasks < fewestForThreads ? 1 : availableParallelism()));
 }
 
 /** Does tasks elsewhere; results come back in the order in which the tasks were sent. */

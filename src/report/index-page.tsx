@@ -15,7 +15,7 @@ import { searchedDocument } from "./searched-document.ts";
 
 /** Every record of a folder as a page: counted at the top, searched, sorted and printed; of many with parts beside it. */
 export function renderIndex(rows: readonly IndexRow[]): PagesInParts {
-  const sorted = rows.toSorted((one, other) => collator.compare(one.tag, other.tag));
+  const sorted = rows.length > 1 ? byTag(rows) : rows;
   const isLong = sorted.length > mostInOnePage;
   const parts = isLong ? rowsInParts({ ...recordsTable, rows: sorted }, partedPage) : [];
   const page = searchedDocument({
@@ -27,7 +27,12 @@ export function renderIndex(rows: readonly IndexRow[]): PagesInParts {
   return { page, parts };
 }
 
-const collator = new Intl.Collator("en", { numeric: true });
+/** A collator takes longer to make than the page of one record. */
+function byTag(rows: readonly IndexRow[]): readonly IndexRow[] {
+  const collator = new Intl.Collator("en", { numeric: true });
+  return rows.toSorted((one, other) => collator.compare(one.tag, other.tag));
+}
+
 const stateOf = ({ overall }: IndexRow) => overall;
 const partedPage = { name: "index", what: "Calibration records", style: "" };
 const recordsTable = {

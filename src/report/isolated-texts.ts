@@ -3,8 +3,8 @@ import { textAsRendered } from "./escape.ts";
 
 /** A drawing, what is isolated already, or a tag: what stands between two of them is text. */
 const noText = /(<svg.*?<\/svg>|<bdi>.*?<\/bdi>|<[a-z/](?:[^>"]|"[^"]*")*>)/gisu;
-const rightToLeft =
-  /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}\p{Script=Adlam}\p{Script=Samaritan}\p{Script=Mandaic}]/u;
+/** The letters whose direction Unicode says is from right to left, assigned or not (UAX #9, DerivedBidiClass.txt). */
+const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
 /**
  * A page in which every text of a table that is written from right to left is kept to itself (HTML, 4.5.24), in the

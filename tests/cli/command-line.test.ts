@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import packageFile from "../../package.json" with { type: "json" };
-import { runCommandLine } from "../../src/cli/command-line.ts";
+import { programOf, runCommandLine } from "../../src/cli/command-line.ts";
 import { recordingConsole } from "./recording-console.ts";
 
 async function run(...words: readonly string[]) {
@@ -19,6 +19,18 @@ test("help and version are no faults", async () => {
   for (const option of ["--out", "--tag", "--calibration", "--range", "--signal", "--tolerance"]) {
     expect(report.printed).toContain(option);
   }
+});
+
+test("a command that is named is the only one that is added, as it is among all of them", () => {
+  const added = (only?: string) => programOf(recordingConsole(), () => undefined, only).commands;
+  const all = added();
+  expect(all.length).toBeGreaterThan(30);
+  for (const command of all.filter((one) => one.name() !== "completion")) {
+    const alone = added(command.name());
+    expect(alone.map((one) => one.name())).toEqual([command.name()]);
+    expect(alone[0]?.helpInformation()).toBe(command.helpInformation());
+  }
+  for (const listing of ["completion", "help", "repot", "toString"]) expect(added(listing)).toHaveLength(all.length);
 });
 
 test.each([

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { reportThreads } from "../../src/cli/report-threads.ts";
-import { onThreads, type Thread, threadsAsked, threadsFor } from "../../src/cli/threads.ts";
+import { onThreads, type Thread } from "../../src/cli/threads.ts";
+import { threadsAsked, threadsFor } from "../../src/cli/threads-for.ts";
 import { verifyThreads } from "../../src/cli/verify-threads.ts";
 import { ProblemList } from "../../src/problems/problem-list.ts";
 
@@ -60,10 +61,10 @@ test("a fault of a thread is told when its turn comes, and ends the others", asy
   expect(counts.ended).toBe(2);
 });
 
-test("a handful of records is made and verified one by one", () => {
+test("a handful of records is made and verified one by one", async () => {
   for (const threadsOf of [reportThreads, verifyThreads]) {
-    expect(threadsOf(49, undefined)).toBeUndefined();
-    expect(threadsOf(2000, 1)).toBeUndefined();
+    expect(await threadsOf(49, undefined)).toBeUndefined();
+    expect(await threadsOf(2000, 1)).toBeUndefined();
   }
   expect([threadsFor(49, undefined), threadsFor(3, 8), threadsFor(2000, 5)]).toEqual([1, 3, 5]);
 });

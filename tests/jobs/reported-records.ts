@@ -66,7 +66,7 @@ export async function recordsFrom(
   options: Partial<ReportOptions> = {},
   isMade: (place: number) => boolean = () => true,
 ) {
-  return (await reportedFrom(texts, path, { ...options, reporterFor: () => withoutPages(isMade) })).records;
+  return (await reportedFrom(texts, path, { ...options, reporterFor: async () => withoutPages(isMade) })).records;
 }
 
 let demo: Promise<readonly SealedRecord[]> | undefined;

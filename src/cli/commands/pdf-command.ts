@@ -1,6 +1,5 @@
 import { version } from "../../../package.json";
 import { ProblemList } from "../../problems/problem-list.ts";
-import { browserPrint } from "../browser-print.ts";
 import type { AddCommand } from "../command.ts";
 import { type Console, complainOf } from "../console.ts";
 import { findBrowser } from "../find-browser.ts";
@@ -20,6 +19,7 @@ export async function pdfCommand(pages: readonly string[], options: PdfOptions, 
     problems.add("options/not-understood", { file: "command line" }, { read: options.paper, values });
   } else if (browser === undefined) problems.add("options/no-browser", { file: "command line" });
   else {
+    const { browserPrint } = await import("../browser-print.ts");
     const { printPages } = await import("../../jobs/records/print-pages.ts");
     const paths = await meantRecords(pages, problems, console);
     const written = await printPages(

@@ -14,7 +14,7 @@ import { alignedTable } from "../print-table.ts";
 import { progressOn } from "../progress.ts";
 import { reportThreads } from "../report-threads.ts";
 import { programForRecord, testedProgram } from "../tested-program.ts";
-import { threadsAsked } from "../threads.ts";
+import { threadsAsked } from "../threads-for.ts";
 
 /** The options of `spanwright report` as the command line gives them. */
 export type ReportOptions = {

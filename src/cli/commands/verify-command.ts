@@ -8,7 +8,7 @@ import { nodeDisk } from "../node-disk.ts";
 import { nodeFilingDisk } from "../node-filing-disk.ts";
 import { jsonOption, printJson } from "../print-json.ts";
 import { progressOn } from "../progress.ts";
-import { threadsAsked } from "../threads.ts";
+import { threadsAsked } from "../threads-for.ts";
 import { verifyThreads } from "../verify-threads.ts";
 
 /** The options of `spanwright verify` as the command line gives them. */

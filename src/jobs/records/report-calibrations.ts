@@ -23,7 +23,7 @@ export type ReportOptions = ReadingOptions & {
   /** Called with each record that was written: who needs something of it takes that, so that two thousand are not held. */
   onRecord?: (written: WrittenLine) => void;
   /** How so many records are made; one after the other where it gives nothing. */
-  reporterFor?: (records: number) => CaseReporter | undefined;
+  reporterFor?: (records: number) => Promise<CaseReporter | undefined>;
   /** Whether records stay that lie there already and were made of the same rows. */
   isResumed?: boolean | undefined;
   /** Asked before each calibration: once it says so, no other is begun. */
@@ -44,7 +44,7 @@ export async function reportCalibrations(disk: Disk, workbook: string, options: 
   const chosen = chosenCases(reading, options);
   refuseUnusedFactor(chosen, options.decision?.guardFactor, decision.ruleOverride, reading.problems);
   if (reading.problems.all.some(({ code }) => code === "options/overridden")) return { written: [], reading };
-  const report = options.reporterFor?.(chosen.length) ?? oneByOne(disk);
+  const report = (await options.reporterFor?.(chosen.length)) ?? oneByOne(disk);
   const written: string[] = [];
   let done = 0;
   for await (const reported of report(casesToReport(chosen, { reading, decision, before }, options))) {

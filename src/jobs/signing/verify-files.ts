@@ -16,7 +16,7 @@ export type VerifyFilesOptions = Verification & {
   /** Called for each file and ledger as soon as it is verified. */
   onVerified: (verified: Verified, done: number, all: number) => void;
   /** How so many records are verified, where not one after the other. */
-  verifierFor?: (records: number) => TargetVerifier | undefined;
+  verifierFor?: (records: number) => Promise<TargetVerifier | undefined>;
 };
 
 /** Problems of the command line, and the tables of signers by which signatures were checked. */
@@ -46,7 +46,7 @@ export async function verifyFiles(
   }
   if (problems.hasStop) return { problems, tables: [] };
   const groups = groupsOf(targets);
-  const verify = verifierFor?.(groups.length) ?? verifyOneByOne(disks);
+  const verify = (await verifierFor?.(groups.length)) ?? verifyOneByOne(disks);
   const tables = new Map<string, SignersTable>();
   let isAllPassedOver = true;
   let done = 0;

@@ -41,26 +41,12 @@ export type ReadingOptions = {
 /** Reads and checks a workbook: a folder of tables, a spreadsheet file, or a lone table of readings with options. */
 export async function readWorkbook(disk: Disk, path: string, options: ReadingOptions): Promise<WorkbookReading> {
   const problems = new ProblemList();
-  const found = await disk.read(path, mayHoldTable);
-  if (found === undefined) problems.add("options/not-found", { file: path });
-  const files = found?.files ?? [];
-  for (const file of files) problems.locate(file.name, file.path);
-  const only = found?.isFolder === false ? files[0] : undefined;
-  const lone = only && (await loneReadings(only, problems));
-  const tables =
-    only && lone
-      ? firstLookTables(lookAtReadings(lone, problems), nameOf(only), options.firstLook, problems)
-      : await readTables(files, problems);
-  if (found !== undefined && lone === undefined) refuseLook(options.firstLook, problems);
+  const { tables, isLone, digests } = await readFiles(disk, path, options.firstLook, problems);
   const cannotBeJudged = problems.all.some(({ code }) => lookProblems.has(code));
   if ((tables.length === 0 && problems.hasStop) || cannotBeJudged) return nothingRead(problems);
   const decimalMark = readDecimalMark(options.decimalMark, problems);
   if (options.decimalMark !== undefined && decimalMark === undefined) return nothingRead(problems);
-  const workbook = buildWorkbook(
-    tables,
-    { today: options.today, firstLook: lone !== undefined, decimalMark },
-    problems,
-  );
+  const workbook = buildWorkbook(tables, { today: options.today, firstLook: isLone, decimalMark }, problems);
   return {
     cases: judgedCases(workbook, problems),
     named: namedCalibrations(tables),
@@ -72,8 +58,26 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
     isUnfilled: isUnfilled(tables, problems),
     problems,
     meanings: toleranceMeanings(workbook.instruments),
-    digests: digestsOf(files, options.firstLook),
+    digests,
   };
+}
+
+type FilesRead = { tables: readonly RawTable[]; isLone: boolean; digests: WorkbookReading["digests"] };
+
+/** The tables of files, and the files' digests: their bytes are let go of before the tables are judged. */
+async function readFiles(disk: Disk, path: string, firstLook: FirstLook, problems: ProblemList): Promise<FilesRead> {
+  const found = await disk.read(path, mayHoldTable);
+  if (found === undefined) problems.add("options/not-found", { file: path });
+  const files = found?.files ?? [];
+  for (const file of files) problems.locate(file.name, file.path);
+  const only = found?.isFolder === false ? files[0] : undefined;
+  const lone = only && (await loneReadings(only, problems));
+  const tables =
+    only && lone
+      ? firstLookTables(lookAtReadings(lone, problems), nameOf(only), firstLook, problems)
+      : await readTables(files, problems);
+  if (found !== undefined && lone === undefined) refuseLook(firstLook, problems);
+  return { tables, isLone: lone !== undefined, digests: digestsOf(files, firstLook) };
 }
 
 /** What stands for an instrument's row says nothing where there is one, and is refused rather than passed over. */

@@ -26,7 +26,7 @@ test("a case that went through a structured clone, as between threads, gives the
     for await (const reported of oneByOne(elsewhere)(cloned())) yield structuredClone(reported);
   };
   const direct = await reportKept(here, "book", options);
-  const between = await reportKept(elsewhere, "book", { ...options, reporterFor: () => cloning });
+  const between = await reportKept(elsewhere, "book", { ...options, reporterFor: async () => cloning });
   expect([...elsewhere.written]).toEqual([...here.written]);
   expect(between.written).toEqual(direct.written);
   expect(between.reading.problems.all).toEqual(direct.reading.problems.all);
@@ -41,7 +41,7 @@ test("of a record that was made in another thread its line comes back, and no mo
       yield reported;
     }
   };
-  const { written } = await reportKept(disk, "book", { ...options, reporterFor: () => sending });
+  const { written } = await reportKept(disk, "book", { ...options, reporterFor: async () => sending });
   const row = indexRow(written[0]!.record, "LT-1/C-1.html");
   expect(sent).toEqual([{ written: { page: "out/LT-1/C-1.html", row }, problems: [] }]);
   expect(JSON.stringify(sent).length).toBeLessThan(1000);
@@ -60,7 +60,7 @@ test("records are written one at a time, in their order, and a disk that refuses
     }
     yield* oneByOne(memory)(noted());
   };
-  await reportKept(memory, "book", { ...options, reporterFor: () => asking });
+  await reportKept(memory, "book", { ...options, reporterFor: async () => asking });
   const events: string[] = [];
   const disk = {
     read: memory.read,
