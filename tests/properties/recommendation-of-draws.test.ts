@@ -115,9 +115,12 @@ const asked: Readonly<Record<string, readonly string[]>> = {
     "units-mixed-up",
     "constants-exchanged",
     "value-clamped-or-cut",
+    "offset-of-card", // where no counts were read, it may be one of both constants
   ],
   "re-teach: sensor": ["slope-turned-round", "datum-shifted", "ends-taught-wrong"],
   "repair wiring or set-up: wiring": [
+    // where it shows in the raw counts, before any constant
+    ...["live-zero-scaled-from-zero", "from-zero-scaled-as-live-zero", "full-scale-count-wrong"],
     "offset-of-card",
     "shunt-or-gain-off",
     "leakage-across-loop",

@@ -33,8 +33,10 @@ export type Cause = NamedCause & {
   place: CausePlace;
   separatedBy: string;
   remedy: Remedy;
-  /** Where something else cures it when it is found at the sensor. */
-  remedyAtSensor?: Remedy;
+  /** Where something else cures it when it is found at another place. */
+  remedyAt?: Partial<Record<CausePlace, Remedy>>;
+  /** Where one of its rivals, cured elsewhere, is as likely: what is done while that is not excluded. */
+  remedyBeside?: { rival: string; remedy: Remedy };
   /** Of the wiring, and yet in the signal at the sensor already. */
   isSeenAtSensor?: true;
   /** Sightings in the order of the loop; none where the readings do not show it. */

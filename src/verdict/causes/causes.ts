@@ -36,7 +36,14 @@ import {
 } from "./switch-causes.ts";
 import { warmUpOrDrift } from "./time-causes.ts";
 import { typingError } from "./typing-causes.ts";
-import { leakageAcrossLoop, offsetOfCard, shuntOrGainOff } from "./wiring-causes.ts";
+import {
+  leakageAcrossLoop,
+  offsetOfCard,
+  rangeOfCardWrong,
+  shuntOrGainOff,
+  signalChanged,
+  voltageDivided,
+} from "./wiring-causes.ts";
 
 /** Every cause that is looked for, in the order in which a fault is: no measurement, standing still, the line, its shape, the switch. */
 export const causes: readonly Cause[] = [
@@ -66,7 +73,10 @@ export const causes: readonly Cause[] = [
   voltageOverloaded,
   leakageAcrossLoop,
   shuntOrGainOff,
+  voltageDivided,
   offsetOfCard,
+  signalChanged,
+  rangeOfCardWrong,
   constantsExchanged,
   unitsMixedUp,
   fullScaleWrong,
@@ -93,6 +103,8 @@ export const rivalsOnly: readonly NamedCause[] = [
   { id: "reference-moved", title: "a reference, a bracket or a target that moved" },
   { id: "reference-position-off", title: "a reference position or a mark that is off" },
   { id: "reference-scale-off", title: "a scale of the reference that is off: its tape, its rail, how it is read" },
+  { id: "counts-row-wrong", title: "raw counts in the table instruments that are not those of the card" },
+  { id: "meter-off", title: "a meter that is off at one of the two ends" },
   { id: "display-too-coarse", title: "a display with too few decimals" },
   { id: "outputs-row-wrong", title: "a wrong entry in the table outputs: labels of inputs differ from maker to maker" },
 ];

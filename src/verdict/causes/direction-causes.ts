@@ -40,7 +40,7 @@ export const hysteresis: Cause = {
   place: "sensor",
   separatedBy: longerDwell,
   remedy: readAgain,
-  remedyAtSensor: { cures: "sensor", does: null },
+  remedyAt: { sensor: { cures: "sensor", does: null } },
   detect: (evidence) =>
     sightings(
       evidence,

@@ -11,6 +11,11 @@ const asDrawn = {
   cures: "set-up",
   does: "set the sensor's output to the signal that the drawing asks for",
 } as const;
+const inCard = {
+  cures: "wiring",
+  does: "set the channel of the input card to the signal that the drawing asks for",
+} as const;
+const remedyAt = { sensor: asDrawn, "input card": inCard };
 const separatedBy = "read the configured range of the card's channel and the constants of the scaling";
 
 /** p = 0.2 + 0.8p. */
@@ -20,7 +25,7 @@ export const liveZeroScaledFromZero: Cause = {
   place: "scaling",
   separatedBy,
   remedy: { cures: "scaling", does: "scale the signal in the controller for its live zero" },
-  remedyAtSensor: asDrawn,
+  remedyAt,
   detect: (evidence) =>
     sightings(evidence, liveZeroScaledFromZero, "20 % too much at the low end and right at the high end, gain 0.8"),
 };
@@ -32,7 +37,7 @@ export const fromZeroScaledAsLiveZero: Cause = {
   place: "scaling",
   separatedBy,
   remedy: { cures: "scaling", does: "scale the signal in the controller from zero" },
-  remedyAtSensor: asDrawn,
+  remedyAt,
   detect: (evidence) =>
     sightings(
       evidence,
@@ -47,6 +52,12 @@ function sightings(evidence: CauseEvidence, { id, title }: Cause, shape: string)
     .map((stage) => sightingIn(evidence, stage, title, shape));
 }
 
+/** Where only one of card and scaling lies between what was read. */
+const rivalsBehind: Readonly<Partial<Record<StageEvidence["stage"], readonly string[]>>> = {
+  "input card": ["range-of-card-wrong", "counts-row-wrong"],
+  scaling: ["low-constant-wrong"],
+};
+
 function sightingIn(evidence: CauseEvidence, stage: StageEvidence, title: string, shape: string): Sighting {
   const place = placeOf(stage.stage);
   const where = place === "sensor" ? "the signal itself" : "what the controller makes of the signal";
@@ -59,6 +70,6 @@ function sightingIn(evidence: CauseEvidence, stage: StageEvidence, title: string
           rivals: ["ends-taught-wrong"],
           separatedBy: "read the output setting of the sensor, and compare its signal type with the drawing",
         }
-      : { rivals: ["low-constant-wrong"] }),
+      : { rivals: rivalsBehind[stage.stage] ?? ["low-constant-wrong", "range-of-card-wrong"] }),
   };
 }

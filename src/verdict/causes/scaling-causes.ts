@@ -2,8 +2,8 @@ import { writePlain } from "../../units/write-number.ts";
 import type { Cause } from "./cause.ts";
 import { scalingLineSightings } from "./evidence/scaling-line.ts";
 
-// What is wrong between the signal and the value, from the line of its error on its input: `scalingLineSightings`
-// chooses between them.
+// What is wrong in the scaling, from the line of the error of the value on its input: `scalingLineSightings` chooses
+// between them and those of the card.
 
 const putConstantsRight = {
   cures: "scaling",
@@ -47,9 +47,15 @@ export const fullScaleWrong: Cause = {
   place: "scaling",
   separatedBy: "simulate the signal's high end at the card and read the raw count",
   remedy: { cures: "scaling", does: "put the raw full-scale count in the controller right" },
+  remedyAt: {
+    "input card": {
+      cures: "wiring",
+      does: "read the raw full scale that the channel of the input card is set to, and put the channel or the table instruments right",
+    },
+  },
   detect: (evidence) =>
-    scalingLineSightings(evidence, "full-scale-count-wrong", ({ fullScale: [one, other] = [1, 1] }) => ({
-      says: "The value is right at the low end of the signal, and its gain is that of one raw full scale read as another. This is consistent with a wrong raw full-scale count.",
+    scalingLineSightings(evidence, "full-scale-count-wrong", ({ stage, fullScale: [one, other] = [1, 1] }) => ({
+      says: `${stage.output === "counts" ? "The raw counts are" : "The value is"} right at the low end of the signal, and the gain is that of one raw full scale read as another. This is consistent with a wrong raw full-scale count.`,
       numbers: [{ name: `${one} / ${other}`, value: one / other, unit: "" }],
     })),
 };

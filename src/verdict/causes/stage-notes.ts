@@ -45,13 +45,15 @@ function sharedStage(evidence: CauseEvidence, stage: StageEvidence): readonly Ca
 
 /** Causes of both stages whose point of no error the line goes through. */
 function candidatesOf(stage: StageEvidence): NamedCause[] {
+  const scaling = (id: string) => (stage.stage === "whole loop" ? [id] : []);
   const { named, rivals } = namedByZero(stage, [
-    { name: ["datum-shifted", "offset-of-card"], at: "nowhere" as const },
-    { name: ["ends-taught-wrong", "high-constant-wrong"], at: 0 },
-    { name: ["ends-taught-wrong", "low-constant-wrong"], at: 100 },
+    { name: ["datum-shifted", "offset-of-card", ...scaling("both-constants-wrong")], at: "nowhere" as const },
+    { name: ["ends-taught-wrong", "range-of-card-wrong", ...scaling("high-constant-wrong")], at: 0 },
+    { name: ["ends-taught-wrong", "range-of-card-wrong", ...scaling("low-constant-wrong")], at: 100 },
   ]);
   const ids = new Set([...(named ?? []), ...rivals.flat()]);
-  return (ids.size === 0 ? ["ends-taught-wrong", "high-constant-wrong"] : [...ids]).map(namedCause);
+  const anyLine = ["both-ends-taught-wrong", "range-of-card-wrong", ...scaling("both-constants-wrong")];
+  return (ids.size === 0 ? anyLine : [...ids]).map(namedCause);
 }
 
 function railedReadings({ railed, readings, loop, instrument }: CauseEvidence): readonly CauseNote[] {

@@ -7,21 +7,36 @@ import type { PhaseState } from "./phase-state.ts";
 import { partWords, sentence } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
-const controllerStages: readonly StageName[] = ["input card", "scaling", "input card and scaling"];
+/** New constants can be wrong in them. */
+const scalingStages: readonly StageName[] = ["scaling", "input card and scaling"];
+const stagesBehind: readonly StageName[] = ["input card", ...scalingStages];
 
 /**
  * Greatest error of what lies between the signal and the value that the controller shows, over the tolerance.
  *
  * @param state of the phase
- * @returns part of the tolerance; 0 where that stage was not read
+ * @returns part of the tolerance; 0 where nothing of it was read
  * Source: the lines of the stages.
- * @example controllerPart({ stageParts: [{ stage: "scaling", part: 6.7 }] }) // 6.7
+ * @example controllerPart({ stageParts: [{ stage: "input card", part: 6.7 }] }) // 6.7
  */
-export function controllerPart({ stageParts }: Pick<PhaseState, "stageParts">): number {
-  return Math.max(
-    0,
-    greatestOf(stageParts.filter(({ stage }) => controllerStages.includes(stage)).map(({ part }) => part)),
-  );
+export function controllerPart(state: Pick<PhaseState, "stageParts">): number {
+  return partOf(state, stagesBehind);
+}
+
+/**
+ * The part of it in which scaling constants lie: what the card makes of the signal before them is none of theirs.
+ *
+ * @param state of the phase
+ * @returns part of the tolerance; 0 where the value was not read
+ * Source: the lines of the stages.
+ * @example scalingPart({ stageParts: [{ stage: "input card", part: 6.7 }] }) // 0
+ */
+export function scalingPart(state: Pick<PhaseState, "stageParts">): number {
+  return partOf(state, scalingStages);
+}
+
+function partOf({ stageParts }: Pick<PhaseState, "stageParts">, stages: readonly StageName[]): number {
+  return Math.max(0, greatestOf(stageParts.filter(({ stage }) => stages.includes(stage)).map(({ part }) => part)));
 }
 
 /**
@@ -44,7 +59,7 @@ export function controllerStep(
   const isElsewhere = findings.some(
     (finding) => finding.stage === "input card" && remedyOf(finding).cures === "wiring",
   );
-  const isOff = reaches(controllerPart(state), state.thresholds.stageShareFrom) && !isElsewhere;
+  const isOff = reaches(scalingPart(state), state.thresholds.stageShareFrom) && !isElsewhere;
   return ofScaling.length > 0 || isOff ? rescaleStep(state, ofScaling, isAlone) : undefined;
 }
 
@@ -59,7 +74,7 @@ export function controllerStep(
  * @example rescaleStep(state, [], true).does // "Put the scaling constants in the controller right."
  */
 export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"], isAlone: boolean): RecommendedStep {
-  const part = controllerPart(state);
+  const part = scalingPart(state);
   const remedies = ofScaling.map(remedyOf);
   const cures = remedies.flatMap(({ does }) => does ?? []);
   const doings = new Set(cures.length === 0 ? ["put the scaling constants in the controller right"] : cures);
@@ -95,7 +110,7 @@ function beforeScaling(findings: PhaseState["findings"]): string | null {
 }
 
 const onceOnly =
-  "Type in the constants that the loop is designed with: new constants from these readings would also make up for what the first step cures, and count it twice.";
+  "Type in the constants that the loop is designed with: new constants from these readings would also make up for what the other steps cure, and count it twice.";
 
 function sensorReason({ sensor, judged }: PhaseState): string[] {
   if (judged !== "signal" || sensor?.statement !== "pass") return [];

@@ -1,11 +1,11 @@
 import { type Asked, askedOf, countedFindings, isOfReadings } from "./asked.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
-import { controllerPart, controllerStep, rescaleStep } from "./controller-step.ts";
+import { controllerPart, controllerStep, rescaleStep, scalingPart } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
 import { completeStep, openStep, readingSteps, standardSteps } from "./open-steps.ts";
 import type { PhaseState } from "./phase-state.ts";
-import { repairSteps } from "./repair-steps.ts";
+import { cardRepairs, repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
@@ -17,8 +17,8 @@ export type PhaseRecommendation = RecommendedStep & { also: RecommendedStep[] };
 /**
  * What to do with a loop as one phase shows it: an opinion, that rests on what was judged and found before.
  *
- * The steps stand in the order of the signal, for each is to be proved before the next: set-up and wiring, the sensor,
- * the controller, its switched outputs; last what has to be read again. A loop that passes, and asks for nothing, is left
+ * Each step is to be proved before the next: set-up and wiring with the card, the controller, then the sensor, for what
+ * lies behind it a teach would only hide; its switched outputs; last what has to be read again. A loop that passes, and asks for nothing, is left
  * as it is.
  *
  * @param state of the phase
@@ -37,18 +37,18 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
   const asked = askedOf(state);
   const findings = countedFindings(state, asked);
   const outputs = switchSteps(state);
-  const repairs = repairSteps(
-    state,
-    findings,
-    outputs.filter(({ of }) => of === "set-up" || of === "wiring"),
-  );
+  const isController = isControllerAsked(state, asked);
+  const repairs = repairSteps(state, findings, [
+    ...outputs.filter(({ of }) => of === "set-up" || of === "wiring"),
+    ...(isController ? cardRepairs(state, findings) : []),
+  ]);
   const sensor = asked.sensor ? sensorSteps(state, findings, repairs) : [];
   const isAlone = repairs.length + sensor.length === 0;
-  const controller = isControllerAsked(state, asked) ? controllerStep(state, findings, isAlone) : undefined;
+  const controller = isController ? controllerStep(state, findings, isAlone) : undefined;
   const steps = [
     ...repairs,
-    ...sensor,
     ...(controller === undefined ? [] : [controller]),
+    ...sensor,
     ...outputSteps(outputs),
     ...standardSteps(state),
     ...readingSteps(state, findings),
@@ -126,9 +126,11 @@ function faultStep({ faultReadings }: PhaseState): RecommendedStep {
 
 /** Each stage passes by itself, and what they add up to does not: the one with the greater share is worked on. */
 function sumStep(state: PhaseState): RecommendedStep {
-  const isSensor = (state.sensor?.worst ?? 0) >= controllerPart(state);
-  const step = isSensor ? sensorStep(state) : rescaleStep(state, [], true);
-  const greater = isSensor ? "sensor" : "controller";
+  const part = controllerPart(state);
+  const isSensor = (state.sensor?.worst ?? 0) >= part;
+  const [card] = part > scalingPart(state) ? repairSteps(state, [], cardRepairs(state, [])) : [];
+  const step = isSensor ? sensorStep(state) : (card ?? rescaleStep(state, [], true));
+  const greater = isSensor ? "sensor" : card === undefined ? "controller" : "input card";
   const reason = `Sensor and controller pass each by itself, but not what they add up to; the ${greater} has the greater share.`;
   return { ...step, reasons: [{ says: reason }, ...step.reasons] };
 }

@@ -1,4 +1,5 @@
 import { airTemperature } from "../causes/sensor-line-causes.ts";
+import { rangeOfCardWrong } from "../causes/wiring-causes.ts";
 import { type LoopItemKey, loopItems } from "../loop-check/loop-items.ts";
 import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
@@ -15,7 +16,7 @@ type Repair = { of: RepairPlace; does: string; reason: Reason; before: string | 
  *
  * @param state of the phase
  * @param findings that count in it
- * @param shifts of switched outputs that go back to the set-up or the wiring
+ * @param others of switched outputs that go back to the set-up or the wiring, of a card that has no finding
  * @returns no step, one, or one for each of the two
  * Source: own choice of remedies (`remedyOf`), in the order of the signal.
  * @example repairSteps(state, [], []) // []
@@ -23,13 +24,13 @@ type Repair = { of: RepairPlace; does: string; reason: Reason; before: string | 
 export function repairSteps(
   state: PhaseState,
   findings: PhaseState["findings"],
-  shifts: readonly SwitchStep[],
+  others: readonly SwitchStep[],
 ): RecommendedStep[] {
   const repairs = [
     ...findings.flatMap((finding) => repairOf(finding, state)),
     ...wiringShare(state, findings),
     ...state.failedChecks.flatMap(checkRepair),
-    ...shifts.map(({ of, does, reason }) => ({ of: of as RepairPlace, does, reason: { says: reason }, before: null })),
+    ...others.map(({ of, does, reason }) => ({ of: of as RepairPlace, does, reason: { says: reason }, before: null })),
   ];
   return (["set-up", "wiring"] as const).flatMap((place) => {
     const here = repairs.filter(({ of }) => of === place);
@@ -74,6 +75,32 @@ function wiringShare({ stageParts, thresholds }: PhaseState, findings: PhaseStat
         says: `Between the terminals of the sensor and those of the card the signal changes by ${partWords(part)}.`,
       },
       before: null,
+    },
+  ];
+}
+
+/**
+ * What the input card is off by, where no finding has a name for it: no constant of the scaling lies between signal and
+ * counts, so it is the card's.
+ *
+ * @param state of a phase whose controller's part asks for work
+ * @param findings that count in it
+ * @returns one repair at most
+ * Source: own choice.
+ * @example cardRepairs({ ...state, stageParts: [{ stage: "input card", part: 0.9 }] }, [])[0]?.of // "wiring"
+ */
+export function cardRepairs(
+  { stageParts, thresholds }: PhaseState,
+  findings: PhaseState["findings"],
+): readonly SwitchStep[] {
+  const part = stageParts.find(({ stage }) => stage === "input card")?.part ?? 0;
+  if (!reaches(part, thresholds.stageShareFrom) || findings.some(({ stage }) => stage === "input card")) return [];
+  return [
+    {
+      action: "repair wiring or set-up",
+      of: "wiring",
+      does: rangeOfCardWrong.remedy.does as string,
+      reason: `Between the signal and the raw counts it changes by ${partWords(part)}, and no scaling constant lies there.`,
     },
   ];
 }

@@ -53,11 +53,12 @@ export const drawnCauses = [
 type DrawnCause = "healthy" | (typeof drawnCauses)[number];
 
 /** What a draw may be called as well: the same fault, named by what its size or another reading shows of it. */
-const alsoCalled: Readonly<Partial<Record<DrawnCause, string>>> = {
-  "high-constant-wrong": "both-constants-wrong",
-  "ends-taught-wrong": "both-ends-taught-wrong",
-  "output-not-settled": "hysteresis-of-sensor",
-  "switch-point-off": "output-and-value-shifted",
+const alsoCalled: Readonly<Partial<Record<DrawnCause, readonly string[]>>> = {
+  "high-constant-wrong": ["both-constants-wrong"],
+  "ends-taught-wrong": ["both-ends-taught-wrong"],
+  "output-not-settled": ["hysteresis-of-sensor"],
+  "switch-point-off": ["output-and-value-shifted"],
+  "shunt-or-gain-off": ["range-of-card-wrong", "voltage-divided", "signal-changed"],
 };
 
 /** Draw number `number` of a cause, with the seed of its readings. */
@@ -107,8 +108,8 @@ export type Classified = {
 export function classifyDraw(cause: DrawnCause, number: number): Classified {
   const { drawn, seed } = drawOf(cause, number);
   const { findings } = findCauses(causeEvidence(inputsOf(drawn, seed)));
-  const other = alsoCalled[cause];
-  const ids = findings.map(({ id }) => (id === other ? cause : id));
+  const others = alsoCalled[cause] ?? [];
+  const ids = findings.map(({ id }) => (others.includes(id) ? cause : id));
   const isFound = ids.includes(cause);
   const isRival = findings.some(({ rivals }) => rivals.some(({ id }) => id === cause));
   return {

@@ -89,7 +89,12 @@ const namesByKind: Readonly<Record<string, readonly (string | RegExp)[]>> = {
     "signal from zero (0–20 mA, 0–5 V) scaled as a live-zero one",
   ],
   "offset of card or common": ["offset-of-card", "offset of the input card, or of a 0 V shared with the supply"],
-  "shunt or card gain": ["shunt-or-gain-off", "shunt resistor or gain about the true zero of the signal"],
+  "shunt or card gain": [
+    "shunt-or-gain-off",
+    "shunt resistor or gain about the true zero of the signal",
+    "range-of-card-wrong",
+    "voltage-divided",
+  ],
   "low constant wrong": ["low-constant-wrong", "scaling constant at the low end of the signal wrong"],
   "high constant wrong": ["high-constant-wrong", "scaling constant at the high end of the signal wrong"],
   "raw full scale wrong": ["full-scale-count-wrong", "raw full-scale count wrong"],

@@ -28,6 +28,12 @@ test("a 0 to 20 mA signal scaled as 4 to 20 mA is found, and at the sensor where
   ]);
 });
 
+test("in the raw counts it is the range of the card's channel, and no constant stands beside it", () => {
+  const [finding] = findingsOf(liveZeroCauses, planted({ counts: liveAsZero }, { hasCounts: true }, ["value"]));
+  expect(finding).toMatchObject({ id: "live-zero-scaled-from-zero", stage: "input card" });
+  expect(finding?.rivals.map(({ id }) => id)).toEqual(["range-of-card-wrong", "counts-row-wrong"]);
+});
+
 test("20 % on a loop that cannot have this mistake is another cause", () => {
   expect(idsOf(liveZeroCauses, planted({ value: liveAsZero }, { kind: signalKinds["0–20"] }))).toEqual([]);
   expect(idsOf(liveZeroCauses, planted({ seen: liveAsZero }))).toEqual([]);

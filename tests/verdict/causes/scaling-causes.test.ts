@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { causes } from "../../../src/verdict/causes/causes.ts";
 import {
   bothConstantsWrong,
   constantsExchanged,
@@ -57,10 +58,40 @@ test("with counts between, the stage that is wrong is named: card for the counts
   ]);
 });
 
+test.each([
+  ["the high end off", (part: number) => 0.982 * part],
+  ["the low end off", (part: number) => part + 0.02 * (1 - part)],
+  ["both ends off", (part: number) => 0.05 + 0.9 * part],
+  ["turned round", (part: number) => 1 - part],
+])("between signal and counts no constant is wrong, %s: it is the card, or what the table says of it", (_, counts) => {
+  const [finding, ...others] = findingsOf([...causes], planted({ counts }, { hasCounts: true }, ["value"]));
+  expect(others).toEqual([]);
+  expect(finding).toMatchObject({ id: "range-of-card-wrong", stage: "input card" });
+  const rivals = finding?.rivals.map(({ id }) => id);
+  expect(rivals).toContain("counts-row-wrong");
+  expect(rivals).not.toContain("both-constants-wrong");
+});
+
+test.each([
+  ["offset-of-card", "both-constants-wrong", (part: number) => part + 0.02],
+  ["shunt-or-gain-off", "both-constants-wrong", (part: number) => 1.008 * (part + 0.25) - 0.25],
+  ["high-constant-wrong", "range-of-card-wrong", (part: number) => 1.1 * part],
+  ["low-constant-wrong", "range-of-card-wrong", (part: number) => part + 0.1 * (1 - part)],
+  ["full-scale-count-wrong", "range-of-card-wrong", (part: number) => (27648 / 32767) * part],
+  ["both-constants-wrong", "range-of-card-wrong", (part: number) => 0.05 + 1.1 * part],
+] as const)("without counts %s leaves %s open, and the counts would tell", (id, rival, value) => {
+  const [finding] = findingsOf(scalingCauses, planted({ value }));
+  expect(finding?.id).toBe(id);
+  expect(finding?.rivals.map((one) => one.id)).toContain(rival);
+  if (id !== "shunt-or-gain-off") expect(finding?.separatedBy).toContain("raw counts");
+  const [counted] = findingsOf(scalingCauses, planted({ value }, { hasCounts: true }));
+  expect(counted?.rivals.map((one) => one.id)).not.toContain("range-of-card-wrong");
+});
+
 test("a gain about 0 V of a 0 to 10 V signal is that of a constant, too: the one names the other as its rival", () => {
   const [finding] = findingsOf(scalingCauses, planted({ value: (part) => 1.02 * part }, { kind: signalKinds["0–10"] }));
   expect(finding?.id).toBe("high-constant-wrong");
-  expect(finding?.rivals.map(({ id }) => id)).toContain("shunt-or-gain-off");
+  expect(finding?.rivals.map(({ id }) => id)).toContain("range-of-card-wrong");
 });
 
 test("both ends wrong is said so", () => {

@@ -7,8 +7,20 @@ const titles = (evidence: ReturnType<typeof planted>) => stageNotes(evidence).ma
 test("a value alone cannot tell sensor from scaling: the note names both candidates and the signal to read", () => {
   const [note] = stageNotes(planted({ seen: (part) => 1.05 * part }, {}, ["signal"]));
   expect(note?.title).toBe("stage not separable: signal was not read");
-  expect(note?.candidates.map(({ id }) => id)).toEqual(["ends-taught-wrong", "high-constant-wrong"]);
+  expect(note?.candidates.map(({ id }) => id)).toEqual([
+    "ends-taught-wrong",
+    "range-of-card-wrong",
+    "high-constant-wrong",
+  ]);
   expect(note?.separatedBy).toContain("read the signal in mA at the same points");
+});
+
+test("counts alone leave the card open, and no constant of the scaling, which comes after them", () => {
+  const candidates = (seen: (part: number) => number) =>
+    stageNotes(planted({ seen }, { hasCounts: true }, ["signal", "value"]))[0]?.candidates.map(({ id }) => id);
+  expect(candidates((part) => 1.05 * part)).toEqual(["ends-taught-wrong", "range-of-card-wrong"]);
+  expect(candidates((part) => part + 0.03)).toEqual(["datum-shifted", "offset-of-card"]);
+  expect(candidates((part) => 0.1 + 0.7 * part)).toEqual(["both-ends-taught-wrong", "range-of-card-wrong"]);
 });
 
 test("a healthy loop without a signal says that two errors could hide each other", () => {

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { causes } from "../../../src/verdict/causes/causes.ts";
 import { leakageAcrossLoop, offsetOfCard, shuntOrGainOff } from "../../../src/verdict/causes/wiring-causes.ts";
+import { signalKinds } from "../../computed/faults/faulty-loop.ts";
 import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
 const wiringCauses = [leakageAcrossLoop, offsetOfCard, shuntOrGainOff];
@@ -21,6 +23,32 @@ test("a constant difference is an offset; a leakage across two wires is greater 
   expect(idsOf(wiringCauses, planted(leaked, { ...card, instrument: { loopPowered: true } }))).toEqual([
     "leakage-across-loop",
   ]);
+});
+
+test("two meters, or one at two places, may be off: that is never excluded between the two terminals", () => {
+  for (const factor of [0.98, 1.02]) {
+    const [finding] = findingsOf([...causes], planted({ signalAtCard: (signal) => signal * factor }, card));
+    expect(finding?.id).toBe(factor < 1 ? "shunt-or-gain-off" : "signal-changed");
+    expect(finding?.rivals.map(({ id }) => id)).toContain("meter-off");
+  }
+});
+
+test("a voltage loop has no shunt: what is lost in proportion is divided on its way, or a gain of the card", () => {
+  const volts = { kind: signalKinds["1–5"] };
+  const only = (evidence: ReturnType<typeof planted>) => {
+    const [finding, ...others] = findingsOf([...causes], evidence);
+    expect(others).toEqual([]);
+    expect(`${finding?.title} ${finding?.says} ${finding?.separatedBy}`).not.toContain("shunt");
+    return [finding?.id, ...(finding?.rivals.map(({ id }) => id) ?? [])];
+  };
+  const lost = { signalAtCard: (signal: number) => 0.98 * signal };
+  expect(only(planted(lost, { ...volts, hasCard: true }))).toEqual(["voltage-divided", "meter-off"]);
+  const inCounts = (gain: number, changes: Parameters<typeof planted>[1]) =>
+    only(planted({ counts: (part) => gain * (part + 0.25) - 0.25 }, { hasCounts: true, ...changes }));
+  expect(inCounts(0.98, volts)).toEqual(["voltage-divided", "range-of-card-wrong", "counts-row-wrong"]);
+  expect(inCounts(1.02, volts)).toEqual(["range-of-card-wrong", "counts-row-wrong"]);
+  // Read at the card's own terminals the wire is no part of it.
+  expect(inCounts(0.98, { ...volts, hasCard: true })).toEqual(["range-of-card-wrong", "counts-row-wrong"]);
 });
 
 test("nothing is found where the signal is the same at both ends, or was read at one", () => {

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { namedCause } from "../../../src/verdict/causes/cause-of.ts";
 import { causes } from "../../../src/verdict/causes/causes.ts";
 import { remedyOf } from "../../../src/verdict/recommendation/cause-remedy.ts";
 
@@ -24,6 +25,18 @@ test.each([
 test("constants cure what the controller makes of a right signal", () => {
   const ofScaling = causes.filter(({ place }) => place === "scaling").map(({ id }) => cureOf(id, "scaling"));
   expect(ofScaling).toEqual(Array(9).fill("scaling"));
+});
+
+test("what shows in the raw counts is cured at the card, for no constant lies before them", () => {
+  const inCounts = ["live-zero-scaled-from-zero", "from-zero-scaled-as-live-zero", "full-scale-count-wrong"];
+  for (const id of [...inCounts, "range-of-card-wrong"]) expect(cureOf(id, "input card"), id).toBe("wiring");
+});
+
+test("an offset of the value is the card's, but where both constants are not excluded they are compared first", () => {
+  const of = (rivals: readonly string[]) =>
+    remedyOf({ id: "offset-of-card", stage: "input card", rivals: rivals.map(namedCause) });
+  expect(of(["counts-row-wrong"]).cures).toBe("wiring");
+  expect(of(["both-constants-wrong"])).toMatchObject({ cures: "scaling", isOfConstants: false });
 });
 
 test("a signal of another kind is set at the sensor, not in the controller", () => {

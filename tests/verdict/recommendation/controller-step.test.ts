@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { namedCause } from "../../../src/verdict/causes/cause-of.ts";
-import { controllerPart, controllerStep } from "../../../src/verdict/recommendation/controller-step.ts";
+import { controllerPart, controllerStep, scalingPart } from "../../../src/verdict/recommendation/controller-step.ts";
 import type { PhaseState } from "../../../src/verdict/recommendation/phase-state.ts";
 import { finding, part, reasonsOf, stateOf } from "./sample-state.ts";
 
@@ -48,6 +48,21 @@ test("a controller that is right is never re-scaled", () => {
   expect(controllerStep({ ...right, stageParts: [{ stage: "scaling", part: 0.5 }] }, [], true)?.action).toBe(
     "re-scale",
   );
+});
+
+test("what the card makes of the signal before any constant is no part of the scaling", () => {
+  const card = stateOf({ ...off, stageParts: [{ stage: "input card", part: 6.7 }] });
+  expect(controllerPart(card)).toBe(6.7);
+  expect(scalingPart(card)).toBe(0);
+  expect(controllerStep(card, [], true)).toBeUndefined();
+});
+
+test("an offset that may be one of both constants is looked for there first, and hidden by no constants of the forecast", () => {
+  const open = finding("offset-of-card", "input card", { rivals: [namedCause("both-constants-wrong")] });
+  const step = controllerStep(stateOf(off), [open], true);
+  expect(step).toMatchObject({ action: "re-scale", constants: null });
+  expect(step?.does).toMatch(/^Compare the two scaling constants .* find the offset of the input card/u);
+  expect(step?.before).toContain("To be sure of the cause");
 });
 
 test("an offset of the card, or another channel, is not for new constants", () => {

@@ -19,10 +19,10 @@ test("a loop that passes and asks for nothing is left", () => {
   expect(stepsOf(passing)).toEqual(["leave: loop"]);
 });
 
-test("only the sensor off: re-teach; only the controller off: re-scale; both: along the signal", () => {
+test("only the sensor off: re-teach; only the controller off: re-scale; both: from behind, for a teach would hide what is there", () => {
   expect(stepsOf({ findings: [finding("datum-shifted", "sensor")] })).toEqual(["re-teach: sensor"]);
   expect(stepsOf({ ...passing, statement: "fail", ...scalingOff })).toEqual(["re-scale: controller"]);
-  expect(stepsOf(scalingOff)).toEqual(["re-teach: sensor", "re-scale: controller"]);
+  expect(stepsOf(scalingOff)).toEqual(["re-scale: controller", "re-teach: sensor"]);
 });
 
 test("what is wrong around the sensor is put right before it is taught, and alone where it explains the error", () => {
@@ -109,5 +109,16 @@ test("nothing judged and nothing found asks for readings", () => {
 test("a history of the whole loop does not condemn the sensor where the controller is off too", () => {
   const drift = { ...stateOf().drift, earlier: 2, isTaughtTwice: true, isOfWholeLoop: true };
   expect(stepsOf({ drift })).toEqual(["replace: sensor"]);
-  expect(stepsOf({ drift, ...scalingOff })[0]).toBe("re-teach: sensor");
+  expect(stepsOf({ drift, ...scalingOff }).at(-1)).toBe("re-teach: sensor");
+});
+
+test("between signal and counts lies the card: it is put right before the sensor is taught, and no constant is typed in", () => {
+  const cardOff: Partial<PhaseState> = { controller: part("fail", 6), stageParts: [{ stage: "input card", part: 5 }] };
+  expect(stepsOf(cardOff)).toEqual(["repair wiring or set-up: wiring", "re-teach: sensor"]);
+  const named = { ...passing, statement: "fail", ...cardOff, findings: [finding("range-of-card-wrong", "input card")] };
+  expect(stepsOf(named as Partial<PhaseState>)).toEqual(["repair wiring or set-up: wiring"]);
+  const sum = { ...cardOff, sensor: part("pass", 0.6, curable), controller: part("fail", 1.1) };
+  expect(stepsOf({ ...sum, stageParts: [{ stage: "input card", part: 0.7 }] })).toEqual([
+    "repair wiring or set-up: wiring",
+  ]);
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { namedCause } from "../../../src/verdict/causes/cause-of.ts";
 import { listedKey } from "../../../src/verdict/loop-check/loop-items.ts";
-import { repairSteps } from "../../../src/verdict/recommendation/repair-steps.ts";
+import { cardRepairs, repairSteps } from "../../../src/verdict/recommendation/repair-steps.ts";
 import { finding, reasonsOf, stateOf } from "./sample-state.ts";
 
 const check = (item: string, number: number | null, isContradiction = false) => ({
@@ -44,6 +44,13 @@ test("a loop check that fails is a repair of its place; what readings judge bett
   expect(places(check("trip point of Q1", 16))).toEqual([]);
   expect(places(check("broken wire", 14))).toEqual(["set-up"]);
   expect(places(check("burden", 6, true))).toEqual([]);
+});
+
+test("a card that is off is mended though no cause has a name, and once where one has", () => {
+  const state = stateOf({ stageParts: [{ stage: "input card", part: 0.6 }] });
+  expect(cardRepairs(state, [])).toMatchObject([{ of: "wiring", action: "repair wiring or set-up" }]);
+  expect(cardRepairs(state, [finding("range-of-card-wrong", "input card")])).toEqual([]);
+  expect(cardRepairs(stateOf({ stageParts: [{ stage: "input card", part: 0.4 }] }), [])).toEqual([]);
 });
 
 test("a signal that changes on its way is mended though no cause has a name", () => {

@@ -5,7 +5,7 @@ import type { CauseEvidence } from "./cause-evidence.ts";
 import { lineNumbers, placeOf } from "./line-words.ts";
 import { liveZeroMistake } from "./live-zero.ts";
 import { onceFor } from "./once-for.ts";
-import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
+import { atSignal, signalEnds, signalErrorAt, trueZero } from "./signal-order.ts";
 import { isOff, type StageEvidence } from "./stage-evidence.ts";
 import { thresholds } from "./thresholds.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
@@ -30,12 +30,16 @@ type LineCause =
   | "high-constant-wrong"
   | "both-constants-wrong"
   | "offset-of-card"
+  | "range-of-card-wrong"
+  | "voltage-divided"
   | "shunt-or-gain-off";
+
+type LineRival = LineCause | "counts-row-wrong";
 
 /** What the line of a stage after the sensor is named. */
 export type ScalingLine = {
   cause: LineCause;
-  rivals: readonly LineCause[];
+  rivals: readonly LineRival[];
   place: CausePlace;
   stage: StageEvidence;
   /** The factor between two units, where they were mixed up. */
@@ -49,7 +53,8 @@ export type ScalingLine = {
  *
  * The place without error names the constant: the high end of the signal (the low constant is wrong), the low end (the
  * high one), the true zero of the signal (shunt or gain), the middle (the two exchanged), the engineering zero (units),
- * nowhere (an offset).
+ * nowhere (an offset). Between signal and counts there are no constants: that is the card, or its range. Where the counts
+ * between were not read, card and scaling both stand.
  *
  * @param evidence of a phase
  * @param cause that asks
@@ -68,6 +73,7 @@ export function scalingLineSightings(
     .map((line) => {
       const { numbers = [], ...words } = seen(line);
       return {
+        ...(line.stage.stage === "input card and scaling" && { separatedBy: countsWouldTell }),
         ...words,
         stage: line.place,
         evidence: [...lineNumbers(evidence, line.stage), ...numbers],
@@ -75,6 +81,9 @@ export function scalingLineSightings(
       };
     });
 }
+
+const countsWouldTell =
+  "read the raw counts at the same points as well: what they are off by is the card's, and the rest the scaling's";
 
 const scalingLines = onceFor((evidence) =>
   evidence.stages
@@ -84,49 +93,100 @@ const scalingLines = onceFor((evidence) =>
 );
 
 function scalingLine(evidence: CauseEvidence, stage: StageEvidence): ScalingLine {
+  if (stage.stage === "input card") return { ...ofCard(evidence, stage), place: "input card", stage };
   const place = placeOf(stage.stage);
   if (isTurnedRound(stage)) return { cause: "constants-exchanged", rivals: [], place, stage };
   const unitFactor = unitFactorOf(evidence, stage);
   if (unitFactor !== undefined) {
     return { cause: "units-mixed-up", rivals: ["high-constant-wrong"], place, stage, unitFactor };
   }
-  return { ...byPlace(evidence, stage, place), stage };
+  return { ...(stage.stage === "scaling" ? ofScaling : ofCardOrScaling)(evidence, stage), stage };
 }
 
-function byPlace(
-  { instrument }: CauseEvidence,
-  stage: StageEvidence,
-  place: CausePlace,
-): Omit<ScalingLine, "stage" | "unitFactor"> {
-  const ends = signalEnds(instrument);
-  const isNumbersOnly = stage.stage === "scaling";
+type Named = Pick<ScalingLine, "cause" | "rivals" | "fullScale">;
+
+/** From signal to counts: the controller's constants come after it, and what the table says of the counts may be wrong. */
+function ofCard(evidence: CauseEvidence, stage: StageEvidence): Named {
+  if (isTurnedRound(stage)) return { cause: "range-of-card-wrong", rivals: ["counts-row-wrong"] };
+  const ends = signalEnds(evidence.instrument);
   const fullScale = fullScaleOf(stage);
-  const high = fullScale === undefined ? "high-constant-wrong" : "full-scale-count-wrong";
-  const gainAtZero: ZeroCandidate<LineCause>[] = isNumbersOnly
-    ? []
-    : [{ name: "shunt-or-gain-off", at: atSignal(ends, trueZero(ends)) }];
-  const offset: ZeroCandidate<LineCause>[] = isNumbersOnly ? [] : [{ name: "offset-of-card", at: "nowhere" }];
-  const constants: ZeroCandidate<LineCause>[] = [
-    { name: high, at: atSignal(ends, 0) },
-    { name: "low-constant-wrong", at: atSignal(ends, 100) },
+  const range: ZeroCandidate<LineCause>[] = [
+    { name: fullScale === undefined ? "range-of-card-wrong" : "full-scale-count-wrong", at: atSignal(ends, 0) },
+    { name: "range-of-card-wrong", at: atSignal(ends, 100) },
   ];
-  const isGainFirst = stage.stage === "input card" && fullScale === undefined;
-  const { named, rivals } = namedByZero(
-    stage,
-    isGainFirst ? [...offset, ...gainAtZero, ...constants] : [...offset, ...constants, ...gainAtZero],
-  );
-  if (named === undefined) return { cause: "both-constants-wrong", rivals: ["low-constant-wrong", ...rivals], place };
-  const isOfCard = named === "offset-of-card" || named === "shunt-or-gain-off";
-  const isFullScale = named === "full-scale-count-wrong";
+  const gain: ZeroCandidate<LineCause> = {
+    name: inProportion(evidence, stage),
+    at: atSignal(ends, trueZero(ends)),
+  };
+  const isGainFirst = gain.name === "shunt-or-gain-off" && fullScale === undefined;
+  const { named = "range-of-card-wrong", rivals } = namedByZero(stage, [
+    { name: "offset-of-card", at: "nowhere" },
+    ...(isGainFirst ? [gain, ...range] : [...range, gain]),
+  ]);
+  const others = named === "offset-of-card" ? rivals : [...rivals, "range-of-card-wrong" as const];
+  return { cause: named, rivals: [...others, "counts-row-wrong"], ...scaleOf(named, fullScale) };
+}
+
+/** From counts to value there are numbers only. */
+function ofScaling({ instrument }: CauseEvidence, stage: StageEvidence): Named & Pick<ScalingLine, "place"> {
+  const fullScale = fullScaleOf(stage);
+  const { named = "both-constants-wrong", rivals } = namedByZero(stage, constantsOf(instrument, fullScale));
+  const others = named === "both-constants-wrong" ? (["low-constant-wrong", ...rivals] as const) : rivals;
+  return { cause: named, rivals: others, place: "scaling", ...scaleOf(named, fullScale) };
+}
+
+/** From signal to value: nothing that was read excludes the card, nor the two constants. */
+function ofCardOrScaling(evidence: CauseEvidence, stage: StageEvidence): Named & Pick<ScalingLine, "place"> {
+  const ends = signalEnds(evidence.instrument);
+  const fullScale = fullScaleOf(stage);
+  const { named = "both-constants-wrong", rivals } = namedByZero<LineCause>(stage, [
+    { name: "offset-of-card", at: "nowhere" },
+    ...constantsOf(evidence.instrument, fullScale),
+    { name: inProportion(evidence, stage), at: atSignal(ends, trueZero(ends)) },
+  ]);
+  const isOfCard = ofCardIds.has(named);
   return {
     cause: named,
-    rivals: isFullScale && !isNumbersOnly ? [...rivals, "high-constant-wrong"] : rivals,
-    place: isOfCard ? "input card" : place,
-    ...(isFullScale && fullScale && { fullScale }),
+    rivals: [
+      ...(named === "both-constants-wrong" ? (["low-constant-wrong"] as const) : []),
+      ...rivals,
+      ...(named === "full-scale-count-wrong" ? (["high-constant-wrong"] as const) : []),
+      isOfCard ? "both-constants-wrong" : "range-of-card-wrong",
+    ],
+    place: isOfCard ? "input card" : "scaling",
+    ...scaleOf(named, fullScale),
   };
 }
 
-function fullScaleOf({ line }: StageEvidence): readonly [number, number] | undefined {
+const ofCardIds: ReadonlySet<LineCause> = new Set([
+  "offset-of-card",
+  "range-of-card-wrong",
+  "voltage-divided",
+  "shunt-or-gain-off",
+]);
+
+function constantsOf(instrument: CauseEvidence["instrument"], fullScale: FullScale): ZeroCandidate<LineCause>[] {
+  const ends = signalEnds(instrument);
+  return [
+    { name: fullScale === undefined ? "high-constant-wrong" : "full-scale-count-wrong", at: atSignal(ends, 0) },
+    { name: "low-constant-wrong", at: atSignal(ends, 100) },
+  ];
+}
+
+/** A current goes through a shunt; a voltage is divided on its way to the card, which takes from it, or the card has another gain. */
+function inProportion({ instrument }: CauseEvidence, stage: StageEvidence): LineCause {
+  if (instrument.signalUnit === "mA") return "shunt-or-gain-off";
+  const isTooLittle = signalErrorAt(stage, signalEnds(instrument), 100).percentSpan < 0;
+  return isTooLittle && stage.input === "signal" ? "voltage-divided" : "range-of-card-wrong";
+}
+
+type FullScale = ScalingLine["fullScale"];
+
+function scaleOf(named: LineCause, fullScale: FullScale): Pick<ScalingLine, "fullScale"> {
+  return named === "full-scale-count-wrong" && fullScale !== undefined ? { fullScale } : {};
+}
+
+function fullScaleOf({ line }: StageEvidence): FullScale {
   if (line === undefined) return undefined;
   const slack = Math.max(thresholds.gainWithin / 2, 2 * line.gainStandardUncertainty);
   return fullScales
