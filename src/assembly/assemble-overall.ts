@@ -1,4 +1,3 @@
-import { isInTolerance, worstStatement } from "../model/statement.ts";
 import { decidingPoints } from "../record/loop-end.ts";
 import type { OverallRecord } from "../record/overall-schema.ts";
 import { type OverallWord, overallWords } from "../record/overall-words.ts";
@@ -14,6 +13,7 @@ import {
   usualPointsNeeded,
 } from "../verdict/completeness/missing-points.ts";
 import { numberWords } from "../verdict/loop-check/limit-words.ts";
+import { missingOutputs, outputsWord } from "./outputs-of-overall.ts";
 
 /** A phase before anybody asked whether it is complete. */
 export type MeasuredPhase = Omit<PhaseRecord, "complete" | "missing">;
@@ -35,12 +35,13 @@ type Measured = Pick<CalibrationRecord, "instrument" | "calibration" | "switchin
 export function assembleOverall(record: Measured): { phases: CalibrationRecord["phases"]; overall: OverallRecord } {
   const { asFound, asLeft } = record.phases;
   const of = lastState(record);
-  const around = of === null ? [] : missingAround(record, of);
+  const around = missingAround(record, of);
   const found =
     asFound && completed(asFound, [...missingReadings(record, asFound), ...(of === "asFound" ? around : [])]);
   const left = asLeft && completed(asLeft, [...missingLeft(record, asLeft), ...(of === "asLeft" ? around : [])]);
   const phases = { ...(found && { asFound: found }), ...(left && { asLeft: left }) };
-  return { phases, overall: overallOf(record, of, (of && phases[of])?.missing ?? around) };
+  const missing = [...((of && phases[of])?.missing ?? around), ...unreadAfterAdjustment(record)];
+  return { phases, overall: overallOf(record, of, missing) };
 }
 
 function completed(phase: MeasuredPhase, missing: readonly Missing[]): PhaseRecord {
@@ -50,10 +51,24 @@ function completed(phase: MeasuredPhase, missing: readonly Missing[]): PhaseReco
 
 /** The phase that tells how the loop stands now. */
 function lastState({ phases, switching = [] }: Measured): PhaseName | null {
-  if (phases.asLeft !== undefined) return "asLeft";
-  if (phases.asFound !== undefined) return "asFound";
-  if (switching.some((one) => one.phases.asLeft !== undefined)) return "asLeft";
-  return switching.some((one) => one.phases.asFound !== undefined) ? "asFound" : null;
+  if (phases.asLeft !== undefined || isTriedAsLeft({ switching })) return "asLeft";
+  return phases.asFound !== undefined || switching.some((one) => one.phases.asFound !== undefined) ? "asFound" : null;
+}
+
+function isTriedAsLeft({ switching = [] }: Pick<Measured, "switching">): boolean {
+  return switching.some(({ phases }) => phases.asLeft !== undefined);
+}
+
+/**
+ * Whether an adjustment is named.
+ *
+ * @param record with its calibration
+ * @returns true for any kind of work; false for "none" and where nothing is said
+ * Source: the words of the column `adjustment`.
+ * @example isAdjusted({ calibration: { calibration: "C-1", tag: "LT-1", adjustment: "none" } }) // false
+ */
+export function isAdjusted({ calibration: { adjustment } }: Pick<Measured, "calibration">): boolean {
+  return adjustment !== undefined && adjustment !== "none";
 }
 
 function askedOf({ instrument }: Measured): Asked {
@@ -75,12 +90,7 @@ function missingLeft(record: Measured, phase: MeasuredPhase): readonly Missing[]
   const { asFound } = record.phases;
   const own = missingReadings(record, phase);
   if (asFound === undefined) return own;
-  const { adjustment } = record.calibration;
-  const context = {
-    asked: askedOf(record),
-    isAdjustmentNamed: adjustment !== undefined && adjustment !== "none",
-    write: writeOf(record),
-  };
+  const context = { asked: askedOf(record), isAdjustmentNamed: isAdjusted(record), write: writeOf(record) };
   return [...own, ...missingBeside(toComplete(record, phase), toComplete(record, asFound), context)];
 }
 
@@ -113,32 +123,24 @@ function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComp
           .map(({ point }) => point),
       ),
     ],
+    railed: [...new Set(phase.readings.filter(({ railed }) => railed !== undefined).map(({ point }) => point))],
     depth: depths.indexOf(phase.endOf),
     endName: endNames[phase.endOf],
   };
 }
 
 /** What is missing of what is around the readings, for the state that the record speaks of. */
-function missingAround(record: Measured, of: PhaseName): readonly Missing[] {
+function missingAround(record: Measured, of: PhaseName | null): readonly Missing[] {
   return [
-    ...(of === "asLeft" ? outputsNotTriedAgain(record) : []),
+    ...missingOutputs(record, of),
     ...(record.loopChecks?.incomplete ?? []).map((says): Missing => ({ about: "restored", says })),
     ...(isWorkedOn(record) ? checksNotLookedAtAgain(record) : []),
   ];
 }
 
-function outputsNotTriedAgain({ switching = [] }: Measured): readonly Missing[] {
-  return switching
-    .filter(({ phases }) => !isInTolerance(phases.asFound?.statement ?? "pass") && phases.asLeft === undefined)
-    .map(({ output, phases }) => ({
-      about: "output",
-      says: `switched output ${output.output}, as found ${phases.asFound?.statement}, was not tried again as left`,
-    }));
-}
-
 /** Something was done between a check that failed and the state that the record speaks of. */
-function isWorkedOn({ phases, calibration }: Measured): boolean {
-  return phases.asLeft !== undefined || (calibration.adjustment !== undefined && calibration.adjustment !== "none");
+function isWorkedOn(record: Measured): boolean {
+  return record.phases.asLeft !== undefined || isAdjusted(record);
 }
 
 function checksNotLookedAtAgain(record: Measured): readonly Missing[] {
@@ -179,19 +181,24 @@ function loopCheckWord(record: Measured): "pass" | "fail" | null {
   return last.some(isFailed) ? "fail" : "pass";
 }
 
-/** As left an output that passed as found, and was not tried again, still stands for itself; wiring that does not fit fails it. */
-function outputsWord({ switching = [] }: Measured, of: PhaseName | null): Statement | null {
-  const words = switching.flatMap(({ phases, wiring }): readonly Statement[] => {
-    const found = phases.asFound?.statement ?? null;
-    const left = phases.asLeft?.statement ?? (isInTolerance(found) ? found : null);
-    const word = of === "asLeft" ? left : found;
-    return [...(word === null ? [] : [word]), ...(wiring.statement === "fail" ? ["fail" as const] : [])];
-  });
-  return worstStatement(words) ?? null;
+/** An adjustment stands between what was read and what was left: as left is unknown until it is read. */
+function unreadAfterAdjustment(record: Measured): readonly Missing[] {
+  const { phases, calibration } = record;
+  if (!isAdjusted(record) || phases.asLeft !== undefined) return [];
+  if (phases.asFound === undefined && isTriedAsLeft(record)) return [];
+  const done = [calibration.adjustment, ...(calibration.alsoAdjusted ?? [])].join(", ");
+  return [{ about: "adjustment", says: `the loop was adjusted (${done}), and no readings were taken as left` }];
+}
+
+/** Of readings; those as found stand for the loop as left where nothing was adjusted. */
+function loopWord(record: Measured, of: PhaseName | null): Statement | null {
+  const { phases } = record;
+  const own = of === null ? undefined : phases[of];
+  return (own ?? (isAdjusted(record) ? undefined : phases.asFound))?.verdict ?? null;
 }
 
 function overallOf(record: Measured, of: PhaseName | null, missing: readonly Missing[]): OverallRecord {
-  const loop = (of && record.phases[of]?.verdict) ?? null;
+  const loop = loopWord(record, of);
   const outputs = outputsWord(record, of);
   const loopCheck = loopCheckWord(record);
   const isNothing = loop === null && outputs === null;

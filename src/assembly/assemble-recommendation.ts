@@ -5,7 +5,9 @@ import { driftReasons } from "../verdict/recommendation/drift-words.ts";
 import { recommend } from "../verdict/recommendation/recommend.ts";
 import { thresholdsOf } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { workDone } from "../verdict/recommendation/work-done.ts";
+import { isAdjusted } from "./assemble-overall.ts";
 import { phaseStateOf } from "./phase-state-of.ts";
+import { switchedStates } from "./switched-states.ts";
 import { driftOf } from "./years/drift-of.ts";
 
 /**
@@ -18,7 +20,7 @@ import { driftOf } from "./years/drift-of.ts";
  */
 export function assembleRecommendation(record: CalibrationRecord): Pick<CalibrationRecord, "recommendation"> {
   const asFound = phaseOf(record, "asFound");
-  const asLeft = phaseOf(record, "asLeft");
+  const asLeft = phaseOf(record, "asLeft") ?? unreadOf(record);
   if (asFound === undefined && asLeft === undefined) return {};
   return {
     recommendation: {
@@ -31,6 +33,26 @@ export function assembleRecommendation(record: CalibrationRecord): Pick<Calibrat
       history: driftReasons(driftOf(record), record.instrument.distanceUnit),
     },
   };
+}
+
+/**
+ * Where nothing was read as left, after an adjustment or beside outputs that were tried again: an output speaks for
+ * itself, the readings as found for the loop as long as nothing was adjusted.
+ */
+function unreadOf(record: CalibrationRecord): RecommendationRecord["asLeft"] | undefined {
+  const { phases, overall } = record;
+  if (phases.asFound === undefined || overall === undefined) return undefined;
+  const isUnread = isAdjusted(record);
+  if (!isUnread && overall.of !== "asLeft") return undefined;
+  const state = phaseStateOf(record, "asFound", phases.asFound);
+  const outputs = switchedStates(record, "asLeft");
+  const switching = state.switching.map((found, index) => (outputs[index]?.found ? outputs[index] : found));
+  return recommend({
+    ...state,
+    isUnread,
+    missing: overall.missing.map(({ says }) => says),
+    switching: isUnread ? outputs : switching,
+  });
 }
 
 function phaseOf(record: CalibrationRecord, name: PhaseName): RecommendationRecord["asFound"] | undefined {

@@ -10,8 +10,8 @@ import {
 import type { Trip } from "../model/calibration.ts";
 import type { TableRow } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
-import { worstStatement } from "../model/statement.ts";
-import type { PhaseRecord } from "../record/record-schema.ts";
+import { isInTolerance, worstStatement } from "../model/statement.ts";
+import type { PhaseRecord, Statement } from "../record/record-schema.ts";
 import type { SwitchedPhaseRecord } from "../record/switching-schema.ts";
 import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
 import { type JudgedSetPoint, judgeSetPoint } from "../verdict/switching/judge-set-point.ts";
@@ -42,7 +42,8 @@ type SetPoint = NonNullable<SwitchedPhaseRecord["setPoint"]>;
  * @param trips of that output and phase, in the order of the table, at least one
  * @param context row of the output, rule, budget rows, analog readings
  * @returns trips, figures in distance and in percent of the operating distance, statements
- * Source: the figures' own files. The statement is the worst of those that could be made; chatter fails (own choice).
+ * Source: the figures' own files. The statement is the worst of those that could be made, and no pass where the set point
+ *   was not measured in the direction in which it counts; chatter fails (own choice).
  * @example assembleSwitchedPhase(rows.trips, switchContext).statement // "pass"
  */
 export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context: SwitchContext): SwitchedPhaseRecord {
@@ -72,9 +73,20 @@ export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context:
     release: meanOf("release", found.release, reasons),
     ...judged,
     shares: setPoint && orNull("shares", sharesOf(setPoint, context), reasons),
-    statement: orNull("statement", statement ?? notDetermined("nothing could be judged"), reasons),
+    statement: orNull("statement", statementOf(statement, setPoint, output), reasons),
     notDetermined: reasons,
   };
+}
+
+/** What was not measured where it counts fails by the rest, and passes by nothing. */
+function statementOf(
+  worst: Statement | undefined,
+  setPoint: SetPoint | null,
+  { criticalDirection = "approach" }: Output,
+): Figure<Statement> {
+  if (worst === undefined) return notDetermined("nothing could be judged");
+  if (setPoint !== null || !isInTolerance(worst)) return worst;
+  return notDetermined(`the set point was not measured on ${criticalDirection}, the direction in which it counts`);
 }
 
 function meanOf(name: string, figure: Figure<TripMean>, reasons: Reasons): SwitchedPhaseRecord["operating"] {

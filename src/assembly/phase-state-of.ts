@@ -2,6 +2,7 @@ import { loopOf } from "../analysis/readings/loop.ts";
 import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
 import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
+import { placesOf } from "../model/test-points.ts";
 import { greatestOf } from "../numeric/least-and-greatest.ts";
 import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
@@ -68,8 +69,10 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     worstPoint: worstPointIn(phase),
     missing: phase.missing.map(({ says }) => says),
     isThinlyRead:
-      phase.points.length >= fewestToLeave &&
-      phase.missing.every(({ about }) => about === "points" || about === "ends"),
+      placesOf(
+        phase.points.map(({ point }) => point),
+        spanOf(instrument),
+      ) >= fewestToLeave && phase.missing.every(({ about }) => about === "points" || about === "ends"),
     switching: switchedStates(record, name),
     failedChecks: isLast ? failedChecksOf(record) : [],
     leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,

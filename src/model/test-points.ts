@@ -1,3 +1,4 @@
+import { isInside } from "../units/is-inside.ts";
 import { spanOf } from "./range.ts";
 
 /** What grouping needs to know of a reading. */
@@ -77,6 +78,26 @@ export function widePoints(
 function meanReference(group: readonly PlacedReading[]): number {
   const first = group[0]?.reference ?? 0;
   return first + group.reduce((sum, { reference }) => sum + (reference - first), 0) / group.length;
+}
+
+/**
+ * How many places of the range test points stand for: those within 2 % of span of each other are one, whatever their names.
+ *
+ * @param points nominal positions in any order, distances in one unit
+ * @param span of the range, in that unit, above zero
+ * @returns the most of them of which no two are within 2 % of span of each other
+ * Source: own choice, the same 2 % as above.
+ * @example placesOf([1, 1.01, 1.02, 1.03, 6], 5) // 2
+ */
+export function placesOf(points: readonly number[], span: number): number {
+  let places = 0;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const point of points.toSorted((one, other) => one - other)) {
+    if (isInside(point - last, { low: null, high: gapShare * span }, Math.max(Math.abs(point), span))) continue;
+    places += 1;
+    last = point;
+  }
+  return places;
 }
 
 /**

@@ -7,7 +7,7 @@ import type { CalibrationRecord, Statement } from "./record-schema.ts";
 type Judged = Pick<CalibrationRecord, "phases" | "switching">;
 
 /**
- * The worst statement of the switched outputs in one phase. An output that was not tripped again is left as it was found;
+ * The worst statement of the switched outputs in one phase. An output that was not judged again is left as it was found;
  * one that does not fit its input is no pass in any phase, however well it trips: the controller cannot read it.
  *
  * @param record with its switched outputs
@@ -18,9 +18,10 @@ type Judged = Pick<CalibrationRecord, "phases" | "switching">;
  */
 export function outputsStatement({ switching = [] }: Judged, name: PhaseName): Statement | null {
   const words = switching.flatMap(({ phases, wiring }) => {
-    const found = name === "asLeft" ? (phases.asLeft ?? phases.asFound) : phases.asFound;
+    const found = phases.asFound?.statement;
+    const word = name === "asLeft" ? (phases.asLeft?.statement ?? found) : found;
     const fits: readonly Statement[] = wiring.statement === "fail" ? ["fail"] : [];
-    return [...fits, ...(found?.statement ? [found.statement] : [])];
+    return [...fits, ...(word ? [word] : [])];
   });
   return worstStatement(words) ?? null;
 }

@@ -84,7 +84,11 @@ export const switchedPhaseSchema = z.strictObject({
     .nullable(),
   setPoint: setPoint.nullable(),
   shares: shares.nullable(),
-  statement: statementSchema.nullable().describe("the worst of set point, differential travel, repeat and chatter"),
+  statement: statementSchema
+    .nullable()
+    .describe(
+      "the worst of set point, differential travel, repeat and chatter; null rather than a pass without a set point",
+    ),
   notDetermined: reasons,
 });
 

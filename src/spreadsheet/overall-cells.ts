@@ -8,7 +8,8 @@ export function overallCells({ overall }: CalibrationRecord, { grid, phases }: D
   grid.begin("What the record says of the loop");
   const put = (label: string, cell: string | { formula: string; is: string }, how: string) =>
     grid.at("C", grid.add([label, null, cell, how]));
-  const word = phases.find(({ name }) => name === overall.of)?.word;
+  const of = (phase: string | null) => phases.find(({ name }) => name === phase)?.word;
+  const word = of(overall.of) ?? (overall.loop === null ? undefined : of("asFound"));
   const loop = word === undefined ? "not determined" : { formula: word, is: overall.loop ?? "not determined" };
   const cells = [
     put("loop", loop, "as it was left, or found where nothing was done"),

@@ -54,6 +54,41 @@ describe("a switched output", () => {
   });
 });
 
+describe("an adjustment that is named, and nothing read after it,", () => {
+  const { asLeft: _, ...found } = record.phases;
+  const passing = { asFound: { ...found.asFound!, verdict: "pass" as const } };
+  const failing = { asFound: { ...found.asFound!, verdict: "fail" as const } };
+  const missing = [
+    { about: "adjustment", says: "the loop was adjusted (re-teach), and no readings were taken as left" },
+  ];
+
+  test("keeps the record open: a pass is of what was found, a fail stays one and is not the whole of it", () => {
+    expect(overall({ phases: passing, switching: [] })).toMatchObject({ word: "not complete", loop: "pass", missing });
+    expect(overall({ phases: failing, switching: [] })).toMatchObject({ word: "fail", complete: false, missing });
+  });
+
+  test("says nothing against the phase as found, which was read as far as it was", () => {
+    const { phases } = assembleOverall({ ...record, phases: passing, switching: [] });
+    expect(phases.asFound).toMatchObject({ complete: true, missing: [] });
+  });
+
+  test("is open too where its outputs were tried again: they pass as left, the loop is unknown", () => {
+    const found = overall({ phases: failing, ...tripped("fail", "pass") });
+    expect(found).toMatchObject({ word: "not complete", of: "asLeft", loop: null, outputs: "pass", missing });
+  });
+
+  test("is another thing than nothing adjusted: there what was found stands for what was left", () => {
+    const calibration = { ...record.calibration, adjustment: "none" as const };
+    const switched = tripped("fail", "pass");
+    expect(overall({ phases: passing, calibration, ...switched })).toMatchObject({ word: "pass", loop: "pass" });
+    expect(overall({ phases: failing, calibration, ...switched })).toMatchObject({ word: "fail", complete: true });
+  });
+
+  test("or a loop that has nothing to read but its outputs, tried again, is complete", () => {
+    expect(overall({ phases: {}, ...tripped("fail", "pass") })).toMatchObject({ word: "pass", complete: true });
+  });
+});
+
 describe("the loop check", () => {
   test("with an item that failed and was not looked at again after the work keeps the record open", () => {
     const found = overall(withItems({ item: "shield", result: "fail" }));
@@ -86,6 +121,23 @@ test("a fail is worse than what is not complete, and a record without readings a
   const asLeft = { ...record.phases.asLeft!, verdict: "fail" as const };
   expect(overall({ phases: { ...record.phases, asLeft }, ...tripped("fail") }).word).toBe("fail");
   expect(overall({ phases: {}, switching: [] })).toMatchObject({ word: "not complete", of: null, complete: false });
+});
+
+test("an end where the signal stood at its own end was reached, and is said to be", () => {
+  const { rangeLower } = record.instrument;
+  const asLeft = record.phases.asLeft!;
+  const first = asLeft.points[0]!.point;
+  const phase = {
+    ...asLeft,
+    points: asLeft.points.slice(1),
+    endPoints: asLeft.endPoints?.slice(1),
+    readings: asLeft.readings.map((one) => (one.point === first ? { ...one, railed: "low" as const } : one)),
+  };
+  expect(first).toBe(rangeLower);
+  const says = overall({ phases: { ...record.phases, asLeft: phase } }).missing.map((one) => one.says);
+  expect(says).toContain(
+    "the lower end of the range was reached, at 300 mm, and the signal stood at its own end there, at or beyond: no error was measured",
+  );
 });
 
 test("each phase says of itself whether it is complete", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { assembleOverall } from "../../src/assembly/assemble-overall.ts";
 import { assembleRecommendation } from "../../src/assembly/assemble-recommendation.ts";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord } from "../../src/record/record-schema.ts";
@@ -21,7 +22,7 @@ const expected: Readonly<Record<string, readonly (readonly string[])[]>> = {
   "LT-702": [["re-scale: controller"], ["leave: loop"]],
   "ZT-233": [["re-teach: sensor"]],
   "LT-318": [["repair wiring or set-up: set-up"]],
-  "ZT-330": [["re-teach: sensor", "re-scale: controller"]],
+  "ZT-330": [["re-scale: controller", "re-teach: sensor"]],
   "ZT-331": [["repair wiring or set-up: wiring", "cannot be decided: readings"]],
   "LT-332": [["repair wiring or set-up: set-up"]],
   "LT-333": [["repair wiring or set-up: wiring", "re-scale: controller"]],
@@ -51,6 +52,36 @@ test("the work that was done is laid beside what the loop as found asked for", (
   expect(demoRecord("LT-702").recommendation?.workDone?.agreement).toBe("as asked");
   expect(demoRecord("ZT-407").recommendation?.workDone?.agreement).toBe("something else");
   expect(demoRecord("ZT-331").recommendation?.workDone?.agreement).toBe("nothing was done");
+});
+
+describe("where nothing was read as left", () => {
+  const record = demoRecord("LT-310");
+  const { asLeft: _, ...phases } = record.phases;
+  const [q1] = record.switching!;
+  const found = (adjustment: "none" | "re-teach", asLeft = q1!.phases.asLeft) => {
+    const calibration = { ...record.calibration, adjustment };
+    const switching = [{ ...q1!, phases: { asFound: q1!.phases.asFound!, ...(asLeft && { asLeft }) } }];
+    const measured = { ...record, phases, calibration, switching };
+    return assembleRecommendation({ ...measured, ...assembleOverall(measured) });
+  };
+
+  test("after an adjustment, it is to be read before anything else is decided", () => {
+    const recommendation = found("re-teach");
+    expect(recommendation.recommendation?.asLeft).toMatchObject({
+      of: "readings",
+      action: "cannot be decided",
+      also: [],
+    });
+    expect(recommendation.recommendation?.asLeft?.does).toContain("Read the loop as left");
+  });
+
+  test("and nothing adjusted, readings as found and outputs as left are what there is", () => {
+    // What Q1 shares with the analog value asks for the set-up; as left Q1 passes, and the sensor is still off.
+    const asked = ["repair wiring or set-up: set-up", "re-teach: sensor"];
+    expect(stepsOf({ ...record, ...found("none") }, "asFound")).toEqual(asked);
+    expect(stepsOf({ ...record, ...found("none") }, "asLeft")).toEqual(asked.slice(1));
+    expect(stepsOf({ ...record, ...found("none", q1!.phases.asFound) }, "asLeft")).toEqual(asked);
+  });
 });
 
 test("without phases there is nothing to recommend", () => {

@@ -149,3 +149,20 @@ test("one recede and nothing else: what cannot be had is null with its reason, a
     statement: "nothing could be judged",
   });
 });
+
+describe("trips the other way than the one that counts", () => {
+  const recede = fourCycles.filter(({ direction }) => direction === "recede");
+
+  test("are no pass of the output: its set point was not measured", () => {
+    const phase = switchedPhase({ trips: recede });
+    expect(phase).toMatchObject({ chatter: { statement: "pass" }, setPoint: null, statement: null });
+    expect(phase.notDetermined.statement).toBe(
+      "the set point was not measured on approach, the direction in which it counts",
+    );
+  });
+
+  test("are a fail where what they show fails", () => {
+    const twice = [...recede, { direction: "recede", cycle: 4, reference: 106 } as const];
+    expect(switchedPhase({ trips: twice })).toMatchObject({ setPoint: null, statement: "fail" });
+  });
+});

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { gapShare, testPointsOf, widePoints } from "../../src/model/test-points.ts";
+import { gapShare, placesOf, testPointsOf, widePoints } from "../../src/model/test-points.ts";
 
 const at = (...references: number[]) => Object.freeze(references.map((reference) => Object.freeze({ reference })));
 const members = (points: ReturnType<typeof testPointsOf>) => points.map((point) => point.members);
@@ -50,6 +50,18 @@ test("readings that run together over more than 2 % of span are no one position"
 test("where every reading names its position nothing is too wide", () => {
   const readings = [0, 1.5, 3].map((reference) => ({ reference, point: 0 }));
   expect(widePoints(testPointsOf(readings, 100), readings, 100)).toEqual([]);
+});
+
+test("places are counted apart by more than 2 % of span, in any order, however a decimal number is stored", () => {
+  expect(placesOf([6, 1.03, 1, 1.02, 1.01], 5)).toBe(2);
+  expect(placesOf([0, 25, 50, 75, 100], 100)).toBe(5);
+  // Each within 2 % of the next: of 0, 1.5, 3, 4.5, 6 no more than three are apart.
+  expect(placesOf([0, 1.5, 3, 4.5, 6], 100)).toBe(3);
+  // 0.3 − 0.1 is stored a little under 0.2, 0.7 − 0.5 a little under, 0.9 − 0.7 a little over.
+  for (const from of [0.1, 0.3, 0.5, 0.7]) expect(placesOf([from, from + 0.2], 10), `${from}`).toBe(1);
+  expect(placesOf([0.7, 0.9], 10)).toBe(1);
+  expect(placesOf([0.7, 0.91], 10)).toBe(2);
+  expect(placesOf([], 10)).toBe(0);
 });
 
 test("no readings are no test points", () => {

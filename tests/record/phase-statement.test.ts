@@ -39,7 +39,8 @@ describe("a phase is as good as the worst of its parts", () => {
   });
 });
 
-test("an output that was not tripped again is left as it was found", () => {
+test("an output that was not judged again is left as it was found", () => {
+  expect(outputsStatement(record("pass", "fail", null), "asLeft")).toBe("fail");
   expect(outputsStatement(record("pass", "fail"), "asLeft")).toBe("fail");
   expect(outputsStatement(record("pass", "fail", "pass"), "asLeft")).toBe("pass");
 });

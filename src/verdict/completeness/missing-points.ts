@@ -1,6 +1,6 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { spanOf } from "../../model/range.ts";
-import { gapShare } from "../../model/test-points.ts";
+import { gapShare, placesOf } from "../../model/test-points.ts";
 import { isInside } from "../../units/is-inside.ts";
 
 /** Why a phase is no whole proof: what it is about, and a sentence for whoever asks. */
@@ -33,6 +33,8 @@ export type PhaseToComplete = {
   points: readonly ReadPoint[];
   /** Nominal positions of all test points that were tried, those of a fault signal too. */
   tried: readonly number[];
+  /** Those of them at which the signal stood at its own end, at or beyond: reached, and no error measured. */
+  railed: readonly number[];
   /** How far into the loop was read: 0 for its first stage. */
   depth: number;
   /** What was read there, after "of": "what the controller showed". */
@@ -49,36 +51,58 @@ export type Asked = { rangeLower: number; rangeUpper: number; unit: string; poin
  * @param write a distance in words
  * @returns reasons; empty where enough was read
  * Source: common practice of the trade: five points over the range (0, 25, 50, 75, 100 % or 10, 25, 50, 75, 90 %).
- * @example missingPoints({ points: [], tried: [], depth: 0, endName: "" }, { rangeLower: 0, rangeUpper: 100, unit: "mm",
+ * @example missingPoints({ points: [], tried: [], railed: [], depth: 0, endName: "" }, { rangeLower: 0, rangeUpper: 100, unit: "mm",
  *   pointsNeeded: 5, endsWithin: 10 }, String)[0].about // "points"
  */
 export function missingPoints(
-  { points, endName }: PhaseToComplete,
+  phase: PhaseToComplete,
   asked: Asked,
   write: (distance: number) => string,
 ): readonly Missing[] {
-  const { pointsNeeded, endsWithin, rangeLower, rangeUpper } = asked;
-  const missing: Missing[] = [];
-  if (points.length < pointsNeeded) {
-    const read = points.length === 1 ? "1 test point was read" : `${points.length} test points were read`;
-    missing.push({
+  return [...missingPlaces(phase, asked), ...missingEnds(phase, asked, write)];
+}
+
+function missingPlaces({ points, endName }: PhaseToComplete, asked: Asked): readonly Missing[] {
+  const { pointsNeeded } = asked;
+  const places = placesOf(
+    points.map(({ point }) => point),
+    spanOf(asked),
+  );
+  if (places >= pointsNeeded) return [];
+  const read = points.length === 1 ? "1 test point was read" : `${points.length} test points were read`;
+  const of = endName === "" ? "" : ` of ${endName}`;
+  const near = `, at ${places === 1 ? "1 place" : `${places} places`} more than ${100 * gapShare} % of span apart`;
+  return [
+    {
       about: "points",
-      says: `${read}${endName === "" ? "" : ` of ${endName}`}, ${pointsNeeded} are asked for`,
-    });
-  }
-  const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined) return missing;
-  const span = spanOf(asked);
-  const gaps = [
-    { end: "lower", at: first.point, gap: (100 * (first.point - rangeLower)) / span },
-    { end: "upper", at: last.point, gap: (100 * (rangeUpper - last.point)) / span },
+      says: `${read}${of}${places < points.length ? near : ""}, ${pointsNeeded} are asked for`,
+    },
   ];
-  for (const { end, at, gap } of gaps) {
-    if (isInside(gap, { low: null, high: endsWithin })) continue;
-    const says = `the test point nearest the ${end} end of the range, ${write(at)}, is ${Math.round(gap)} % of span from it; at most ${endsWithin} % is asked for`;
-    missing.push({ about: "ends", says });
-  }
-  return missing;
+}
+
+function missingEnds(
+  { points, railed }: PhaseToComplete,
+  asked: Asked,
+  write: (distance: number) => string,
+): readonly Missing[] {
+  const { endsWithin, rangeLower, rangeUpper } = asked;
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const ends = [
+    { end: "lower", at: first.point, gapOf: (at: number) => (100 * (at - rangeLower)) / spanOf(asked) },
+    { end: "upper", at: last.point, gapOf: (at: number) => (100 * (rangeUpper - at)) / spanOf(asked) },
+  ];
+  return ends.flatMap(({ end, at, gapOf }): readonly Missing[] => {
+    const isNear = (one: number) => isInside(gapOf(one), { low: null, high: endsWithin });
+    if (isNear(at)) return [];
+    const reached = railed.find(isNear);
+    const nearest = `the test point nearest the ${end} end of the range, ${write(at)}, is ${Math.round(gapOf(at))} % of span from it; at most ${endsWithin} % is asked for`;
+    const says =
+      reached === undefined
+        ? nearest
+        : `the ${end} end of the range was reached, at ${write(reached)}, and the signal stood at its own end there, at or beyond: no error was measured`;
+    return [{ about: "ends", says }];
+  });
 }
 
 /**
@@ -90,7 +114,7 @@ export function missingPoints(
  * @param context range, whether an adjustment is named, a distance in words
  * @returns reasons; empty where as left proves as much as as found
  * Source: own choice; ISO/IEC 17025:2017, 7.8.4.1 d, asks for results before and after an adjustment.
- * @example missingBeside({ points: [], tried: [], depth: 0, endName: "" }, { points: [], tried: [50], depth: 0, endName:
+ * @example missingBeside({ points: [], tried: [], railed: [], depth: 0, endName: "" }, { points: [], tried: [50], railed: [], depth: 0, endName:
  *   "" }, { asked: { rangeLower: 0, rangeUpper: 100, unit: "mm", pointsNeeded: 5, endsWithin: 10 }, isAdjustmentNamed:
  *   true, write: String }).map(({ about }) => about) // ["as-found points"]
  */

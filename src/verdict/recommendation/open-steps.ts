@@ -127,3 +127,21 @@ export function completeStep({ missing, isThinlyRead = false, sensor, controller
     ],
   });
 }
+
+/**
+ * What to do with a loop that was adjusted and not read since.
+ *
+ * @param state with what is missing
+ * @returns the step: read it as left
+ * Source: own choice: readings from before an adjustment prove nothing of what is after it.
+ * @example unreadStep({ missing: ["no readings were taken as left"] }).reasons // [{ says: "No readings were taken as left." }]
+ */
+export function unreadStep({ missing }: Pick<PhaseState, "missing">): RecommendedStep {
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: "Read the loop as left before anything else is decided.",
+    rule: "what was adjusted is not proved until it is read again",
+    reasons: missing.map((says) => sentence(says)),
+  });
+}

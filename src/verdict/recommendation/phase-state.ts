@@ -77,6 +77,8 @@ export type PhaseState = {
   worstPoint: WorstPoint | null;
   /** Why the phase is not complete, in words. */
   missing: readonly string[];
+  /** The loop was adjusted and not read since: what was read before says nothing of how it stands. */
+  isUnread?: boolean;
   /** Nothing is missing but test points, and three or more were read. */
   isThinlyRead?: boolean;
   switching: readonly SwitchedState[];

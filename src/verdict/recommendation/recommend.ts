@@ -3,13 +3,13 @@ import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import { controllerPart, controllerStep, rescaleStep, scalingPart } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
-import { completeStep, openStep, readingSteps, standardSteps } from "./open-steps.ts";
+import { completeStep, openStep, readingSteps, standardSteps, unreadStep } from "./open-steps.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { cardRepairs, repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
-import { outputSteps, switchSteps } from "./switch-steps.ts";
+import { outputSteps, type SwitchStep, switchSteps } from "./switch-steps.ts";
 
 /** What to do with a loop: the first step, and what to do after it. */
 export type PhaseRecommendation = RecommendedStep & { also: RecommendedStep[] };
@@ -37,6 +37,7 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
   const asked = askedOf(state);
   const findings = countedFindings(state, asked);
   const outputs = switchSteps(state);
+  if (state.isUnread) return unreadSteps(state, outputs);
   const isController = isControllerAsked(state, asked);
   const repairs = repairSteps(state, findings, [
     ...outputs.filter(({ of }) => of === "set-up" || of === "wiring"),
@@ -58,6 +59,12 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
     return [state.missing.length > 0 ? completeStep(state) : leaveStep(state)];
   }
   return asked.controller && !asked.sensor ? [sumStep(state)] : [openStep(state)];
+}
+
+/** What was read before an adjustment asks for nothing after it; what the loop check and the outputs say stands. */
+function unreadSteps(state: PhaseState, outputs: readonly SwitchStep[]): readonly RecommendedStep[] {
+  const around = outputs.filter(({ of }) => of === "set-up" || of === "wiring");
+  return [unreadStep(state), ...repairSteps({ ...state, stageParts: [] }, [], around), ...outputSteps(outputs)];
 }
 
 function isAnyAsked({ sensor, controller }: Asked): boolean {

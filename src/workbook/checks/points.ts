@@ -1,6 +1,6 @@
 import { type Phase, phases } from "../../model/calibration-words.ts";
 import { spanOf } from "../../model/range.ts";
-import { type TestPoint, testPointsOf, widePoints } from "../../model/test-points.ts";
+import { placesOf, type TestPoint, testPointsOf, widePoints } from "../../model/test-points.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { CheckContext, ReadingsCheck } from "./check-context.ts";
 import { shownNumber } from "./shown-number.ts";
@@ -46,8 +46,12 @@ function checkPhase(
     report("readings", first, "model/point-wide", { column: "reference", values: wideValues(members, unit) });
   }
   const [first] = drafts;
-  if (wide.length > 0 || testPoints.length >= fewestPoints || first === undefined) return;
-  const values = { points: testPoints.length, phase: phase.replace("_", " ") };
+  const places = placesOf(
+    testPoints.map(({ nominal }) => nominal),
+    span,
+  );
+  if (wide.length > 0 || places >= fewestPoints || first === undefined) return;
+  const values = { points: places, phase: phase.replace("_", " ") };
   report("readings", first, "model/few-points", { values });
 }
 

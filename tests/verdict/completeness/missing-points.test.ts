@@ -27,6 +27,7 @@ function phase(points: readonly number[], more: Partial<PhaseToComplete> & { err
       tolerance: { low: -5, high: 5 },
     })),
     tried: points,
+    railed: [],
     depth: 0,
     endName: "",
     ...rest,
@@ -56,6 +57,31 @@ describe("the points of one phase", () => {
     );
     expect(about(missingPoints(phase([310, 500, 700, 900, 1080]), asked, write))).toEqual(["ends", "ends"]);
     expect(missingPoints(phase([310, 500, 700, 900, 1200]), { ...asked, endsWithin: 11 }, write)).toEqual([]);
+  });
+
+  test("that stand together are one place, whatever their names, and the reason counts both", () => {
+    const together = phase([200, 210, 220, 240, 1200]);
+    expect(missingPoints(together, asked, write)).toEqual([
+      {
+        about: "points",
+        says: "5 test points were read, at 3 places more than 2 % of span apart, 5 are asked for",
+      },
+    ]);
+    const one = phase([200, 205, 210, 215, 220]);
+    expect(missingPoints(one, { ...asked, pointsNeeded: 2, endsWithin: 100 }, write)[0]?.says).toContain("at 1 place");
+    expect(missingPoints(phase([200, 210, 450, 700, 950, 1200]), asked, write)).toEqual([]);
+  });
+
+  test("an end at which the signal stood at its own end was reached: that is said, and no distance", () => {
+    const railed = phase([400, 500, 700, 900, 1200], { railed: [200] });
+    expect(missingPoints(railed, asked, write)).toEqual([
+      {
+        about: "ends",
+        says: "the lower end of the range was reached, at 200 mm, and the signal stood at its own end there, at or beyond: no error was measured",
+      },
+    ]);
+    const far = missingPoints(phase([400, 500, 700, 900, 1200], { railed: [310] }), asked, write);
+    expect(far[0]?.says).toContain("400 mm, is 20 % of span from it");
   });
 
   test("one point lacks everything, none lacks points", () => {

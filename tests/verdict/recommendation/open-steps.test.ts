@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { openStep, readingSteps, standardSteps } from "../../../src/verdict/recommendation/open-steps.ts";
+import { openStep, readingSteps, standardSteps, unreadStep } from "../../../src/verdict/recommendation/open-steps.ts";
 import { finding, reasonsOf, stateOf } from "./sample-state.ts";
 
 const undecided = {
@@ -47,4 +47,11 @@ test("a loop that does not pass for no known reason is read again", () => {
   expect(reasonsOf(openStep(stateOf({ faultReadings: 2 })))[1]).toContain("2 readings reported a fault");
   expect(openStep(stateOf({ statement: null })).rule).toBe("nothing could be judged");
   expect(openStep(stateOf({ judged: "value" })).does).toContain("with the sensor's signal");
+});
+
+test("a loop that was adjusted and not read since is read as left, for the reasons that the record gives", () => {
+  const step = unreadStep({ missing: ["no readings were taken as left"] });
+  expect(step).toMatchObject({ action: "cannot be decided", of: "readings" });
+  expect(step.does).toBe("Read the loop as left before anything else is decided.");
+  expect(reasonsOf(step)).toEqual(["No readings were taken as left."]);
 });

@@ -122,3 +122,16 @@ test("between signal and counts lies the card: it is put right before the sensor
     "repair wiring or set-up: wiring",
   ]);
 });
+
+test("what was read before an adjustment asks for nothing after it: the loop is read first, then what else is open", () => {
+  const isUnread = { isUnread: true, missing: ["no readings were taken as left"] };
+  const findings = [finding("current-limited", "sensor"), finding("ends-taught-wrong", "sensor")];
+  const before: Partial<PhaseState> = { ...scalingOff, findings, stageParts: [{ stage: "wiring", part: 5 }] };
+  expect(stepsOf(before)).toContain("repair wiring or set-up: wiring");
+  expect(stepsOf({ ...isUnread, ...before })).toEqual(["cannot be decided: readings"]);
+  const failedChecks = [{ item: "mounting", key: "mounting", says: "loose", isContradiction: false } as const];
+  expect(stepsOf({ ...isUnread, failedChecks })).toEqual([
+    "cannot be decided: readings",
+    "repair wiring or set-up: set-up",
+  ]);
+});

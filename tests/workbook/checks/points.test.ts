@@ -13,6 +13,12 @@ test("five points are enough, four are told, for each phase by itself", async ()
   expect(await told(withFile("readings.csv", header + five))).toEqual([]);
 });
 
+test("named points within 2 % of span of each other are one place", async () => {
+  const named = [0, 1, 2, 50, 100].map((at) => rows("as_found", [at], `${at}`)).join("");
+  const { problems } = await checked(withFile("readings.csv", header + named));
+  expect(problems).toMatchObject([{ code: "model/few-points", values: { points: 3, phase: "as found" } }]);
+});
+
 test("a rejected reading makes no point", async () => {
   const texts = withFile(
     "readings.csv",

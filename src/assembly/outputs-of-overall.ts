@@ -1,0 +1,68 @@
+import { isInTolerance, worstStatement } from "../model/statement.ts";
+import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
+import type { SwitchingRecord } from "../record/switching-schema.ts";
+import type { Missing } from "../verdict/completeness/missing-points.ts";
+
+type Switched = Pick<CalibrationRecord, "switching">;
+
+/**
+ * What the switched outputs lack for the state that the record speaks of.
+ *
+ * Every output of the table is to be tried, and its set point measured in the direction in which it counts: trips the
+ * other way say how it lets go, not where it switches. One that did not pass as found is to be tried again as left; one
+ * that passed as found stands for itself.
+ *
+ * @param record with its switched outputs
+ * @param of the state; null where nothing was read or tried
+ * @returns a reason for each output that is open
+ * Source: own choice; ISO/IEC 17025:2017, 7.8.4.1 d, asks for results before and after an adjustment.
+ * @example missingOutputs({ switching: [] }, "asFound") // []
+ */
+export function missingOutputs({ switching = [] }: Switched, of: PhaseName | null): readonly Missing[] {
+  return switching.flatMap((one): readonly Missing[] => {
+    const says = whyOpen(one, of);
+    return says === undefined ? [] : [{ about: "output", says }];
+  });
+}
+
+function whyOpen({ output, phases }: SwitchingRecord, of: PhaseName | null): string | undefined {
+  const { asFound, asLeft } = phases;
+  const named = `switched output ${output.output}`;
+  const unmeasured = (phase: PhaseName) =>
+    `the set point of ${named} was not measured on ${output.criticalDirection ?? "approach"}, the direction in which it counts, ${phaseWords[phase]}`;
+  if (asFound === undefined && asLeft === undefined) return `${named} was not tried`;
+  if (asLeft !== undefined) {
+    const isProved = asLeft.setPoint !== null || isProvedAsFound(asFound);
+    return isProved ? undefined : unmeasured("asLeft");
+  }
+  if (asFound?.setPoint === null) return unmeasured("asFound");
+  const isTriedAgain = of !== "asLeft" || isInTolerance(asFound?.statement ?? "pass");
+  return isTriedAgain ? undefined : `${named}, as found ${asFound?.statement}, was not tried again as left`;
+}
+
+function isProvedAsFound(asFound: SwitchingRecord["phases"]["asFound"]): boolean {
+  return asFound !== undefined && asFound.setPoint !== null && isInTolerance(asFound.statement);
+}
+
+/**
+ * The worst word of the switched outputs for the state that the record speaks of.
+ *
+ * As left an output that passed as found, and was not judged again, still stands for itself; one that did not pass is
+ * open. Wiring that does not fit fails it.
+ *
+ * @param record with its switched outputs
+ * @param of the state; null where nothing was read or tried
+ * @returns statement; null where no output was judged
+ * Source: own choice, as `worstStatement`.
+ * @example outputsWord({ switching: [] }, "asFound") // null
+ */
+export function outputsWord({ switching = [] }: Switched, of: PhaseName | null): Statement | null {
+  const words = switching.flatMap(({ phases, wiring }): readonly Statement[] => {
+    const found = phases.asFound?.statement ?? null;
+    const left = phases.asLeft?.statement ?? (isInTolerance(found) ? found : null);
+    const word = of === "asLeft" ? left : found;
+    return [...(word === null ? [] : [word]), ...(wiring.statement === "fail" ? ["fail" as const] : [])];
+  });
+  return worstStatement(words) ?? null;
+}
