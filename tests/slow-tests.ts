@@ -56,6 +56,7 @@ export const slowTests: Readonly<Record<string, number>> = {
   "cli/unread-folder.test.ts": 60,
   "cli/verify-workers.test.ts": 90,
   "computed/damage/damage.test.ts": 60,
+  "computed/damage/filled-columns.test.ts": 120,
   "computed/demo/history-truth.test.ts": 60,
   "computed/faults/confusion.test.ts": 60,
   "computed/loops/judge.test.ts": 120,

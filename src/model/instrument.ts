@@ -57,7 +57,9 @@ export const instrumentSchema = z.strictObject({
     toleranceCombinations,
     "how the second tolerance belongs to the first: sum, or whichever is the greater or the less; sum where empty",
   ),
-  toleranceIsWide: yesNo("yes where a tolerance of more than 25 % of span is meant; without it such a one is refused"),
+  toleranceIsWide: yesNo(
+    "yes where a tolerance of more than 25 % of span is meant, of the loop or of a set point; without it such a one is refused",
+  ),
   adjustAt: number("%", "percent of tolerance from which adjusting is asked for though it passes", {
     above: 0,
     atMost: 100,

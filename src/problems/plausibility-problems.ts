@@ -10,6 +10,14 @@ export const plausibilityProblems = {
     "the tolerance is as wide as {percent} % of the span: {limits} {unit} at {reference} {unit}",
     "a tolerance up to 10 % of span, as common practice has it, or a wider one that is meant",
   ),
+  "plausible/output-tolerance-refused": stop(
+    "the tolerance of {output} is as wide as {percent} % of the span: {limits} {unit}",
+    "a tolerance up to 25 % of span, or yes in the column tolerance_is_wide of the table instruments",
+  ),
+  "plausible/output-tolerance-wide": warn(
+    "the tolerance of {output} is as wide as {percent} % of the span: {limits} {unit}",
+    "a tolerance up to 10 % of span, as common practice has it, or a wider one that is meant",
+  ),
   "plausible/tolerance-fine": warn(
     "the tolerance {phase}, {tolerance} {unit} at {reference} {unit}, is finer than one step of {what}, {step} {unit}",
     "readings and standards that show a fraction of the tolerance",

@@ -24,6 +24,14 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
     texts: instrument("mA,0.5,", "mA,12,"),
     told: 'instruments.csv:2:tolerance: the tolerance is as wide as 12 % of the span: ±216 mm at 200 mm; read "12"; accepted: a tolerance up to 10 % of span, as common practice has it, or a wider one that is meant',
   },
+  "plausible/output-tolerance-refused": {
+    texts: { ...fullWorkbook, "outputs.csv": fullWorkbook["outputs.csv"].replace("400,5", "400,500") },
+    told: 'outputs.csv:2:set_point_tolerance: the tolerance of Q1 is as wide as 27.8 % of the span: ±500 mm; read "500"; accepted: a tolerance up to 25 % of span, or yes in the column tolerance_is_wide of the table instruments',
+  },
+  "plausible/output-tolerance-wide": {
+    texts: { ...fullWorkbook, "outputs.csv": fullWorkbook["outputs.csv"].replace("400,5", "400,198") },
+    told: 'outputs.csv:2:set_point_tolerance: the tolerance of Q1 is as wide as 11 % of the span: ±198 mm; read "198"; accepted: a tolerance up to 10 % of span, as common practice has it, or a wider one that is meant',
+  },
   "plausible/tolerance-fine": {
     texts: instrument("mA,0.5,", "mA,0.05,"),
     told: "readings.csv:2: the tolerance as found, 0.9 mm at 199.8 mm, is finer than one step of value, 1.8 mm; accepted: readings and standards that show a fraction of the tolerance",

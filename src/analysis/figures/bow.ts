@@ -30,7 +30,7 @@ const fewestPoints = 4;
  * read once out and back, and by a parabola where there is one run one way.
  *
  * @param readings of one stage
- * @returns the bow; undefined for fewer than four test points or one run one way of fewer than six
+ * @returns the bow; undefined for fewer than four test points, at as many inputs, or one run one way of fewer than six
  * Source: pure error against lack of fit, NIST/SEMATECH e-Handbook 4.4.4.6; the greatest residual in place of the F test
  *   is own choice, because it can be read off the picture.
  * @example bowOf(outAndBack([0, 25, 50, 75, 100], 2, ({ point }) => (point === 50 ? 1 : 0)))?.greatest // 0.8
@@ -41,6 +41,8 @@ export function bowOf(readings: readonly StageReading[]): Bow | undefined {
   const scatter = repeatScatter(readings) ?? scatterOfWays(readings) ?? scatterAboutParabola(readings);
   if (points.length < fewestPoints || scatter === undefined) return undefined;
   const places = points.map((point) => meansOf(byPoint.get(point)!));
+  // Points that were all read at one or two distances have no shape.
+  if (new Set(places.map(({ input }) => input)).size < fewestPoints) return undefined;
   const line = fitLine(
     places.map(({ input }) => input),
     places.map(({ error }) => error),

@@ -88,7 +88,10 @@ export function scatterAboutParabola(readings: readonly StageReading[]): Scatter
   const ways = (["rising", "falling"] as const)
     .map((way) => readings.filter(({ direction }) => direction === way))
     .filter(({ length }) => length > 0);
-  if (ways.length === 0 || ways.some((way) => new Set(way.map(({ point }) => point)).size < fewestOfOneWay)) return;
+  const isShort = (way: readonly StageReading[], placeOf: (one: StageReading) => number) =>
+    new Set(way.map(placeOf)).size < fewestOfOneWay;
+  if (ways.length === 0) return;
+  if (ways.some((way) => isShort(way, ({ point }) => point) || isShort(way, ({ input }) => input))) return;
   const residuals = ways.flatMap((way) =>
     parabolaResiduals(
       way.map(({ input }) => input),

@@ -52,7 +52,7 @@ export function wildReadings(
   readings: readonly PlacedError[],
   { mattering, leastScatter }: WildContext,
 ): readonly WildReading[] {
-  if (readings.length < fewest || new Set(readings.map(({ point }) => point)).size < 3) return [];
+  if (readings.length < fewest || new Set(middlesOf(readings, ({ input }) => input)).size < fewestPlaces) return [];
   const residuals = residualsOf(readings);
   const most = Math.min(mostOfAll, Math.max(1, Math.floor(mostPart * readings.length)));
   const suspects = extremeDeviates(residuals, most, significance).outliers;
@@ -65,12 +65,19 @@ export function wildReadings(
     .map((place) => ({ index: readings[place]!.index, deviation: residuals[place]! }));
 }
 
+/** Test points that were read at fewer distances than this have no line. */
+const fewestPlaces = 3;
+
+/** Of each test point, in the order in which they are met. */
+function middlesOf(readings: readonly PlacedError[], of: (one: PlacedError) => number): readonly number[] {
+  return [...groupedBy(readings, ({ point }) => point).values()].map((group) => median(group.map(of)));
+}
+
 function residualsOf(readings: readonly PlacedError[]): readonly number[] {
   const byPoint = groupedBy(readings, ({ point }) => point);
-  const groups = [...byPoint.values()];
   const line = theilSenLine(
-    groups.map((group) => median(group.map(({ input }) => input))),
-    groups.map((group) => median(group.map(({ error }) => error))),
+    middlesOf(readings, ({ input }) => input),
+    middlesOf(readings, ({ error }) => error),
   );
   const offLine = ({ input, error }: PlacedError) => error - line.intercept - line.slope * input;
   const middles = new Map(

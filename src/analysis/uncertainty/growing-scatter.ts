@@ -36,8 +36,9 @@ const spreadOfSize = Math.sqrt(Math.PI / 2 - 1);
  */
 export function growingScatter(readings: readonly CurveReading[]): ReadonlyMap<number, KnownDeviation> | undefined {
   const points = groupedBy(readings, ({ point }) => point);
-  if (points.size < fewestPoints) return undefined;
   const references = readings.map(({ reference }) => reference);
+  // Points that were all read at one or two distances tell nothing of the range.
+  if (Math.min(points.size, new Set(references).size) < fewestPoints) return undefined;
   const errors = readings.map(({ error }) => error);
   const { deviations } = centre(references);
   const squares = sumOfProducts(deviations, deviations);
@@ -55,7 +56,8 @@ export function growingScatter(readings: readonly CurveReading[]): ReadonlyMap<n
     const standardDeviation = Math.max(found, lineValue(growth, at) / meanSize);
     const lever = 1 / growth.n + (at - growth.abscissaMean) ** 2 / squares;
     const uncertainty = Math.max(found, standardDeviation * spreadOfSize * Math.sqrt(lever));
-    return { standardDeviation, degreesOfFreedom: Math.max(1, (standardDeviation / uncertainty) ** 2 / 2) };
+    const freedom = uncertainty === 0 ? growth.degreesOfFreedom : (standardDeviation / uncertainty) ** 2 / 2;
+    return { standardDeviation, degreesOfFreedom: Math.max(1, freedom) };
   };
   return new Map([...points].map(([point, own]) => [point, atPoint(own)]));
 }

@@ -5,7 +5,7 @@ import type { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalMarkOf } from "../decimal-mark-of.ts";
 import { tellDoubts } from "./tell-doubts.ts";
-import { tellTolerance } from "./tell-tolerance.ts";
+import { tellOutputTolerance, tellTolerance } from "./tell-tolerance.ts";
 
 /** Rows of a table, and those of one tag, standard or calibration. */
 type RowsOf<Row> = Iterable<TableRow<Row>> & { of(owner: string): readonly TableRow<Row>[] };
@@ -34,7 +34,10 @@ type ToldRows = {
 export function noteDoubts(workbook: ToldRows, problems: ProblemList): void {
   const markOf = (table: "readings" | "trips") => decimalMarkOf(workbook, table);
   for (const instrument of workbook.instruments) {
-    withDecimalMark(instrument.row.decimalMark, () => tellTolerance(instrument, problems));
+    withDecimalMark(instrument.row.decimalMark, () => {
+      tellTolerance(instrument, problems);
+      for (const output of workbook.outputs.of(instrument.row.tag)) tellOutputTolerance(output, instrument, problems);
+    });
   }
   for (const calibration of workbook.calibrations) {
     const { calibration: name, tag, standards: names = [] } = calibration.row;

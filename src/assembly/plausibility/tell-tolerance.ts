@@ -3,7 +3,7 @@ import { type Loop, loopOf } from "../../analysis/readings/loop.ts";
 import { toleranceAt } from "../../analysis/readings/tolerance.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { phaseInWords } from "../../model/calibration-words.ts";
-import type { Instrument } from "../../model/instrument.ts";
+import type { Instrument, Output } from "../../model/instrument.ts";
 import { distanceUnits } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
 import { placeOfRow } from "../../problems/place-of-row.ts";
@@ -17,6 +17,16 @@ import type { MeasuredPhase, MeasuredRows } from "./measured-phase.ts";
 /** Percent of span: common practice for what is asked about, own choice for what is refused. */
 const asked = 10;
 const refused = 25;
+
+/** Which of two codes tells a tolerance of so many percent of span; none for one that is narrow enough. */
+function widthOf<Code extends string>(
+  percent: number,
+  isMeant: boolean | undefined,
+  codes: Record<"wide" | "refused", Code>,
+) {
+  if (isInside(percent, { low: null, high: asked })) return undefined;
+  return isMeant === true || isInside(percent, { low: null, high: refused }) ? codes.wide : codes.refused;
+}
 
 /**
  * Tells a tolerance that is wider than 10 % of span, and refuses one wider than 25 % that nobody says is meant.
@@ -36,10 +46,11 @@ export function tellTolerance(instrument: TableRow<Instrument>, problems: Proble
     .toSorted((one, other) => sideOf(other) - sideOf(one));
   if (widest === undefined || !(span > 0)) return;
   const percent = (100 * sideOf(widest)) / span;
-  if (isInside(percent, { low: null, high: asked })) return;
-  const isMeant = row.toleranceIsWide === true;
-  const isRefused = !isInside(percent, { low: null, high: refused }) && !isMeant;
-  const code = isRefused ? "plausible/tolerance-refused" : "plausible/tolerance-wide";
+  const code = widthOf(percent, row.toleranceIsWide, {
+    wide: "plausible/tolerance-wide",
+    refused: "plausible/tolerance-refused",
+  });
+  if (code === undefined) return;
   const values = {
     percent: rounded(percent, 3),
     limits: limitWords(widest),
@@ -48,6 +59,37 @@ export function tellTolerance(instrument: TableRow<Instrument>, problems: Proble
   };
   const column = "tolerance";
   problems.add(code, placeOfRow(instrument, column), { read: cells[column], values, belongsTo: { tag: row.tag } });
+}
+
+/**
+ * The same of the tolerance of a switched output's set point.
+ *
+ * @param output row of the table outputs
+ * @param instrument row of the table instruments that it belongs to
+ * @param problems list that it goes to
+ * Source: as `tellTolerance`.
+ * @example toldBy((_, problems) => tellOutputTolerance(spoiledRows.outputs[0], spoiledRows.instrument, problems)) // []
+ */
+export function tellOutputTolerance(
+  output: TableRow<Output>,
+  { row: instrument }: TableRow<Instrument>,
+  problems: ProblemList,
+): void {
+  const { setPointTolerance: tolerance, output: name, tag } = output.row;
+  const span = spanOf(instrument);
+  if (tolerance === undefined || !(span > 0)) return;
+  const percent = (100 * tolerance) / span;
+  const code = widthOf(percent, instrument.toleranceIsWide, {
+    wide: "plausible/output-tolerance-wide",
+    refused: "plausible/output-tolerance-refused",
+  });
+  if (code === undefined) return;
+  const values = {
+    ...{ output: name, percent: rounded(percent, 3), limits: `±${rounded(tolerance, 4)}` },
+    unit: instrument.distanceUnit,
+  };
+  const column = "set_point_tolerance";
+  problems.add(code, placeOfRow(output, column), { read: output.cells[column], values, belongsTo: { tag } });
 }
 
 /**

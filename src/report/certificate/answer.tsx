@@ -106,11 +106,13 @@ function meaningWords(record: CalibrationRecord, phase: PhaseRecord, statement: 
   return phase.complete ? meaningOf(record, statement) : phase.missing.map(({ says }) => says).join("; ");
 }
 
+const wideTolerances: ReadonlySet<string> = new Set(["plausible/tolerance-wide", "plausible/output-tolerance-wide"]);
+
 /** A wide tolerance stands beside the verdict that it makes easy; one too fine to be read beside that of its phase. */
 function ToleranceNotes({ record: { warnings }, phase }: { record: CalibrationRecord; phase: PhaseName }) {
   const notes = warnings.filter(
     ({ code, says }) =>
-      code === "plausible/tolerance-wide" || (code === "plausible/tolerance-fine" && says.includes(phaseWords[phase])),
+      wideTolerances.has(code) || (code === "plausible/tolerance-fine" && says.includes(phaseWords[phase])),
   );
   return notes.map(({ says }) => (
     <p key={says} class="tolerance-note">

@@ -53,7 +53,8 @@ export function steadyLeft(readings: readonly ReadingError[], scatter: Scatter |
 /** Whether the ends lie on the same parabola as all between them, within noise: then no end is alone in what it does. */
 function isOneBend(groups: readonly Group[], noise: number): boolean {
   const places = groups.map((group) => mean(group.map(({ reference }) => reference)));
-  if (new Set(groups.map(([first]) => first!.point)).size < fewestPoints) return false;
+  if (new Set(groups.map(([first]) => first!.point)).size < fewestPoints || new Set(places).size < fewestPoints)
+    return false;
   const parts = groups.map((group) =>
     mean(
       group.map(({ reference, indicated, tolerance: { low, high } }) => (2 * (indicated - reference)) / (high - low)),

@@ -1,5 +1,9 @@
 import { expect, test } from "vitest";
-import { tellResolution, tellTolerance } from "../../../src/assembly/plausibility/tell-tolerance.ts";
+import {
+  tellOutputTolerance,
+  tellResolution,
+  tellTolerance,
+} from "../../../src/assembly/plausibility/tell-tolerance.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { fullWorkbook } from "../../workbook/full-workbook.ts";
 import { measuredRows, phaseOf } from "./measured-rows.ts";
@@ -30,6 +34,22 @@ test.each([
   ["a signal", { tolerance: 1.7, toleranceBasis: "signal" }, ["plausible/tolerance-wide"]],
 ])("%s", async (_, change, expected) => {
   expect(await codes(change)).toEqual(expected);
+});
+
+// Span 1800 mm.
+test.each([
+  [180, {}, []],
+  [181, {}, ["plausible/output-tolerance-wide"]],
+  [450, {}, ["plausible/output-tolerance-wide"]],
+  [451, {}, ["plausible/output-tolerance-refused"]],
+  [451, { toleranceIsWide: true }, ["plausible/output-tolerance-wide"]],
+  [undefined, {}, []],
+] as const)("a set point within ±%s mm", async (setPointTolerance, change, expected) => {
+  const { instrument, outputs } = await measuredRows();
+  const problems = new ProblemList();
+  const row = { ...outputs[0]!.row, setPointTolerance };
+  tellOutputTolerance({ ...outputs[0]!, row }, { ...instrument, row: { ...instrument.row, ...change } }, problems);
+  expect(problems.all.map(({ code }) => code)).toEqual(expected);
 });
 
 test("a standard that shows less than the tolerance is told, in whatever unit", async () => {
