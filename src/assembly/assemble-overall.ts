@@ -1,8 +1,11 @@
+import { copiedPhase } from "../analysis/plausibility/copied-phase.ts";
+import { isAdjusted } from "../model/is-adjusted.ts";
 import { decidingPoints } from "../record/loop-end.ts";
 import type { OverallRecord } from "../record/overall-schema.ts";
 import { type OverallWord, overallWords } from "../record/overall-words.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord, Statement } from "../record/record-schema.ts";
+import { counted } from "../units/counted.ts";
 import {
   type Asked,
   type Missing,
@@ -59,18 +62,6 @@ function isTriedAsLeft({ switching = [] }: Pick<Measured, "switching">): boolean
   return switching.some(({ phases }) => phases.asLeft !== undefined);
 }
 
-/**
- * Whether an adjustment is named.
- *
- * @param record with its calibration
- * @returns true for any kind of work; false for "none" and where nothing is said
- * Source: the words of the column `adjustment`.
- * @example isAdjusted({ calibration: { calibration: "C-1", tag: "LT-1", adjustment: "none" } }) // false
- */
-export function isAdjusted({ calibration: { adjustment } }: Pick<Measured, "calibration">): boolean {
-  return adjustment !== undefined && adjustment !== "none";
-}
-
 function askedOf({ instrument }: Measured): Asked {
   const { rangeLower, rangeUpper, distanceUnit, pointsNeeded, endsWithin } = instrument;
   return {
@@ -90,8 +81,19 @@ function missingLeft(record: Measured, phase: MeasuredPhase): readonly Missing[]
   const { asFound } = record.phases;
   const own = missingReadings(record, phase);
   if (asFound === undefined) return own;
-  const context = { asked: askedOf(record), isAdjustmentNamed: isAdjusted(record), write: writeOf(record) };
-  return [...own, ...missingBeside(toComplete(record, phase), toComplete(record, asFound), context)];
+  const isAdjustmentNamed = isAdjusted(record.calibration);
+  const context = { asked: askedOf(record), isAdjustmentNamed, write: writeOf(record) };
+  const beside = missingBeside(toComplete(record, phase), toComplete(record, asFound), context);
+  return [...own, ...beside, ...(isAdjustmentNamed ? readingsOfItsOwn(asFound, phase) : [])];
+}
+
+/** Numbers that were written down again say nothing of a loop that was adjusted in between. */
+function readingsOfItsOwn(asFound: MeasuredPhase, asLeft: MeasuredPhase): readonly Missing[] {
+  const copied = copiedPhase(asFound.readings, asLeft.readings);
+  if (copied === undefined) return [];
+  const { same, pairs } = copied;
+  const says = `${same} of ${counted(pairs, "reading")} as left have the numbers of those as found to the last digit, though the loop was adjusted: what it does since was not read`;
+  return [{ about: "copies", says }];
 }
 
 function writeOf({ instrument }: Measured): (distance: number) => string {
@@ -139,8 +141,8 @@ function missingAround(record: Measured, of: PhaseName | null): readonly Missing
 }
 
 /** Something was done between a check that failed and the state that the record speaks of. */
-function isWorkedOn(record: Measured): boolean {
-  return record.phases.asLeft !== undefined || isAdjusted(record);
+function isWorkedOn({ phases, calibration }: Measured): boolean {
+  return phases.asLeft !== undefined || isAdjusted(calibration);
 }
 
 function checksNotLookedAtAgain(record: Measured): readonly Missing[] {
@@ -184,7 +186,7 @@ function loopCheckWord(record: Measured): "pass" | "fail" | null {
 /** An adjustment stands between what was read and what was left: as left is unknown until it is read. */
 function unreadAfterAdjustment(record: Measured): readonly Missing[] {
   const { phases, calibration } = record;
-  if (!isAdjusted(record) || phases.asLeft !== undefined) return [];
+  if (!isAdjusted(record.calibration) || phases.asLeft !== undefined) return [];
   if (phases.asFound === undefined && isTriedAsLeft(record)) return [];
   const done = [calibration.adjustment, ...(calibration.alsoAdjusted ?? [])].join(", ");
   return [{ about: "adjustment", says: `the loop was adjusted (${done}), and no readings were taken as left` }];
@@ -194,7 +196,7 @@ function unreadAfterAdjustment(record: Measured): readonly Missing[] {
 function loopWord(record: Measured, of: PhaseName | null): Statement | null {
   const { phases } = record;
   const own = of === null ? undefined : phases[of];
-  return (own ?? (isAdjusted(record) ? undefined : phases.asFound))?.verdict ?? null;
+  return (own ?? (isAdjusted(record.calibration) ? undefined : phases.asFound))?.verdict ?? null;
 }
 
 function overallOf(record: Measured, of: PhaseName | null, missing: readonly Missing[]): OverallRecord {

@@ -1,3 +1,4 @@
+import { isAdjusted } from "../model/is-adjusted.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import type { RecommendationRecord } from "../record/recommendation-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
@@ -5,7 +6,6 @@ import { driftReasons } from "../verdict/recommendation/drift-words.ts";
 import { recommend } from "../verdict/recommendation/recommend.ts";
 import { thresholdsOf } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { workDone } from "../verdict/recommendation/work-done.ts";
-import { isAdjusted } from "./assemble-overall.ts";
 import { phaseStateOf } from "./phase-state-of.ts";
 import { switchedStates } from "./switched-states.ts";
 import { driftOf } from "./years/drift-of.ts";
@@ -42,7 +42,7 @@ export function assembleRecommendation(record: CalibrationRecord): Pick<Calibrat
 function unreadOf(record: CalibrationRecord): RecommendationRecord["asLeft"] | undefined {
   const { phases, overall } = record;
   if (phases.asFound === undefined || overall === undefined) return undefined;
-  const isUnread = isAdjusted(record);
+  const isUnread = isAdjusted(record.calibration);
   if (!isUnread && overall.of !== "asLeft") return undefined;
   const state = phaseStateOf(record, "asFound", phases.asFound);
   const outputs = switchedStates(record, "asLeft");

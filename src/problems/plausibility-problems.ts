@@ -70,6 +70,10 @@ export const plausibilityProblems = {
     "cycle {cycle} {phase}{part} repeats the numbers of another to the last digit, from line {line} on; it is not counted as a repeat",
     "each cycle as it was read",
   ),
+  "plausible/phase-copied": warn(
+    "{same} of {readings} as left have the numbers of those as found to the last digit, though the loop was adjusted",
+    "each phase as it was read",
+  ),
   "plausible/phases-exchanged": warn(
     "{how}: the phases as found and as left may be exchanged",
     "as found before anything was adjusted, as left after it",

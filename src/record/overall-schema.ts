@@ -12,6 +12,7 @@ export const missingSchema = z.strictObject({
     "stage",
     "as-found points",
     "adjustment",
+    "copies",
     "output",
     "restored",
     "loop check",

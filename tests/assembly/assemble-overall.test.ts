@@ -140,6 +140,17 @@ test("an end where the signal stood at its own end was reached, and is said to b
   );
 });
 
+test("as left that was copied from as found says nothing of a loop that was adjusted; of one that was not, it says the same", () => {
+  const { asFound, asLeft } = record.phases;
+  const phases = { asFound: asLeft!, asLeft: asLeft! };
+  const copied = overall({ phases });
+  expect(copied).toMatchObject({ word: "not complete", loop: "pass", complete: false });
+  expect(copied.missing.map(({ about }) => about)).toContain("copies");
+  const untouched = overall({ phases, calibration: { ...record.calibration, adjustment: "none" } });
+  expect(untouched.missing.map(({ about }) => about)).not.toContain("copies");
+  expect(asFound!.readings.length).toBeGreaterThan(10);
+});
+
 test("each phase says of itself whether it is complete", () => {
   const { phases } = assembleOverall({ ...record, instrument: { ...record.instrument, pointsNeeded: 99 } });
   expect(phases.asFound).toMatchObject({ complete: false });

@@ -89,6 +89,13 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
     ),
     told: 'readings.csv:12:cycle: cycle 2 as found repeats the numbers of another to the last digit, from line 2 on; it is not counted as a repeat; read "2"; accepted: each cycle as it was read',
   },
+  "plausible/phase-copied": {
+    texts: withRows("readings.csv", (row, index) => ({
+      ...(rowsOf("readings.csv")[index % 20] ?? row),
+      phase: row.phase ?? "",
+    })),
+    told: 'readings.csv:22:phase: 20 of 20 readings as left have the numbers of those as found to the last digit, though the loop was adjusted; read "as_left"; accepted: each phase as it was read',
+  },
   "plausible/phases-exchanged": {
     texts: withRows("readings.csv", (row) => ({ ...row, phase: row.phase === "as_left" ? "as_found" : "as_left" })),
     told: 'readings.csv:2:phase: the readings as left stand before those as found: the phases as found and as left may be exchanged; read "as_left"; accepted: as found before anything was adjusted, as left after it',

@@ -1,7 +1,10 @@
+import { copiedPhase } from "../../analysis/plausibility/copied-phase.ts";
 import { readingsAgainst } from "../../analysis/plausibility/phase-errors.ts";
 import type { Reading } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
+import { isAdjusted } from "../../model/is-adjusted.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
+import { counted } from "../../units/counted.ts";
 import type { MeasuredPhase, MeasuredRows, Tell } from "./measured-phase.ts";
 
 /** As left has to be that much worse than as found. */
@@ -9,12 +12,12 @@ const worseBy = 2;
 
 /**
  * Tells that the phases may be exchanged: by their times or their order in the table, or because an adjustment brought the
- * loop from inside its tolerance to outside.
+ * loop from inside its tolerance to outside; and that as left was copied from as found, though the loop was adjusted.
  *
  * @param rows of the calibration
  * @param phases as they were measured, as far as there are two
  * @param tell where it goes
- * Source: own choice.
+ * Source: own choice; `copiedPhase`.
  * @example toldBy((tell) => tellPhases(spoiledRows, { asFound: spoiledPhase, asLeft: undefined }, tell)) // []
  */
 export function tellPhases(
@@ -25,10 +28,16 @@ export function tellPhases(
   const [found, left] = [asFound?.rows ?? [], asLeft?.rows ?? []];
   const [first] = left;
   if (asFound === undefined || asLeft === undefined || first === undefined) return;
-  const { adjustment } = rows.calibration.row;
-  const isAdjusted = adjustment !== undefined && adjustment !== "none";
-  const how = isEarlier(left, found) ?? (isAdjusted ? isWorse(asFound, asLeft) : undefined);
+  const how = isEarlier(left, found) ?? (isAdjusted(rows.calibration.row) ? isWorse(asFound, asLeft) : undefined);
   if (how !== undefined) tell(first, "plausible/phases-exchanged", { column: "phase", values: { how } });
+  const copied = isAdjusted(rows.calibration.row) && copiedPhase(readingsOf(found), readingsOf(left));
+  if (!copied) return;
+  const values = { same: copied.same, readings: counted(copied.pairs, "reading") };
+  tell(first, "plausible/phase-copied", { column: "phase", values });
+}
+
+function readingsOf(rows: readonly TableRow<Reading>[]): readonly Reading[] {
+  return rows.map(({ row }) => row);
 }
 
 /** Every reading as left comes before every one as found, by the clock where it was noted, else in the table. */

@@ -11,6 +11,7 @@ export type MissingSubject =
   | "stage"
   | "as-found points"
   | "adjustment"
+  | "copies"
   | "output"
   | "restored"
   | "loop check";
