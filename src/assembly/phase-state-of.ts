@@ -8,9 +8,15 @@ import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
-import type { CorrectedCurve, ErrorLeftRecord } from "../record/reteach-schema.ts";
+import type { CorrectedCurve, ErrorLeftRecord, ReteachPhase } from "../record/reteach-schema.ts";
 import { listedKey } from "../verdict/loop-check/loop-items.ts";
-import type { FailedCheck, Forecast, PartState, PhaseState } from "../verdict/recommendation/phase-state.ts";
+import type {
+  FailedCheck,
+  Forecast,
+  ForecastLeft,
+  PartState,
+  PhaseState,
+} from "../verdict/recommendation/phase-state.ts";
 import { thresholdsOf, thresholdValues } from "../verdict/recommendation/recommendation-thresholds.ts";
 import { switchedStates } from "./switched-states.ts";
 import { driftOf } from "./years/drift-of.ts";
@@ -60,6 +66,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
       ),
     })),
     findings: causes?.[name]?.findings ?? [],
+    ...othersOf(causes?.[name]?.setAside, forecast, partOf),
     faultReadings: faultsIn(phase),
     ...scatterOf(phase, forecast?.sensor),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
@@ -105,6 +112,25 @@ function partState(
   return { statement, worst: greatestPart(errors), forecast: curve ? forecastOf(curve, partOf) : null };
 }
 
+/** The forecast leaves out what stands apart; so does what it takes for the error now. */
+function othersOf(
+  setAside: readonly { why: string }[] | undefined,
+  forecast: ReteachPhase | undefined,
+  partOf: PartOf,
+): Pick<PhaseState, "others"> {
+  const apart = setAside?.filter(({ why }) => why !== "railed").length ?? 0;
+  const end = forecast?.controller ?? forecast?.sensor;
+  if (apart === 0 || !forecast || !end) return {};
+  const left = (curve: CorrectedCurve | null | undefined) => (curve ? leftOf(curve.now, partOf) : null);
+  return {
+    others: { apart, sensor: left(forecast.sensor), controller: left(forecast.controller), point: end.now.point },
+  };
+}
+
+function leftOf({ statement, errorDistance, errorPercentSpan, point }: ErrorLeftRecord, partOf: PartOf): ForecastLeft {
+  return { statement, errorDistance, part: partOf(errorPercentSpan, point) };
+}
+
 /** Half of the spread that 95 % of readings keep to: two standard deviations, which do not grow with their number. */
 function scatterOf(
   { repeatability, notDetermined }: PhaseRecord,
@@ -121,11 +147,7 @@ function forecastOf(
   { now, best, ends, isCurable, whyNot, steadyLeft, expected }: CorrectedCurve,
   partOf: PartOf,
 ): Forecast {
-  const left = ({ statement, errorDistance, errorPercentSpan, point }: ErrorLeftRecord) => ({
-    statement,
-    errorDistance,
-    part: partOf(errorPercentSpan, point),
-  });
+  const left = (error: ErrorLeftRecord) => leftOf(error, partOf);
   return {
     now: left(now),
     best: best && left(best.worst),

@@ -76,3 +76,19 @@ test("without the air of the day LT-318 would pass, and the record says by how m
   expect(left).toBeLessThan(1);
   expect(stateOf(demoRecord("ZT-330")).leftWithoutAir).toBeNull();
 });
+
+test("what the others say is what the forecast takes for now, which leaves out what stands apart; a railed reading does not", () => {
+  const record = demoRecord("LT-310");
+  const others = (why: string) =>
+    stateOf({
+      ...record,
+      causes: { ...record.causes, asFound: { ...record.causes!.asFound!, setAside: [{ reading: 0, row: 2, why }] } },
+    }).others;
+  const { now } = record.reteach!.asFound!.sensor!;
+  expect(others("railed")).toBeUndefined();
+  expect(others("wild reading")).toMatchObject({ apart: 1, point: now.point, controller: null });
+  expect(others("wild reading")?.sensor).toMatchObject({
+    statement: now.statement,
+    errorDistance: now.errorDistance,
+  });
+});

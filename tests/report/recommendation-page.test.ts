@@ -18,10 +18,10 @@ const firstPage = (tag: string) => textOf(pageOf(demoRecord(tag))).split("show a
 test("the first page says what to do, why, and that it is an opinion", () => {
   const text = firstPage("ZT-330");
   expect(text).toContain(
-    "What to do Re-teach, then re-scale. 1. Teach both ends of the range anew, at 300 mm and 1500 mm.",
+    "What to do Re-scale, then re-teach. 1. Scale the signal in the controller for its live zero. Constants: 300 mm at 4 mA",
   );
+  expect(text).toContain("2. Teach both ends of the range anew, at 300 mm and 1500 mm.");
   expect(text).toContain("Why: The sensor is off by the same amount over the whole range");
-  expect(text).toContain("2. Scale the signal in the controller for its live zero. Constants: 300 mm at 4 mA");
   expect(text).toContain("An opinion, for an authorised person to agree to; annex E.");
 });
 

@@ -42,11 +42,12 @@ type Seen = { index: number; point: number; input: number; output: number };
  *
  * At one end of the signal stand: a 4–20 mA signal at 3.8 or 20.5 mA or beyond, another one at its true zero, or three
  * readings or more that do not move while the reference does, or that are past the nominal end. They are railed where the
- * line of the other readings says that the signal should be farther out.
+ * line of the other readings says that the signal should be farther out; where there are no others, by the ideal signal.
  *
  * @param readings of one phase, without those whose signal reports a fault
  * @param context loop, a step of the display, smallest error that matters
- * @returns rails, in the order of the readings; none where fewer than three others are left to say so
+ * @returns rails, in the order of the readings; none where some others are left, and fewer than three, to say so. Where
+ *   every reading stands past the nominal end while the reference moves, all of them
  * Source: NAMUR NE 43 for the levels of 4–20 mA; that a line has to say so is own choice.
  * @example railedReadings(evidence.readings, { loop: evidence.loop, step: 0.01, mattering: 0.25 }) // []
  */
@@ -79,6 +80,7 @@ function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailConte
   const there = seen.filter((_, place) => levels[place]! >= level - width || isAtLevel(end, levels[place]!, context));
   if (there.length === 0 || !standsStill(end, there, level, width, context)) return [];
   const rest = seen.filter((one) => !there.includes(one));
+  if (rest.length === 0) return allThere(end, there, level, context);
   const line = lineOf(rest);
   if (line === undefined) return [];
   const scatter = robustScale(rest.map(({ input, output }) => output - line.intercept - line.slope * input));
@@ -88,6 +90,23 @@ function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailConte
     const isIdealRailed = side * (input - output) >= -Math.max(levelWithin, context.step);
     return side * (expected - output) > beyond ? [{ index, end, expected, isIdealRailed }] : [];
   });
+}
+
+/** Own choice, percent of span: a reference that moved by so much would have moved the signal. */
+const movedBy = 20;
+
+/** Where every reading stands past the nominal end, no line says where the signal should be: the ideal one does, as far as it moved. */
+function allThere(end: "low" | "high", there: readonly Seen[], level: number, context: RailContext): readonly Rail[] {
+  const side = end === "high" ? 1 : -1;
+  const inputs = there.map(({ input }) => input);
+  const isPastEnd = isAtLevel(end, level, context) || level > (end === "high" ? 100 : 0) + pastEnd;
+  if (!isPastEnd || isTrueZero(end, level, context.loop) || greatestOf(inputs) - leastOf(inputs) < movedBy) return [];
+  return there.map(({ index, input, output }) => ({
+    index,
+    end,
+    expected: input,
+    isIdealRailed: side * (input - output) >= -Math.max(levelWithin, context.step),
+  }));
 }
 
 function isAtLevel(end: "low" | "high", level: number, { loop }: RailContext): boolean {

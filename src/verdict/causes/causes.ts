@@ -1,7 +1,7 @@
 import { rowsExchanged, wildReading } from "./apart-causes.ts";
 import type { Cause } from "./cause.ts";
 import { clampedOrCut, otherChannel } from "./controller-value-causes.ts";
-import { mixedUp, openWire } from "./dead-signal-causes.ts";
+import { mixedUp, openWire, signalAtItsEnd } from "./dead-signal-causes.ts";
 import { hysteresis, notSettled, playInRig } from "./direction-causes.ts";
 import type { NamedCause } from "./finding.ts";
 import { beyondRange, blindZone, currentLimited, obstruction } from "./limit-causes.ts";
@@ -49,6 +49,7 @@ import {
 export const causes: readonly Cause[] = [
   openWire,
   mixedUp,
+  signalAtItsEnd,
   weakTarget,
   lostWithFault,
   lostAndHeld,

@@ -28,6 +28,26 @@ function hiddenWords({ instrument }: CauseEvidence): string {
   return ` On a signal that begins at 0 ${instrument.signalUnit} nothing in the controller tells a broken wire from its low end.`;
 }
 
+/** At the level where the output stops, from the first reading to the last. */
+export const signalAtItsEnd: Cause = {
+  id: "signal-at-its-end",
+  title: "signal that stands still at its end",
+  place: "sensor",
+  separatedBy:
+    "watch the distance that the sensor itself shows while the target moves, and simulate the middle of the signal at its output",
+  remedy: {
+    cures: "set-up",
+    does: "find why the signal stands at its end: the range that the sensor is taught for, its aim, the target; then read all points again",
+  },
+  detect: (evidence) =>
+    deadSignalSightings(
+      evidence,
+      "signal-at-its-end",
+      "That is an end of what it can say, and no measurement of these distances. This is consistent with a target beyond the taught range, or with one that the sensor does not see.",
+      ["target-beyond-range", "target-lost-held", "both-ends-taught-wrong"],
+    ),
+};
+
 /** Pinned above the range, or collapsed to little. */
 export const mixedUp: Cause = {
   id: "current-and-voltage-mixed-up",

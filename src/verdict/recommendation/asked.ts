@@ -1,6 +1,8 @@
 import { isInTolerance, type Statement } from "../../model/statement.ts";
+import { rowsExchanged, wildReading } from "../causes/apart-causes.ts";
 import { causeOf } from "../causes/cause-of.ts";
 import type { Finding } from "../causes/finding.ts";
+import { typingError } from "../causes/typing-causes.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PartState, PhaseState } from "./phase-state.ts";
@@ -69,4 +71,16 @@ export function countedFindings({ findings, judged }: PhaseState, asked: Asked):
  */
 export function isOfReadings(finding: Pick<Finding, "id" | "stage">): boolean {
   return remedyOf(finding).cures === "readings";
+}
+
+/**
+ * Whether a finding is of readings that stand apart from the others, which say what they say without them.
+ *
+ * @param finding its cause
+ * @returns true for a wild reading, rows exchanged, a typing error
+ * Source: own choice.
+ * @example isOfApart({ id: "wild-reading" }) // true
+ */
+export function isOfApart({ id }: Pick<Finding, "id">): boolean {
+  return [wildReading.id, rowsExchanged.id, typingError.id].includes(id);
 }

@@ -53,11 +53,16 @@ function acceptedWords(point: WorstPoint, { rule, unit }: PhaseState): string[] 
  *
  * @param state of the phase
  * @param findings that count in it
+ * @param others what the readings say without those that stand apart, in sentences
  * @returns one step at most
  * Source: own choice.
  * @example readingSteps(state, []) // []
  */
-export function readingSteps({ failedChecks }: PhaseState, findings: PhaseState["findings"]): RecommendedStep[] {
+export function readingSteps(
+  { failedChecks }: PhaseState,
+  findings: PhaseState["findings"],
+  others: readonly string[] = [],
+): RecommendedStep[] {
   const again = findings.filter(isOfReadings);
   const doubtful = failedChecks.filter(({ key, isContradiction }) => isContradiction || key === "identity");
   if (again.length === 0 && doubtful.length === 0) return [];
@@ -73,6 +78,7 @@ export function readingSteps({ failedChecks }: PhaseState, findings: PhaseState[
       rule: "what was written down is in doubt, or the loop was not steady while it was read",
       reasons: [
         ...again.map((finding) => reasonOf(finding)),
+        ...others,
         ...doubtful.map(({ item, says }) => `“${item}”${says === "" ? " is not in order" : `: ${says}`}.`),
       ],
     }),

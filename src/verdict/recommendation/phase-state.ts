@@ -27,6 +27,16 @@ export type Forecast = {
 /** One part of the loop as it was judged; worst: greatest error of a reading over its tolerance. */
 export type PartState = { statement: Statement | null; worst: number; forecast: Forecast | null };
 
+/** What the readings say without those that stand apart: wild ones, exchanged rows, slips; null for a part that was not read. */
+export type OthersState = {
+  /** How many stand apart. */
+  apart: number;
+  sensor: ForecastLeft | null;
+  controller: ForecastLeft | null;
+  /** Where the worst of the others was read, at the end of the loop. */
+  point: number;
+};
+
 /** The judged point that stands for the phase. */
 export type WorstPoint = {
   point: number;
@@ -62,6 +72,8 @@ export type PhaseState = {
   /** Greatest error of each stage's line over the tolerance. */
   stageParts: readonly { stage: StageName; part: number }[];
   findings: readonly Pick<Finding, "id" | "stage" | "says" | "rivals" | "separatedBy">[];
+  /** Absent where none stands apart. */
+  others?: OthersState;
   /** Readings inside the range that reported a fault instead of a distance. */
   faultReadings: number;
   /** Two standard deviations of repeated readings over the tolerance; or why there are none. */

@@ -4,6 +4,7 @@ import { remedyOf } from "./cause-remedy.ts";
 import { controllerPart, controllerStep, rescaleStep, scalingPart } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
 import { completeStep, openStep, readingSteps, standardSteps, unreadStep } from "./open-steps.ts";
+import { othersWords } from "./others-words.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { cardRepairs, repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
@@ -52,7 +53,7 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
     ...sensor,
     ...outputSteps(outputs),
     ...standardSteps(state),
-    ...readingSteps(state, findings),
+    ...readingSteps(state, findings, othersWords(state, findings, recommend)),
   ];
   if (steps.length > 0) return asked.isPassing && isAnyAsked(asked) ? withWhyAsked(steps, state) : steps;
   if (state.statement !== null && asked.isPassing && !isAnyAsked(asked)) {

@@ -52,6 +52,12 @@ test("a signal that stands still at its nominal end while the reference moves is
   expect(railedIn(milliamps, (part) => Math.min(20, 4 + 16 * part + 3))).toEqual([87.5, 100]);
 });
 
+test("where every reading stands at the end there are no others to say so: all are railed while the reference moves", () => {
+  expect(railedIn(milliamps, () => 20.5)).toEqual([0, 12.5, 25, 37.5, 50, 62.5, 75, 87.5, 100]);
+  expect(railedIn(milliamps, (part) => 20.5 + 0.01 * part, 2)).toEqual([0, 100]);
+  expect(railedIn(milliamps, () => 12)).toEqual([]);
+});
+
 test("healthy ends are no rails, nor is what the line of the others asks for", () => {
   expect(railedIn(volts, (part) => 10 * part)).toEqual([]);
   expect(railedIn(milliamps, (part) => 4 + 16 * part)).toEqual([]);

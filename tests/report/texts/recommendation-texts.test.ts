@@ -58,7 +58,7 @@ test("constants are those of the design; the forecast's stand beside them where 
   expect(constantsWords(record, "asFound", found!)).toMatch(
     /^100 % fill at 0 counts, 0 % fill at 27648 counts, as designed; 99\.\d+ % fill at 0 counts, /u,
   );
-  const scaled = stepsOf(demoRecord("ZT-330").recommendation!.asFound!)[1]!;
+  const scaled = stepsOf(demoRecord("ZT-330").recommendation!.asFound!)[0]!;
   expect(constantsWords(demoRecord("ZT-330"), "asFound", scaled)).toBe(
     "300 mm at 4 mA, 1500 mm at 20 mA, as designed.",
   );

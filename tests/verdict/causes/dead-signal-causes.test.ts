@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { mixedUp, openWire } from "../../../src/verdict/causes/dead-signal-causes.ts";
+import { mixedUp, openWire, signalAtItsEnd } from "../../../src/verdict/causes/dead-signal-causes.ts";
 import { lostWithFault } from "../../../src/verdict/causes/lost-target-causes.ts";
 import { signalKinds } from "../../computed/faults/faulty-loop.ts";
 import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
-const deadSignalCauses = [mixedUp, openWire, lostWithFault];
+const deadSignalCauses = [mixedUp, openWire, signalAtItsEnd, lostWithFault];
 
 test.each([
   ["open-wire", "4–20", 0.02],
@@ -13,6 +13,9 @@ test.each([
   ["current-and-voltage-mixed-up", "4–20", 1.2],
   ["current-and-voltage-mixed-up", "0–20", 0.5],
   ["target-lost-fault", "4–20", 21.8],
+  ["signal-at-its-end", "4–20", 20.5],
+  ["signal-at-its-end", "4–20", 3.8],
+  ["signal-at-its-end", "0–10", 10.3],
 ] as const)("%s: a %s signal that stays at %f whatever the distance", (id, kind, level) => {
   expect(idsOf(deadSignalCauses, planted({ signal: () => level }, { kind: signalKinds[kind] }))).toEqual([id]);
 });

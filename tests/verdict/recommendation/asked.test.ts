@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { askedOf, countedFindings, isOfReadings } from "../../../src/verdict/recommendation/asked.ts";
+import { askedOf, countedFindings, isOfApart, isOfReadings } from "../../../src/verdict/recommendation/asked.ts";
 import { usualThresholds } from "../../../src/verdict/recommendation/recommendation-thresholds.ts";
 import { finding, part, stateOf } from "./sample-state.ts";
 
@@ -51,4 +51,9 @@ test("typing, play and warm-up are for the readings to settle", () => {
     true,
     false,
   ]);
+});
+
+test("wild readings, exchanged rows and slips stand apart from the others; what all readings show does not", () => {
+  expect(["wild-reading", "rows-exchanged", "typing-error"].map((id) => isOfApart({ id }))).toEqual([true, true, true]);
+  expect(isOfApart({ id: "warm-up-or-drift" })).toBe(false);
 });

@@ -14,7 +14,7 @@ test.each([
   ["wiring", ["offset-of-card", "shunt-or-gain-off", "leakage-across-loop", "current-limited"]],
   ["wiring", ["voltage-output-overloaded", "open-wire", "current-and-voltage-mixed-up", "other-channel"]],
   ["set-up", ["blind-zone", "obstruction-in-beam", "target-beyond-range", "target-lost-fault", "target-lost-held"]],
-  ["set-up", ["air-temperature", "axis-tilted", "weak-target"]],
+  ["set-up", ["air-temperature", "axis-tilted", "weak-target", "signal-at-its-end"]],
   ["sensor", ["slope-turned-round", "datum-shifted", "ends-taught-wrong", "both-ends-taught-wrong"]],
   ["sensor", ["curved-characteristic"]],
   ["readings", ["output-not-settled", "play-in-rig", "typing-error", "warm-up-or-drift"]],

@@ -8,13 +8,13 @@ import { signalEnds } from "./signal-order.ts";
 import { thresholds } from "./thresholds.ts";
 
 /** Causes of a signal that never moves, by their ids. */
-type StillCause = "open-wire" | "current-and-voltage-mixed-up" | "target-lost-fault";
+type StillCause = "open-wire" | "current-and-voltage-mixed-up" | "target-lost-fault" | "signal-at-its-end";
 
 /**
  * The sighting of one cause in a signal that is the same whatever the distance is.
  *
  * No current or voltage: an open wire or no supply. Pinned above the range, or collapsed to little: a current output on a
- * voltage input, or the reverse. At a fault level all the time: the target was never seen.
+ * voltage input, or the reverse. At a fault level all the time: the target was never seen. At an end of what it can say.
  *
  * @param evidence of a phase
  * @param cause that asks
@@ -58,7 +58,7 @@ function levelOf(read: readonly StagedReading[]): number {
   return median(read.map(({ reading }) => reading.signal as number));
 }
 
-function causeOfLevel({ instrument, loop }: CauseEvidence, level: number): StillCause | undefined {
+function causeOfLevel({ instrument, loop, railed, readings }: CauseEvidence, level: number): StillCause | undefined {
   const ends = signalEnds(instrument);
   const { low = ends.low, high = ends.high } = loop.faultLevels;
   const isCurrent = instrument.signalUnit === "mA";
@@ -70,5 +70,7 @@ function causeOfLevel({ instrument, loop }: CauseEvidence, level: number): Still
   const pinned = ends.high + (thresholds.pinnedAbovePercent / 100) * (ends.high - ends.low);
   if (level > pinned) return "current-and-voltage-mixed-up";
   const collapsed = ends.low > 0 ? low : (thresholds.stillRange / 100) * ends.high;
-  return isCurrent && level < collapsed ? "current-and-voltage-mixed-up" : undefined;
+  if (isCurrent && level < collapsed) return "current-and-voltage-mixed-up";
+  const isAtEnd = readings.every(({ index, percent }) => percent.signal === undefined || railed.includes(index));
+  return isAtEnd ? "signal-at-its-end" : undefined;
 }

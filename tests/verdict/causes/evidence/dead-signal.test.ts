@@ -2,13 +2,14 @@ import { expect, test } from "vitest";
 import { deadSignalSightings } from "../../../../src/verdict/causes/evidence/dead-signal.ts";
 import { nothingWrong, planted } from "../planted.ts";
 
-const causes = ["open-wire", "current-and-voltage-mixed-up", "target-lost-fault"] as const;
+const causes = ["open-wire", "current-and-voltage-mixed-up", "target-lost-fault", "signal-at-its-end"] as const;
 const seenAt = (level: number) => {
   const evidence = planted({ signal: () => level });
   return causes.filter((cause) => deadSignalSightings(evidence, cause, "So it is.", []).length > 0);
 };
 
-test("a current of 0, 1.2 and 21.8 mA at every distance has three names, one inside the range none", () => {
+test("a current of 0, 1.2, 20.5 and 21.8 mA at every distance has four names, one inside the range none", () => {
+  expect(seenAt(20.5)).toEqual(["signal-at-its-end"]);
   expect(seenAt(0)).toEqual(["open-wire"]);
   expect(seenAt(1.2)).toEqual(["current-and-voltage-mixed-up"]);
   expect(seenAt(21.8)).toEqual(["target-lost-fault"]);
