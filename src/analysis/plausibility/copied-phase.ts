@@ -1,5 +1,6 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
+import { greatestOf } from "../../numeric/least-and-greatest.ts";
 
 /** A reading as far as it may be a copy of another. */
 export type CopiedReading = Pick<
@@ -70,7 +71,7 @@ function agreementOf(phases: readonly (readonly CopiedReading[])[]): number {
     const same = groups.flatMap((group) => [...groupedBy(group, digitsOf).values()]);
     return pairs === 0 ? [] : [(same.reduce((sum, { length }) => sum + pairsAmong(length), 0) + 1) / (pairs + 2)];
   });
-  return rates.length === 0 ? unknownAgreement : Math.max(...rates);
+  return rates.length === 0 ? unknownAgreement : greatestOf(rates);
 }
 
 function pairsAmong(count: number): number {

@@ -9,10 +9,14 @@ export type PointError = {
   errorPercentSpan: number;
 };
 
+/** What a computer's own rounding may make of distances that are the same (IEEE 754, a few units in the last place). */
+const ownRounding = 8 * Number.EPSILON;
+
 /**
  * The error of one reading: indicated minus reference, always with this sign.
  *
- * e = d(s) − x in distance; s − s*(x) in the unit of the output; 100 · e / S in percent of span.
+ * e = d(s) − x in distance; s − s*(x) in the unit of the output; 100 · e / S in percent of span. What is no more than the
+ * computer's own rounding is 0.
  *
  * @param characteristic the line that the output should follow
  * @param reference x, distance
@@ -23,11 +27,15 @@ export type PointError = {
  */
 export function pointError(characteristic: Characteristic, reference: number, output: number): PointError {
   const indicated = indicatedDistance(characteristic, output);
-  const errorDistance = indicated - reference;
+  const difference = indicated - reference;
+  const { rangeLower, rangeUpper } = characteristic;
+  const size = Math.max(Math.abs(indicated), Math.abs(reference), Math.abs(rangeLower), Math.abs(rangeUpper));
+  const isRight = Math.abs(difference) <= ownRounding * size;
+  const errorDistance = isRight ? 0 : difference;
   return {
     indicated,
     errorDistance,
-    errorOutput: output - idealOutput(characteristic, reference),
+    errorOutput: isRight ? 0 : output - idealOutput(characteristic, reference),
     errorPercentSpan: (100 * errorDistance) / spanOf(characteristic),
   };
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { type FigureKey, figureDefinitions } from "../../record/figure-definitions.ts";
+import { spanOf } from "../../record/range.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
 import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
@@ -26,24 +27,26 @@ function figureCells(record: CalibrationRecord, style: NumberStyle): Partial<Rec
 function lineCells({ instrument }: CalibrationRecord): Partial<Record<FigureKey, Cell>> {
   const outputUnit = ({ judged }: PhaseRecord) =>
     judged === "signal" ? instrument.signalUnit : judged === "counts" ? "counts" : (instrument.valueUnit ?? "units");
-  const residual = (fit: NonNullable<PhaseRecord["fit"]>, unit: string) =>
+  const sizeOf = ({ slope, intercept }: Fit) => Math.abs(slope) * spanOf(instrument) + Math.abs(intercept);
+  const residual = (fit: Fit, unit: string) =>
     fit.residualStdDev === null
       ? "not determined: two readings only"
-      : `${writeSignificant(fit.residualStdDev, 3)} ${unit}`;
+      : `${writeSignificant(aboveRounding(fit.residualStdDev, sizeOf(fit)), 3)} ${unit}`;
   return {
     slope: (phase) =>
       withReason(
         phase,
         "fit",
         phase.fit,
-        (fit) => `${pair(fit.slope, fit.slopeStdError)} ${outputUnit(phase)}/${instrument.distanceUnit}`,
+        (fit) =>
+          `${pair(fit.slope, aboveRounding(fit.slopeStdError, sizeOf(fit) / spanOf(instrument)))} ${outputUnit(phase)}/${instrument.distanceUnit}`,
       ),
     intercept: (phase) =>
       withReason(
         phase,
         "fit",
         phase.fit,
-        (fit) => `${pair(fit.intercept, fit.interceptStdError)} ${outputUnit(phase)}`,
+        (fit) => `${pair(fit.intercept, aboveRounding(fit.interceptStdError, sizeOf(fit)))} ${outputUnit(phase)}`,
       ),
     residualStdDev: (phase) => withReason(phase, "fit", phase.fit, (fit) => residual(fit, outputUnit(phase))),
     zeroError: (phase) => withReason(phase, "zeroError", phase.zeroError, signedPair),
@@ -117,6 +120,14 @@ function curveCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
       )),
   };
 }
+
+type Fit = NonNullable<PhaseRecord["fit"]>;
+
+/** 0 for what a computer's own rounding makes of numbers of that size. */
+function aboveRounding<Known extends number | null>(value: Known, size: number): Known | 0 {
+  return value !== null && Math.abs(value) <= ownRounding * size ? 0 : value;
+}
+const ownRounding = 1e-13;
 
 type LineError = NonNullable<PhaseRecord["zeroError"]>;
 

@@ -27,3 +27,18 @@ test("on a reverse-acting loop too much current is too little distance; both sha
 test("an ideal output has no error", () => {
   expect(pointError(line, 25, 8)).toEqual({ indicated: 25, errorDistance: 0, errorOutput: 0, errorPercentSpan: 0 });
 });
+
+test("what a computer rounds is no error, and a millionth of a micrometre is one", () => {
+  // 10 to 90 in, 5 to 1 V: 4.60 V is 18 in, which comes out as 17.999999999999996.
+  const inches = Object.freeze({ rangeLower: 10, rangeUpper: 90, outputAtLower: 5, outputAtUpper: 1 });
+  const references = Array.from({ length: 21 }, (_, step) => 10 + 4 * step);
+  for (const reference of references) {
+    const { errorDistance, errorOutput } = pointError(
+      inches,
+      reference,
+      Number((5 - (reference - 10) / 20).toFixed(2)),
+    );
+    expect([errorDistance, errorOutput]).toEqual([0, 0]);
+  }
+  expect(pointError(line, 50 - 1e-12, 12).errorDistance).toBeGreaterThan(0);
+});
