@@ -3,6 +3,7 @@ import { requiredSupply } from "../analysis/stages/burden.ts";
 import { burdenLimit, highestCurrent, loopBurden } from "../analysis/stages/loop-burden.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Instrument } from "../model/instrument.ts";
+import { isBypassed } from "../model/is-bypassed.ts";
 import type { LoopCheckItem, LoopChecksRecord } from "../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../record/record-schema.ts";
 import { judgeLoopChecks, type LoopCheckFinding } from "../verdict/loop-check/judge-loop-checks.ts";
@@ -26,7 +27,7 @@ export function assembleLoopChecks(
 ): Pick<CalibrationRecord, "loopChecks"> {
   const { instrument, calibration, outputs } = record;
   const checks = rows.loopChecks.map(({ row }) => row);
-  const isAsked = instrument.criticality === "safety" || calibration.bypassPermit !== undefined;
+  const isAsked = instrument.criticality === "safety" || isBypassed(calibration);
   if (checks.length === 0 && !isAsked) return {};
   const { findings, notLookedAt, incomplete } = judgeLoopChecks(
     checks,

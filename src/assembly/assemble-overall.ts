@@ -1,5 +1,6 @@
 import { copiedPhase } from "../analysis/plausibility/copied-phase.ts";
 import { isAdjusted } from "../model/is-adjusted.ts";
+import { looksByItem } from "../record/looks-by-item.ts";
 import { decidingPoints } from "../record/loop-end.ts";
 import type { OverallRecord } from "../record/overall-schema.ts";
 import { type OverallWord, overallWords } from "../record/overall-words.ts";
@@ -154,13 +155,9 @@ function checksNotLookedAtAgain(record: Measured): readonly Missing[] {
 
 type Item = NonNullable<CalibrationRecord["loopChecks"]>["items"][number];
 
-/** Rows of each item of the loop check that somebody answered, in their order; whether it was restored is asked apart. */
-function rowsByItem({ loopChecks }: Measured): readonly (readonly Item[])[] {
-  const answered = (loopChecks?.items ?? []).filter(
-    ({ item, result }) => result !== "not looked at" && item !== "restored",
-  );
-  const names = [...new Set(answered.map(({ item }) => item))];
-  return names.map((name) => answered.filter(({ item }) => item === name));
+/** Looks at each item of the loop check; whether it was restored is asked apart. */
+function looksAtItems({ loopChecks }: Measured): readonly (readonly Item[])[] {
+  return looksByItem((loopChecks?.items ?? []).filter(({ item }) => item !== "restored"));
 }
 
 function isFailed({ result, isContradiction }: Item): boolean {
@@ -168,7 +165,7 @@ function isFailed({ result, isContradiction }: Item): boolean {
 }
 
 function failedOnce(record: Measured): readonly string[] {
-  return rowsByItem(record).flatMap((rows) => {
+  return looksAtItems(record).flatMap((rows) => {
     const [first] = rows;
     return rows.length === 1 && first !== undefined && isFailed(first) ? [first.item] : [];
   });
@@ -176,7 +173,7 @@ function failedOnce(record: Measured): readonly string[] {
 
 /** What failed before something was done, and was not looked at again, is no fail of what was left: it is open. */
 function loopCheckWord(record: Measured): "pass" | "fail" | null {
-  const rows = rowsByItem(record);
+  const rows = looksAtItems(record);
   if (rows.length === 0) return null;
   const open = new Set(isWorkedOn(record) ? failedOnce(record) : []);
   const last = rows.flatMap((some) => some.at(-1) ?? []).filter(({ item }) => !open.has(item));

@@ -4,6 +4,7 @@ import type { StageName } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
 import { placesOf } from "../model/test-points.ts";
 import { greatestOf } from "../numeric/least-and-greatest.ts";
+import { lastLooks } from "../record/looks-by-item.ts";
 import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
@@ -70,8 +71,9 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     faultReadings: faultsIn(phase),
     ...scatterOf(phase, forecast?.sensor),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
-    isTargetProved:
-      record.loopChecks?.items.some(({ item, result }) => listedKey(item) === "target" && result === "pass") ?? false,
+    isTargetProved: lastLooks(record.loopChecks?.items ?? []).some(
+      ({ item, result }) => listedKey(item) === "target" && result === "pass",
+    ),
     newConstants: forecast?.newConstants?.worst.statement ?? null,
     worstPoint: worstPointIn(phase),
     missing: phase.missing.map(({ says }) => says),
@@ -174,7 +176,7 @@ function worstPointIn(phase: PhaseRecord): PhaseState["worstPoint"] {
 }
 
 function failedChecksOf({ loopChecks }: CalibrationRecord): FailedCheck[] {
-  return (loopChecks?.items ?? [])
+  return lastLooks(loopChecks?.items ?? [])
     .filter(({ result, isContradiction }) => result === "fail" || isContradiction)
     .map(({ item, number, outside, remark, isContradiction }) => ({
       item,

@@ -25,10 +25,11 @@ export function dueState(
     return { state: days < 0 ? "overdue" : days <= soonDays ? "due soon" : "not due", on: nextDue, days, why: null };
   }
   const { word, missing = [] } = summary.overall ?? {};
-  if (word === "not complete") return { state: "not complete", on: null, days: null, why: missing.join("; ") };
+  if (word === "not complete") return { state: "not complete", ...without, why: missing.join("; ") };
   const last = (summary.asLeft ?? summary.asFound)?.statement ?? null;
   const isProved = word === undefined ? isInTolerance(last) : word === "pass" || word === "conditional pass";
-  if (!isProved) return { state: "not in tolerance", on: null, days: null, why: "not left in tolerance" };
+  if (!isProved)
+    return { state: "not in tolerance", ...without, why: ["not left in tolerance", ...missing].join("; ") };
   const why = intervalAgreedBy === undefined ? "nobody agreed to an interval" : "no interval is stated";
   return { state: "no date", on: null, days: null, why };
 }

@@ -92,7 +92,7 @@ export const calibrationSchema = z.strictObject({
   reviewedOn: date("day of the review"),
   approvedBy: text("who approved the record"),
   approvedOn: date("day of the approval"),
-  bypassPermit: text("number of the permit to bypass the loop"),
+  bypassPermit: text("number of the permit to bypass the loop; empty or none where it was not bypassed"),
   returnedToService: text("when and by whom the loop was handed back"),
   remarks: text("anything else worth keeping"),
   laboratory: text("name of whoever calibrated, as an organisation"),

@@ -62,8 +62,8 @@ function IndexPage({ rows, parts }: { rows: readonly IndexRow[]; parts: readonly
         {...(parts.length > 0 && { parts: { count: rows.length, links: parts } })}
       />
       <p class="small">
-        State: the word of the whole record, the worst of loop, switched outputs, loop check and completeness. Whether
-        the records may be believed is checked by spanwright verify.
+        State: the word of the whole record, the worst of loop, switched outputs, loop check and completeness; a fail
+        that is not complete is counted as a fail. Whether the records may be believed is checked by spanwright verify.
       </p>
     </main>
   );

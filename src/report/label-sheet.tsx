@@ -105,12 +105,16 @@ function State({ record }: { record: SealedRecord }) {
   );
 }
 
-/** What does not pass beside the readings, by name; or that what was read is in tolerance. */
+/** What does not pass beside the readings, by name, and what is not complete; or that what was read is in tolerance. */
 function failedParts(record: SealedRecord): string {
-  const { word, of, loop, loopCheck } = overallOf(record);
+  const { word, of, loop, loopCheck, complete } = overallOf(record);
   if (word === "not complete") return isInTolerance(loop) ? "in tolerance where it was read" : "";
   const outputs = failedOutputs(record).filter(({ phase }) => phase === undefined || phase === of);
-  return [...outputs.map(({ output }) => output), ...(loopCheck === "fail" ? ["loop check"] : [])].join(", ");
+  return [
+    ...outputs.map(({ output }) => output),
+    ...(loopCheck === "fail" ? ["loop check"] : []),
+    ...(complete ? [] : ["not complete"]),
+  ].join(", ");
 }
 
 function chunks<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {

@@ -23,6 +23,10 @@ test("a loop that nobody checked, bypassed or calls a safety function has no suc
   const { bypassPermit: _, ...calibration } = record.calibration;
   const plain = { ...record, calibration, instrument: { ...record.instrument, criticality: "general" as const } };
   expect(assembleLoopChecks(plain, rowsOf([]))).toEqual({});
+  const none = { ...plain, calibration: { ...calibration, bypassPermit: "none" } };
+  expect(assembleLoopChecks(none, rowsOf([]))).toEqual({});
+  const permitted = { ...plain, calibration: { ...calibration, bypassPermit: "EX-1" } };
+  expect(assembleLoopChecks(permitted, rowsOf([])).loopChecks?.incomplete).toHaveLength(1);
 });
 
 test("a safety function has it without a single row, and is not complete", () => {

@@ -64,6 +64,19 @@ test("loop checks count in the last phase only", () => {
   expect(stateOf(later, "asLeft").failedChecks).toHaveLength(1);
 });
 
+test("of an item that was looked at again the last look counts", () => {
+  const record = demoRecord("LT-640");
+  const { loopChecks } = record;
+  const looks = (item: string, ...results: readonly ("pass" | "fail")[]) => {
+    const items = results.map((result) => ({ ...loopChecks!.items[0]!, item, result, isContradiction: false }));
+    return stateOf({ ...record, loopChecks: { ...loopChecks!, items } });
+  };
+  expect(looks("shield", "fail", "pass").failedChecks).toEqual([]);
+  expect(looks("shield", "pass", "fail").failedChecks).toMatchObject([{ item: "shield" }]);
+  expect(looks("target", "pass").isTargetProved).toBe(true);
+  expect(looks("target", "pass", "fail").isTargetProved).toBe(false);
+});
+
 test("a teach counts as just done in the readings that follow it", () => {
   const record = demoRecord("ZT-407");
   expect(stateOf(record).isJustTaught).toBe(false);

@@ -16,6 +16,14 @@ test("a loop that was not left in tolerance has no date, whatever its interval",
   expect(dueState(failed, "2026-11-25", 30)).toMatchObject({ state: "not in tolerance", on: null });
 });
 
+test("a fail that is not complete says what is missing after it", () => {
+  const overall = { word: "fail" as const, missing: ["3 test points were read, 5 are asked for"] };
+  expect(dueState(entry({ asFound: phaseInShort("fail"), overall }), "2026-11-25", 30)).toMatchObject({
+    state: "not in tolerance",
+    why: "not left in tolerance; 3 test points were read, 5 are asked for",
+  });
+});
+
 test("without an interval that somebody agreed to there is no date, and it is said why", () => {
   expect(dueState(entry({}), "2026-11-25", 30)).toMatchObject({
     state: "no date",

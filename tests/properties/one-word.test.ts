@@ -5,7 +5,9 @@ import type { FiledLine } from "../../src/filing/ledger-line.ts";
 import { indexEntry } from "../../src/filing/make-index-entry.ts";
 import { makeRegister } from "../../src/filing/make-register.ts";
 import type { SealedRecord } from "../../src/record/record-schema.ts";
+import { indexRow } from "../../src/report/columns/index-columns.tsx";
 import { summaryColumns } from "../../src/report/columns/summary-columns.ts";
+import { renderIndex } from "../../src/report/index-page.tsx";
 import { renderLabels } from "../../src/report/label-sheet.tsx";
 import { namedRows } from "../../src/report/table/column.ts";
 import { howMany } from "../how-many.ts";
@@ -109,6 +111,7 @@ function everywhere(record: SealedRecord) {
   const register = makeRegister({ entries: [indexEntry(line, record)], decisions: [] }, "2026-06-01", 30);
   return {
     overall: record.overall!,
+    index: renderIndex([indexRow(record, "page.html")]).page,
     page: textOf(files.get(`out/${tag}/${calibration}.html`) ?? ""),
     json: JSON.parse(files.get(`out/${tag}/${calibration}.json`) ?? "{}"),
     label: renderLabels([record], { isSheet: false, skipped: 0 }),
@@ -118,12 +121,13 @@ function everywhere(record: SealedRecord) {
   };
 }
 
-describe("page, JSON, label, console, register and calendar have one word", () => {
+describe("page, JSON, label, console, index, register and calendar have one word", () => {
   test("the loops are of every kind", () => {
     expect(records).toHaveLength(loops);
     const words = new Set(records.map(({ overall }) => overall?.word));
     expect([...words].sort()).toEqual(["fail", "not complete", "pass"]);
     expect(records.filter(({ overall }) => overall?.word === "pass").length).toBeGreaterThan(loops / 10);
+    expect(records.some(({ overall }) => overall?.word === "fail" && !overall.complete)).toBe(true);
     const subjects = records.flatMap(({ overall }) => overall?.missing.map(({ about }) => about) ?? []);
     for (const subject of ["points", "ends", "as-found points", "output", "restored", "loop check", "adjustment"]) {
       expect(subjects).toContain(subject);
@@ -131,14 +135,21 @@ describe("page, JSON, label, console, register and calendar have one word", () =
   });
 
   test.each(records.map((record) => [record.instrument.tag, record] as const))("of %s", (_, record) => {
-    const { overall, page, json, label, console, row, calendar } = everywhere(record);
+    const { overall, index, page, json, label, console, row, calendar } = everywhere(record);
+    const says = overall.complete || overall.word === "not complete" ? overall.word : `${overall.word}, not complete`;
     const isPass = overall.word === "pass";
     expect(json.overall).toEqual(overall);
-    expect(console).toContain(overall.word);
+    expect(console).toContain(says);
+    expect(textOf(index.slice(index.indexOf("<tbody>")))).toContain(`${says} Draft`);
+    const first = page.match(/Result (Pass|Fail|Conditional \w+|Not complete|Cannot be decided)/iu)?.[1]?.toLowerCase();
+    if (!overall.complete) expect(first, "the first word of the page").toBe(overall.word);
     expect(row.overall).toBe(overall.word);
     expect(/not complete/iu.test(page), "the page says that it is not complete").toBe(!overall.complete);
     const untold = overall.missing.filter(({ says }) => !page.includes(says)).map(({ says }) => says);
     expect(untold, "reasons that the page does not say").toEqual([]);
+    expect(/not complete/iu.test(label), "the label says that it is not complete").toBe(!overall.complete);
+    const why = calendar.replaceAll("\r\n ", "").replaceAll("\\", "");
+    if (!isPass) for (const { says: one } of overall.missing) expect(why).toContain(one);
     expect(label.includes(isPass ? ": pass" : `: ${overall.word.toUpperCase()}`)).toBe(true);
     expect(label.includes("state failed"), "the label is dark").toBe(!isPass);
     const states = { pass: ["not due", "no date"], "not complete": ["not complete"], fail: ["not in tolerance"] };

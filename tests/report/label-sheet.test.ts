@@ -45,6 +45,14 @@ test("a record that is not complete says so first and large, and that what was r
   );
 });
 
+test("a fail that is not complete is a fail first, and says the rest after it", () => {
+  const failed = demoRecord("ZT-407");
+  const overall = { ...overallOf(failed), complete: false };
+  expect(labelsOf([{ ...failed, overall }])).toContain(
+    '<p class="state failed several">As left: FAIL · not complete</p>',
+  );
+});
+
 test("a due date stands there only where somebody agreed to the interval", () => {
   const { nextDue: _, ...notAgreed } = due;
   expect(textOf(labelsOf([notAgreed]))).not.toMatch(/due|2026-09-17/u);

@@ -1,6 +1,7 @@
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { type DoubtedStandard, type RestingRecord, whereUsed } from "../../filing/where-used.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { overallSays } from "../../record/overall-words.ts";
 import { type Column, namedRows } from "../../report/table/column.ts";
 import { openFolder } from "./open-folder.ts";
 
@@ -11,7 +12,7 @@ const columns: readonly Column<RestingRecord>[] = [
   { heading: "Tag", name: "tag", text: ({ entry }) => entry.summary.tag },
   { heading: "Record", name: "record", text: ({ entry }) => entry.summary.calibration },
   { heading: "Revision", name: "revision", text: ({ entry, isCurrent }) => revisionWords(entry.summary, isCurrent) },
-  { heading: "Result", name: "result", text: ({ entry: { summary } }) => summary.overall?.word ?? "not stated" },
+  { heading: "Result", name: "result", text: ({ entry: { summary } }) => resultOf(summary) },
   { heading: "Certificate", name: "certificate", text: ({ certificates }) => certificates.join(", ") },
   { heading: "Page", name: "page", text: ({ entry }) => entry.path },
 ];
@@ -35,6 +36,10 @@ export async function listWhereUsed(
   const read = ofStandard.length > 0 ? certificate : standard;
   problems.add("options/standard-not-filed", place, { read, values: { choices } });
   return { rows: [], problems };
+}
+
+function resultOf({ overall }: RestingRecord["entry"]["summary"]): string {
+  return overall === undefined ? "not stated" : overallSays(overall.word, overall.missing.length === 0);
 }
 
 function revisionWords({ revision }: { revision: number }, isCurrent: boolean): string {

@@ -47,17 +47,15 @@ function FurtherAnswers({ record }: { record: CalibrationRecord }) {
   );
 }
 
-/** What was not proved stands before what was. */
+/** The word of the record stands before those of its parts where it was not all proved. */
 function Incomplete({ record }: { record: CalibrationRecord }) {
   const { complete, missing, loop, word } = overallOf(record);
   if (complete) return null;
+  const beside = isInTolerance(loop) ? "in tolerance where it was read" : "not all of it was read";
   return (
-    <div class="answer-box is-open not-complete">
+    <div class={`answer-box ${word === "not complete" ? "is-open" : answerClass[word]} not-complete`}>
       <p class="verdict">
-        Not complete{" "}
-        <span class="meaning">
-          {word === "not complete" && isInTolerance(loop) ? "in tolerance where it was read" : "not all of it was read"}
-        </span>
+        {sentenceCase(word)} <span class="meaning">{word === "not complete" ? beside : "and not complete"}</span>
       </p>
       <ul>
         {missing.map(({ says }) => (
@@ -82,11 +80,12 @@ function PhaseAnswer({ named: { name, title, phase }, record, style }: PhaseAnsw
     );
   }
   const statement = phaseStatement(record, name) ?? phase.verdict;
+  const isWhole = phase.complete || !isInTolerance(statement);
   return (
-    <div class={`answer-box ${phase.complete ? answerClass[statement] : "is-open"}`}>
+    <div class={`answer-box ${isWhole ? answerClass[statement] : "is-open"}`}>
       <h3>{title}</h3>
       <p class="verdict">
-        {phase.complete || !isInTolerance(statement) ? verdictWords[statement].word : "In tolerance where read"}{" "}
+        {isWhole ? verdictWords[statement].word : "In tolerance where read"}{" "}
         <span class="meaning">{meaningWords(record, phase, statement)}</span>
       </p>
       <ToleranceNotes record={record} phase={name} />

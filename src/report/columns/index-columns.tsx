@@ -60,8 +60,8 @@ export const indexColumns: readonly Column<IndexRow>[] = [
   { heading: "As found", text: ({ summary }) => summary["as found"] ?? "" },
   { heading: "As left", text: ({ summary }) => summary["as left"] ?? "" },
   {
-    ...{ heading: "State", text: ({ overall }) => overall, sortBy: ({ overall }) => indexStates.indexOf(overall) },
-    cell: ({ overall }) => (overall.endsWith("pass") ? overall : <strong>{overall}</strong>),
+    ...{ heading: "State", text: stateText, sortBy: ({ overall }) => indexStates.indexOf(overall) },
+    cell: (row) => (row.overall.endsWith("pass") ? row.overall : <strong>{stateText(row)}</strong>),
   },
   { heading: "Signed", under: "State", text: ({ signing }) => signing },
   {
@@ -71,6 +71,11 @@ export const indexColumns: readonly Column<IndexRow>[] = [
   },
   { heading: "What to do", text: ({ summary }) => summary["to do"] ?? "" },
 ];
+
+/** The word, and whether it is the whole of it. */
+function stateText({ overall, summary }: IndexRow): string {
+  return summary.overall ?? overall;
+}
 
 /** Of "+0.95 → −0.11" how large the number is that holds now. */
 function sizeOfLast(errors: string): number | "" {

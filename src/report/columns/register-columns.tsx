@@ -106,7 +106,7 @@ export const registerColumns: readonly Column<RegisterRow>[] = [
   },
   {
     ...{ heading: "Missing", under: "State", name: "not_complete", text: ({ missing }) => missing.join(", ") },
-    cell: ({ due, missing }) => (due.state === "not complete" ? null : missing.join("; ") || null),
+    cell: ({ due, missing }) => missing.filter((says) => !due.why?.includes(says)).join("; ") || null,
   },
   {
     ...{ heading: "Late", under: "Calibrated", name: "days_late", value: ({ daysLate }) => daysLate ?? "" },

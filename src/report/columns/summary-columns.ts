@@ -1,4 +1,5 @@
 import { overallOf } from "../../record/overall-of.ts";
+import { overallSays } from "../../record/overall-words.ts";
 import type { PhaseName } from "../../record/phase-name.ts";
 import { phaseStatement } from "../../record/phase-statement.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../record/record-schema.ts";
@@ -16,7 +17,7 @@ export const summaryColumns: readonly Column<PlacedRecord>[] = [
   { heading: "Calibration", name: "calibration", text: ({ record }) => oneLine(record.calibration.calibration) },
   { heading: "As found", name: "as found", text: ({ record }) => statementOf(record, "asFound") },
   { heading: "As left", name: "as left", text: ({ record }) => statementOf(record, "asLeft") },
-  { heading: "Overall", name: "overall", text: ({ record }) => overallOf(record).word },
+  { heading: "Overall", name: "overall", text: ({ record }) => saysOf(record) },
   {
     ...{ heading: "Worst error", unit: "% of span", name: "worst error, % of span" },
     text: ({ record }) => withDecimalMark(record.instrument.decimalMark, () => worstErrors(record)),
@@ -24,6 +25,11 @@ export const summaryColumns: readonly Column<PlacedRecord>[] = [
   { heading: "What to do", name: "to do", text: ({ record }) => toDo(record) },
   { heading: "Page", name: "page", text: ({ page }) => page },
 ];
+
+function saysOf(record: CalibrationRecord): string {
+  const { word, complete } = overallOf(record);
+  return overallSays(word, complete);
+}
 
 const longestCell = 40;
 

@@ -1,3 +1,4 @@
+import { lastLooks } from "../../record/looks-by-item.ts";
 import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
@@ -42,7 +43,7 @@ export function LoopCheckAnswer({ record }: { record: CalibrationRecord }) {
   const contradictions = contradictionsOf(record).map(({ item }) => item);
   if (loopChecks.items.length === 0 && contradictions.length === 0 && !incomplete) return null;
   const count = loopChecks.items.length === 0 ? "" : countWords(loopChecks);
-  const hasFailed = loopChecks.items.some(({ result }) => result === "fail");
+  const hasFailed = lastLooks(loopChecks.items).some(({ result }) => result === "fail");
   return (
     <AnswerFact name="Loop check">
       {hasFailed ? <strong>{count}</strong> : count}

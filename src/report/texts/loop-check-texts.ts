@@ -1,3 +1,4 @@
+import { lastLooks, looksByItem } from "../../record/looks-by-item.ts";
 import type { LoopCheckItem, LoopChecksRecord } from "../../record/loop-check-schema.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
@@ -24,13 +25,24 @@ function numbersAllowed(low: number | null, high: number | null, unit: string): 
 
 /** "12 of 13 items pass; fail: supply at full output." */
 export function countWords({ items }: LoopChecksRecord): string {
-  const answered = items.filter(({ result }) => result !== "not looked at" && result !== "not applicable");
+  const answered = lastLooks(items).filter(({ result }) => result !== "not applicable");
   if (answered.length === 0) return "No item was looked at.";
   const failed = answered.filter(({ result }) => result === "fail").map(({ item }) => item);
-  const passed = answered.length - failed.length;
+  const mended = mendedOf(items);
+  const again = mended.length === 0 ? "" : ` Failed, and passed when looked at again: ${mended.join(", ")}.`;
+  return `${passedWords(answered.length - failed.length, answered.length, failed)}${again}`;
+}
+
+function passedWords(passed: number, all: number, failed: readonly string[]): string {
   if (failed.length > 0)
-    return `${passed} of ${answered.length} items ${passed === 1 ? "passes" : "pass"}; fail: ${failed.join(", ")}.`;
+    return `${passed} of ${all} items ${passed === 1 ? "passes" : "pass"}; fail: ${failed.join(", ")}.`;
   return passed === 1 ? "The one item that was looked at passes." : `All ${passed} items that were looked at pass.`;
+}
+
+function mendedOf(items: readonly LoopCheckItem[]): readonly string[] {
+  return looksByItem(items)
+    .filter((looks) => looks.at(-1)?.result === "pass" && looks.some(({ result }) => result === "fail"))
+    .flatMap(([first]) => first?.item ?? []);
 }
 
 /** "Not complete: nobody has answered that the loop was restored."; nothing where it is complete. */
@@ -39,9 +51,9 @@ export function incompleteWords({ loopChecks }: CalibrationRecord): string | und
   return `Not complete: ${loopChecks.incomplete.join("; ")}.`;
 }
 
-/** Items whose result is pass while something lies outside. */
+/** Items whose last result is pass while something lies outside. */
 export function contradictionsOf({ loopChecks }: CalibrationRecord): readonly LoopCheckItem[] {
-  return loopChecks?.items.filter(({ isContradiction }) => isContradiction) ?? [];
+  return lastLooks(loopChecks?.items ?? []).filter(({ isContradiction }) => isContradiction);
 }
 
 /** The burden as a sum that a reader can follow, what is allowed, and the margin. */

@@ -1,3 +1,4 @@
+import { overallSays } from "../../record/overall-words.ts";
 import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { counted } from "../../units/counted.ts";
 import { type TypedTableName, typedTables } from "../sheet-data.ts";
@@ -61,7 +62,7 @@ function Result({ record }: { record: CalibrationRecord }) {
   const now = recommendation?.asLeft ?? recommendation?.asFound;
   return (
     <div class="result">
-      <p class="word">{overall?.complete === true ? overall.word : "not complete"}</p>
+      <p class="word">{overall === undefined ? "not complete" : overallSays(overall.word, overall.complete)}</p>
       {(overall?.missing ?? []).map(({ says }) => (
         <p key={says}>{says}</p>
       ))}

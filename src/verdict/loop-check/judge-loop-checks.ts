@@ -1,4 +1,5 @@
 import type { LoopCheck } from "../../model/calibration.ts";
+import { isBypassed } from "../../model/is-bypassed.ts";
 import { type JudgedLoopCheck, judgeLoopCheck } from "./judge-loop-check.ts";
 import { type ApplicableItem, type AppliedKey, applicableItems, foldedKey } from "./loop-items.ts";
 import { type LimitContext, type LoopLimit, loopLimits } from "./loop-limits.ts";
@@ -51,7 +52,7 @@ function incompleteOf(
   findings: readonly LoopCheckFinding[],
   { instrument, calibration }: LimitContext,
 ): readonly string[] {
-  if (instrument.criticality !== "safety" && calibration.bypassPermit === undefined) return [];
+  if (instrument.criticality !== "safety" && !isBypassed(calibration)) return [];
   const last = findings.findLast(({ item }) => item?.key === "restored");
   if (last?.result === "pass") return [];
   if (last === undefined || last.result === "not looked at") return ["nobody has answered that the loop was restored"];

@@ -1,4 +1,5 @@
 import { groupedBy } from "../../model/grouped-by.ts";
+import { isBypassed } from "../../model/is-bypassed.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 
@@ -14,7 +15,7 @@ export const loopChecks: Check = (context) => {
 function checkPermit(draft: DraftRow<"calibrations">, { instrumentByTag, report }: CheckContext): void {
   const { tag, bypassPermit } = draft.row;
   const instrument = tag === undefined ? undefined : instrumentByTag.get(tag)?.row;
-  if (instrument?.criticality !== "safety" || bypassPermit !== undefined) return;
+  if (instrument?.criticality !== "safety" || isBypassed({ bypassPermit })) return;
   report("calibrations", draft, "model/permit-missing");
 }
 

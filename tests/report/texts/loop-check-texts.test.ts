@@ -45,6 +45,20 @@ test("the count names what failed; what was not looked at is no item of it", () 
   expect(countWords({ ...loopChecks, items: [] })).toBe("No item was looked at.");
 });
 
+test("an item that failed, and passed when it was looked at again, passes and is named; a contradiction is over", () => {
+  const shield = (more: Partial<LoopCheckItem>) => item({ item: "shield", isContradiction: false, ...more });
+  const mended = withItems([
+    shield({ result: "fail" }),
+    item({ item: "duct", result: "pass" }),
+    shield({ result: "pass" }),
+  ]);
+  expect(countWords(mended.loopChecks!)).toBe(
+    "All 2 items that were looked at pass. Failed, and passed when looked at again: shield.",
+  );
+  const settled = withItems([shield({ result: "pass", isContradiction: true }), shield({ result: "pass" })]);
+  expect(contradictionsOf(settled)).toEqual([]);
+});
+
 test("the burden is a sum that a reader can follow", () => {
   expect(burdenWords(demoRecord("LT-702"))).toBe(
     "Burden: card 250 Ω + barrier 120 Ω + cable 2 · 0.18 km · 28.04 Ω/km at 40 °C, 10.1 Ω = 380.1 Ω; allowed (24 V − 12 V) / 21 mA = 571.4 Ω; margin 33 %. At 21 mA the loop needs 20.0 V.",

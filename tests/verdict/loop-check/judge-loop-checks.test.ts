@@ -58,6 +58,7 @@ describe("restored", () => {
   test("is asked for where the loop is a safety function or was bypassed, and nowhere else", () => {
     expect(judged([], { criticality: "safety" }).incomplete).toEqual(missing);
     expect(judged([], {}, { bypassPermit: "EX-1" }).incomplete).toEqual(missing);
+    expect(judged([], {}, { bypassPermit: "none" }).incomplete).toEqual([]);
     for (const criticality of ["quality", "general", undefined] as const) {
       expect(judged([], { criticality }).incomplete).toEqual([]);
     }

@@ -14,6 +14,8 @@ test("a safety function without a permit is a warning; with one, or for another 
     "calibrations.csv": withColumn("calibrations.csv", "bypass_permit", "EX-1")["calibrations.csv"] ?? "",
   };
   expect(await told(permitted)).toEqual([]);
+  const none = withColumn("calibrations.csv", "bypass_permit", "none")["calibrations.csv"] ?? "";
+  expect(await told({ ...permitted, "calibrations.csv": none })).toEqual(["model/permit-missing calibrations:2"]);
 });
 
 test("items without a result are told once a calibration, at the first of them", async () => {
