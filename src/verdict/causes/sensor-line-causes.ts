@@ -109,6 +109,9 @@ export const axisTilted: Cause = {
     sensorLineSightings(evidence, "axis-tilted", ({ gain, far }) => ({
       says: `The sensor reads long in proportion to the distance from its face, ${far} at the far end. This is consistent with an axis that is tilted against the way along which the references were measured. A target that is tilted before a straight axis does not do that.`,
       numbers: tiltNumbers(evidence, gain),
+      ...(evidence.calibration.alignmentAngle !== undefined && {
+        separatedBy: "read once more with the axis set along the way of the reference; its angle is stated already",
+      }),
     })),
 };
 
@@ -123,6 +126,9 @@ export const targetTilted: Cause = {
     sensorLineSightings(evidence, "target-tilted", ({ gain, far }) => ({
       says: `The sensor reads short in proportion to the distance from its face, ${far} at the far end. This is consistent with a flat target that is tilted: its echo comes from where it stands square to the beam, which is nearer than the axis meets it.`,
       numbers: tiltNumbers(evidence, gain),
+      ...(evidence.calibration.targetTilt !== undefined && {
+        separatedBy: "read once more with the target squared up; its angle is stated already",
+      }),
     })),
 };
 

@@ -1,8 +1,9 @@
 import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import { namedCause } from "./cause-of.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
-import { lineNumbers, placeNumber, unitOf } from "./evidence/line-words.ts";
-import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { errorWords, lineNumbers, placeNumber, unitOf } from "./evidence/line-words.ts";
+import { isOff, lineErrorAt, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { statedAirOf } from "./evidence/stated-air.ts";
 import { namedByZero } from "./evidence/zero-candidates.ts";
 import type { CauseNote, NamedCause } from "./finding.ts";
 
@@ -17,7 +18,7 @@ import type { CauseNote, NamedCause } from "./finding.ts";
  */
 export function stageNotes(evidence: CauseEvidence): readonly CauseNote[] {
   const shared = evidence.stages.flatMap((stage) => sharedStage(evidence, stage));
-  return [...shared, ...railedReadings(evidence), ...wildReadings(evidence), ...oneCycle(evidence)];
+  return [...shared, ...airContradicted(evidence), ...railedReadings(evidence), ...wildReadings(evidence), ...oneCycle(evidence)];
 }
 
 const missing: Readonly<Partial<Record<StageEvidence["stage"], string>>> = {
@@ -54,6 +55,29 @@ function candidatesOf(stage: StageEvidence): NamedCause[] {
   const ids = new Set([...(named ?? []), ...rivals.flat()]);
   const anyLine = ["both-ends-taught-wrong", "range-of-card-wrong", ...scaling("both-constants-wrong")];
   return (ids.size === 0 ? anyLine : [...ids]).map(namedCause);
+}
+
+/** Of a sensor that is stated not to correct for it: what the air alone would make is not in the readings. */
+function airContradicted(evidence: CauseEvidence): readonly CauseNote[] {
+  const stage = evidence.stages.find(({ stage: name }) => name === "sensor" || name === "sensor and wiring");
+  const air = stage && statedAirOf(evidence, stage);
+  if (stage === undefined || air?.isStatedUncorrected !== true) return [];
+  const isAsAirSays = !isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.mattering);
+  if (isOff(stage, evidence.mattering) || isAsAirSays) return [];
+  const unit = "% of span";
+  return [
+    {
+      title: "the air as it is stated contradicts the readings",
+      says: `The stated air alone would make ${errorWords(evidence, air.far)} at the far end of a sensor that does not correct for it, and the readings do not show it. The air temperature, the one at which it was taught, or temperature_compensated is not as it is stated.`,
+      evidence: [
+        { name: "by the stated air, at the far end", value: air.far, unit },
+        { name: "as read, at the far end", value: lineErrorAt(stage, 100).percentSpan, unit },
+      ],
+      candidates: [],
+      separatedBy:
+        "measure the temperature of the air between sensor and target, and read from the sensor's settings whether it corrects and for what",
+    },
+  ];
 }
 
 function railedReadings({ railed, readings, loop, instrument }: CauseEvidence): readonly CauseNote[] {

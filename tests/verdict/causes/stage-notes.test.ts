@@ -29,6 +29,26 @@ test("a healthy loop without a signal says that two errors could hide each other
   expect(note?.candidates).toEqual([]);
 });
 
+test("readings that do not show what the stated air alone would make say so, where the sensor is stated not to correct", () => {
+  const air = "the air as it is stated contradicts the readings";
+  const at = (airTemperature: number, temperatureCompensated?: boolean, seen = (part: number) => part) =>
+    titles(
+      planted(
+        { seen },
+        {
+          instrument: { principle: "ultrasonic", taughtAt: 20, temperatureCompensated },
+          calibration: { airTemperature },
+        },
+      ),
+    );
+  expect(at(-5, false)).toEqual([air]);
+  expect(at(20, false)).toEqual([]);
+  expect(at(-5)).toEqual([]);
+  expect(at(-5, true)).toEqual([]);
+  // √(293.15/268.15) = 1.0456: what the air does is there.
+  expect(at(-5, false, (part) => ((200 + 1000 * part) * 1.0456 - 200) / 1000)).toEqual([]);
+});
+
 test("one cycle, and readings at an end of the signal, are told", () => {
   expect(titles(planted(nothingWrong, { cycles: 1 }))).toEqual(["one cycle only"]);
   const railed = planted({ signal: (signal) => Math.min(signal + 0.8, 20.5) });

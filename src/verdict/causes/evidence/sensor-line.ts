@@ -65,14 +65,14 @@ export type SensorLine = {
 export function sensorLineSightings(
   evidence: CauseEvidence,
   cause: LineCause,
-  seen: (line: SensorLine) => Pick<Sighting, "says"> & { numbers?: Evidence[] },
+  seen: (line: SensorLine) => Pick<Sighting, "says" | "separatedBy"> & { numbers?: Evidence[] },
 ): readonly Sighting[] {
   return sensorLines(evidence)
     .filter((line) => line.cause === cause)
     .map((line) => {
-      const { says, numbers = [] } = seen(line);
+      const { says, numbers = [], ...words } = seen(line);
       const lines = lineNumbers(evidence, line.stage);
-      return { says: `${line.before ?? ""}${says}`, evidence: [...lines, ...numbers], rivals: line.rivals };
+      return { ...words, says: `${line.before ?? ""}${says}`, evidence: [...lines, ...numbers], rivals: line.rivals };
     });
 }
 
