@@ -15,6 +15,8 @@ import { type MeasuredRows, shown, type Tell, writtenIn } from "./measured-phase
 /** What fits another unit lies so near to what it should be, and so far off as it stands; parts of the span. */
 const unitWithin = 0.02;
 const unitBeyond = 0.1;
+/** What a slip leaves of the distance that it explains, at most: own choice. */
+const slipLeaves = 1 / 3;
 
 /**
  * Tells the trips of switched outputs that are in another unit or far from their fellows.
@@ -47,10 +49,12 @@ function tellOutput(rows: MeasuredRows, { trips, output }: OutputTrips, tell: Te
   }
   const { step, decimals } = typedResolution(trips, "reference", own, rows.markOf("trips"));
   const context = { setPoint: output.setPoint, span, step };
-  for (const { index, expected } of tripsApart(
+  const apart = tripsApart(
     trips.map(({ row }) => row),
     context,
-  )) {
+  );
+  for (const { index, expected } of apart) {
+    if (isOfExchangedPair(index, apart, trips)) continue;
     const trip = trips[index] as TableRow<Trip>;
     const typed = writePlain(trip.row.reference);
     const otherUnit = unitNear(trip.row.reference, expected, { own, span });
@@ -61,7 +65,8 @@ function tellOutput(rows: MeasuredRows, { trips, output }: OutputTrips, tell: Te
     }
     const written = writtenIn(trip, "reference", rows.markOf("trips"));
     const missedBy = (meant: number) => Math.abs(meant - expected);
-    const slip = written && slipThatFits(written.value, written.decimals, missedBy, (unitWithin / 4) * span);
+    const fitsWithin = Math.min((unitWithin / 4) * span, missedBy(trip.row.reference) * slipLeaves);
+    const slip = written && slipThatFits(written.value, written.decimals, missedBy, fitsWithin);
     const values = {
       ...{ output: output.output, typed, own, direction: trip.row.direction, expected: shown(expected, decimals) },
       hint:
@@ -69,6 +74,23 @@ function tellOutput(rows: MeasuredRows, { trips, output }: OutputTrips, tell: Te
     };
     tell(trip, "plausible/trip-apart", { column: "reference", values });
   }
+}
+
+/** Two trips of one cycle that fit when they change places: that is told of their directions, and no number is wrong. */
+function isOfExchangedPair(
+  index: number,
+  apart: ReturnType<typeof tripsApart>,
+  trips: readonly TableRow<Trip>[],
+): boolean {
+  const own = trips[index]?.row;
+  const expectedOf = (place: number) => apart.find((one) => one.index === place)?.expected;
+  const fits = (reference: number, expected: number | undefined, off: number) =>
+    expected !== undefined && Math.abs(reference - expected) <= off * slipLeaves;
+  return trips.some(({ row }, place) => {
+    if (own === undefined || row.direction === own.direction || row.cycle !== own.cycle) return false;
+    const off = Math.abs(row.reference - own.reference);
+    return fits(row.reference, expectedOf(index), off) && fits(own.reference, expectedOf(place), off);
+  });
 }
 
 function unitNear(

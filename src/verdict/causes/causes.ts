@@ -105,6 +105,7 @@ export const rivalsOnly: readonly NamedCause[] = [
   { id: "reference-position-off", title: "a reference position or a mark that is off" },
   { id: "reference-scale-off", title: "a scale of the reference that is off: its tape, its rail, how it is read" },
   { id: "counts-row-wrong", title: "raw counts in the table instruments that are not those of the card" },
+  { id: "trips-noted-wrong", title: "trips noted wrong: approach for recede, or with a slip" },
   { id: "meter-off", title: "a meter that is off at one of the two ends" },
   { id: "display-too-coarse", title: "a display with too few decimals" },
   { id: "outputs-row-wrong", title: "a wrong entry in the table outputs: labels of inputs differ from maker to maker" },

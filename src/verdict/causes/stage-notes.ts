@@ -18,7 +18,13 @@ import type { CauseNote, NamedCause } from "./finding.ts";
  */
 export function stageNotes(evidence: CauseEvidence): readonly CauseNote[] {
   const shared = evidence.stages.flatMap((stage) => sharedStage(evidence, stage));
-  return [...shared, ...airContradicted(evidence), ...railedReadings(evidence), ...wildReadings(evidence), ...oneCycle(evidence)];
+  return [
+    ...shared,
+    ...airContradicted(evidence),
+    ...railedReadings(evidence),
+    ...wildReadings(evidence),
+    ...oneCycle(evidence),
+  ];
 }
 
 const missing: Readonly<Partial<Record<StageEvidence["stage"], string>>> = {

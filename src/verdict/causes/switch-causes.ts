@@ -1,5 +1,6 @@
+import { spanOf } from "../../model/range.ts";
 import type { SetPointShares } from "../switching/set-point-shares.ts";
-import { isSetPointOff, type SwitchedFound } from "../switching/switched-state.ts";
+import { isSetPointOff, noteDoubt, type SwitchedFound, type SwitchedState } from "../switching/switched-state.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import type { Evidence } from "./finding.ts";
@@ -66,7 +67,7 @@ export const differentialTooWide: Cause = {
   separatedBy:
     "read the hysteresis setting of the output, and trip it again slowly with a flat target square to the axis",
   remedy: { cures: "switched output", does: null },
-  detect: ({ switching }) =>
+  detect: ({ switching, instrument }) =>
     switching.flatMap(({ output, found }) => {
       const travel = found?.differential;
       if (travel?.statement !== "fail") return [];
@@ -77,7 +78,7 @@ export const differentialTooWide: Cause = {
             { name: "differential travel", value: travel.percent, unit: "% of the operating distance" },
             { name: "limit", value: travel.limitPercent, unit: "% of the operating distance" },
           ],
-          rivals: ["play-in-rig"],
+          rivals: ["play-in-rig", ...notedWrong(output, found, instrument)],
         },
       ];
     }),
@@ -113,8 +114,18 @@ function sightings(
   return switching.flatMap(({ output, found }) => {
     if (found === null || !isSetPointOff(found) || !isIts(found.shares)) return [];
     const numbers = numbersOf(output.setPoint, found, instrument.distanceUnit);
-    return [{ ...wordsOf(output.output, found.shares), evidence: numbers }];
+    const words = wordsOf(output.output, found.shares);
+    return [{ ...words, rivals: [...words.rivals, ...notedWrong(output, found, instrument)], evidence: numbers }];
   });
+}
+
+/** Trips that contradict each other may be noted wrong, whatever they show. */
+function notedWrong(
+  output: SwitchedState["output"],
+  found: SwitchedFound | null,
+  instrument: CauseEvidence["instrument"],
+): readonly string[] {
+  return found !== null && noteDoubt(output, found, spanOf(instrument)) !== undefined ? ["trips-noted-wrong"] : [];
 }
 
 function numbersOf(setPoint: number, { setPoint: found, shares }: SwitchedFound, unit: string): Evidence[] {

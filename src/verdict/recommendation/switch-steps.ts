@@ -1,5 +1,7 @@
+import type { TripDoubt } from "../../analysis/plausibility/trip-doubt.ts";
+import { spanOf } from "../../model/range.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
-import { isSetPointOff, type SwitchedState } from "../switching/switched-state.ts";
+import { isSetPointOff, noteDoubt, type SwitchedState } from "../switching/switched-state.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
 
@@ -9,21 +11,43 @@ export type SwitchStep = {
   of: "set-up" | "wiring" | "switched output" | "readings" | "standard";
   does: string;
   reason: string;
+  /** Where the numbers themselves are in doubt. */
+  isOfDoubt?: true;
 };
 
 /**
  * What the switched outputs of a phase ask for.
  *
- * A teach of its own that drifted is taught anew; what the analog value is off by, too, is a shift in front of both, and
+ * Where the trips contradict each other as they are noted, nothing rests on them. A teach of its own that drifted is taught anew; what the analog value is off by, too, is a shift in front of both, and
  * teaching the output would hide it.
  *
  * @param state of the phase, with its switched outputs as they were judged
  * @returns one entry a thing to do; none where every output passes
  * Source: `setPointShares`, `judgeSetPoint`; own choice of what each asks for.
- * @example switchSteps({ switching: [], unit: "mm" }) // []
+ * @example switchSteps({ switching: [], unit: "mm", rangeLower: 0, rangeUpper: 1 }) // []
  */
-export function switchSteps({ switching, unit }: Pick<PhaseState, "switching" | "unit">): readonly SwitchStep[] {
-  return switching.flatMap((state) => [...wiringOf(state), ...setPointOf(state, unit), ...travelOf(state)]);
+export function switchSteps(
+  state: Pick<PhaseState, "switching" | "unit" | "rangeLower" | "rangeUpper">,
+): readonly SwitchStep[] {
+  return state.switching.flatMap((output) => {
+    const byTrips = [...setPointOf(output, state.unit), ...travelOf(output)];
+    const doubt = output.found === null ? undefined : noteDoubt(output.output, output.found, spanOf(state));
+    const name = output.output.output;
+    return [...wiringOf(output), ...(byTrips.length > 0 && doubt !== undefined ? [doubtStep(name, doubt)] : byTrips)];
+  });
+}
+
+function doubtStep(output: string, doubt: TripDoubt): SwitchStep {
+  return {
+    action: "cannot be decided",
+    of: "readings",
+    does: `Compare the trips of ${output} with the sheet, or trip it again, three times each way; correct nothing by guess.`,
+    reason:
+      doubt === "exchanged"
+        ? `${output} releases nearer than it operates, as its trips are noted, and no output does that: approach and recede may be exchanged.`
+        : `One trip of ${output} lies far from its fellows: a slip, or a trip that does not belong to them.`,
+    isOfDoubt: true,
+  };
 }
 
 /**
@@ -37,10 +61,13 @@ export function switchSteps({ switching, unit }: Pick<PhaseState, "switching" | 
 export function outputSteps(asked: readonly SwitchStep[]): RecommendedStep[] {
   return asked
     .filter(({ of }) => of !== "set-up" && of !== "wiring")
-    .map(({ action, of, does, reason }) => stepOf({ action, of, does, rule: ruleOf(of), reasons: [reason] }));
+    .map(({ action, of, does, reason, isOfDoubt }) =>
+      stepOf({ action, of, does, rule: ruleOf(of, isOfDoubt === true), reasons: [reason] }),
+    );
 }
 
-function ruleOf(of: SwitchStep["of"]): string {
+function ruleOf(of: SwitchStep["of"], isOfDoubt: boolean): string {
+  if (isOfDoubt) return "what was written down is in doubt";
   if (of === "switched output") return "the switch point is off, and the analog value does not explain it";
   return of === "standard"
     ? "the uncertainty is too large for the tolerance of the set point"

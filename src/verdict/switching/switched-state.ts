@@ -1,3 +1,5 @@
+import { type TripDoubt, tripDoubt } from "../../analysis/plausibility/trip-doubt.ts";
+import type { TripDirection } from "../../model/calibration-words.ts";
 import type { Output } from "../../model/instrument.ts";
 import type { Statement } from "../../model/statement.ts";
 import type { InputMatch } from "./input-match.ts";
@@ -10,7 +12,9 @@ type Travel = { percent: number; limitPercent: number; statement: PassOrFail };
 
 /** What was found of a switched output in one phase; distances in the instrument's unit. */
 export type SwitchedFound = {
-  trips: readonly unknown[];
+  trips: readonly { direction: TripDirection; cycle?: number | undefined; reference: number; isCounted: boolean }[];
+  /** Most decimals of the references of its trips. */
+  decimals: number;
   setPoint: { error: number; expandedUncertainty: number; decision: { statement: Statement } | null } | null;
   /** Null where the set point is where it should be, or nothing tells the parts apart. */
   shares: SetPointShares | null;
@@ -41,4 +45,26 @@ export function isSetPointOff({ setPoint, shares }: Pick<SwitchedFound, "setPoin
   if (setPoint === null) return false;
   if (setPoint.decision === null) return shares !== null;
   return setPoint.decision.statement === "fail" || setPoint.decision.statement === "conditional fail";
+}
+
+/**
+ * Whether the trips of an output are in doubt as they are noted: then nothing rests on them.
+ *
+ * @param output its set point
+ * @param found its trips
+ * @param span of the range, same unit
+ * @returns the doubt; undefined where there is none
+ * Source: `tripDoubt`.
+ * @example noteDoubt({ setPoint: 90 }, { trips: [{ direction: "approach", cycle: 1, reference: 91.2, isCounted: true },
+ *   { direction: "recede", cycle: 1, reference: 90.1, isCounted: true }], decimals: 2 }, 150) // "exchanged"
+ */
+export function noteDoubt(
+  { setPoint }: Pick<Output, "setPoint">,
+  { trips, decimals }: Pick<SwitchedFound, "trips" | "decimals">,
+  span: number,
+): TripDoubt | undefined {
+  return tripDoubt(
+    trips.filter(({ isCounted }) => isCounted),
+    { setPoint, span, step: 10 ** -decimals },
+  );
 }

@@ -22,7 +22,8 @@ export function switchedState(
     output: { tag: "LT-1", output: "Q1", setPoint: 700, polarity: "PNP", controllerInput: "sourcing" },
     wiring: { inputMatch: null, statement: null },
     found: {
-      trips: [1, 2, 3],
+      trips: [1, 2, 3].map((cycle) => ({ direction: "approach", cycle, reference: 700, isCounted: true })),
+      decimals: 1,
       setPoint: { error: isOff ? -21 : 0.1, expandedUncertainty: 1, decision: { statement } },
       shares: because ? shares(because) : null,
       differential: null,

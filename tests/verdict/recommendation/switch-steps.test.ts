@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { outputSteps, switchSteps } from "../../../src/verdict/recommendation/switch-steps.ts";
 import { switchedState } from "./sample-switching.ts";
 
-const asked = (...states: ReturnType<typeof switchedState>[]) => switchSteps({ switching: states, unit: "mm" });
+const asked = (...states: ReturnType<typeof switchedState>[]) =>
+  switchSteps({ switching: states, unit: "mm", rangeLower: 200, rangeUpper: 1200 });
 
 test("an output that passes asks for nothing", () => {
   expect(asked(switchedState())).toEqual([]);
@@ -19,6 +20,27 @@ test("both at once are put right in that order; neither for certain asks for the
   expect(asked(switchedState("teach and shift")).map(({ of }) => of)).toEqual(["set-up", "switched output"]);
   expect(asked(switchedState("neither for certain"))).toMatchObject([{ of: "readings" }]);
   expect(asked(switchedState(null))).toMatchObject([{ action: "cannot be decided", of: "readings" }]);
+});
+
+test("trips that contradict each other as they are noted are compared and tripped again, and nothing is taught or mended by them", () => {
+  const pair = (approach: number, recede: number, cycle: number) => [
+    { direction: "approach" as const, cycle, reference: approach, isCounted: true },
+    { direction: "recede" as const, cycle, reference: recede, isCounted: true },
+  ];
+  const chatter = { statement: "fail" } as const;
+  const exchanged = { trips: [...pair(712, 700, 1), ...pair(712.1, 700.1, 2)], chatter };
+  const [step, ...others] = outputSteps(asked(switchedState("teach", exchanged)));
+  expect(others).toEqual([]);
+  expect(step).toMatchObject({
+    action: "cannot be decided",
+    of: "readings",
+    rule: "what was written down is in doubt",
+  });
+  expect(step?.does).toContain("Compare the trips of Q1 with the sheet");
+  const slipped = { trips: [...pair(700, 712, 1), ...pair(600, 712.1, 2), ...pair(700.1, 712, 3)] };
+  expect(asked(switchedState("teach", slipped))).toMatchObject([{ of: "readings", isOfDoubt: true }]);
+  expect(asked(switchedState(undefined, exchanged))).toHaveLength(1);
+  expect(asked(switchedState(undefined, { trips: exchanged.trips }))).toEqual([]);
 });
 
 test("a set point that cannot be decided asks for a better standard", () => {

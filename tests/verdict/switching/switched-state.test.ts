@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isSetPointOff } from "../../../src/verdict/switching/switched-state.ts";
+import { isSetPointOff, noteDoubt } from "../../../src/verdict/switching/switched-state.ts";
 import { switchedState } from "../recommendation/sample-switching.ts";
 
 const found = (...of: Parameters<typeof switchedState>) => switchedState(...of).found!;
@@ -16,4 +16,15 @@ test("without a tolerance it is off where its error was parted into shares", () 
   const bare = { error: -21, expandedUncertainty: 1, decision: null };
   expect(isSetPointOff(found("shift", { setPoint: bare }))).toBe(true);
   expect(isSetPointOff(found(undefined, { setPoint: bare }))).toBe(false);
+});
+
+test("trips are in doubt as they are noted where they contradict each other, by the digits that were typed", () => {
+  const pair = (approach: number, recede: number) => [
+    { direction: "approach" as const, cycle: 1, reference: approach, isCounted: true },
+    { direction: "recede" as const, cycle: 1, reference: recede, isCounted: true },
+  ];
+  expect(noteDoubt({ setPoint: 700 }, { trips: pair(712, 700), decimals: 1 }, 1000)).toBe("exchanged");
+  expect(noteDoubt({ setPoint: 700 }, { trips: pair(712, 711), decimals: 0 }, 1000)).toBeUndefined();
+  const uncounted = pair(712, 700).map((trip) => ({ ...trip, isCounted: false }));
+  expect(noteDoubt({ setPoint: 700 }, { trips: uncounted, decimals: 1 }, 1000)).toBeUndefined();
 });
