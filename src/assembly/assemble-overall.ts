@@ -119,6 +119,7 @@ function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComp
       expandedUncertainty,
       tolerance: { low, high },
     })),
+    read: phase.readings.filter(({ leftOut }) => leftOut === undefined).map(({ reference }) => reference),
     tried: [
       ...new Set(
         phase.readings

@@ -78,10 +78,8 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     worstPoint: worstPointIn(phase),
     missing: phase.missing.map(({ says }) => says),
     isThinlyRead:
-      placesOf(
-        phase.points.map(({ point }) => point),
-        spanOf(instrument),
-      ) >= fewestToLeave && phase.missing.every(({ about }) => about === "points" || about === "ends"),
+      placesIn(phase, spanOf(instrument)) >= fewestToLeave &&
+      phase.missing.every(({ about }) => about === "points" || about === "ends"),
     switching: switchedStates(record, name),
     failedChecks: isLast ? failedChecksOf(record) : [],
     leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,
@@ -93,6 +91,15 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
 
 /** Two test points lie on a line whatever the sensor does. */
 const fewestToLeave = 3;
+
+function placesIn({ points, readings }: PhaseRecord, span: number): number {
+  const read = readings.filter(({ leftOut }) => leftOut === undefined);
+  return placesOf(
+    points.map(({ point }) => point),
+    read.map(({ reference }) => reference),
+    span,
+  );
+}
 
 /** An error in percent of span over the tolerance at a distance. */
 type PartOf = (percentSpan: number, reference: number) => number;

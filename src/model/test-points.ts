@@ -81,15 +81,21 @@ function meanReference(group: readonly PlacedReading[]): number {
 }
 
 /**
- * How many places of the range test points stand for: those within 2 % of span of each other are one, whatever their names.
+ * How many places of the range test points stand for: those within 2 % of span of each other are one, by their names and
+ * by where they were read.
  *
  * @param points nominal positions in any order, distances in one unit
+ * @param references reference distances of their readings, in any order
  * @param span of the range, in that unit, above zero
- * @returns the most of them of which no two are within 2 % of span of each other
+ * @returns the most of them of which no two are within 2 % of span of each other: of names or of references, the fewer
  * Source: own choice, the same 2 % as above.
- * @example placesOf([1, 1.01, 1.02, 1.03, 6], 5) // 2
+ * @example placesOf([1, 1.01, 1.02, 1.03, 6], [1, 1.01, 1.02, 1.03, 6], 5) // 2
  */
-export function placesOf(points: readonly number[], span: number): number {
+export function placesOf(points: readonly number[], references: readonly number[], span: number): number {
+  return Math.min(placesApart(points, span), placesApart(references, span));
+}
+
+function placesApart(points: readonly number[], span: number): number {
   let places = 0;
   let last = Number.NEGATIVE_INFINITY;
   for (const point of points.toSorted((one, other) => one - other)) {

@@ -64,6 +64,17 @@ test("loop checks count in the last phase only", () => {
   expect(stateOf(later, "asLeft").failedChecks).toHaveLength(1);
 });
 
+test("three test points that were read at two distances are no reason to leave the loop", () => {
+  const record = demoRecord("LT-310");
+  const asFound = record.phases.asFound!;
+  const { rangeLower, rangeUpper } = record.instrument;
+  const isThin = (readings: typeof asFound.readings) =>
+    phaseStateOf(record, "asFound", { ...asFound, readings, missing: [{ about: "points", says: "few" }] }).isThinlyRead;
+  expect(isThin(asFound.readings)).toBe(true);
+  const two = asFound.readings.map((one, index) => ({ ...one, reference: index % 2 === 0 ? rangeLower : rangeUpper }));
+  expect(isThin(two)).toBe(false);
+});
+
 test("of an item that was looked at again the last look counts", () => {
   const record = demoRecord("LT-640");
   const { loopChecks } = record;

@@ -32,6 +32,8 @@ export type ReadPoint = {
 export type PhaseToComplete = {
   /** Test points that were judged at the end of the loop, by rising distance. */
   points: readonly ReadPoint[];
+  /** Reference distances at which they were read, whatever their names. */
+  read: readonly number[];
   /** Nominal positions of all test points that were tried, those of a fault signal too. */
   tried: readonly number[];
   /** Those of them at which the signal stood at its own end, at or beyond: reached, and no error measured. */
@@ -52,7 +54,7 @@ export type Asked = { rangeLower: number; rangeUpper: number; unit: string; poin
  * @param write a distance in words
  * @returns reasons; empty where enough was read
  * Source: common practice of the trade: five points over the range (0, 25, 50, 75, 100 % or 10, 25, 50, 75, 90 %).
- * @example missingPoints({ points: [], tried: [], railed: [], depth: 0, endName: "" }, { rangeLower: 0, rangeUpper: 100, unit: "mm",
+ * @example missingPoints({ points: [], read: [], tried: [], railed: [], depth: 0, endName: "" }, { rangeLower: 0, rangeUpper: 100, unit: "mm",
  *   pointsNeeded: 5, endsWithin: 10 }, String)[0].about // "points"
  */
 export function missingPoints(
@@ -63,12 +65,10 @@ export function missingPoints(
   return [...missingPlaces(phase, asked), ...missingEnds(phase, asked, write)];
 }
 
-function missingPlaces({ points, endName }: PhaseToComplete, asked: Asked): readonly Missing[] {
+function missingPlaces({ points, read: references, endName }: PhaseToComplete, asked: Asked): readonly Missing[] {
   const { pointsNeeded } = asked;
-  const places = placesOf(
-    points.map(({ point }) => point),
-    spanOf(asked),
-  );
+  const named = points.map(({ point }) => point);
+  const places = placesOf(named, references, spanOf(asked));
   if (places >= pointsNeeded) return [];
   const read = points.length === 1 ? "1 test point was read" : `${points.length} test points were read`;
   const of = endName === "" ? "" : ` of ${endName}`;
@@ -115,7 +115,7 @@ function missingEnds(
  * @param context range, whether an adjustment is named, a distance in words
  * @returns reasons; empty where as left proves as much as as found
  * Source: own choice; ISO/IEC 17025:2017, 7.8.4.1 d, asks for results before and after an adjustment.
- * @example missingBeside({ points: [], tried: [], railed: [], depth: 0, endName: "" }, { points: [], tried: [50], railed: [], depth: 0, endName:
+ * @example missingBeside({ points: [], read: [], tried: [], railed: [], depth: 0, endName: "" }, { points: [], read: [], tried: [50], railed: [], depth: 0, endName:
  *   "" }, { asked: { rangeLower: 0, rangeUpper: 100, unit: "mm", pointsNeeded: 5, endsWithin: 10 }, isAdjustmentNamed:
  *   true, write: String }).map(({ about }) => about) // ["as-found points"]
  */

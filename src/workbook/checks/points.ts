@@ -46,10 +46,9 @@ function checkPhase(
     report("readings", first, "model/point-wide", { column: "reference", values: wideValues(members, unit) });
   }
   const [first] = drafts;
-  const places = placesOf(
-    testPoints.map(({ nominal }) => nominal),
-    span,
-  );
+  const named = testPoints.map(({ nominal }) => nominal);
+  const read = placed.map(({ reference }) => reference);
+  const places = placesOf(named, read, span);
   if (wide.length > 0 || places >= fewestPoints || first === undefined) return;
   const values = { points: places, phase: phase.replace("_", " ") };
   report("readings", first, "model/few-points", { values });

@@ -26,6 +26,7 @@ function phase(points: readonly number[], more: Partial<PhaseToComplete> & { err
       expandedUncertainty: 1,
       tolerance: { low: -5, high: 5 },
     })),
+    read: points,
     tried: points,
     railed: [],
     depth: 0,
@@ -70,6 +71,13 @@ describe("the points of one phase", () => {
     const one = phase([200, 205, 210, 215, 220]);
     expect(missingPoints(one, { ...asked, pointsNeeded: 2, endsWithin: 100 }, write)[0]?.says).toContain("at 1 place");
     expect(missingPoints(phase([200, 210, 450, 700, 950, 1200]), asked, write)).toEqual([]);
+  });
+
+  test("that have names of their own and were read at two distances are two places", () => {
+    const filledDown = phase([200, 450, 700, 950, 1200], { read: [1200, 200, 1200, 200, 1200] });
+    expect(missingPoints(filledDown, asked, write)[0]?.says).toContain("5 test points were read, at 2 places");
+    const beside = phase([200, 450, 700, 950, 1200], { read: [203, 198, 445, 452, 700, 955, 940, 1195, 1204] });
+    expect(missingPoints(beside, asked, write)).toEqual([]);
   });
 
   test("an end at which the signal stood at its own end was reached: that is said, and no distance", () => {

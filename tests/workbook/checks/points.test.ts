@@ -19,6 +19,13 @@ test("named points within 2 % of span of each other are one place", async () => 
   expect(problems).toMatchObject([{ code: "model/few-points", values: { points: 3, phase: "as found" } }]);
 });
 
+test("points that are five by their names and two by their references are two places", async () => {
+  const filledDown = [0, 25, 50, 75, 100].map((at, index) => rows("as_found", [100 * (index % 2)], `${at}`)).join("");
+  const { problems } = await checked(withFile("readings.csv", header + filledDown));
+  const few = problems.filter(({ code }) => code === "model/few-points");
+  expect(few).toMatchObject([{ values: { points: 2 } }]);
+});
+
 test("a rejected reading makes no point", async () => {
   const texts = withFile(
     "readings.csv",
