@@ -1,5 +1,6 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
+import { agreementBySteps } from "./agreement-by-steps.ts";
 
 /** A reading that only repeats the digits of another, and what was copied: the row alone, a run of one direction, a cycle. */
 export type Copy = { index: number; original: number; of: "row" | "run" | "cycle" };
@@ -196,15 +197,24 @@ function rowsBeyondChance(numbered: readonly Numbered[]): readonly Copy[] {
   const atPlaces = agreementAmong(placesOf(numbered));
   const acrossDirections = (atPlaces.outputs - outputs) / Math.max(1, atPlaces.pairs - pairs);
   const ofOneReference = Math.max(leastAgreement, smoothed(outputs), acrossDirections);
-  const expected = Math.max(pairs * smoothed(references), references * ofOneReference);
-  if (all < fewest || poissonTail(all, expected) >= mostByChance) return [];
-  return groupsOfRepeats(numbered).flatMap((group) =>
+  if (all < fewest) return [];
+  const byRates = Math.max(pairs * smoothed(references), references * ofOneReference);
+  const groups = groupsOfRepeats(numbered);
+  const byPlace = groups.toSorted((one, other) => placeOf(one[0] as Numbered) - placeOf(other[0] as Numbered));
+  const placed = byPlace.map((group) => group.map(({ reading }) => reading));
+  const isBeyond =
+    poissonTail(all, byRates) < mostByChance || poissonTail(all, pairs * agreementBySteps(placed)) < mostBySteps;
+  if (!isBeyond) return [];
+  return groups.flatMap((group) =>
     group.flatMap(({ index, digits }, place) => {
       const original = group.slice(0, place).find((other) => other.digits === digits);
       return original === undefined ? [] : [{ index, original: original.index, of: "row" as const }];
     }),
   );
 }
+
+/** Steps say less surely than rates how often digits come again. */
+const mostBySteps = 1e-4;
 
 /** Chance of that many or more where so many are expected. */
 function poissonTail(count: number, expected: number): number {

@@ -88,3 +88,19 @@ test("a display so coarse that out and back agree too repeats whole cycles, and 
   const fine = steady.map((one) => (one.direction === "falling" ? { ...one, signal: (one.signal ?? 0) + 0.013 } : one));
   expect(copied(fine).map(([, , of]) => of)).toEqual(Array(20).fill("cycle"));
 });
+
+test("three rows with the numbers of another cycle are copies where the digits are fine, however few there are", () => {
+  // Two cycles of six points, out and back; the output scatters by some 50 of its steps.
+  const noise = [4, 17, -23, 41, 8, -36, 52, -11, 29, -47, 3, 35, -19, 44, -28, 13, 58, -5, 21, -40, 33, -14, 49, -31];
+  const fine = sheetOf(2, (reference, place) => ({
+    reference: reference + ((place * 7) % 11) / 10,
+    signal: Number((4 + reference / 6.25 + (noise[place % noise.length] ?? 0) / 10_000).toFixed(4)),
+  }));
+  const half = fine.length / 2;
+  const slipped = fine.map((reading, index) => {
+    const source = fine[index - half];
+    return index >= half + 2 && index < half + 5 && source ? { ...source, cycle: reading.cycle } : reading;
+  });
+  expect(copied(fine)).toEqual([]);
+  expect(copied(slipped)).toEqual([2, 3, 4].map((index) => [half + index, index, "row"]));
+});
