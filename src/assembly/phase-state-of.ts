@@ -1,9 +1,10 @@
 import { loopOf } from "../analysis/readings/loop.ts";
 import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
-import type { StageName } from "../model/loop-stages.ts";
+import { type StageName, stageWords } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
 import { placesOf } from "../model/test-points.ts";
 import { greatestOf } from "../numeric/least-and-greatest.ts";
+import type { PhaseCauses } from "../record/causes-schema.ts";
 import { lastLooks } from "../record/looks-by-item.ts";
 import { endError, faultsIn, worstPointOf } from "../record/loop-end.ts";
 import type { PhaseName } from "../record/phase-name.ts";
@@ -66,6 +67,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
         partOf(line.errorAtUpper.percentSpan, instrument.rangeUpper),
       ),
     })),
+    ...lineOff(causes?.[name]?.stageLines.find(({ stage }) => sensorStages.includes(stage))),
     findings: causes?.[name]?.findings ?? [],
     ...othersOf(causes?.[name]?.setAside, forecast, partOf),
     faultReadings: faultsIn(phase),
@@ -119,6 +121,19 @@ function partState(
     return error === undefined || reading.leftOut !== undefined ? [] : [{ ...reading, error }];
   });
   return { statement, worst: greatestPart(errors), forecast: curve ? forecastOf(curve, partOf) : null };
+}
+
+/** Own choice: three standard uncertainties, which noise alone reaches three times in a thousand. */
+const noiseReaches = 3;
+
+const sensorStages: readonly string[] = [stageWords.sensor, stageWords.sensorAndWiring];
+
+function lineOff(line: PhaseCauses["stageLines"][number] | undefined): Pick<PhaseState, "isLineOff"> {
+  if (line === undefined) return {};
+  const isOff = [line.errorAtLower, line.errorAtUpper].some(
+    ({ percentSpan, standardUncertainty }) => Math.abs(percentSpan) > noiseReaches * standardUncertainty,
+  );
+  return { isLineOff: isOff };
 }
 
 /** The forecast leaves out what stands apart; so does what it takes for the error now. */

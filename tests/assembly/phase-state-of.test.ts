@@ -116,3 +116,21 @@ test("what the others say is what the forecast takes for now, which leaves out w
     errorDistance: now.errorDistance,
   });
 });
+
+test("a line is off where it misses by more than three of its standard uncertainties at an end of the range", () => {
+  const record = demoRecord("LT-310");
+  const [line] = record.causes!.asFound!.stageLines;
+  const at = (percentSpan: number) => ({ percentSpan, standardUncertainty: 0.1 });
+  const isOff = (lower: number, upper: number) =>
+    stateOf({
+      ...record,
+      causes: {
+        asFound: {
+          ...record.causes!.asFound!,
+          stageLines: [{ ...line!, errorAtLower: at(lower), errorAtUpper: at(upper) }],
+        },
+      },
+    }).isLineOff;
+  expect(isOff(0.29, -0.29)).toBe(false);
+  expect(isOff(0, -0.31)).toBe(true);
+});

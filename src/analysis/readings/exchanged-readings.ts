@@ -12,6 +12,8 @@ export type ExchangedPair = { first: number; second: number; before: number; aft
 /** Own choice: so many scatters off the line as they stand, within so many when exchanged. */
 const beyondScatters = 6;
 const withinScatters = 3;
+/** What fits less well than that, and yet lies in what matters to nobody, has to explain this part of it all but one. */
+const muchBetter = 20;
 const fewest = 5;
 /** More pairs than one in ten readings are no slips. */
 const mostPart = 0.1;
@@ -48,7 +50,8 @@ export function exchangedReadings(
       if (one.point === other.point) return [];
       const after = Math.max(Math.abs(off(one.input, other.output)), Math.abs(off(other.input, one.output)));
       const before = Math.min(Math.abs(off(one.input, one.output)), Math.abs(off(other.input, other.output)));
-      return after <= near && after < before / 3 ? [{ first: one.index, second: other.index, before, after }] : [];
+      const isBetter = after <= near ? after < before / 3 : after <= leastDeviation && after < before / muchBetter;
+      return isBetter ? [{ first: one.index, second: other.index, before, after }] : [];
     }),
   );
   const apart = apartPairs(pairs.toSorted((one, other) => one.after - other.after));

@@ -71,6 +71,8 @@ export type PhaseState = {
   controller: PartState | null;
   /** Greatest error of each stage's line over the tolerance. */
   stageParts: readonly { stage: StageName; part: number }[];
+  /** Whether zero or span of the sensor is off by more than its noise explains; absent where there is no line. */
+  isLineOff?: boolean;
   findings: readonly Pick<Finding, "id" | "stage" | "says" | "rivals" | "separatedBy">[];
   /** Absent where none stands apart. */
   others?: OthersState;

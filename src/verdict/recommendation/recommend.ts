@@ -97,7 +97,11 @@ function sensorSteps(
   if (step.action !== "re-teach") return [];
   const isSetUpFirst = repairs.some(({ of }) => of === "set-up");
   return [
-    { ...step, reasons: [...step.reasons, { says: teachWhatIsLeft }], before: isSetUpFirst ? null : step.before },
+    {
+      ...step,
+      reasons: repairs.length === 0 ? step.reasons : [...step.reasons, { says: teachWhatIsLeft }],
+      before: isSetUpFirst ? null : step.before,
+    },
   ];
 }
 

@@ -12,7 +12,7 @@ import { betterStandard, type KnownForecast, teachStep } from "./teach-step.ts";
 /**
  * What to do with a sensor that is off, where nothing around it explains why: teach it anew, replace it, or neither yet.
  *
- * In this order: readings that scatter too much before a target that was proved, a curve that no zero and span bring inside, a history that speaks
+ * In this order: readings that scatter too much before a target that was proved, an error that noise explains, a curve that no zero and span bring inside, a history that speaks
  * against teaching once more; what is left can be taught.
  *
  * @param state of the phase, of which the sensor's part is off
@@ -28,7 +28,31 @@ export function sensorStep(state: PhaseState): RecommendedStep {
   const isScattering = isTargetProved && exceeds(leastScatter, thresholds.replaceScatterFrom);
   if (isScattering && typeof scatter === "number") return replaceForScatter(scatter, state);
   const known = { ...forecast, best: forecast.best };
+  if (isNoiseAlone(state)) return noTeach(known, state);
   return forecast.isCurable === true ? taughtOrWornOut(known, state) : notCurable(known, state);
+}
+
+/** Neither zero nor span is off by more than noise explains, and nothing that was found asks for a teach. */
+function isNoiseAlone({ isLineOff, findings }: PhaseState): boolean {
+  return isLineOff === false && !findings.some((finding) => remedyOf(finding).cures === "sensor");
+}
+
+function noTeach(forecast: KnownForecast, state: PhaseState): RecommendedStep {
+  const { sensor, rule, scatter } = state;
+  const isRefused = sensor !== null && !exceeds(sensor.worst, 100) && rule.name !== "simple acceptance";
+  if (isRefused) return betterStandard(forecast, state);
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: "Find what makes the readings scatter: read one point ten times with a large, flat, hard target square to the axis, then the loop again.",
+    rule: "neither zero nor span is off by more than noise explains: a teach would only set the noise of a reading",
+    reasons: [
+      "The error of the mean line at both ends of the range lies within three of its standard uncertainties.",
+      typeof scatter === "number"
+        ? `Two standard deviations of repeated readings are ${partWords(scatter)}.`
+        : `How far readings repeat is not determined: ${scatter.notDetermined}.`,
+    ],
+  });
 }
 
 function notCurable(forecast: KnownForecast, state: PhaseState): RecommendedStep {

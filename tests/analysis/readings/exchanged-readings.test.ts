@@ -12,6 +12,13 @@ test("two outputs in each other's row fit when exchanged", () => {
   expect(pairs[0]!.after).toBeLessThan(0.1);
 });
 
+test("a pair fits, too, where it misses by less than matters and by far less than before", () => {
+  const off = 0.2;
+  const found = (matters: number) => exchangedReadings(rows(straight.with(3, 70 + off).with(7, 30)), matters, 0.001);
+  expect(found(0.25)).toHaveLength(1);
+  expect(found(0.15)).toEqual([]);
+});
+
 test("two wild readings that do not fit each other's place are no pair", () => {
   expect(exchangedReadings(rows(straight.with(3, 60).with(7, 45)), 0.5, 0.01)).toEqual([]);
 });

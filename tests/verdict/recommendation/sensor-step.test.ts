@@ -55,6 +55,18 @@ test("without the signal no stage can be named, so the signal is asked for", () 
   }
 });
 
+test("an error that noise explains is not taught away: what makes it scatter is looked for, or a better standard", () => {
+  const noise = stateOf({ isLineOff: false, scatter: 0.9, leastScatter: 0.5 });
+  const step = sensorStep(noise);
+  expect(step).toMatchObject({ action: "cannot be decided", of: "readings" });
+  expect(step.does).toContain("what makes the readings scatter");
+  expect(reasonsOf(step)).toContain("Two standard deviations of repeated readings are 90 % of the tolerance.");
+  expect(sensorStep({ ...noise, isLineOff: true }).action).toBe("re-teach");
+  expect(sensorStep({ ...noise, findings: [finding("curved-characteristic", "sensor")] }).action).toBe("re-teach");
+  const refused = { sensor: part("fail", 0.9, curable), rule: { name: "guard band", guardFactor: 1 } as const };
+  expect(sensorStep({ ...noise, ...refused }).of).toBe("standard");
+});
+
 test("without a forecast more readings are asked for", () => {
   expect(sensorStep(stateOf({ sensor: part("fail", 2, null) })).does).toContain("five points");
   expect(sensorStep(stateOf({ sensor: part("fail", 2, { ...curable, best: null }) })).of).toBe("readings");
