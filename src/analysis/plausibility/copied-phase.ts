@@ -1,6 +1,7 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestOf } from "../../numeric/least-and-greatest.ts";
+import { equalPairs, pairsAmong } from "./equal-pairs.ts";
 
 /** A reading as far as it may be a copy of another. */
 export type CopiedReading = Pick<
@@ -67,15 +68,15 @@ function agreementOf(phases: readonly (readonly CopiedReading[])[]): number {
   const keys = [placeOf, (reading: CopiedReading) => `${placeOf(reading)} ${reading.direction}`];
   const rates = keys.flatMap((keyOf: (reading: CopiedReading) => string | number) => {
     const groups = phases.flatMap((readings) => [...groupedBy(readings, keyOf).values()]);
-    const pairs = groups.reduce((sum, { length }) => sum + pairsAmong(length), 0);
-    const same = groups.flatMap((group) => [...groupedBy(group, digitsOf).values()]);
-    return pairs === 0 ? [] : [(same.reduce((sum, { length }) => sum + pairsAmong(length), 0) + 1) / (pairs + 2)];
+    const pairs = sum(groups.map(({ length }) => pairsAmong(length)));
+    const same = sum(groups.map((group) => equalPairs(group.map(digitsOf))));
+    return pairs === 0 ? [] : [(same + 1) / (pairs + 2)];
   });
   return rates.length === 0 ? unknownAgreement : greatestOf(rates);
 }
 
-function pairsAmong(count: number): number {
-  return (count * (count - 1)) / 2;
+function sum(counts: readonly number[]): number {
+  return counts.reduce((total, count) => total + count, 0);
 }
 
 /** Chance of that many or more of so many, each with one chance below 1. */

@@ -1,6 +1,7 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { agreementBySteps } from "./agreement-by-steps.ts";
+import { equalPairs, pairsAmong } from "./equal-pairs.ts";
 
 /** A reading that only repeats the digits of another, and what was copied: the row alone, a run of one direction, a cycle. */
 export type Copy = { index: number; original: number; of: "row" | "run" | "cycle" };
@@ -136,17 +137,6 @@ function agreementAmong(groups: readonly (readonly Numbered[])[]): Agreement {
     agreement.outputs += equalPairs(group.map(({ outputs }) => outputs));
   }
   return agreement;
-}
-
-/** Counted, not compared: a thousand repeats have half a million pairs. */
-function equalPairs(values: readonly (string | number | undefined)[]): number {
-  let pairs = 0;
-  for (const { length } of groupedBy(values, (value) => value).values()) pairs += pairsAmong(length);
-  return pairs;
-}
-
-function pairsAmong(count: number): number {
-  return (count * (count - 1)) / 2;
 }
 
 function placeOf({ reading: { point, reference } }: Numbered): number {
