@@ -1,5 +1,6 @@
 import { isInTolerance, worstStatement } from "../model/statement.ts";
 import { type PhaseName, phaseWords } from "../record/phase-name.ts";
+import { outputStatement } from "../record/phase-statement.ts";
 import type { CalibrationRecord, Statement } from "../record/record-schema.ts";
 import type { SwitchingRecord } from "../record/switching-schema.ts";
 import type { Missing } from "../verdict/completeness/missing-points.ts";
@@ -46,22 +47,17 @@ function isProvedAsFound(asFound: SwitchingRecord["phases"]["asFound"]): boolean
 }
 
 /**
- * The worst word of the switched outputs for the state that the record speaks of.
- *
- * As left an output that passed as found, and was not judged again, still stands for itself; one that did not pass is
- * open. Wiring that does not fit fails it.
+ * The worst word of the switched outputs for the state that the record speaks of; wiring that does not fit fails them.
  *
  * @param record with its switched outputs
  * @param of the state; null where nothing was read or tried
  * @returns statement; null where no output was judged
- * Source: own choice, as `worstStatement`.
+ * Source: `outputStatement`, `worstStatement`.
  * @example outputsWord({ switching: [] }, "asFound") // null
  */
 export function outputsWord({ switching = [] }: Switched, of: PhaseName | null): Statement | null {
   const words = switching.flatMap(({ phases, wiring }): readonly Statement[] => {
-    const found = phases.asFound?.statement ?? null;
-    const left = phases.asLeft?.statement ?? (isInTolerance(found) ? found : null);
-    const word = of === "asLeft" ? left : found;
+    const word = outputStatement(phases, of ?? "asFound");
     return [...(word === null ? [] : [word]), ...(wiring.statement === "fail" ? ["fail" as const] : [])];
   });
   return worstStatement(words) ?? null;

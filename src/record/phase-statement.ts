@@ -1,14 +1,31 @@
 export { isInTolerance } from "../model/statement.ts";
 
-import { worstStatement } from "../model/statement.ts";
+import { isInTolerance, worstStatement } from "../model/statement.ts";
 import type { PhaseName } from "./phase-name.ts";
 import type { CalibrationRecord, Statement } from "./record-schema.ts";
+import type { SwitchingRecord } from "./switching-schema.ts";
 
-type Judged = Pick<CalibrationRecord, "phases" | "switching">;
+type Judged = Pick<CalibrationRecord, "phases" | "switching" | "overall">;
 
 /**
- * The worst statement of the switched outputs in one phase. An output that was not judged again is left as it was found;
- * one that does not fit its input is no pass in any phase, however well it trips: the controller cannot read it.
+ * What is said of one switched output in one phase. As left one that was not judged again stands for itself where it
+ * passed as found; what did not pass is open, no pass and no fail.
+ *
+ * @param phases of the output
+ * @param name of the phase
+ * @returns statement; null where it was not judged
+ * Source: own choice.
+ * @example outputStatement({}, "asFound") // null
+ */
+export function outputStatement({ asFound, asLeft }: SwitchingRecord["phases"], name: PhaseName): Statement | null {
+  const found = asFound?.statement ?? null;
+  if (name === "asFound") return found;
+  return asLeft?.statement ?? (isInTolerance(found) ? found : null);
+}
+
+/**
+ * The worst statement of the switched outputs in one phase. Where a record of form 1 did not ask whether an output was
+ * tried again, it is left as it was found; one that does not fit its input is no pass in any phase, however well it trips: the controller cannot read it.
  *
  * @param record with its switched outputs
  * @param name of the phase
@@ -16,10 +33,10 @@ type Judged = Pick<CalibrationRecord, "phases" | "switching">;
  * Source: own choice, as `worstStatement`; `inputMatch` and `inputVoltage` for what does not fit.
  * @example outputsStatement({ phases: {} }, "asFound") // null
  */
-export function outputsStatement({ switching = [] }: Judged, name: PhaseName): Statement | null {
+export function outputsStatement({ switching = [], overall }: Judged, name: PhaseName): Statement | null {
   const words = switching.flatMap(({ phases, wiring }) => {
-    const found = phases.asFound?.statement;
-    const word = name === "asLeft" ? (phases.asLeft?.statement ?? found) : found;
+    const asFound = overall === undefined ? outputStatement(phases, "asFound") : null;
+    const word = outputStatement(phases, name) ?? asFound;
     const fits: readonly Statement[] = wiring.statement === "fail" ? ["fail"] : [];
     return [...fits, ...(word ? [word] : [])];
   });

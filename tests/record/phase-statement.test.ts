@@ -39,10 +39,17 @@ describe("a phase is as good as the worst of its parts", () => {
   });
 });
 
-test("an output that was not judged again is left as it was found", () => {
-  expect(outputsStatement(record("pass", "fail", null), "asLeft")).toBe("fail");
-  expect(outputsStatement(record("pass", "fail"), "asLeft")).toBe("fail");
+test("an output that was not judged again is as it was found where it passed, and open where it did not", () => {
+  expect(outputsStatement(record("pass", "pass"), "asLeft")).toBe("pass");
+  expect(outputsStatement(record("pass", "pass", null), "asLeft")).toBe("pass");
+  expect(outputsStatement(record("pass", "fail"), "asLeft")).toBeNull();
+  expect(phaseStatement(record("pass", "fail", null), "asLeft")).toBe("pass");
   expect(outputsStatement(record("pass", "fail", "pass"), "asLeft")).toBe("pass");
+});
+
+test("in a record of form 1, which did not ask whether it was tried again, it is left as it was found", () => {
+  const { overall: _, ...form1 } = record("pass", "fail");
+  expect(outputsStatement(form1, "asLeft")).toBe("fail");
 });
 
 test("without outputs and without phases there is no statement", () => {

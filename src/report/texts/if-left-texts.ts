@@ -16,7 +16,7 @@ import { forecastWords, leadingPlaceOf, placeWords } from "./history-texts.ts";
  * @example ifLeftWords(record, style)[0] // "As left the loop is in tolerance."
  */
 export function ifLeftWords(record: CalibrationRecord, style: NumberStyle): readonly string[] {
-  const { of } = overallOf(record);
+  const { of, complete } = overallOf(record);
   const phase = of === null ? undefined : record.phases[of];
   if (of === null || phase === undefined) return [];
   const { distanceUnit: unit } = record.instrument;
@@ -31,7 +31,7 @@ export function ifLeftWords(record: CalibrationRecord, style: NumberStyle): read
     ];
   }
   const now = isPassed(phaseStatement(record, of))
-    ? `${phaseTitles[of]} the loop is in tolerance${worst}.`
+    ? `${phaseTitles[of]} the loop is in tolerance${complete ? "" : " where it was read"}${worst}.`
     : `${phaseTitles[of]} the loop does not pass${worst}, and stays so until something is done.`;
   return [now, driftSentence(record, style)];
 }
