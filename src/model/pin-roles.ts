@@ -28,3 +28,21 @@ export function pinRoles(text: string): ReadonlyMap<string, string> | undefined 
 export function foldedRole(role: string): string {
   return role.toLowerCase().replace(/\s+/gu, "");
 }
+
+/**
+ * The pin that a text names twice, which one pin cannot be.
+ *
+ * @param text as `pinRoles` takes it
+ * @returns its number and what it carries, as typed; undefined where none stands twice
+ * Source: own choice.
+ * @example pinTwice("1 L+; 1 signal") // { pin: "1", roles: ["L+", "signal"] }
+ */
+export function pinTwice(text: string): { pin: string; roles: readonly string[] } | undefined {
+  const named = text.split(/[;,]/u).flatMap((part) => {
+    const [, pin, role] = /^\s*(?:pin\s*)?(\d+)\s*[:=\s]\s*(\S.*)$/iu.exec(part) ?? [];
+    return pin === undefined || role === undefined ? [] : [{ pin, role: role.trim() }];
+  });
+  const twice = named.find(({ pin }, place) => named.findIndex((one) => one.pin === pin) < place);
+  if (twice === undefined) return undefined;
+  return { pin: twice.pin, roles: named.filter(({ pin }) => pin === twice.pin).map(({ role }) => role) };
+}

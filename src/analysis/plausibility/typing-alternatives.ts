@@ -32,7 +32,12 @@ export function typingAlternatives(typed: number, decimals: number): readonly Al
   const sign = typed < 0 ? -1 : 1;
   const meant = (changed: string, behind: number) => (sign * Number(changed)) / 10 ** behind;
   const all: Alternative[] = [
-    ...exchanged(digits).map((changed) => ({ meant: meant(changed, places), kind: slipKinds[0] })),
+    ...exchanged(digits)
+      .map((changed) => ({ meant: meant(changed, places), kind: slipKinds[0] }))
+      // 4.000 for 40.00: a zero that would change places with the digit behind it is a mark that moved.
+      .filter(
+        (one) => !markFactors.some((factor) => isSame(one.meant, typed * factor) || isSame(one.meant, typed / factor)),
+      ),
     ...markFactors.flatMap((factor) => [
       { meant: typed * factor, kind: slipKinds[1] },
       { meant: typed / factor, kind: slipKinds[1] },
@@ -43,6 +48,10 @@ export function typingAlternatives(typed: number, decimals: number): readonly Al
     ...removed(digits, places).map(({ changed, behind }) => ({ meant: meant(changed, behind), kind: slipKinds[5] })),
   ];
   return all.filter((one) => one.meant !== typed);
+}
+
+function isSame(one: number, other: number): boolean {
+  return Math.abs(one - other) <= 1e-9 * Math.abs(other);
 }
 
 /** A zero in front may be one that changed places: 401 typed as 041. */

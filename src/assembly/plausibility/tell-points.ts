@@ -1,4 +1,5 @@
 import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts";
+import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
 import type { Reading } from "../../model/calibration.ts";
 import type { TableRow } from "../../model/calibration-case.ts";
 import { type DistanceUnit, distanceUnits } from "../../model/instrument-words.ts";
@@ -64,7 +65,7 @@ function tellApart(phase: MeasuredPhase, row: TableRow<Reading>, markOf: (file: 
   const slip = written && slipThatFits(written.value, written.decimals, fits, (gapShare * span) / 2);
   const others = rows.flatMap((other) => (other.row.point === undefined ? [] : [other.row.point]));
   const nearest = others.toSorted((one, other) => Math.abs(one - reference) - Math.abs(other - reference))[0];
-  const isNear = nearest !== undefined && Math.abs(nearest - reference) <= gapShare * span;
+  const isNear = nearest !== undefined && Math.abs(nearest - reference) <= gapShare * span && !isPointRight(phase, row);
   const hints = [
     ...(isNear ? [`point ${writePlain(nearest)}`] : []),
     ...(slip ? [`reference ${shown(slip.meant, resolutions.reference.decimals)} (${slip.kind})`] : []),
@@ -77,4 +78,14 @@ function tellApart(phase: MeasuredPhase, row: TableRow<Reading>, markOf: (file: 
     hint: hints.length === 0 ? "" : `; ${hints.join(", or ")} would fit`,
   };
   tell(row, "plausible/point-apart", { column: "reference", values });
+}
+
+/** The signal of the row, or the controller's value, is that of its point: then no other point would fit. */
+function isPointRight({ rows, staged, loop }: MeasuredPhase, row: TableRow<Reading>): boolean {
+  const { point = 0, reference } = row.row;
+  const { percent } = staged.find(({ index }) => rows[index] === row) ?? {};
+  const seen = percent?.signal ?? percent?.value;
+  if (seen === undefined) return false;
+  const distance = inUnitOf(loop, "reference", seen);
+  return Math.abs(distance - point) < Math.abs(distance - reference);
 }

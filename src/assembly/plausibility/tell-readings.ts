@@ -1,5 +1,6 @@
 import { type ApartReading, readingsApart } from "../../analysis/plausibility/readings-apart.ts";
 import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts";
+import { faultSide } from "../../analysis/readings/fault-signal.ts";
 import { indicatedDistance } from "../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../analysis/readings/loop.ts";
 import { axisCharacteristic, inUnitOf } from "../../analysis/stages/staged-readings.ts";
@@ -38,11 +39,17 @@ export function tellReadings(phase: MeasuredPhase, { other, told, markOf }: Read
   }
   for (const one of apart) {
     if (exchanged.has(one)) continue;
-    const unit = unitThatFits(phase, one, markOf);
+    const unit = isFault(phase, one.index) ? undefined : unitThatFits(phase, one, markOf);
     if (unit !== undefined) tellUnit(phase, one, unit);
     else if (other !== undefined && fitsIn(other, phase, one)) tellOtherPhase(phase, other, one);
     else tellApart(phase, one, markOf);
   }
+}
+
+/** A signal at a fault level is a fault that was reported, unless a slip makes it one: no number in another unit. */
+function isFault({ rows, loop }: MeasuredPhase, index: number): boolean {
+  const { signal } = rows[index]?.row ?? {};
+  return signal !== undefined && faultSide(signal, loop.faultLevels) !== "none";
 }
 
 function percentOf(loop: Loop, axis: Axis, written: number): number {
@@ -85,8 +92,11 @@ function unitThatFits(phase: MeasuredPhase, one: ApartReading, markOf: MarkOf): 
     const written = writtenIn(row, axis, markOf);
     if (written === undefined) continue;
     const scale = scalesOf(phase, axis).find(
-      ({ ofRange, percentOf: inUnit }) =>
-        ofRange === undefined && Math.abs(inUnit(written.value) - expected) <= one.limit,
+      ({ ofRange, unit, percentOf: inUnit }) =>
+        // A meter's numbers as a whole may be distances; one alone among them is none.
+        (axis === "reference" || axis === "value" || unit !== phase.instrument.distanceUnit) &&
+        ofRange === undefined &&
+        Math.abs(inUnit(written.value) - expected) <= one.limit,
     );
     if (scale !== undefined) return { axis, unit: scale.unit, expected };
   }
@@ -148,6 +158,7 @@ function tellApart(phase: MeasuredPhase, one: ApartReading, markOf: MarkOf): voi
     const slip = written && slipThatFits(written.value, written.decimals, missedBy, one.limit);
     return { axis, expected, slip };
   });
+  if (isFault(phase, one.index) && found.every(({ slip }) => slip === undefined)) return;
   // Where the number of one column is a slip away from what fits and that of the other is not, it is that column.
   const { axis, expected, slip } =
     found.find((candidate) => candidate.slip !== undefined) ?? (found[0] as (typeof found)[0]);

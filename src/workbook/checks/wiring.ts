@@ -1,4 +1,4 @@
-import { foldedRole, pinRoles } from "../../model/pin-roles.ts";
+import { foldedRole, pinRoles, pinTwice } from "../../model/pin-roles.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 
@@ -44,6 +44,11 @@ function checkSupply({ report }: CheckContext, draft: DraftRow<"instruments">): 
   const { pins = "", connector } = draft.row;
   const roles = pinRoles(pins);
   const most = pinsOf(connector);
+  const twice = pinTwice(pins);
+  if (twice !== undefined) {
+    const values = { says: `pin ${twice.pin} twice: ${twice.roles.join(" and ")}` };
+    report("instruments", draft, "model/pin-contradicted", { column: "pins", values });
+  }
   if (roles === undefined) return;
   for (const pin of roles.keys()) {
     if (most === undefined || Number(pin) <= most) continue;

@@ -30,6 +30,11 @@ test.each([
   expect(kindsOf(typed, decimals, meant)).toContain(kind);
 });
 
+test("4.000 for 40.00 is a decimal mark that moved, and no two digits exchanged", () => {
+  expect(kindsOf(4, 3, 40)).toEqual(new Set(["decimal mark moved", "one digit left out"]));
+  expect(slipThatFits(4, 3, (meant) => Math.abs(meant - 39.987), 0.1)?.kind).toBe("decimal mark moved");
+});
+
 test("the typed number is none of its own alternatives, and all of them are finite", () => {
   for (const [typed, decimals] of [
     [0, 0],

@@ -35,3 +35,27 @@ test("without a point, and with a signal alone, both columns are named", async (
   expect(found?.slice(0, 2)).toEqual(["plausible/reading-apart", 3]);
   expect(found?.[2]).toContain("or reference 1099");
 });
+
+test("a fault signal is a fault that was reported, and no number in another unit", async () => {
+  const texts = withCell("readings.csv", 3, "signal", "3.4");
+  const codes = (await judged(texts)).problems.filter(({ place }) => place.line === 5).map(({ code }) => code);
+  expect(codes.filter((code) => code.startsWith("plausible/"))).toEqual([]);
+});
+
+test("one signal among others is no distance, though it would fit as one", async () => {
+  // 8 to 80 in on 4 to 20 mA: the signal of the first reading is its distance.
+  const inches = (text: string | undefined) => String(Number(text) / 25);
+  const readings = withRows("readings.csv", (row, index) => ({
+    ...row,
+    reference: inches(row.reference),
+    ...(row.point && { point: inches(row.point) }),
+    ...(index === 0 && { signal: String(8 + (72 * (Number(row.signal) - 4)) / 16) }),
+  }));
+  const instruments = withRows("instruments.csv", (row) => ({
+    ...row,
+    ...{ range_lower: "8", range_upper: "80", distance_unit: "in" },
+  }));
+  const { measured, told } = await phaseOf({ ...readings, "instruments.csv": instruments["instruments.csv"]! });
+  tellReadings(measured, { other: undefined, told: new Set(), markOf: () => "point" });
+  expect(told()).toEqual(["plausible/reading-apart 2"]);
+});

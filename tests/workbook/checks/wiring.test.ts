@@ -38,6 +38,11 @@ test("an output on a pin that carries something else, where its own is not named
   expect(await ofWiring(wired("1 L+; 3 0 V", ["Q1,50,,2"]))).toEqual([]);
 });
 
+test("a pin that stands twice in the text of the pins", async () => {
+  expect(await ofWiring(wired("1 L+; 1 signal; 3 0 V; 4 Q1"))).toEqual(["model/pin-contradicted instruments:2:pins"]);
+  expect(await ofWiring(wired("1 L+; 2 signal; 3 0 V; 4 Q1"))).toEqual([]);
+});
+
 test("a pin that the connector does not have; a connector of many pins has no common assignment", async () => {
   expect(await ofWiring(wired("1 L+; 3 0 V; 7 signal"))).toEqual(["model/pin-not-there instruments:2:pins"]);
   expect(await ofWiring(wired("1 signal; 7 L+; 8 0 V", [], "M12, 8 pins"))).toEqual([]);
