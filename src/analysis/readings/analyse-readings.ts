@@ -6,9 +6,9 @@ import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
 import { stagedReadings } from "../stages/staged-readings.ts";
 import { faultSide } from "./fault-signal.ts";
-import { idealOutput, indicatedDistance } from "./ideal-characteristic.ts";
+import { idealOutput } from "./ideal-characteristic.ts";
 import { type Loop, type ReadStage, readStages, type Stage, stages } from "./loop.ts";
-import { type PointError, pointError } from "./point-errors.ts";
+import { indicatedAt, type PointError, pointError } from "./point-errors.ts";
 import { type Rail, railedReadings } from "./railed-readings.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
 
@@ -241,7 +241,8 @@ function indicatedByStage(reading: Reading, { characteristics }: Loop): Indicate
   for (const quantity of [...stages, "signalAtCard"] as const) {
     const characteristic = characteristics[quantity === "signalAtCard" ? "signal" : quantity];
     const output = reading[quantity];
-    if (characteristic && output !== undefined) indicated[quantity] = indicatedDistance(characteristic, output);
+    if (characteristic && output !== undefined)
+      indicated[quantity] = indicatedAt(characteristic, reading.reference, output);
   }
   return indicated;
 }
