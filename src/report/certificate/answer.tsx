@@ -102,7 +102,10 @@ function meaningWords(record: CalibrationRecord, phase: PhaseRecord, statement: 
     const readings = `the readings: ${phase.verdict}, ${meaningOf(record, phase.verdict)}`;
     return `by a switched output; ${readings}`;
   }
-  return phase.complete ? meaningOf(record, statement) : phase.missing.map(({ says }) => says).join("; ");
+  const meaning = meaningOf(record, statement);
+  if (phase.complete) return meaning;
+  const missing = phase.missing.map(({ says }) => says).join("; ");
+  return statement.includes("fail") ? `${meaning}; not complete: ${missing}` : missing;
 }
 
 const wideTolerances: ReadonlySet<string> = new Set(["plausible/tolerance-wide", "plausible/output-tolerance-wide"]);
