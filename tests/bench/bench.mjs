@@ -23,6 +23,11 @@ const command = "dist/cli.js";
 const byHand = fileURLToPath(import.meta.resolve("./by-hand.R"));
 
 if (!existsSync(command)) throw new Error("dist/cli.js is missing: run npm run build first");
+// What is due is asked of the demo's filed records, which a fresh clone has not got yet.
+if (!existsSync("reports/filed/ledger.jsonl")) {
+  const { status } = spawnSync("npm", ["run", "demo"], { stdio: "ignore", shell: process.platform === "win32" });
+  if (status !== 0) throw new Error("npm run demo failed: there are no filed records to ask what is due");
+}
 const folder = mkdtempSync(join(tmpdir(), "spanwright-bench-"));
 try {
   await run();

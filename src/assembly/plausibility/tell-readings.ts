@@ -46,10 +46,20 @@ export function tellReadings(phase: MeasuredPhase, { other, told, markOf }: Read
   }
 }
 
-/** A signal at a fault level is a fault that was reported, unless a slip makes it one: no number in another unit. */
+/** Part of the signal's span within which a sensor that reports a fault keeps to its level: common practice. */
+const nearLevel = 0.03;
+
+/**
+ * A signal at a fault level is a fault that was reported, unless a slip makes it one: no number in another unit. One far
+ * beyond the level is what no sensor gives, and may be either.
+ */
 function isFault({ rows, loop }: MeasuredPhase, index: number): boolean {
   const { signal } = rows[index]?.row ?? {};
-  return signal !== undefined && faultSide(signal, loop.faultLevels) !== "none";
+  const side = signal === undefined ? "none" : faultSide(signal, loop.faultLevels);
+  if (signal === undefined || side === "none") return false;
+  const { outputAtLower, outputAtUpper } = loop.characteristics.signal;
+  const level = loop.faultLevels[side];
+  return level !== undefined && Math.abs(signal - level) <= nearLevel * Math.abs(outputAtUpper - outputAtLower);
 }
 
 function percentOf(loop: Loop, axis: Axis, written: number): number {

@@ -42,6 +42,13 @@ test("a fault signal is a fault that was reported, and no number in another unit
   expect(codes.filter((code) => code.startsWith("plausible/"))).toEqual([]);
 });
 
+test("a number far beyond the fault level, which no sensor gives, may be in another unit", async () => {
+  // The first reading, 4.157 mA, in V over 250 Ω.
+  const texts = withCell("readings.csv", 0, "signal", "1.03925");
+  const codes = (await judged(texts)).problems.filter(({ place }) => place.line === 2).map(({ code }) => code);
+  expect(codes).toContain("plausible/unit-of-row");
+});
+
 test("one signal among others is no distance, though it would fit as one", async () => {
   // 8 to 80 in on 4 to 20 mA: the signal of the first reading is its distance.
   const inches = (text: string | undefined) => String(Number(text) / 25);
