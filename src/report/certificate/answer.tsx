@@ -105,7 +105,7 @@ function meaningWords(record: CalibrationRecord, phase: PhaseRecord, statement: 
   const meaning = meaningOf(record, statement);
   if (phase.complete) return meaning;
   const missing = phase.missing.map(({ says }) => says).join("; ");
-  return statement.includes("fail") ? `${meaning}; not complete: ${missing}` : missing;
+  return statement.includes("fail") ? `${meaning}; ${missing}` : missing;
 }
 
 const wideTolerances: ReadonlySet<string> = new Set(["plausible/tolerance-wide", "plausible/output-tolerance-wide"]);
