@@ -8,13 +8,20 @@
  */
 export function pinRoles(text: string): ReadonlyMap<string, string> | undefined {
   const roles = new Map<string, string>();
-  for (const part of text.split(/[;,]/u)) {
-    if (part.trim() === "") continue;
-    const [, pin, role] = /^\s*(?:pin\s*)?(\d+)\s*[:=\s]\s*(\S.*)$/iu.exec(part) ?? [];
-    if (pin === undefined || role === undefined || roles.has(pin)) return undefined;
-    roles.set(pin, foldedRole(role));
+  for (const named of namedPins(text)) {
+    if (named === undefined || roles.has(named.pin)) return undefined;
+    roles.set(named.pin, foldedRole(named.role));
   }
   return roles.size === 0 ? undefined : roles;
+}
+
+/** Each part of the text that is not empty: a pin and what it carries, as typed; undefined for one that does not read so. */
+function namedPins(text: string): readonly ({ pin: string; role: string } | undefined)[] {
+  const parts = text.split(/[;,]/u).filter((part) => part.trim() !== "");
+  return parts.map((part) => {
+    const [, pin, role] = /^\s*(?:pin\s*)?(\d+)\s*[:=\s]\s*(\S.*)$/iu.exec(part) ?? [];
+    return pin === undefined || role === undefined ? undefined : { pin, role: role.trim() };
+  });
 }
 
 /**
@@ -38,10 +45,7 @@ export function foldedRole(role: string): string {
  * @example pinTwice("1 L+; 1 signal") // { pin: "1", roles: ["L+", "signal"] }
  */
 export function pinTwice(text: string): { pin: string; roles: readonly string[] } | undefined {
-  const named = text.split(/[;,]/u).flatMap((part) => {
-    const [, pin, role] = /^\s*(?:pin\s*)?(\d+)\s*[:=\s]\s*(\S.*)$/iu.exec(part) ?? [];
-    return pin === undefined || role === undefined ? [] : [{ pin, role: role.trim() }];
-  });
+  const named = namedPins(text).flatMap((one) => one ?? []);
   const twice = named.find(({ pin }, place) => named.findIndex((one) => one.pin === pin) < place);
   if (twice === undefined) return undefined;
   return { pin: twice.pin, roles: named.filter(({ pin }) => pin === twice.pin).map(({ role }) => role) };

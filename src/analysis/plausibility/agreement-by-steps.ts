@@ -1,7 +1,7 @@
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { median } from "../../numeric/median.ts";
 import { decimalsOf } from "../../units/decimal-mark.ts";
-import type { CopiedReading } from "./copied-phase.ts";
+import { type CopiedReading, digitsOf } from "./digits-of.ts";
 
 const columns = ["reference", "signal", "signalAtCard", "counts", "value"] as const;
 /** Of fewer steps between repeats, a display is coarse, and steps say nothing of how often its digits come again. */
@@ -33,7 +33,7 @@ export function agreementBySteps(groups: readonly (readonly CopiedReading[])[]):
 }
 
 function hasAlike(group: readonly CopiedReading[]): boolean {
-  return new Set(group.map((reading) => columns.map((column) => reading[column]).join(" "))).size < group.length;
+  return new Set(group.map(digitsOf)).size < group.length;
 }
 
 type Column = (typeof columns)[number];

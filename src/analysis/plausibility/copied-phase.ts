@@ -1,13 +1,7 @@
-import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestOf } from "../../numeric/least-and-greatest.ts";
+import { type CopiedReading, digitsOf } from "./digits-of.ts";
 import { equalPairs, pairsAmong } from "./equal-pairs.ts";
-
-/** A reading as far as it may be a copy of another. */
-export type CopiedReading = Pick<
-  Reading,
-  "point" | "direction" | "cycle" | "reference" | "signal" | "signalAtCard" | "counts" | "value"
->;
 
 /** How many readings of a phase stand at the place of one of the other phase, and how many have its numbers. */
 export type CopiedPhase = { pairs: number; same: number };
@@ -56,10 +50,6 @@ function placesOf(readings: readonly CopiedReading[]): ReadonlyMap<string, Copie
       return [`${run} ${before}`, reading];
     }),
   );
-}
-
-function digitsOf({ reference, signal, signalAtCard, counts, value }: CopiedReading): string {
-  return `${reference} ${signal} ${signalAtCard} ${counts} ${value}`;
 }
 
 /** How often readings of one place have all numbers in common where nobody copied: of one direction, of either. */

@@ -1,6 +1,7 @@
 import type { Reading } from "../../model/calibration.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { agreementBySteps } from "./agreement-by-steps.ts";
+import { digitsOf } from "./digits-of.ts";
 import { equalPairs, pairsAmong } from "./equal-pairs.ts";
 
 /** A reading that only repeats the digits of another, and what was copied: the row alone, a run of one direction, a cycle. */
@@ -42,7 +43,7 @@ export function copiedReadings(readings: readonly Reading[]): readonly Copy[] {
 /** Asked first, of the few that share a reference: in most tables no two readings are the same in every number. */
 function areSomeAlike(readings: readonly Reading[]): boolean {
   const atOne = [...groupedBy(readings, ({ reference }) => reference).values()].filter(({ length }) => length > 1);
-  return atOne.some((group) => new Set(group.map(digitsOf)).size < group.length);
+  return atOne.some((group) => new Set(group.map(placedDigits)).size < group.length);
 }
 
 function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
@@ -53,12 +54,12 @@ function numberedReadings(readings: readonly Reading[]): readonly Numbered[] {
     const place = `${reading.point ?? reading.reference} ${reading.direction}`;
     const times = (seen.get(place) ?? 0) + 1;
     seen.set(place, times);
-    return [{ index, reading, cycle: reading.cycle ?? times, digits: digitsOf(reading), outputs }];
+    return [{ index, reading, cycle: reading.cycle ?? times, digits: placedDigits(reading), outputs }];
   });
 }
 
-function digitsOf({ direction, point, reference, signal, signalAtCard, counts, value }: Reading): string {
-  return `${direction} ${point} ${reference} ${signal} ${signalAtCard} ${counts} ${value}`;
+function placedDigits(reading: Reading): string {
+  return `${reading.direction} ${reading.point} ${digitsOf(reading)}`;
 }
 
 /** The same in every cell; without a cycle only where one stands right under the other, for a repeat may look the same. */

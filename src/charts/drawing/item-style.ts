@@ -13,27 +13,14 @@ const styles: readonly (readonly [channel: string, name: string, unsaid?: string
   ["opacity", "opacity", "1"],
 ];
 
-/** Whether two items of one mark look the same wherever they stand. Channels by their names, for it is asked of every item. */
+/** The others that an item's attributes are made of. */
+const further = ["fill", "strokeMiterLimit", "align", "font", "fontSize", "fontStyle", "fontVariant", "fontWeight"];
+const channels = [...styles.map(([channel]) => channel), ...further];
+
+/** Whether two items of one mark look the same wherever they stand. */
 export function areStyledAlike(one: Item, other: Item): boolean {
-  return (
-    one.fill === other.fill &&
-    one.fillOpacity === other.fillOpacity &&
-    one.stroke === other.stroke &&
-    one.strokeOpacity === other.strokeOpacity &&
-    one.strokeWidth === other.strokeWidth &&
-    one.strokeCap === other.strokeCap &&
-    one.strokeJoin === other.strokeJoin &&
-    one.strokeDash === other.strokeDash &&
-    one.strokeDashOffset === other.strokeDashOffset &&
-    one.strokeMiterLimit === other.strokeMiterLimit &&
-    one.opacity === other.opacity &&
-    one.align === other.align &&
-    one.font === other.font &&
-    one.fontSize === other.fontSize &&
-    one.fontStyle === other.fontStyle &&
-    one.fontVariant === other.fontVariant &&
-    one.fontWeight === other.fontWeight
-  );
+  for (const channel of channels) if (one[channel] !== other[channel]) return false;
+  return true;
 }
 
 export type Style = Readonly<{ text: string; hasStroke: boolean; hasFill: boolean }>;

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { type CopiedReading, copiedPhase } from "../../../src/analysis/plausibility/copied-phase.ts";
+import { copiedPhase } from "../../../src/analysis/plausibility/copied-phase.ts";
+import type { CopiedReading } from "../../../src/analysis/plausibility/digits-of.ts";
 
 /** Two cycles out and back over six points; steps of 0.001 mA that no two readings share. */
 const found: readonly CopiedReading[] = [1, 2].flatMap((cycle) =>
