@@ -5,6 +5,7 @@ import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { deadSignalSightings } from "./evidence/dead-signal.ts";
 import { onceFor } from "./evidence/once-for.ts";
+import { signalEnds } from "./evidence/signal-order.ts";
 import { hasGrowingSpread, isSignificant, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
 import type { Evidence } from "./finding.ts";
@@ -46,13 +47,23 @@ function lostHereAndThere(evidence: CauseEvidence): readonly Sighting[] {
   const { faults, readings, slips } = evidence;
   const lost = faults.filter((index) => !slips.some((slip) => slip.index === index));
   if (lost.length === 0 || lost.length === readings.length) return [];
+  const silent = isSilent(evidence, lost);
+  const shown = silent ? "no signal at all" : "a fault instead of a distance";
+  const wire = silent ? ", or with a wire or a supply that makes contact only now and then" : "";
   return [
     {
-      says: `${countWords(lost.length, readings.length)} a fault instead of a distance. This is consistent with a sensor that loses its target there; it is no error of measurement.`,
+      says: `${countWords(lost.length, readings.length)} ${shown}. This is consistent with a sensor that loses its target there${wire}; it is no error of measurement.`,
       evidence: placesOf(evidence, lost),
       rivals: ["open-wire", "weak-target"],
     },
   ];
+}
+
+/** Of a signal that begins at zero: its lost readings stand at its low end, where no fault level is. */
+function isSilent({ readings, instrument }: CauseEvidence, lost: readonly number[]): boolean {
+  const { low, high } = signalEnds(instrument);
+  const there = readings.filter(({ index }) => lost.includes(index));
+  return low === 0 && there.every(({ reading }) => (reading.signal ?? reading.signalAtCard ?? high) < high / 2);
 }
 
 /** The reading is that of the point before, while other cycles are right there. */

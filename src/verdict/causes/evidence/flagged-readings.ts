@@ -19,26 +19,49 @@ export type Echoes = { factor: 2 | 3; members: readonly number[] };
  * with an output from zero looks on a loop that is declared with a live zero. Where no signal was read, counts or the
  * controller's value of a live-zero loop are looked at instead.
  *
+ * A signal that begins at zero has no low fault level. There readings that show nothing are faults where they are several,
+ * and other readings of the same test points show something: an output that stands at its low end shows it every time.
+ *
  * @param readings of one phase
  * @param loop with its fault levels
  * @returns indexes of the readings
- * Source: NAMUR NE 43 for the levels.
+ * Source: NAMUR NE 43 for the levels; own choice for a signal from zero.
  * @example faultReadings(evidence.readings, evidence.loop) // []
  */
 export function faultReadings(readings: readonly StagedReading[], loop: Loop): readonly number[] {
   const axis = firstRead(readings);
   if (axis === undefined) return [];
-  const suspects = readings.filter((reading) => isFault(reading, axis, loop));
+  const silent = silentReadings(readings, axis, loop);
+  const suspects = readings.filter((reading) => isFault(reading, axis, loop) || silent.includes(reading));
   const others = readings.filter((reading) => !suspects.includes(reading));
   const line = stageLine({ stage: "sensor", input: "reference", output: axis }, others, loop, 0);
   if (line === undefined) return suspects.map(({ index }) => index);
   const limit = Math.min(thresholds.slipWithinScatters * line.scatter + 1e-9, thresholds.onLineWithin);
-  return suspects
-    .filter(({ percent }) => {
-      const given = percent.reference as number;
-      return Math.abs((percent[axis] as number) - given - stageErrorAt(line.fit, given).percentSpan) > limit;
-    })
-    .map(({ index }) => index);
+  const off = suspects.filter(({ percent }) => {
+    const given = percent.reference as number;
+    return Math.abs((percent[axis] as number) - given - stageErrorAt(line.fit, given).percentSpan) > limit;
+  });
+  return withoutLoneSilent(off, silent).map(({ index }) => index);
+}
+
+/** One alone may as well be a slip of the typing hand. */
+const fewestSilent = 2;
+
+function withoutLoneSilent(off: readonly StagedReading[], silent: readonly StagedReading[]): readonly StagedReading[] {
+  const isLone = off.filter((reading) => silent.includes(reading)).length < fewestSilent;
+  return isLone ? off.filter((reading) => !silent.includes(reading)) : off;
+}
+
+/** No current and no voltage, where the signal begins at zero and the same test point shows something at other times. */
+function silentReadings(readings: readonly StagedReading[], axis: Axis, loop: Loop): readonly StagedReading[] {
+  const { outputAtLower, outputAtUpper } = loop.characteristics.signal;
+  const isFromZero = Math.min(outputAtLower, outputAtUpper) === 0;
+  if (!isFromZero || (axis !== "signal" && axis !== "signalAtCard")) return [];
+  const isSilent = ({ reading }: StagedReading) =>
+    100 * Math.abs(reading[axis] ?? Number.NaN) <=
+    thresholds.noVoltagePercent * Math.abs(outputAtUpper - outputAtLower);
+  const speaking = new Set(readings.filter((reading) => !isSilent(reading)).map(({ point }) => point));
+  return readings.filter((reading) => isSilent(reading) && speaking.has(reading.point));
 }
 
 function firstRead(readings: readonly StagedReading[]): Axis | undefined {

@@ -1,9 +1,10 @@
 import { indicatedDistance } from "../../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../../analysis/readings/loop.ts";
 import { type StageLine, stageErrorAt } from "../../../analysis/stages/stage-lines.ts";
-import { axisCharacteristic, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
+import { axisCharacteristic, inUnitOf, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import { type Axis, axes } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
+import { gapShare } from "../../../model/test-points.ts";
 import { thresholds } from "./thresholds.ts";
 
 /** A number that fits its neighbours as soon as two digits change places or the decimal mark moves. */
@@ -12,7 +13,7 @@ export type TypingSlip = {
   axis: Axis;
   typed: number;
   meant: number;
-  kind: "two digits exchanged" | "decimal mark moved";
+  kind: "two digits exchanged" | "decimal mark moved" | "the reference is not that of its point";
   /** Error of the reading before and after, percent of span. */
   before: number;
   after: number;
@@ -23,6 +24,8 @@ export type TypedDecimals = Partial<Record<Axis, number>>;
 
 /** More than this part of the readings would be another fault. */
 const mostSlips = 0.1;
+/** References that contradict the points of their own rows may be more, as in a column filled down: own choice. */
+const mostOfPoints = 0.3;
 
 /**
  * Looks for readings that lie far out and that one slip of the typing hand explains.
@@ -32,9 +35,10 @@ const mostSlips = 0.1;
  * @param loop for the ideal lines
  * @param decimals as typed in each column
  * @param leastDeviation percent of span: what lies less far out is left alone
- * @returns at most one slip a reading, the one that fits best; none where more than a tenth of the readings would be slips
- * Source: own choice: adjacent digits exchanged (the difference is divisible by 9 in the last digits), or a factor of 10,
- *   100 or 1000.
+ * @returns at most one slip a reading, the one that fits best; none where more than a tenth of the readings would be
+ *   slips, or more than three tenths references that contradict their points
+ * Source: own choice: adjacent digits exchanged (the difference is divisible by 9 in the last digits), a factor of 10,
+ *   100 or 1000, or a reference farther from the point of its row than a test point is wide.
  * @example typingSlips(evidence.readings, [stage.line], evidence.loop, { signal: 3 }, 0.25) // []
  */
 export function typingSlips(
@@ -45,7 +49,9 @@ export function typingSlips(
   leastDeviation: number,
 ): readonly TypingSlip[] {
   const slips = readings.flatMap((reading) => bestSlip(reading, lines, loop, decimals, leastDeviation) ?? []);
-  return slips.length > Math.max(1, mostSlips * readings.length) ? [] : slips;
+  const ofPoints = slips.filter(({ kind }) => kind === ofPoint);
+  const isOften = slips.length - ofPoints.length > Math.max(1, mostSlips * readings.length);
+  return isOften || ofPoints.length > Math.max(1, mostOfPoints * readings.length) ? [] : slips;
 }
 
 function bestSlip(
@@ -60,16 +66,26 @@ function bestSlip(
   const found = axes.flatMap((axis) => {
     const typed = reading.reading[axis];
     if (typed === undefined) return [];
-    return alternatives(typed, decimals[axis] ?? 0).flatMap(({ meant, kind }) => {
-      const changed = { ...reading.percent, [axis]: percentOf(loop, axis, meant) };
-      const after = worstOf(changed, lines);
-      const fits = after.scatters <= thresholds.slipWithinScatters || after.percent <= leastDeviation / 2;
-      return fits && after.percent < before.percent / 3
-        ? [{ index: reading.index, axis, typed, meant, kind, before: before.percent, after: after.percent }]
-        : [];
-    });
+    return [...alternatives(typed, decimals[axis] ?? 0), ...pointInstead(reading, axis, loop)].flatMap(
+      ({ meant, kind }) => {
+        const changed = { ...reading.percent, [axis]: percentOf(loop, axis, meant) };
+        const after = worstOf(changed, lines);
+        const fits = after.scatters <= thresholds.slipWithinScatters || after.percent <= leastDeviation / 2;
+        return fits && after.percent < before.percent / 3
+          ? [{ index: reading.index, axis, typed, meant, kind, before: before.percent, after: after.percent }]
+          : [];
+      },
+    );
   });
   return found.sort((left, right) => left.after - right.after)[0];
+}
+
+const ofPoint = "the reference is not that of its point";
+
+/** The row says itself where the target was meant to be. */
+function pointInstead({ point, percent }: StagedReading, axis: Axis, loop: Loop): readonly Alternative[] {
+  if (axis !== "reference" || Math.abs((percent.reference as number) - point) <= 100 * gapShare) return [];
+  return [{ meant: inUnitOf(loop, "reference", point), kind: ofPoint }];
 }
 
 /** How far the worst stage of a reading is from that stage's line. */
@@ -95,7 +111,9 @@ function percentOf(loop: Loop, axis: Axis, output: number): number | undefined {
   return (100 * (indicatedDistance(characteristic, output) - characteristic.rangeLower)) / spanOf(characteristic);
 }
 
-function alternatives(typed: number, decimals: number): readonly { meant: number; kind: TypingSlip["kind"] }[] {
+type Alternative = Pick<TypingSlip, "meant" | "kind">;
+
+function alternatives(typed: number, decimals: number): readonly Alternative[] {
   const sign = typed < 0 ? -1 : 1;
   // A zero in front may be one that changed places: 401 typed as 041.
   const digits = [..."0", ...Math.abs(typed).toFixed(Math.min(decimals, 12)).replace(".", "")];

@@ -5,6 +5,7 @@ import {
   heldStageReadings,
   stagePlateaus,
 } from "../../../../src/verdict/causes/evidence/flagged-readings.ts";
+import { signalKinds } from "../../../computed/faults/faulty-loop.ts";
 import { planted } from "../planted.ts";
 
 const ends = { stage: "sensor", input: "reference", output: "signal" } as const;
@@ -21,6 +22,24 @@ test("readings at 3.5 mA report a fault, and only those", () => {
 test("a signal below 3.6 mA that lies on the line of the others is a measurement after all", () => {
   const { readings, loop } = planted({ seen: (part) => 1.25 * part - 0.25 });
   expect(readings.some(({ reading }) => (reading.signal ?? 9) < 3.6)).toBe(true);
+  expect(faultReadings(readings, loop)).toEqual([]);
+});
+
+test("no voltage now and then is a fault of a signal from zero; once it may be a slip, and every time the end of the range", () => {
+  const voltage = { kind: signalKinds["0–10"] };
+  const silentAt = (isSilent: (part: number, cycle: number) => boolean) => {
+    const { readings, loop } = planted(
+      { signal: (signal, { part, cycle }) => (isSilent(part, cycle) ? 0.002 : signal) },
+      voltage,
+    );
+    return faultReadings(readings, loop).map((index) => readings[index]!.reading.signal);
+  };
+  const twice = silentAt((part, cycle) => cycle === 2 && part > 0.45 && part < 0.65);
+  expect(twice.length).toBeGreaterThan(1);
+  expect(new Set(twice)).toEqual(new Set([0.002]));
+  expect(silentAt(() => false)).toEqual([]);
+  expect(silentAt((part) => part > 0.45 && part < 0.65)).toEqual([]);
+  const { readings, loop } = planted({ sheet: (sheet) => sheet.with(4, { ...sheet[4]!, signal: 0 }) }, voltage);
   expect(faultReadings(readings, loop)).toEqual([]);
 });
 

@@ -27,6 +27,28 @@ test("a wild number that no slip explains, and readings without one, give none",
   expect(planted({}).slips).toEqual([]);
 });
 
+test("references filled down beside points that say another distance are slips, however many of the first half they are", () => {
+  const filled = (count: number) =>
+    planted({
+      sheet: (readings) => {
+        const named = readings.map((reading) => ({ ...reading, point: Math.round(reading.reference) }));
+        return named.map((reading, place) =>
+          place > 0 && place <= count ? { ...reading, reference: named[0]!.reference } : reading,
+        );
+      },
+    });
+  const { slips, readings } = filled(4);
+  expect(slips.map(({ index, axis, kind }) => [index, axis, kind])).toEqual(
+    [1, 2, 3, 4].map((index) => [index, "reference", "the reference is not that of its point"]),
+  );
+  for (const { index, meant } of slips) expect(meant).toBeCloseTo(readings[index]!.reading.point!, 9);
+  expect(filled(0).slips).toEqual([]);
+  const half = filled(readings.length / 2).slips.filter(
+    ({ kind }) => kind === "the reference is not that of its point",
+  );
+  expect(half).toEqual([]);
+});
+
 test("where readings scatter the more the farther the target is, no slip is looked for", () => {
   const wide = planted({
     noise: (noise, { part }) => noise * (1 + 60 * Math.max(0, part) ** 2),
