@@ -1,6 +1,7 @@
 import { spanOf } from "../../model/range.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { lineBetween } from "../../numeric/line-between.ts";
+import { lineOfLeastShare } from "../../numeric/line-of-least-share.ts";
 import { mean } from "../../numeric/mean.ts";
 import type { ToleranceLimits } from "../readings/tolerance.ts";
 import { type Figure, notDetermined } from "./figure.ts";
@@ -22,15 +23,30 @@ export type ErrorToCorrect = { reference: number; indicated: number; limits: Tol
 export type RangeEnds = { rangeLower: number; rangeUpper: number };
 
 /**
- * The two constants that bring all errors farthest inside their limits, or least far out of them.
+ * How far an error lies from the middle between its limits, as a part of half their distance: up to 1 is inside.
+ *
+ * @param error distance
+ * @param limits that it should lie between, distance
+ * @returns part of the room on that side of the middle; 1 on a limit, infinite beyond limits that leave no room
+ * Source: own choice.
+ * @example shareOfRoom(-3, { low: -2, high: 2 }) // 1.5
+ */
+export function shareOfRoom(error: number, { low, high }: ToleranceLimits): number {
+  const off = Math.abs(error - (low + high) / 2);
+  return off === 0 ? 0 : off / ((high - low) / 2);
+}
+
+/**
+ * The two constants that leave all errors the least part of the room between their limits.
  *
  * Where the limits are the same everywhere and symmetric, this is the correction that leaves the least worst error there
- * is (minimax); where they differ, the one that would pass if any does.
+ * is (minimax). Where they differ along the range, no error comes nearer to its limit, in parts of that limit, than has to
+ * be: the correction passes if any does, and a straight line is put right at both ends.
  *
  * @param errors at two or more indicated distances; distances in one unit
  * @param range its ends, in that unit
  * @returns what the range ends are to stand for; or the reason why there is none
- * Source: own choice; the line is `lineBetween`.
+ * Source: own choice; the line is `lineOfLeastShare`, and `lineBetween` where limits leave no room at all.
  * @example bestCorrection([0, 1, 2, 3].map((indicated, at) => ({ indicated, reference: [0, 1, 4, 9][at] ?? 0, limits: {
  *   low: -1, high: 1 } })), { rangeLower: 0, rangeUpper: 3 }) // { lower: -1, upper: 8 }
  */
@@ -38,13 +54,23 @@ export function bestCorrection(errors: readonly ErrorToCorrect[], range: RangeEn
   const indicated = errors.map((error) => error.indicated);
   const between = greatestOf(indicated) - leastOf(indicated);
   if (!(between > leastDifference * spanOf(range))) return notDetermined("fewer than two indicated distances");
-  const line = lineBetween(
+  const line = bestLine(indicated, errors);
+  const at = (distance: number) => line.valueAtMean + line.slope * (distance - line.abscissaMean);
+  return { lower: at(range.rangeLower), upper: at(range.rangeUpper) };
+}
+
+function bestLine(indicated: readonly number[], errors: readonly ErrorToCorrect[]) {
+  const halfWidths = errors.map(({ limits }) => (limits.high - limits.low) / 2);
+  const [first] = halfWidths;
+  if (leastOf(halfWidths) > 0 && halfWidths.some((width) => width !== first)) {
+    const middles = errors.map(({ reference, limits }) => reference + (limits.low + limits.high) / 2);
+    return lineOfLeastShare(indicated, middles, halfWidths);
+  }
+  return lineBetween(
     indicated,
     errors.map(({ reference, limits }) => reference + limits.low),
     errors.map(({ reference, limits }) => reference + limits.high),
   );
-  const at = (distance: number) => line.valueAtMean + line.slope * (distance - line.abscissaMean);
-  return { lower: at(range.rangeLower), upper: at(range.rangeUpper) };
 }
 
 /** The readings of one test point, distances: as many references as indicated distances. */

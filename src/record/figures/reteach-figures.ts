@@ -7,10 +7,10 @@ export const reteachFigures = Object.freeze([
     name: "Best two constants",
     unit: "distance",
     meaning:
-      "The new zero and span that bring the judged errors farthest inside their limits; no other two constants do " +
-      "better. If an error stays outside, no re-teach can cure the loop.",
-    formula: "min over lines x = A + B · d of max over errors of the distance beyond the limits, computed exactly",
-    source: "own choice: the minimax line between limits",
+      "The new zero and span that leave the judged errors the least part of the room between their limits; no other two " +
+      "constants do better. If an error stays outside, no re-teach can cure the loop.",
+    formula: "min over lines x = A + B · d of max over errors of |error − middle of its limits|/half their width",
+    source: "own choice: the minimax line, weighted by the limits",
     fields: ["best.lower", "best.upper"],
   },
   {

@@ -108,12 +108,12 @@ function standingSightings(
 
 /** Railed only next to the end of the range, the line of the rest says all: a shift or a gain, no other range. */
 function isShiftAlone(
-  { railed, stages, mattering }: CauseEvidence,
+  { railed, stages, matteringAtEnds }: CauseEvidence,
   { cause, plateau }: { cause: StandingCause; plateau: Plateau },
 ): boolean {
   const sensor = stages.find(({ stage }) => stage === "sensor" || stage === "sensor and wiring");
   const isNearEnd = plateau.end === "lower" ? plateau.knee < rangeEndWithin : plateau.knee > 100 - rangeEndWithin;
-  const isExplained = sensor !== undefined && isOff(sensor, mattering);
+  const isExplained = sensor !== undefined && isOff(sensor, matteringAtEnds);
   const isRailed = plateau.members.every((member) => railed.includes(member));
   return cause === "target-beyond-range" && isNearEnd && isRailed && isExplained;
 }

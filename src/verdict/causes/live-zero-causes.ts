@@ -48,7 +48,7 @@ export const fromZeroScaledAsLiveZero: Cause = {
 
 function sightings(evidence: CauseEvidence, { id, title }: Cause, shape: string): readonly Sighting[] {
   return evidence.stages
-    .filter((stage) => isOff(stage, evidence.mattering) && liveZeroMistake(evidence, stage) === id)
+    .filter((stage) => isOff(stage, evidence.matteringAtEnds) && liveZeroMistake(evidence, stage) === id)
     .map((stage) => sightingIn(evidence, stage, title, shape));
 }
 

@@ -35,7 +35,7 @@ const missing: Readonly<Partial<Record<StageEvidence["stage"], string>>> = {
 function sharedStage(evidence: CauseEvidence, stage: StageEvidence): readonly CauseNote[] {
   const column = missing[stage.stage];
   if (column === undefined) return [];
-  const off = isOff(stage, evidence.mattering);
+  const off = isOff(stage, evidence.matteringAtEnds);
   const last = stage.stage === "whole loop" ? "the scaling" : "the input card";
   return [
     {
@@ -68,8 +68,8 @@ function airContradicted(evidence: CauseEvidence): readonly CauseNote[] {
   const stage = evidence.stages.find(({ stage: name }) => name === "sensor" || name === "sensor and wiring");
   const air = stage && statedAirOf(evidence, stage);
   if (stage === undefined || air?.isStatedUncorrected !== true) return [];
-  const isAsAirSays = !isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.mattering);
-  if (isOff(stage, evidence.mattering) || isAsAirSays) return [];
+  const isAsAirSays = !isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.matteringAtEnds);
+  if (isOff(stage, evidence.matteringAtEnds) || isAsAirSays) return [];
   const unit = "% of span";
   return [
     {

@@ -186,7 +186,7 @@ function whatTells({ instrument }: CauseEvidence): string {
 
 const wiringLines = onceFor((evidence) =>
   evidence.stages
-    .filter((stage) => stage.stage === "wiring" && isOff(stage, evidence.mattering))
+    .filter((stage) => stage.stage === "wiring" && isOff(stage, evidence.matteringAtEnds))
     .map((stage) => ({ stage, ...wiringLine(evidence, stage) })),
 );
 

@@ -6,6 +6,7 @@ import {
   correctedDistance,
   endsCorrection,
   type RangeEnds,
+  shareOfRoom,
 } from "../../analysis/figures/two-constant-correction.ts";
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import type { Direction } from "../../model/calibration-words.ts";
@@ -107,7 +108,7 @@ export function correctionOf(errors: readonly JudgedError[], context: ReteachCon
  * @param errors that the rule judges, one or more
  * @param context decision rule, range
  * @param correction what the range ends are to stand for; left out for the errors as they are
- * @returns the error that lies farthest beyond its limit, or comes nearest to it
+ * @returns the error that takes up most of the room between its limits
  * @throws RangeError where there is no error
  * Source: `decidePoint`.
  * @example errorLeft([judgedError(0, 2), judgedError(100, 2)], { rule: { name: "simple acceptance", guardFactor: 0 },
@@ -120,7 +121,7 @@ export function errorLeft(
 ): ErrorLeft {
   const [first, ...others] = errors.map((error) => judged(error, correction, context));
   if (first === undefined) throw new RangeError("errorLeft: requires at least one error");
-  const worst = others.reduce((left, right) => (right.excess > left.excess ? right : left), first);
+  const worst = others.reduce((left, right) => (right.share > left.share ? right : left), first);
   const statements = [first, ...others].map(({ statement }) => statement);
   const { error, errorDistance } = worst;
   return {
@@ -135,8 +136,7 @@ export function errorLeft(
 function judged(error: JudgedError, correction: Correction, context: ReteachContext) {
   const errorDistance = correctedDistance(error.indicated, correction, context.range) - error.reference;
   const { statement, acceptance } = decided(error, errorDistance, context);
-  const { low, high } = acceptance ?? error.tolerance;
-  return { error, errorDistance, statement, excess: Math.max(low - errorDistance, errorDistance - high) };
+  return { error, errorDistance, statement, share: shareOfRoom(errorDistance, acceptance ?? error.tolerance) };
 }
 
 function decided(

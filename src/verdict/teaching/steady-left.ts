@@ -1,5 +1,10 @@
 import { isDetermined } from "../../analysis/figures/figure.ts";
-import { bestCorrection, correctedDistance, type RangeEnds } from "../../analysis/figures/two-constant-correction.ts";
+import {
+  bestCorrection,
+  correctedDistance,
+  type RangeEnds,
+  shareOfRoom,
+} from "../../analysis/figures/two-constant-correction.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { mean } from "../../numeric/mean.ts";
@@ -79,12 +84,11 @@ type Left = { error: number; low: number; high: number };
  */
 function bearingPlaces(groups: readonly Group[], range: RangeEnds): readonly number[] {
   const left = allLeft(groups, range);
-  const excesses = left.map(({ error, low, high }) => Math.max(low - error, error - high));
+  const shares = left.map(({ error, ...limits }) => shareOfRoom(error, limits));
   const parts = left.map(partOf);
-  const [farthest, worst] = [greatestOf(excesses), greatestOf(parts)];
-  const width = greatestOf(left.map(({ low, high }) => high - low));
+  const [farthest, worst] = [greatestOf(shares), greatestOf(parts)];
   return left.flatMap((_, place) =>
-    excesses[place]! >= farthest - rounding * width || parts[place]! >= worst * (1 - rounding) ? [place] : [],
+    shares[place]! >= farthest - rounding || parts[place]! >= worst * (1 - rounding) ? [place] : [],
   );
 }
 

@@ -4,6 +4,7 @@ import {
   bestCorrection,
   correctedDistance,
   endsCorrection,
+  shareOfRoom,
 } from "../../../src/analysis/figures/two-constant-correction.ts";
 import { frozen } from "../../charts/frozen.ts";
 import { expectNear } from "../sample-loop.ts";
@@ -32,6 +33,26 @@ test("limits that are wide at the far end let the near end come first", () => {
   if (!isDetermined(found)) throw new Error("no correction");
   const left = wide.map(({ indicated, reference }) => correctedDistance(indicated, found, range) - reference);
   for (const error of left.slice(0, 3)) expectNear(Math.abs(error), 0.1, 1e-15);
+});
+
+test("a shift that is the same everywhere is taken off at both ends, though the near limits are six times narrower", () => {
+  // 1 % of reading over 1000 to 6000 mm, every value 50 mm too high.
+  const shifted = [1000, 2000, 3000, 4000, 5000, 6000].map((reference) => ({
+    reference,
+    indicated: reference + 50,
+    limits: { low: -reference / 100, high: reference / 100 },
+  }));
+  const found = bestCorrection(shifted, { rangeLower: 1000, rangeUpper: 6000 });
+  if (!isDetermined(found)) throw new Error("no correction");
+  expectNear(found.lower, 950, 1e-9);
+  expectNear(found.upper, 5950, 1e-9);
+});
+
+test("a share of the room is of that side of the middle, and without room none is enough", () => {
+  expect(shareOfRoom(-3, { low: -2, high: 2 })).toBe(1.5);
+  expect(shareOfRoom(3, { low: 0, high: 4 })).toBe(0.5);
+  expect(shareOfRoom(0, { low: 0, high: 0 })).toBe(0);
+  expect(shareOfRoom(1, { low: 0, high: 0 })).toBe(Number.POSITIVE_INFINITY);
 });
 
 test("a re-teach at two points brings their mean errors to zero", () => {

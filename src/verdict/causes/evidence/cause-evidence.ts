@@ -41,8 +41,10 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
   ApartReadings & {
     readings: readonly StagedReading[];
     isByClock: boolean;
-    /** Smallest error that matters, percent of span. */
+    /** Smallest error that matters in the middle of the range, percent of span. */
     mattering: number;
+    /** The same at its lower and its upper end, where a tolerance may be another. */
+    matteringAtEnds: readonly [number, number];
     faults: readonly number[];
     held: readonly number[];
     echoes?: Echoes | undefined;
@@ -65,7 +67,7 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
 export function causeEvidence(inputs: CauseInputs): CauseEvidence {
   const { loop, decimals, sharedUncertainty, readings: _, ...facts } = inputs;
   const { readings, isByClock } = stagedReadings(inputs.readings, loop);
-  const mattering = thresholds.matteringPartOfTolerance * tolerancePercent(loop);
+  const mattering = thresholds.matteringPartOfTolerance * tolerancePercent(loop, 50);
   const faults = faultReadings(readings, loop);
   const measured = readings.filter(({ index }) => !faults.includes(index));
   const ends = stagesRead(readings);
@@ -113,6 +115,7 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     readings,
     isByClock,
     mattering,
+    matteringAtEnds: matteringAtEndsOf(loop, mattering),
     faults,
     held: sensor.held,
     echoes: sensor.echoes,
@@ -166,9 +169,18 @@ function leastSlip(stages: readonly StageEvidence[], mattering: number): number 
   return Math.max(mattering, greatestOf(stages.map(({ resolution }) => resolution)));
 }
 
-function tolerancePercent({ toleranceTerms, characteristics: { signal } }: Loop): number {
-  const middle = (signal.rangeLower + signal.rangeUpper) / 2;
-  const { low, high } = toleranceAt(toleranceTerms, signal, middle);
+/** Own choice: where a tolerance vanishes at an end, what is smaller than this part of the middle's does not matter. */
+const leastPartAtEnds = 0.1;
+
+function matteringAtEndsOf(loop: Loop, mattering: number): readonly [number, number] {
+  const at = (percent: number) =>
+    Math.max(thresholds.matteringPartOfTolerance * tolerancePercent(loop, percent), leastPartAtEnds * mattering);
+  return [at(0), at(100)];
+}
+
+function tolerancePercent({ toleranceTerms, characteristics: { signal } }: Loop, percent: number): number {
+  const distance = signal.rangeLower + (percent / 100) * (signal.rangeUpper - signal.rangeLower);
+  const { low, high } = toleranceAt(toleranceTerms, signal, distance);
   return (100 * Math.min(-low, high)) / spanOf(signal);
 }
 

@@ -88,7 +88,7 @@ const countsWouldTell =
 const scalingLines = onceFor((evidence) =>
   evidence.stages
     .filter(({ stage }) => stage === "input card" || stage === "scaling" || stage === "input card and scaling")
-    .filter((stage) => isOff(stage, evidence.mattering) && liveZeroMistake(evidence, stage) === undefined)
+    .filter((stage) => isOff(stage, evidence.matteringAtEnds) && liveZeroMistake(evidence, stage) === undefined)
     .map((stage) => scalingLine(evidence, stage)),
 );
 

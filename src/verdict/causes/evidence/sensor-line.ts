@@ -78,7 +78,7 @@ export function sensorLineSightings(
 
 const sensorLines = onceFor((evidence): readonly SensorLine[] => {
   const stage = evidence.stages.find(({ stage: name }) => name === "sensor" || name === "sensor and wiring");
-  if (stage === undefined || !isOff(stage, evidence.mattering)) return [];
+  if (stage === undefined || !isOff(stage, evidence.matteringAtEnds)) return [];
   if (liveZeroMistake(evidence, stage) !== undefined) return [];
   if (isTurnedRound(stage)) return [lineOf(evidence, stage, { cause: "slope-turned-round", rivals: [] })];
   const named = byPlace(evidence, stage);
@@ -103,7 +103,7 @@ function isTakenOff({ cause }: Named, stage: StageEvidence, { isStatedUncorrecte
 function airAndRest(evidence: CauseEvidence, stage: StageEvidence, air: StatedAir): readonly SensorLine[] {
   const [near, far] = [errorWords(evidence, air.near), errorWords(evidence, air.far)];
   const ofAir: SensorLine = { cause: "air-temperature", place: "face", rivals: [], stage, gain: air.gain, near, far };
-  if (!isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.mattering))
+  if (!isOff({ ...air.rest, sharedUncertainty: stage.sharedUncertainty }, evidence.matteringAtEnds))
     return [{ ...ofAir, rivals: ["both-ends-taught-wrong"] }];
   const rest = byPlace(evidence, air.rest, false);
   const before = `The stated air explains ${far} at the far end, and that is taken off first. `;

@@ -113,16 +113,16 @@ export function lineErrorAt(stage: StageEvidence, percent: number): StageError {
  * Whether a stage's line has an error worth a cause: above the limit that matters, and beyond what noise does.
  *
  * @param stage with or without a line
- * @param mattering smallest error that matters, percent of span
+ * @param matteringAtEnds smallest errors that matter at the lower and at the upper end of the range, percent of span
  * @returns true where one end of the range has such an error
  * Source: own choice, see `thresholds`.
- * @example isOff(stage, 0.25) // true
+ * @example isOff(stage, [0.25, 0.25]) // true
  */
-export function isOff(stage: StageEvidence, mattering: number): boolean {
+export function isOff(stage: StageEvidence, matteringAtEnds: readonly [number, number]): boolean {
   const { line } = stage;
   if (line === undefined) return false;
-  return [0, 100].some((end) => {
-    const { percentSpan, standardUncertainty } = lineErrorAt(stage, end);
+  return matteringAtEnds.some((mattering, place) => {
+    const { percentSpan, standardUncertainty } = lineErrorAt(stage, 100 * place);
     const freedom = Math.max(1, line.fit.degreesOfFreedom);
     return Math.abs(percentSpan) > mattering && isSignificant(percentSpan, standardUncertainty, freedom);
   });

@@ -14,9 +14,9 @@ import { nothingWrong, planted } from "../planted.ts";
 const sensor = (fault: Parameters<typeof planted>[0]) => planted(fault).stages[0]!;
 
 test("a shift of 2 % is off, nothing is not", () => {
-  expect(isOff(sensor({ seen: (part) => part + 0.02 }), 0.25)).toBe(true);
-  expect(isOff(sensor({}), 0.25)).toBe(false);
-  expect(isOff(sensor({ seen: (part) => part + 0.002 }), 0.25), "below what matters").toBe(false);
+  expect(isOff(sensor({ seen: (part) => part + 0.02 }), [0.25, 0.25])).toBe(true);
+  expect(isOff(sensor({}), [0.25, 0.25])).toBe(false);
+  expect(isOff(sensor({ seen: (part) => part + 0.002 }), [0.25, 0.25]), "below what matters").toBe(false);
 });
 
 test("4.17 uncertainties on 60 degrees of freedom are reached by noise once in ten thousand", () => {
@@ -29,7 +29,7 @@ test("a bow widens the uncertainty of the line, so that it is no shift", () => {
   const bowed = sensor({ seen: (part) => part + 0.04 * part * (1 - part) });
   expect(isBowed(bowed.bow!)).toBe(true);
   expect(lineErrorAt(bowed, 0).standardUncertainty).toBeGreaterThan(0.25);
-  expect(isOff(bowed, 0.25)).toBe(false);
+  expect(isOff(bowed, [0.25, 0.25])).toBe(false);
   expect(isBowed(sensor({}).bow!)).toBe(false);
 });
 
