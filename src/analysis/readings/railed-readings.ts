@@ -88,7 +88,8 @@ function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailConte
   return there.flatMap(({ index, input, output }) => {
     const expected = line.intercept + line.slope * input;
     const isIdealRailed = side * (input - output) >= -Math.max(levelWithin, context.step);
-    return side * (expected - output) > beyond ? [{ index, end, expected, isIdealRailed }] : [];
+    // Held against the outermost of them: noise alone puts one of several readings farther in than the line.
+    return side * expected - level > beyond ? [{ index, end, expected, isIdealRailed }] : [];
   });
 }
 
@@ -135,14 +136,14 @@ function standsStill(
   return isStill && isAtEnd;
 }
 
-/** An output cannot give less than nothing. */
+/** An output that does not go below zero cannot give less than nothing; one of both signs can. */
 function isTrueZero(end: "low" | "high", level: number, { characteristics: { signal } }: Loop): boolean {
   const [low, high] = [signal.outputAtLower, signal.outputAtUpper].toSorted((one, other) => one - other) as [
     number,
     number,
   ];
   const zero = (-100 * low) / (high - low);
-  return end === "low" && -level <= zero + levelWithin;
+  return end === "low" && low >= 0 && -level <= zero + levelWithin;
 }
 
 function lineOf(rest: readonly Seen[]) {

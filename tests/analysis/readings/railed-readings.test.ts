@@ -48,6 +48,19 @@ test("a voltage cannot go below 0 V, and stops somewhere above its upper end", (
   expect(railedIn(volts, (part) => Math.min(10.3, 10 * part + 0.5))).toEqual([100]);
 });
 
+test("an output of both signs has no true zero at its low end: there its numbers are numbers", () => {
+  const bothSigns = loop(-10, 10, "V");
+  expect(railedIn(bothSigns, (part) => -10 + 20 * part + (part === 0 ? 0.15 : 0))).toEqual([]);
+  expect(railedIn(loop(10, -10, "V"), (part) => 10 - 20 * part + (part === 1 ? 0.3 : 0))).toEqual([]);
+  expect(railedIn(bothSigns, (part) => Math.max(-10.2, -10 + 20 * part - 0.6))).toEqual([0]);
+});
+
+test("one reading beside zero that noise put farther in than its fellows is a number", () => {
+  // 0.009 V is 0.09 % of span, where the others read 0.003 to 0.007 V and the line of the rest says 0.
+  const once = (part: number, place: number) => (part > 0 ? 10 * part : place === 0 ? 0.01 : 0.005);
+  expect(railedIn(volts, once)).toEqual([]);
+});
+
 test("a signal that stands still at its nominal end while the reference moves is railed", () => {
   expect(railedIn(milliamps, (part) => Math.min(20, 4 + 16 * part + 3))).toEqual([87.5, 100]);
 });
