@@ -6,6 +6,7 @@ import { hysteresis, notSettled, playInRig } from "./direction-causes.ts";
 import type { NamedCause } from "./finding.ts";
 import { beyondRange, blindZone, currentLimited, obstruction } from "./limit-causes.ts";
 import { fromZeroScaledAsLiveZero, liveZeroScaledFromZero } from "./live-zero-causes.ts";
+import { onePointOff } from "./lone-point-causes.ts";
 import { lostAndHeld, lostWithFault, weakTarget } from "./lost-target-causes.ts";
 import {
   bothConstantsWrong,
@@ -62,6 +63,7 @@ export const causes: readonly Cause[] = [
   beyondRange,
   otherChannel,
   clampedOrCut,
+  onePointOff,
   liveZeroScaledFromZero,
   fromZeroScaledAsLiveZero,
   slopeTurnedRound,

@@ -7,6 +7,7 @@ import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeNumber, unitOf } from "./evidence/line-words.ts";
 import { signalEnds } from "./evidence/signal-order.ts";
 import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { statedBlindZoneSightings } from "./evidence/stated-blind-zone.ts";
 import { thresholds } from "./evidence/thresholds.ts";
 import type { Evidence } from "./finding.ts";
 
@@ -46,6 +47,7 @@ export const blindZone: Cause = {
   detect: (evidence) => [
     ...standingSightings(evidence, "blind-zone", "targets inside the blind zone of the sensor"),
     ...echoSightings(evidence),
+    ...statedBlindZoneSightings(evidence),
   ],
 };
 

@@ -91,7 +91,7 @@ export function rescaleStep(state: PhaseState, ofScaling: PhaseState["findings"]
     rule: "the controller makes something wrong of a signal, whatever the sensor gives: that is for the controller to put right",
     reasons: [
       ...ofScaling.map((finding) => reasonOf(finding)),
-      ...(part > 0 ? [`What the controller makes of the signal is off by ${partWords(part)}.`] : []),
+      ...(part > 0 && isOfConstants ? [`What the controller makes of the signal is off by ${partWords(part)}.`] : []),
       ...sensorReason(state),
       ...(constants === "of the instrument's row" && !isAlone ? [onceOnly] : []),
     ],

@@ -136,14 +136,24 @@ function faultStep({ faultReadings }: PhaseState): RecommendedStep {
   });
 }
 
-/** Each stage passes by itself, and what they add up to does not: the one with the greater share is worked on. */
+/** Beyond the sum of both by this factor, something else is in it: own choice, for what rounding and scatter add. */
+const beyondSum = 1.1;
+
+/**
+ * No cause was found. Each stage passes by itself, and what they add up to does not: the one with the greater share is
+ * worked on. What is more than both make together sits in what follows the signal, at some readings only.
+ */
 function sumStep(state: PhaseState): RecommendedStep {
   const part = controllerPart(state);
-  const isSensor = (state.sensor?.worst ?? 0) >= part;
+  const [ofSensor, ofAll] = [state.sensor?.worst ?? 0, state.controller?.worst ?? 0];
+  const isMore = ofAll > beyondSum * (ofSensor + part);
+  const isSensor = !isMore && ofSensor >= part;
   const [card] = part > scalingPart(state) ? repairSteps(state, [], cardRepairs(state, [])) : [];
   const step = isSensor ? sensorStep(state) : (card ?? rescaleStep(state, [], true));
   const greater = isSensor ? "sensor" : card === undefined ? "controller" : "input card";
-  const reason = `Sensor and controller pass each by itself, but not what they add up to; the ${greater} has the greater share.`;
+  const reason = isMore
+    ? `The worst reading of the value is ${partWords(ofAll)}, and sensor and line of the controller together make ${partWords(ofSensor + part)}: the rest sits in what follows the signal, at some readings, and no cause that is looked for is seen there.`
+    : `Sensor and controller pass each by itself, but not what they add up to; the ${greater} has the greater share.`;
   return { ...step, reasons: [{ says: reason }, ...step.reasons] };
 }
 

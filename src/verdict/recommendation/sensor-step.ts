@@ -41,6 +41,8 @@ function noTeach(forecast: KnownForecast, state: PhaseState): RecommendedStep {
   const { sensor, rule, scatter } = state;
   const isRefused = sensor !== null && !exceeds(sensor.worst, 100) && rule.name !== "simple acceptance";
   if (isRefused) return betterStandard(forecast, state);
+  if (typeof scatter === "number" && !exceeds(scatter, state.thresholds.reteachScatterMax))
+    return readWorst(scatter, state);
   return stepOf({
     action: "cannot be decided",
     of: "readings",
@@ -51,6 +53,21 @@ function noTeach(forecast: KnownForecast, state: PhaseState): RecommendedStep {
       typeof scatter === "number"
         ? `Two standard deviations of repeated readings are ${partWords(scatter)}.`
         : `How far readings repeat is not determined: ${scatter.notDetermined}.`,
+    ],
+  });
+}
+
+/** What is off is neither the line nor the scatter: it sits at some points. */
+function readWorst(scatter: number, { worstPoint, unit }: PhaseState): RecommendedStep {
+  const at = worstPoint === null ? "the worst point" : numberWords(worstPoint.point, unit);
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: `Read ${at} and its neighbours again, out and back, with the distances set by another reference, before anything is adjusted.`,
+    rule: "neither zero nor span is off by more than noise explains, and readings repeat: what is off sits at some points, and a teach would move all",
+    reasons: [
+      "The error of the mean line at both ends of the range lies within three of its standard uncertainties.",
+      `Two standard deviations of repeated readings are ${partWords(scatter)}.`,
     ],
   });
 }

@@ -67,7 +67,8 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
 export function causeEvidence(inputs: CauseInputs): CauseEvidence {
   const { loop, decimals, sharedUncertainty, readings: _, ...facts } = inputs;
   const { readings, isByClock } = stagedReadings(inputs.readings, loop);
-  const mattering = thresholds.matteringPartOfTolerance * tolerancePercent(loop, 50);
+  const matters = matteringOf(loop);
+  const { mattering } = matters;
   const faults = faultReadings(readings, loop);
   const measured = readings.filter(({ index }) => !faults.includes(index));
   const ends = stagesRead(readings);
@@ -114,8 +115,7 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     decimals,
     readings,
     isByClock,
-    mattering,
-    matteringAtEnds: matteringAtEndsOf(loop, mattering),
+    ...matters,
     faults,
     held: sensor.held,
     echoes: sensor.echoes,
@@ -172,14 +172,15 @@ function leastSlip(stages: readonly StageEvidence[], mattering: number): number 
 /** Own choice: where a tolerance vanishes at an end, what is smaller than this part of the middle's does not matter. */
 const leastPartAtEnds = 0.1;
 
-function matteringAtEndsOf(loop: Loop, mattering: number): readonly [number, number] {
-  const at = (percent: number) =>
-    Math.max(thresholds.matteringPartOfTolerance * tolerancePercent(loop, percent), leastPartAtEnds * mattering);
-  return [at(0), at(100)];
+function matteringOf(loop: Loop): Pick<CauseEvidence, "mattering" | "matteringAtEnds"> {
+  const at = (percent: number) => thresholds.matteringPartOfTolerance * tolerancePercent(loop, percent);
+  const mattering = at(50);
+  const least = leastPartAtEnds * mattering;
+  return { mattering, matteringAtEnds: [Math.max(at(0), least), Math.max(at(100), least)] };
 }
 
 function tolerancePercent({ toleranceTerms, characteristics: { signal } }: Loop, percent: number): number {
-  const distance = signal.rangeLower + (percent / 100) * (signal.rangeUpper - signal.rangeLower);
+  const distance = signal.rangeLower + (percent / 100) * spanOf(signal);
   const { low, high } = toleranceAt(toleranceTerms, signal, distance);
   return (100 * Math.min(-low, high)) / spanOf(signal);
 }
