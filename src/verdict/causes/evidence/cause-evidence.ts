@@ -67,8 +67,7 @@ export type CauseEvidence = Omit<CauseInputs, "readings" | "sharedUncertainty"> 
 export function causeEvidence(inputs: CauseInputs): CauseEvidence {
   const { loop, decimals, sharedUncertainty, readings: _, ...facts } = inputs;
   const { readings, isByClock } = stagedReadings(inputs.readings, loop);
-  const matters = matteringOf(loop);
-  const { mattering } = matters;
+  const { mattering, matteringAtEnds } = matteringOf(loop);
   const faults = faultReadings(readings, loop);
   const measured = readings.filter(({ index }) => !faults.includes(index));
   const ends = stagesRead(readings);
@@ -105,8 +104,7 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     decimals,
     mattering: leastSlip(all, mattering),
   });
-  const flat = all.flatMap(({ plateaus }) => plateaus.flatMap(({ members }) => members));
-  const known = [...faults, ...flat, ...sensor.members, ...railed, ...slips.map(({ index }) => index)];
+  const known = [...faults, ...flatOf(all), ...sensor.members, ...railed, ...slips.map(({ index }) => index)];
   const apart = apartReadings(all, readings, new Set(known), mattering);
   const hidden = [...slips.map(({ index }) => index), ...membersOf(apart)];
   return {
@@ -115,7 +113,8 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
     decimals,
     readings,
     isByClock,
-    ...matters,
+    mattering,
+    matteringAtEnds,
     faults,
     held: sensor.held,
     echoes: sensor.echoes,
@@ -148,6 +147,10 @@ function sensorFlags(
   return { echoes, plateaus, held, members: [...(echoes?.members ?? []), ...flat, ...held] };
 }
 
+function flatOf(stages: readonly StageEvidence[]): readonly number[] {
+  return stages.flatMap(({ plateaus }) => plateaus.flatMap(({ members }) => members));
+}
+
 /** A fault signal that stands there once may be a slip; readings that belong to a pattern are none, nor those of a wide scatter. */
 function slipsOf(
   readings: readonly StagedReading[],
@@ -156,8 +159,7 @@ function slipsOf(
   stages: readonly StageEvidence[],
   { loop, decimals, mattering }: { loop: Loop; decimals: TypedDecimals; mattering: number },
 ): readonly TypingSlip[] {
-  const flat = stages.flatMap(({ plateaus }) => plateaus.flatMap(({ members }) => members));
-  const skipped = new Set([...patterned, ...flat, ...(faults.length > 1 ? faults : [])]);
+  const skipped = new Set([...patterned, ...flatOf(stages), ...(faults.length > 1 ? faults : [])]);
   const lines = stages.map(({ line }) => line).filter((line): line is StageLine => line !== undefined);
   const looked = readings.filter(({ index }) => !skipped.has(index));
   const isWide = stages.some((stage) => hasGrowingSpread(stage, mattering));
