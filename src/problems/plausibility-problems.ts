@@ -22,6 +22,10 @@ export const plausibilityProblems = {
     "the tolerance {phase}, {tolerance} {unit} at {reference} {unit}, is finer than one step of {what}, {step} {unit}",
     "readings and standards that show a fraction of the tolerance",
   ),
+  "plausible/tolerance-none": warn(
+    "the tolerance {phase} is 0 at {reference} {unit}: there no error at all is allowed",
+    "a part of the reading with the least that is allowed, such as 1 % of reading or 5 mm, whichever is greater",
+  ),
   "plausible/unit-of-column": stop(
     "{phase}, the numbers as a whole fit {unit}, and not {own}: so taken they lie {after} % of span off what the other columns say, as they stand {before} %",
     "numbers in {own}, or each with its unit behind it",

@@ -12,6 +12,16 @@ const instrument = (from: string, to: string): Texts => ({
 });
 const inEach = (column: string, factor: number) =>
   withRows("readings.csv", (row) => ({ ...row, [column]: String(Number(row[column]) * factor) }));
+/** Each distance of a table less by so much. */
+function lessBy(file: "readings.csv" | "trips.csv", columns: readonly string[], by: number) {
+  const less = (text: string | undefined) => String(Number((Number(text) - by).toFixed(6)));
+  const changed = withRows(file, (row) => ({
+    ...row,
+    ...Object.fromEntries(columns.filter((one) => row[one]).map((one) => [one, less(row[one])])),
+  }));
+  return changed[file] ?? "";
+}
+const firstReference = Number(rowsOf("readings.csv")[0]?.reference);
 const signals = rowsOf("readings.csv").map(({ signal = "" }) => signal);
 
 /** The full workbook spoiled by little, and what is told of it; the type asks for every code. */
@@ -35,6 +45,15 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
   "plausible/tolerance-fine": {
     texts: instrument("mA,0.5,", "mA,0.05,"),
     told: "readings.csv:2: the tolerance as found, 0.9 mm at 199.8 mm, is finer than one step of value, 1.8 mm; accepted: readings and standards that show a fraction of the tolerance",
+  },
+  "plausible/tolerance-none": {
+    texts: {
+      ...instrument("200,2000,mm,4,20,mA,0.5,percent of span", "0,1800,mm,4,20,mA,2,percent of reading"),
+      "outputs.csv": fullWorkbook["outputs.csv"].replace("400", "200"),
+      "trips.csv": lessBy("trips.csv", ["distance"], 200),
+      "readings.csv": lessBy("readings.csv", ["reference", "point"], firstReference),
+    },
+    told: "readings.csv:2: the tolerance as found is 0 at 0 mm: there no error at all is allowed; accepted: a part of the reading with the least that is allowed, such as 1 % of reading or 5 mm, whichever is greater",
   },
   "plausible/unit-of-column": {
     texts: inEach("signal", 0.25),

@@ -46,7 +46,7 @@ export function shareOfRoom(error: number, { low, high }: ToleranceLimits): numb
  * @param errors at two or more indicated distances; distances in one unit
  * @param range its ends, in that unit
  * @returns what the range ends are to stand for; or the reason why there is none
- * Source: own choice; the line is `lineOfLeastShare`, and `lineBetween` where limits leave no room at all.
+ * Source: own choice; the line is `lineOfLeastShare`, and `lineBetween` where all limits are the same.
  * @example bestCorrection([0, 1, 2, 3].map((indicated, at) => ({ indicated, reference: [0, 1, 4, 9][at] ?? 0, limits: {
  *   low: -1, high: 1 } })), { rangeLower: 0, rangeUpper: 3 }) // { lower: -1, upper: 8 }
  */
@@ -59,10 +59,15 @@ export function bestCorrection(errors: readonly ErrorToCorrect[], range: RangeEn
   return { lower: at(range.rangeLower), upper: at(range.rangeUpper) };
 }
 
+/** Own choice: where limits leave no room, as a part of a reading at 0 does, this part of the widest room counts. */
+const leastRoom = 0.001;
+
 function bestLine(indicated: readonly number[], errors: readonly ErrorToCorrect[]) {
-  const halfWidths = errors.map(({ limits }) => (limits.high - limits.low) / 2);
+  const rooms = errors.map(({ limits }) => (limits.high - limits.low) / 2);
+  const least = leastRoom * greatestOf(rooms);
+  const halfWidths = rooms.map((room) => Math.max(room, least));
   const [first] = halfWidths;
-  if (leastOf(halfWidths) > 0 && halfWidths.some((width) => width !== first)) {
+  if (least > 0 && halfWidths.some((width) => width !== first)) {
     const middles = errors.map(({ reference, limits }) => reference + (limits.low + limits.high) / 2);
     return lineOfLeastShare(indicated, middles, halfWidths);
   }

@@ -93,8 +93,8 @@ export function tellOutputTolerance(
 }
 
 /**
- * Tells a tolerance that is finer than one step of what reads it: of the outputs as they were written, or of a standard.
- * References are often noted as the round distance that was set, so that their digits say nothing.
+ * Tells a tolerance that allows nothing, and one that is finer than one step of what reads it: of the outputs as they were
+ * written, or of a standard. References are often noted as the round distance that was set, so that their digits say nothing.
  *
  * @param phase on one scale
  * @param rows of the calibration, for its standards
@@ -105,6 +105,11 @@ export function tellResolution(phase: MeasuredPhase, { standards }: Pick<Measure
   const { instrument, loop, rows, steps, tell } = phase;
   const [first] = rows;
   const least = leastTolerance(phase);
+  const none = rows.find(({ row: { reference } }) => !(sideOf(limitsAt(loop, reference)) > 0));
+  if (none !== undefined) {
+    const at = { reference: writePlain(none.row.reference), unit: instrument.distanceUnit };
+    tell(none, "plausible/tolerance-none", { values: { phase: phaseInWords[phase.phase], ...at } });
+  }
   if (first === undefined || least === undefined) return;
   const span = spanOf(loop.characteristics.signal);
   const isRead = (column: "signal" | "counts" | "value") => rows.some(({ row }) => row[column] !== undefined);

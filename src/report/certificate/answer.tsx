@@ -109,12 +109,12 @@ function meaningWords(record: CalibrationRecord, phase: PhaseRecord, statement: 
 }
 
 const wideTolerances: ReadonlySet<string> = new Set(["plausible/tolerance-wide", "plausible/output-tolerance-wide"]);
+const fineTolerances: ReadonlySet<string> = new Set(["plausible/tolerance-fine", "plausible/tolerance-none"]);
 
 /** A wide tolerance stands beside the verdict that it makes easy; one too fine to be read beside that of its phase. */
 function ToleranceNotes({ record: { warnings }, phase }: { record: CalibrationRecord; phase: PhaseName }) {
   const notes = warnings.filter(
-    ({ code, says }) =>
-      wideTolerances.has(code) || (code === "plausible/tolerance-fine" && says.includes(phaseWords[phase])),
+    ({ code, says }) => wideTolerances.has(code) || (fineTolerances.has(code) && says.includes(phaseWords[phase])),
   );
   return notes.map(({ says }) => (
     <p key={says} class="tolerance-note">

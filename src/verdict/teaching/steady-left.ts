@@ -62,7 +62,9 @@ function isOneBend(groups: readonly Group[], noise: number): boolean {
     return false;
   const parts = groups.map((group) =>
     mean(
-      group.map(({ reference, indicated, tolerance: { low, high } }) => (2 * (indicated - reference)) / (high - low)),
+      group.map(({ reference, indicated, tolerance: { low, high } }) =>
+        high > low ? (2 * (indicated - reference)) / (high - low) : 0,
+      ),
     ),
   );
   return greatestOf(parabolaResiduals(places, parts).map(Math.abs)) <= noise;

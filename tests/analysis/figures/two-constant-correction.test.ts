@@ -48,6 +48,18 @@ test("a shift that is the same everywhere is taken off at both ends, though the 
   expectNear(found.upper, 5950, 1e-9);
 });
 
+test("where a part of the reading leaves no room at 0, the others are still put right", () => {
+  const from0 = [0, 500, 1000, 1500, 2000].map((reference) => ({
+    reference,
+    indicated: reference + 30,
+    limits: { low: -reference / 100, high: reference / 100 },
+  }));
+  const found = bestCorrection(from0, { rangeLower: 0, rangeUpper: 2000 });
+  if (!isDetermined(found)) throw new Error("no correction");
+  expectNear(found.lower, -30, 1e-9);
+  expectNear(found.upper, 1970, 1e-9);
+});
+
 test("a share of the room is of that side of the middle, and without room none is enough", () => {
   expect(shareOfRoom(-3, { low: -2, high: 2 })).toBe(1.5);
   expect(shareOfRoom(3, { low: 0, high: 4 })).toBe(0.5);

@@ -56,3 +56,11 @@ test("scatter alone leaves nothing, and the less the more of it is read", () => 
 test("where nothing was repeated it is not certain", () => {
   expect(steadyLeft([], undefined, range)).toBe(0);
 });
+
+test("where a tolerance vanishes at one end, the others are still judged", () => {
+  const ofReading = sheet(2, (reference) => 0.02 * reference).map((reading) => {
+    const room = reading.reference / 100;
+    return { ...reading, tolerance: { low: -room, high: room } };
+  });
+  expect(leftOf(ofReading)).toBeLessThan(0.5);
+});
