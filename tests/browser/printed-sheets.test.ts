@@ -12,7 +12,7 @@ import { howMany } from "../how-many.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { demoRecords } from "../report/demo-records.ts";
 import { drawnPage } from "../report/drawn-page.ts";
-import { openBrowser } from "./browser.ts";
+import { openBrowser, openerIn } from "./browser.ts";
 
 const papers = ["A4", "Letter"] as const;
 type Paper = (typeof papers)[number];
@@ -74,8 +74,10 @@ function requireSheets(sides: readonly string[], { instrument, calibration, seal
 describeWithProgram("pdftotext", "printed sheets", (pdftotext) => {
   describeWithProgram("chromium", "in Chromium", (chromium) => {
     let browser: Browser;
+    let opened: ReturnType<typeof openerIn>;
     beforeAll(async () => {
       browser = await openBrowser(chromium);
+      opened = openerIn(browser);
     });
     afterAll(() => browser.close());
 
@@ -89,14 +91,12 @@ describeWithProgram("pdftotext", "printed sheets", (pdftotext) => {
       "$tag: verdict and sign-off lie on the first side, and every side is marked and counted",
       async ({ record, on }) => {
         const sealed = sealRecord(record);
-        const page = await browser.newPage();
-        await page.goto(await written(record));
+        const { page } = await opened(await written(record));
         for (const format of on) {
           const sides = sidesOf(pdftotext, await page.pdf({ format, printBackground: true }));
           requireSheets(sides, sealed);
           for (const [place, side] of sides.entries()) expect(side).toContain(`page ${place + 1} of ${sides.length}`);
         }
-        await page.close();
       },
     );
   });
