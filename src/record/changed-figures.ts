@@ -132,7 +132,7 @@ export function isSameFigure(
   version: string,
   changes: readonly ChangedFigure[] = changedFigures,
 ): boolean {
-  return changes.every((change) => !isBefore(version, change.since) || !isAbout(change, path));
+  return changes.every((change) => !isAbout(change, path) || !isBefore(version, change.since));
 }
 
 function isAbout(change: ChangedFigure, path: string): boolean {

@@ -165,7 +165,7 @@ describe.each(["0.1.0", "0.2.0"])("of what spanwright %s wrote", (version) => {
       signers: join(folder, "signers.csv"),
     });
     expect(problems.all.map(sentence)).toEqual([]);
-    expect(readFileSync(rows[0]?.path ?? "")).toEqual(readFileSync(page));
+    expect(readFileSync(rows[0]?.path ?? "").equals(readFileSync(page))).toBe(true);
     expect(told(await verified([into], join(folder, "signers.csv")))).toEqual([]);
   });
 
