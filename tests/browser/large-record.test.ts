@@ -1,8 +1,8 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { reportedFrom } from "../jobs/reported-records.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { smallestWorkbook } from "../workbook/smallest-workbook.ts";
-import { openBrowser } from "./browser.ts";
+import { opened } from "./browser.ts";
 
 const [points, cycles] = [100, 10];
 const count = points * cycles * 2;
@@ -62,16 +62,8 @@ test("of 100 test points those whose budgets read alike share a column", () => {
 });
 
 describeWithProgram("chromium", "its working sheet", (chromium) => {
-  let browser: Awaited<ReturnType<typeof openBrowser>>;
-  beforeAll(async () => {
-    browser = await openBrowser(chromium);
-  });
-  afterAll(async () => {
-    await browser.close();
-  });
-
   test("is folded on the screen until all of it is asked for, and whole on paper", async () => {
-    const page = await browser.newPage({ javaScriptEnabled: false, viewport: { width: 1280, height: 900 } });
+    const { page } = await opened(chromium, "about:blank", { javaScriptEnabled: false });
     await page.setContent(html);
     const shown = () => page.locator(".sheet tbody tr:visible").count();
     expect(await shown()).toBe(21);

@@ -2,12 +2,11 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { afterAll, expect, test } from "vitest";
 import { figureDefinition } from "../../src/record/figure-definitions.ts";
 import { sourceWords } from "../../src/report/texts/source-texts.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
-import { openBrowser } from "./browser.ts";
+import { opened } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
 import { figureTexts, sheetRows, uncuttable } from "./in-page.mjs";
 
@@ -39,14 +38,7 @@ const cases = demoPages.flatMap((demo) =>
 describeWithProgram("chromium", "a page on paper", (chromium) => {
   describeWithProgram("pdftotext", "as printed", (pdftotext) => {
     const folder = mkdtempSync(join(tmpdir(), "spanwright-paper-"));
-    let browser: Browser;
-    beforeAll(async () => {
-      browser = await openBrowser(chromium);
-    });
-    afterAll(async () => {
-      await browser.close();
-      rmSync(folder, { recursive: true });
-    });
+    afterAll(() => rmSync(folder, { recursive: true }));
 
     const printouts = new Map<string, ReturnType<typeof print>>();
     function printed(one: (typeof cases)[number]) {
@@ -56,17 +48,14 @@ describeWithProgram("chromium", "a page on paper", (chromium) => {
     }
 
     async function print({ demo, paper }: (typeof cases)[number]) {
-      const page = await browser.newPage({
-        viewport: { width: Math.floor(paper.usableWidthPixels), height: 1000 },
-      });
-      await page.goto(onDisk(folder, demo));
+      const viewport = { width: Math.floor(paper.usableWidthPixels), height: 1000 };
+      const { page } = await opened(chromium, onDisk(folder, demo), { viewport });
       await page.emulateMedia({ media: "print" });
       const boxes = await page.evaluate(uncuttable);
       const rows = await page.evaluate(sheetRows);
       const figures = await page.evaluate(figureTexts);
       const pdf = join(folder, `${demo.record.instrument.tag}-${paper.format}.pdf`);
       writeFileSync(pdf, await page.pdf({ format: paper.format, printBackground: true }));
-      await page.close();
       return { pages: pagesOf(pdftotext, pdf), boxes, rows, figures };
     }
 

@@ -3,8 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser } from "playwright-core";
-import puppeteer, { type Browser as OtherBrowser } from "puppeteer-core";
+import puppeteer, { type Browser } from "puppeteer-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord, SealedRecord } from "../../src/record/record-schema.ts";
@@ -12,7 +11,7 @@ import { howMany } from "../how-many.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { demoRecords } from "../report/demo-records.ts";
 import { drawnPage } from "../report/drawn-page.ts";
-import { openBrowser, openerIn } from "./browser.ts";
+import { opened } from "./browser.ts";
 
 const papers = ["A4", "Letter"] as const;
 type Paper = (typeof papers)[number];
@@ -73,14 +72,6 @@ function requireSheets(sides: readonly string[], { instrument, calibration, seal
 
 describeWithProgram("pdftotext", "printed sheets", (pdftotext) => {
   describeWithProgram("chromium", "in Chromium", (chromium) => {
-    let browser: Browser;
-    let opened: ReturnType<typeof openerIn>;
-    beforeAll(async () => {
-      browser = await openBrowser(chromium);
-      opened = openerIn(browser);
-    });
-    afterAll(() => browser.close());
-
     /** Each on the one paper or the other, by turns, and on both where all cases are tried. */
     const printed = oneSide.map((record, place) => ({
       ...{ tag: record.instrument.tag, record },
@@ -91,7 +82,7 @@ describeWithProgram("pdftotext", "printed sheets", (pdftotext) => {
       "$tag: verdict and sign-off lie on the first side, and every side is marked and counted",
       async ({ record, on }) => {
         const sealed = sealRecord(record);
-        const { page } = await opened(await written(record));
+        const { page } = await opened(chromium, await written(record));
         for (const format of on) {
           const sides = sidesOf(pdftotext, await page.pdf({ format, printBackground: true }));
           requireSheets(sides, sealed);
@@ -102,7 +93,7 @@ describeWithProgram("pdftotext", "printed sheets", (pdftotext) => {
   });
 
   describeWithProgram("firefox-esr", "in Firefox", (firefox) => {
-    let browser: OtherBrowser;
+    let browser: Browser;
     beforeAll(async () => {
       browser = await puppeteer.launch({ browser: "firefox", executablePath: firefox, headless: true });
     }, 60_000);

@@ -2,12 +2,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import axe from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { BrowserContextOptions } from "playwright-core";
+import { afterAll, expect, test } from "vitest";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { demoRecords } from "../report/demo-records.ts";
 import { drawnPage } from "../report/drawn-page.ts";
-import { openBrowser, openerIn } from "./browser.ts";
+import { axeFindings, opened as openedPage } from "./browser.ts";
 import { demoPages, onDisk } from "./demo-pages.ts";
 import { elementsBeyond, scrollingPlaces, seenText, verdictColours } from "./in-page.mjs";
 
@@ -16,16 +16,8 @@ const leastContrast = 4.5;
 
 describeWithProgram("chromium", "a page on a screen", (chromium) => {
   const folder = mkdtempSync(join(tmpdir(), "spanwright-screen-"));
-  let browser: Browser;
-  let opened: ReturnType<typeof openerIn>;
-  beforeAll(async () => {
-    browser = await openBrowser(chromium);
-    opened = openerIn(browser);
-  });
-  afterAll(async () => {
-    await browser.close();
-    rmSync(folder, { recursive: true });
-  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const opened = (address: string, how?: BrowserContextOptions) => openedPage(chromium, address, how);
 
   test.each(demoPages)("$label shows the same with and without scripts, without a network", async (demo) => {
     const address = onDisk(folder, demo);
@@ -84,7 +76,7 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
           viewport: { width, height: 900 },
         });
         await page.evaluate(unfold);
-        expect(await findings(page), String(width)).toEqual([]);
+        expect(await axeFindings(page), String(width)).toEqual([]);
       }
     },
   );
@@ -143,7 +135,9 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     for (const record of demoRecords) {
       await page.setContent(await drawnPage(record));
       await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-      const { violations, passes } = await axeResults(page, ["landmark-unique"]);
+      await page.evaluate(axe.source);
+      const found = await page.evaluate('axe.run(document, { runOnly: ["landmark-unique"] })');
+      const { violations, passes } = found as axe.AxeResults;
       expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 120)))).toEqual([]);
       for (const { nodes } of passes) for (const { html } of nodes) names.add(html);
     }
@@ -161,19 +155,6 @@ describeWithProgram("chromium", "a page on a screen", (chromium) => {
     }
   });
 });
-
-/** What axe finds in a page, by all of its rules or by those named. */
-async function axeResults(page: Page, rules?: readonly string[]): Promise<axe.AxeResults> {
-  await page.evaluate(axe.source);
-  const options = rules === undefined ? { resultTypes: ["violations"] } : { runOnly: rules };
-  return (await page.evaluate(`axe.run(document, ${JSON.stringify(options)})`)) as axe.AxeResults;
-}
-
-async function findings(page: Page): Promise<readonly string[]> {
-  const { passes, violations } = await axeResults(page);
-  expect(passes.length).toBeGreaterThan(10);
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
-}
 
 /** As somebody who has asked for every annex sees it. */
 const unfold =
