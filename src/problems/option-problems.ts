@@ -6,8 +6,8 @@ export const optionProblems = {
   "options/not-understood": stop("the option {option} cannot be read", "{accepted}"),
   "options/overridden": stop("the option {option} would change nothing: {why}", "{accepted}"),
   "options/one-name": stop(
-    "its record would have the name of that of {first}",
-    "files of different names, or one after the other with --tag and --calibration",
+    "its record of {tag}, {calibration}, would have the name of that of {first}{more}, and the one would be written over the other",
+    "another number for one of the calibrations, lone tables of different names, or one run after the other, each with a folder of its own: --out",
   ),
   "options/calibration-unknown": stop("no calibration of the workbook is called so", "{choices}"),
   "options/figure-unknown": stop(

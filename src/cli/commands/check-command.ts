@@ -19,7 +19,7 @@ export async function checkCommand(
   const { readWorkbook } = await import("../../jobs/workbook/read-workbook.ts");
   const { workbookGroups } = await import("../../jobs/workbook/workbook-groups.ts");
   const problems = new ProblemList();
-  const groups = workbookGroups(nodeDisk, paths, {}, problems);
+  const groups = await workbookGroups(nodeDisk, paths, {}, problems);
   if (!json) complainOf(problems, console);
   const readings: WorkbookReading[] = [];
   let hasStop = problems.hasStop;

@@ -58,7 +58,7 @@ export async function reportCommand(
   const lists: ProblemList[] = [problems];
   let hasStop = false;
   let kept = 0;
-  for (const { disk, path } of workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
+  for (const { disk, path } of await workbookGroups(nodeDisk, paths, { tag, calibration }, problems)) {
     const reports = await reportCalibrations(disk, path, {
       ...{ out, tag, calibration, decimalMark, ranWith },
       today: console.today(),

@@ -12,8 +12,9 @@ import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { Disk } from "../disk.ts";
 import { readWorkbook, type WorkbookReading } from "../workbook/read-workbook.ts";
+import { recordPlace } from "./record-place.ts";
 import type { WrittenRecord } from "./report-case.ts";
-import { recordFiles, recordPlace, writeDraft } from "./write-record.ts";
+import { recordFiles, writeDraft } from "./write-record.ts";
 
 export type AmendOptions = {
   workbook: string;

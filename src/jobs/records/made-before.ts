@@ -4,7 +4,8 @@ import { readSealedRecord } from "../../record/read-sealed-record.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
 import type { CalibrationCase } from "../../workbook/calibration-case.ts";
 import type { Disk } from "../disk.ts";
-import { recordJson, recordPlace } from "./write-record.ts";
+import { recordPlace } from "./record-place.ts";
+import { recordJson } from "./write-record.ts";
 
 /** A calibration with all that its record takes: plain data, so that another thread can make it. */
 export type CaseToReport = {

@@ -2,7 +2,7 @@ import type { RanWith } from "../../assembly/assemble-record.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { hasGuardFactor, type RuleOverride, ruleOf } from "../../verdict/decision/rule-of.ts";
 import type { HeldCase } from "../../workbook/calibration-case.ts";
-import type { NamedCalibration } from "../../workbook/named-calibrations.ts";
+import { type AskedCalibration, isAsked, type NamedCalibration } from "../../workbook/named-calibrations.ts";
 import type { Disk } from "../disk.ts";
 import type { FiledFolder, filedBefore } from "../filing/filed-before.ts";
 import { type DecisionOptions, readDecision } from "../workbook/decision-options.ts";
@@ -104,19 +104,13 @@ function refuseUnusedFactor(
 }
 
 /** The cases of the tag and the calibration asked for; a name that the workbook does not have is a problem. */
-function chosenCases(reading: WorkbookReading, asked: Asked): readonly HeldCase[] {
+function chosenCases(reading: WorkbookReading, asked: AskedCalibration): readonly HeldCase[] {
   noteUnknownNames(reading, asked);
   return reading.cases.filter((one) => isAsked(one, asked));
 }
 
-type Asked = Pick<ReportOptions, "tag" | "calibration">;
-
-function isAsked(named: NamedCalibration, { tag, calibration }: Asked): boolean {
-  return (tag === undefined || named.tag === tag) && (calibration === undefined || named.calibration === calibration);
-}
-
 /** Told whatever else is wrong; of a workbook that names no calibration at all nothing can be said. */
-function noteUnknownNames({ named, problems }: WorkbookReading, { tag, calibration }: Asked): void {
+function noteUnknownNames({ named, problems }: WorkbookReading, { tag, calibration }: AskedCalibration): void {
   if (named.length === 0) return;
   const place = { file: "command line" };
   const isTagKnown = tag === undefined || named.some((one) => one.tag === tag);

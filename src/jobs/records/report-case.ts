@@ -6,7 +6,8 @@ import type { SealedRecord } from "../../record/record-schema.ts";
 import { type IndexRow, indexRow } from "../../report/columns/index-columns.tsx";
 import type { Disk } from "../disk.ts";
 import type { CaseToReport, WrittenRecord } from "./made-before.ts";
-import { recordFiles, recordPlace, writeDraft } from "./write-record.ts";
+import { recordPlace } from "./record-place.ts";
+import { recordFiles, writeDraft } from "./write-record.ts";
 
 export type { CaseToReport, WrittenRecord } from "./made-before.ts";
 

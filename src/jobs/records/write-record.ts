@@ -1,4 +1,3 @@
-import { safeFileName } from "../../filing/safe-file-name.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { holdsPackedRecord, jsonOf, withPlainRecord } from "../../record/record-element.ts";
 import type { SealedRecord } from "../../record/record-schema.ts";
@@ -6,14 +5,6 @@ import { renderPage } from "../../report/page.tsx";
 import type { Disk, NewFile } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { drawPictures } from "./draw-pictures.ts";
-
-/** Where a record of its own lies below a folder, without the ending. */
-export function recordPlace(
-  out: string,
-  { instrument, calibration }: { instrument: { tag: string }; calibration: { calibration: string } },
-): string {
-  return `${out}/${safeFileName(instrument.tag)}/${safeFileName(calibration.calibration)}`;
-}
 
 /** The two files of a record, page first, byte for byte: nothing but the record goes into them. */
 export async function recordFiles(record: SealedRecord, place: string): Promise<readonly NewFile[]> {

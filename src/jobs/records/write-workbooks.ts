@@ -6,7 +6,7 @@ import { writeWorkbook } from "../../spreadsheet/write-workbook.ts";
 import type { Disk } from "../disk.ts";
 import { writeOrTell } from "../write-or-tell.ts";
 import { readRecordFiles } from "./read-record-files.ts";
-import { recordPlace } from "./write-record.ts";
+import { recordPlace } from "./record-place.ts";
 
 /**
  * Writes a spreadsheet with live formulas for each record, at the place that its page would have below a folder.

@@ -62,6 +62,15 @@ export async function readWorkbook(disk: Disk, path: string, options: ReadingOpt
   };
 }
 
+/** The calibrations that a workbook names; what is wrong with it is told when it is read. */
+export async function namesInWorkbook(
+  disk: Disk,
+  path: string,
+  firstLook: FirstLook,
+): Promise<readonly NamedCalibration[]> {
+  return namedCalibrations((await readFiles(disk, path, firstLook, new ProblemList())).tables);
+}
+
 type FilesRead = { tables: readonly RawTable[]; isLone: boolean; digests: WorkbookReading["digests"] };
 
 /** The tables of files, and the files' digests: their bytes are let go of before the tables are judged. */

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { isSignedThere, recordFiles, recordPlace, writeRecord } from "../../../src/jobs/records/write-record.ts";
+import { recordPlace } from "../../../src/jobs/records/record-place.ts";
+import { isSignedThere, recordFiles, writeRecord } from "../../../src/jobs/records/write-record.ts";
 import { ProblemList } from "../../../src/problems/problem-list.ts";
 import { sentence } from "../../../src/problems/sentence.ts";
 import { sealRecord } from "../../../src/proof/seal-record.ts";
@@ -9,12 +10,6 @@ import { memoryDisk } from "../memory-disk.ts";
 
 const record = recordToSign();
 const place = recordPlace("out", record);
-
-test("a record lies under its tag and its number, made safe for file names", () => {
-  expect(place).toBe("out/LT-204/C-0001");
-  const odd = { ...record, instrument: { ...record.instrument, tag: "../../x" } };
-  expect(recordPlace("out", odd)).toMatch(/^out\/x-[0-9a-f]{8}\/C-0001$/u);
-});
 
 test("the page holds the same record as the JSON beside it, and both come from the record alone", async () => {
   const [page, json] = await recordFiles(record, place);
