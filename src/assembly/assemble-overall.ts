@@ -18,6 +18,7 @@ import {
 } from "../verdict/completeness/missing-points.ts";
 import { numberWords } from "../verdict/loop-check/limit-words.ts";
 import { missingOutputs, outputsWord } from "./outputs-of-overall.ts";
+import { pointAtTrueZero } from "./point-at-true-zero.ts";
 
 /** A phase before anybody asked whether it is complete. */
 export type MeasuredPhase = Omit<PhaseRecord, "complete" | "missing">;
@@ -110,16 +111,23 @@ const endNames = {
 } as const;
 
 function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComplete {
-  const points = phase.endOf === "sensor" ? phase.points : (phase.endPoints ?? decidingPoints(phase));
+  const judged = phase.endOf === "sensor" ? phase.points : (phase.endPoints ?? decidingPoints(phase));
   const isInRange = (at: number) => at >= instrument.rangeLower && at <= instrument.rangeUpper;
-  return {
-    points: points.map(({ point, errorDistance, expandedUncertainty, toleranceLow: low, toleranceHigh: high }) => ({
+  const points = judged.map(
+    ({ point, errorDistance, expandedUncertainty, toleranceLow: low, toleranceHigh: high }) => ({
       point,
       errorDistance,
       expandedUncertainty,
       tolerance: { low, high },
-    })),
-    read: phase.readings.filter(({ leftOut }) => leftOut === undefined).map(({ reference }) => reference),
+    }),
+  );
+  const atZero = pointAtTrueZero(phase, instrument);
+  return {
+    points: [...points, ...atZero].sort((one, other) => one.point - other.point),
+    read: [
+      ...phase.readings.filter(({ leftOut }) => leftOut === undefined).map(({ reference }) => reference),
+      ...atZero.map(({ point }) => point),
+    ],
     tried: [
       ...new Set(
         phase.readings
