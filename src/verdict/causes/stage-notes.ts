@@ -1,7 +1,9 @@
-import { inUnitOf } from "../../analysis/stages/staged-readings.ts";
+import { stageErrorAt } from "../../analysis/stages/stage-lines.ts";
+import { inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { namedCause } from "./cause-of.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { errorWords, lineNumbers, placeNumber, unitOf } from "./evidence/line-words.ts";
+import { lonePoints } from "./evidence/lone-points.ts";
 import { isOff, lineErrorAt, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { statedAirOf } from "./evidence/stated-air.ts";
 import { namedByZero } from "./evidence/zero-candidates.ts";
@@ -105,11 +107,22 @@ function railedReadings({ railed, readings, loop, instrument }: CauseEvidence): 
   ];
 }
 
+/** Readings that the line leaves out: of many, noise alone puts some there, so only those that matter are told. */
+function farOff({ line, input, output }: StageEvidence, { readings, mattering }: CauseEvidence): readonly number[] {
+  if (line === undefined) return [];
+  const isFar = ({ percent }: StagedReading) => {
+    const given = percent[input] as number;
+    return Math.abs((percent[output] as number) - given - stageErrorAt(line.fit, given).percentSpan) > mattering;
+  };
+  return line.excluded.filter((index) => readings.some((reading) => reading.index === index && isFar(reading)));
+}
+
 function wildReadings(evidence: CauseEvidence): readonly CauseNote[] {
   const named = [...evidence.slips, ...evidence.wild].map(({ index }) => index);
   const pairs = evidence.exchanged.flatMap(({ first, second }) => [first, second]);
-  const explained = new Set([...evidence.faults, ...evidence.held, ...evidence.railed, ...named, ...pairs]);
-  const wild = evidence.stages.flatMap(({ line }) => line?.excluded ?? []).filter((index) => !explained.has(index));
+  const lone = lonePoints(evidence).flatMap(({ lone: { members } }) => members);
+  const explained = new Set([...evidence.faults, ...evidence.held, ...evidence.railed, ...named, ...pairs, ...lone]);
+  const wild = evidence.stages.flatMap((stage) => farOff(stage, evidence)).filter((index) => !explained.has(index));
   const indexes = [...new Set(wild)];
   if (indexes.length === 0) return [];
   const places = evidence.readings.filter(({ index }) => indexes.includes(index));

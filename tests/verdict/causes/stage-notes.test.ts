@@ -58,3 +58,17 @@ test("one cycle, and readings at an end of the signal, are told", () => {
 test("a whole sheet of a healthy loop has no note", () => {
   expect(titles(planted(nothingWrong))).toEqual([]);
 });
+
+test("a reading that the line leaves out is told where it matters, and not where noise or its whole test point explains it", () => {
+  const off = (by: number, isEvery = false) =>
+    titles(
+      planted({
+        noise: (noise) => noise / 4,
+        seen: (part, { part: place, cycle, direction }) =>
+          Math.round(10 * place) === 4 && (isEvery || (cycle === 2 && direction === "rising")) ? part + by : part,
+      }),
+    );
+  // The tolerance is 0.5 % of span.
+  expect(off(0.0015)).not.toContain("readings that stand apart");
+  expect(off(0.012, true)).not.toContain("readings that stand apart");
+});
