@@ -11,7 +11,7 @@ import type { PhaseName } from "../record/phase-name.ts";
 import { lastPhaseName } from "../record/phases-of.ts";
 import type { CalibrationRecord, PhaseRecord, ReadingRecord } from "../record/record-schema.ts";
 import type { CorrectedCurve, ErrorLeftRecord, ReteachPhase } from "../record/reteach-schema.ts";
-import { listedKey } from "../verdict/loop-check/loop-items.ts";
+import { type LoopItemKey, listedKey } from "../verdict/loop-check/loop-items.ts";
 import type {
   FailedCheck,
   Forecast,
@@ -40,6 +40,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
   const partOf: PartOf = (percentSpan, reference) => partAt(loop, percentSpan, reference);
   const isLast = name === lastPhaseName(record);
   const isWhole = phase.judged === "value";
+  const isProved = (key: LoopItemKey) => isInOrder(record, key);
   const explained = record.sound?.explained.find((one) => one.phase === name);
   return {
     unit: instrument.distanceUnit,
@@ -73,9 +74,8 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     faultReadings: faultsIn(phase),
     ...scatterOf(phase, forecast?.sensor),
     gap: phase.hysteresis && partOf(phase.hysteresis.percentSpan / 2, phase.hysteresis.point),
-    isTargetProved: lastLooks(record.loopChecks?.items ?? []).some(
-      ({ item, result }) => listedKey(item) === "target" && result === "pass",
-    ),
+    isTargetProved: isProved("target"),
+    isResponseProved: isProved("response") || isProved("filter"),
     newConstants: forecast?.newConstants?.worst.statement ?? null,
     worstPoint: worstPointIn(phase),
     missing: phase.missing.map(({ says }) => says),
@@ -89,6 +89,10 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     drift: driftOf(record),
     thresholds: thresholdValues(thresholdsOf(instrument)),
   };
+}
+
+function isInOrder({ loopChecks }: CalibrationRecord, key: LoopItemKey): boolean {
+  return lastLooks(loopChecks?.items ?? []).some(({ item, result }) => listedKey(item) === key && result === "pass");
 }
 
 /** Two test points lie on a line whatever the sensor does. */

@@ -1,7 +1,7 @@
 import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import { pointAt } from "../../analysis/readings/place-in-range.ts";
 import { type Change, type ComparedPoint, changeBetween } from "../../analysis/years/change-between.ts";
-import { type DatedRecord, leftState } from "../../analysis/years/dated-states.ts";
+import { type DatedRecord, isAdjusted, leftState } from "../../analysis/years/dated-states.ts";
 import { loopDrift } from "../../analysis/years/loop-drift.ts";
 import type { DriftPoint } from "../../analysis/years/place-drift.ts";
 import { type Range, spanOf } from "../../model/range.ts";
@@ -14,7 +14,14 @@ import type { ValueInterval } from "../../numeric/prediction-interval.ts";
 export type DriftRecord = DatedRecord<{ points: readonly (ComparedPoint & DriftPoint)[] }> & { calibration: string };
 
 /** The drift at the test point that speaks for the loop; distance. */
-export type SpokenDrift = { point: number; perYear: ValueInterval; records: number; isEarly: boolean };
+export type SpokenDrift = {
+  point: number;
+  perYear: ValueInterval;
+  records: number;
+  isEarly: boolean;
+  /** Whether the loop was adjusted in the history, so that the drift is the one since then. */
+  isSinceAdjustment: boolean;
+};
 
 /** The change between two calibrations at one test point, later minus earlier. */
 export type DriftChange = Change & {
@@ -34,8 +41,8 @@ export type DriftFindings = {
   changes: readonly DriftChange[];
   /** Taught anew before each of the last two changes, and moved the same way in both, beyond what U explains. */
   isTaughtTwice: boolean;
-  /** How many times as fast the last change is; null where two do not show it. */
-  growth: number | null;
+  /** How many times as fast the last change is, and by what U leaves of it at least; null where two do not show it. */
+  growth: { factor: number; atLeast: number } | null;
   /** The errors are those of what the controller showed, not of the sensor alone. */
   isOfWholeLoop: boolean;
 };
@@ -77,7 +84,9 @@ function spokenDrift(records: readonly DriftRecord[], range: Range): DriftFindin
   if (place === undefined) return notDetermined("no test point was judged");
   const { line, distance, errors } = place;
   if (!isDetermined(line)) return line;
-  return { point: distance, perYear: line.perYear, records: errors.length, isEarly: line.isEarly };
+  const isSinceAdjustment = records.slice(0, -1).some(isAdjusted);
+  const { perYear, isEarly } = line;
+  return { point: distance, perYear, records: errors.length, isEarly, isSinceAdjustment };
 }
 
 function lastChanges(records: readonly DriftRecord[], span: number): readonly DriftChange[] {
@@ -115,8 +124,16 @@ function twoChanges(changes: readonly DriftChange[]): Pick<DriftFindings, "isTau
     before.errorDistance * last.errorDistance > 0;
   if (!isSameWay) return { isTaughtTwice: false, growth: null };
   const isTaughtTwice = before.adjustment === "re-teach" && last.adjustment === "re-teach";
-  const growth = before.perYear === null || last.perYear === null ? null : last.perYear / before.perYear;
-  return { isTaughtTwice, growth };
+  return { isTaughtTwice, growth: growthOf(before, last) };
+}
+
+/** At least: the last change less its U, over the one before with its U. */
+function growthOf(before: DriftChange, last: DriftChange): DriftFindings["growth"] {
+  if (before.perYear === null || last.perYear === null) return null;
+  const factor = last.perYear / before.perYear;
+  const part = ({ errorDistance, expandedUncertainty }: DriftChange, way: 1 | -1) =>
+    1 + (way * expandedUncertainty) / Math.abs(errorDistance);
+  return { factor, atLeast: (factor * part(last, -1)) / part(before, 1) };
 }
 
 function counts({ errorDistance, expandedUncertainty }: DriftChange): boolean {

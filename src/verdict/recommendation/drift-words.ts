@@ -23,12 +23,12 @@ export function driftReasons(findings: DriftFindings, unit: string): string[] {
   return [...(isDetermined(drift) ? [driftSentence(drift, unit)] : []), ...changeSentences(findings, unit)];
 }
 
-function driftSentence({ point, perYear, records, isEarly }: SpokenDrift, unit: string): string {
+function driftSentence({ point, perYear, records, isEarly, isSinceAdjustment }: SpokenDrift, unit: string): string {
   // As in the history: all to the digits that the interval supports.
   const digits = decimalsForSignificant(perYear.high - perYear.low || perYear.value, 2);
   const [value, low, high] = [perYear.value, perYear.low, perYear.high].map((one) => writeSigned(one, digits));
   return (
-    `Since the last adjustment the error at ${numberWords(point, unit)} drifts by ${value} ${unit} a year ` +
+    `${isSinceAdjustment ? "Since the last adjustment the" : "The"} error at ${numberWords(point, unit)} drifts by ${value} ${unit} a year ` +
     `(95 %: ${low} to ${high}), by ${records} records${isEarly ? ", which is early" : ""}.`
   );
 }
@@ -38,7 +38,11 @@ function changeSentences({ changes, growth }: DriftFindings, unit: string): stri
   const told = changes.map((change) => changeWords(change, unit));
   if (changes.length === 1) return [...told, "One interval does not show how the drift goes on."];
   if (growth === null) return told;
-  return [...told, `That is ${numberWords(growth, null, 2)} times as fast as in the interval before.`];
+  const [factor, least] = [growth.factor, growth.atLeast].map((one) => numberWords(one, null, 2));
+  return [
+    ...told,
+    `That is ${factor} times as fast as in the interval before, and ${least} times at least by the U of both.`,
+  ];
 }
 
 function changeWords(

@@ -86,6 +86,8 @@ export type PhaseState = {
   gap: number | null;
   /** Whether the loop check looked at the target. */
   isTargetProved: boolean;
+  /** Whether the loop check found that the output settles in time: its step response, or its filters. */
+  isResponseProved?: boolean;
   /** New constants for the controller from the forecast, and what they would leave. */
   newConstants: Statement | null;
   worstPoint: WorstPoint | null;

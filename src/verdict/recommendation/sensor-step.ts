@@ -5,8 +5,8 @@ import { exceeds } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { replaceForDrift, replaceForResidual, replaceForScatter } from "./replace-steps.ts";
-import { leftWords, partWords } from "./state-words.ts";
-import { type RecommendedStep, stepOf } from "./step.ts";
+import { leftWords, partWords, sentence } from "./state-words.ts";
+import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 import { betterStandard, type KnownForecast, teachStep } from "./teach-step.ts";
 
 /**
@@ -77,9 +77,26 @@ function notCurable(forecast: KnownForecast, state: PhaseState): RecommendedStep
   const isBeyond = exceeds(forecast.best.part, thresholds.replaceResidualFrom);
   if (forecast.isCurable !== false || !isBeyond) return betterStandard(forecast, state);
   const isSteady = exceeds(forecast.steadyLeft ?? 0, thresholds.replaceResidualFrom);
+  const isGapAlone = findings.some(({ id }) => id === hysteresis.id) && !findings.some(({ id }) => id === curved.id);
+  if (isSteady && isGapAlone && state.isResponseProved !== true) return settledFirst(forecast, state);
   if (isSteady && findings.some(isOfShape)) return replaceForResidual(forecast, state);
   const isOff = findings.some((finding) => remedyOf(finding).cures === "sensor" && !isOfShape(finding));
   return isOff ? teachStep(forecast, state) : readAgain(forecast, state);
+}
+
+/** A gap that closes at both ends is that of an output that lags as well, until somebody waited long enough. */
+function settledFirst({ best }: KnownForecast, state: PhaseState): RecommendedStep {
+  const loop = state.findings.find(({ id }) => id === hysteresis.id);
+  return stepOf({
+    action: "cannot be decided",
+    of: "readings",
+    does: `${sentence(hysteresis.separatedBy)} If the gap stays, replace the sensor or what guides its target; if it closes, wait so long at each point, or shorten the filter.`,
+    rule: "a gap between the two ways is no hysteresis before the output had time to settle: a loop check that has its response or its filters in order says so as well",
+    reasons: [
+      `No re-teach can cure it: even the best zero and span leave ${leftWords(best, state)}.`,
+      ...(loop === undefined ? [] : [reasonOf(loop)]),
+    ],
+  });
 }
 
 /** What no teaching takes away. */
@@ -110,8 +127,11 @@ function taughtOrWornOut(forecast: KnownForecast, state: PhaseState): Recommende
   if (drift.isTaughtTwice) {
     return replaceForDrift(state, "it was taught anew twice running and drifted the same way after both");
   }
-  if (drift.growth !== null && drift.growth > thresholds.driftGrowthMax) {
-    return replaceForDrift(state, `its drift is more than ${thresholds.driftGrowthMax} times as fast as before`);
+  if (drift.growth !== null && drift.growth.atLeast > thresholds.driftGrowthMax) {
+    return replaceForDrift(
+      state,
+      `its drift is more than ${thresholds.driftGrowthMax} times as fast as before, beyond what the uncertainty of both leaves open`,
+    );
   }
   return teachStep(forecast, state);
 }

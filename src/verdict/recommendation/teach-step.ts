@@ -34,7 +34,7 @@ export function teachStep(forecast: KnownForecast, state: PhaseState): Recommend
     reasons: [
       ...(state.isJustTaught ? ["It was taught anew just now, and is off all the same."] : []),
       ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map((finding) => reasonOf(finding)),
-      chanceWords(forecast),
+      isEndsEnough(forecast, state.rule) ? chanceWords(forecast) : bestLineWords(forecast),
       `At best two constants leave ${leftWords(forecast.best, state)} of these very readings: a bound, which new readings seldom reach.`,
       typeof scatter === "number"
         ? `Two standard deviations of repeated readings are ${partWords(scatter)}.`
@@ -66,6 +66,13 @@ export function chanceWords({ chanceOfPass }: Pick<Forecast, "chanceOfPass">): s
   return `A new zero and span may not be enough: new readings pass with a chance of ${chance}.`;
 }
 
+/** The chance is that of a teach at both ends, which is not what is advised here. */
+function bestLineWords({ chanceOfPass }: Pick<Forecast, "chanceOfPass">): string {
+  const advised = "It takes the best line, and for that the chance that new readings pass is not determined";
+  if (chanceOfPass === undefined) return `${advised}.`;
+  return `${advised}; after a teach at both ends they pass with a chance of ${writeFixed(chanceOfPass, 2)}.`;
+}
+
 /** Inside the tolerance, and yet refused: whoever reads this may ask for a better standard instead. */
 function refusedInside({ sensor, rule, worstPoint, unit }: PhaseState): string | undefined {
   if (sensor?.statement !== "fail" || exceeds(sensor.worst, 100) || worstPoint === null) return undefined;
@@ -91,11 +98,13 @@ function doubtsOf(best: ForecastLeft, { thresholds, scatter }: PhaseState): stri
   ];
 }
 
-function teachWords({ ends, best }: KnownForecast, { unit, rangeLower, rangeUpper, rule }: PhaseState): string {
+function isEndsEnough({ ends, best }: KnownForecast, rule: PhaseState["rule"]): boolean {
+  return ends?.statement === "pass" || (rule.name === "non-binary guard band" && ends?.statement === best.statement);
+}
+
+function teachWords(forecast: KnownForecast, { unit, rangeLower, rangeUpper, rule }: PhaseState): string {
   const [from, to] = [numberWords(rangeLower, unit), numberWords(rangeUpper, unit)];
-  const isEndsEnough =
-    ends?.statement === "pass" || (rule.name === "non-binary guard band" && ends?.statement === best.statement);
-  if (isEndsEnough) return `Teach both ends of the range anew, at ${from} and ${to}.`;
+  if (isEndsEnough(forecast, rule)) return `Teach both ends of the range anew, at ${from} and ${to}.`;
   return `Teach zero and span anew, for the best line over the range: a teach at its ends, ${from} and ${to}, would not do.`;
 }
 

@@ -56,7 +56,8 @@ test("the drift is that of the loop: at the test point that speaks for it, since
   const { drift } = historyOf(first, second, ...untouched);
   const { points: places, leading } = loopDrift([first, second, ...untouched], range);
   const line = isDetermined(leading) ? places[leading.index]?.line : undefined;
-  expect(drift).toMatchObject({ point: 100, records: 4, isEarly: false });
+  expect(drift).toMatchObject({ point: 100, records: 4, isEarly: false, isSinceAdjustment: true });
+  expect(historyOf(...untouched).drift).toMatchObject({ records: 3, isSinceAdjustment: false });
   expect("perYear" in drift && drift.perYear).toEqual(line && "perYear" in line && line.perYear);
   expect(historyOf(second, now).drift).toEqual({ notDetermined: "not enough: two records since the last adjustment" });
 });
@@ -65,7 +66,13 @@ test("taught twice and moved the same way twice is seen; the growth is that of t
   const found = historyOf(first, second, now);
   expect(found.isTaughtTwice).toBe(true);
   // +4 in 366 days (2024 is a leap year), +5 in 365: (5/365) / (4/366).
-  expect(Math.abs((found.growth ?? 0) - (5 * 366) / (4 * 365))).toBeLessThan(1e-12);
+  const factor = (5 * 366) / (4 * 365);
+  expect(Math.abs((found.growth?.factor ?? 0) - factor)).toBeLessThan(1e-12);
+  // At least: 5 less its U over 4 with its own.
+  const [before, last] = found.changes.map(({ expandedUncertainty }) => expandedUncertainty) as [number, number];
+  const least = (factor * (1 - last / 5)) / (1 + before / 4);
+  expect(Math.abs((found.growth?.atLeast ?? 0) - least)).toBeLessThan(1e-12);
+  expect(last).toBeGreaterThan(0);
 });
 
 test("an older record than the last two adds no change", () => {

@@ -15,7 +15,13 @@ const change = {
   years: 0.5,
   perYear: 24.68,
 };
-const drift = { point: 500, perYear: { value: 0.478, low: 0.37, high: 0.586 }, records: 5, isEarly: false };
+const drift = {
+  point: 500,
+  perYear: { value: 0.478, low: 0.37, high: 0.586 },
+  records: 5,
+  isEarly: false,
+  isSinceAdjustment: true,
+};
 
 test("no history, an empty one, and one without common points are told apart", () => {
   expect(driftReasons(none, "mm")).toEqual(["No filed history was given."]);
@@ -26,6 +32,10 @@ test("no history, an empty one, and one without common points are told apart", (
 test("the drift since the last adjustment stands first, with its interval and where it was found", () => {
   expect(driftReasons({ ...none, earlier: 4, drift, changes: [change] }, "mm")[0]).toBe(
     "Since the last adjustment the error at 500 mm drifts by +0.48 mm a year (95 %: +0.37 to +0.59), by 5 records.",
+  );
+  const untouched = { ...drift, isSinceAdjustment: false };
+  expect(driftReasons({ ...none, earlier: 4, drift: untouched, changes: [change] }, "mm")[0]).toMatch(
+    /^The error at 500 mm drifts by/u,
   );
   const early = { ...drift, records: 3, isEarly: true };
   expect(driftReasons({ ...none, earlier: 2, drift: early, changes: [change] }, "mm")[0]).toContain(
@@ -48,10 +58,10 @@ test("two changes with a growth say how many times as fast", () => {
     ...none,
     earlier: 2,
     changes: [change, { ...change, adjustment: null, years: 0, perYear: null }],
-    growth: 2.5,
+    growth: { factor: 2.5, atLeast: 1.4 },
   };
   expect(driftReasons(two, "mm").slice(1)).toEqual([
     "From C-1 to C-2: +12 mm at 700 mm (U 0.82 mm).",
-    "That is 2.5 times as fast as in the interval before.",
+    "That is 2.5 times as fast as in the interval before, and 1.4 times at least by the U of both.",
   ]);
 });

@@ -8,6 +8,11 @@ test("both ends are taught where that suffices; otherwise the best line", () => 
   expect(teachStep(known, stateOf()).does).toBe("Teach both ends of the range anew, at 200 mm and 1200 mm.");
   const bestOnly = { ...known, ends: { statement: "fail", errorDistance: 11, part: 1.1 } as const };
   expect(teachStep(bestOnly, stateOf()).does).toContain("for the best line");
+  const reasons = reasonsOf(teachStep({ ...bestOnly, chanceOfPass: 0 }, stateOf()));
+  expect(reasons[0]).toBe(
+    "It takes the best line, and for that the chance that new readings pass is not determined; after a teach at both ends they pass with a chance of 0.00.",
+  );
+  expect(reasons.some((says) => says.startsWith("A new zero and span"))).toBe(false);
 });
 
 test("what was found in the sensor is the first reason, then what the best two constants leave", () => {
