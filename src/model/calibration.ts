@@ -20,6 +20,7 @@ import {
   unit,
   wholeNumber,
 } from "./column.ts";
+import { airBounds } from "./instrument-words.ts";
 import { media } from "./medium.ts";
 
 /** What an entry sheet says of a row: original observations are kept with where and when they were typed. */
@@ -68,7 +69,7 @@ export const calibrationSchema = z.strictObject({
   procedure: text("procedure and its edition"),
   workOrder: text("number of the work order"),
   standards: list("names of the standards used, with a comma, ; or + between them"),
-  airTemperature: number("°C", "air temperature at the sensor"),
+  airTemperature: number("°C", "air temperature at the sensor", airBounds),
   relativeHumidity: number("%", "relative humidity of the air", { atLeast: 0, atMost: 100 }),
   pressure: number("hPa", "air pressure", { above: 0 }),
   medium: choice(media, "what was between sensor and target, where it was not what is there in service"),

@@ -31,3 +31,6 @@ export type DecisionRuleName = (typeof decisionRules)[number];
 export type Conductor = (typeof conductors)[number];
 export type DistanceUnit = (typeof distanceUnits)[number];
 export type SignalUnit = (typeof signalUnits)[number];
+
+/** What a sensor may stand in, in °C; the equations for the speed of sound have no meaning far beyond it. Own choice. */
+export const airBounds = { atLeast: -100, atMost: 200 } as const;

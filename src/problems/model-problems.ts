@@ -161,6 +161,10 @@ export const modelProblems = {
     "by the common colours (IEC 60947-5-2) this wire carries {role}, and no output",
     "the wire as it is; black, white or a number for an output",
   ),
+  "model/air-unlikely": warn(
+    "air of {celsius} °C is rare around a sensor{hint}",
+    "the temperature of the air in °C, mostly from {least} to {most} °C, or with its unit behind it",
+  ),
   "model/echo-missed": warn(
     "a flat target tilted by {tilt}° throws its echo beside the sensor: its beam of {beam}° has an edge {edge}° from the axis",
     "a target that stands square to the axis, or the tilt and the beam_angle as they are",

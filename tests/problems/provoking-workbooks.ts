@@ -444,6 +444,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     texts: wired("1 L+; 2 signal; 3 0 V; 4 Q1", "Blue,4"),
     told: 'outputs.csv:2:wire: by the common colours (IEC 60947-5-2) this wire carries 0 V, and no output; read "Blue"; accepted: the wire as it is; black, white or a number for an output',
   },
+  "model/air-unlikely": {
+    texts: withColumn("calibrations.csv", "air_temperature", "86"),
+    told: 'calibrations.csv:2:air_temperature: air of 86 °C is rare around a sensor; in °F it would be 30 °C; read "86"; accepted: the temperature of the air in °C, mostly from -60 to 70 °C, or with its unit behind it',
+  },
   "model/echo-missed": {
     texts: {
       ...withColumn("calibrations.csv", "target_tilt", "20"),

@@ -1,4 +1,5 @@
 import { adjustment } from "./adjustment.ts";
+import { air } from "./air.ts";
 import type { Check, ReadingsCheck } from "./check-context.ts";
 import { dates } from "./dates.ts";
 import { instrumentPairs } from "./instrument-pairs.ts";
@@ -34,6 +35,7 @@ export const everyCheck: readonly CheckStep[] = [
   { ofReadings: readingCount, ofMany: true },
   { ofTables: range },
   { ofTables: limits },
+  { ofTables: air },
   { ofTables: instrumentPairs },
   { ofReadings: hasReadings, byLine: true },
   { ofReadings: saysSomething, byLine: true },
