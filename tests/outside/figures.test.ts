@@ -90,7 +90,9 @@ function figuresFromR(rscript: string, records: readonly CalibrationRecord[]): R
     writeFileSync(join(folder, "readings.csv"), flatReadings(records));
     writeFileSync(join(folder, "conditions.csv"), flatConditions(records));
     writeFileSync(join(folder, "standards.csv"), flatStandards(records));
-    const printed = execFileSync(rscript, ["--vanilla", script, folder], { encoding: "utf8", maxBuffer: 1e8 });
+    // Each function runs too seldom to be worth R's compiling it.
+    const env = { ...process.env, R_ENABLE_JIT: "0" };
+    const printed = execFileSync(rscript, ["--vanilla", script, folder], { encoding: "utf8", maxBuffer: 1e8, env });
     return new Map(
       printed
         .trim()

@@ -1,37 +1,40 @@
 import { execFileSync } from "node:child_process";
-import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
-import { expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { madeDemo } from "../../made-demo.ts";
 import { describeWithProgram } from "../../outside/needs-program.ts";
-import { filesBelow, spanwright, temporaryFolder } from "../built-command.ts";
+import { filesBelow, type Run, spanwright, temporaryFolder } from "../built-command.ts";
 
 /** A folder of the demonstration's record of LT-640. */
-function folderOfRecord(): string {
-  const folder = temporaryFolder();
+function folderOfRecord(folder = temporaryFolder()): string {
   cpSync(join(madeDemo(), "LT-640"), join(folder, "LT-640"), { recursive: true });
   return folder;
 }
 
 describeWithProgram("pdfdetach", "a PDF file", (pdfdetach) =>
   describeWithProgram("chromium", "of a page that an installed browser printed", (chromium) => {
+    /** Printed once for both that look at it. */
+    const folder = mkdtempSync(join(tmpdir(), "spanwright-pdf-"));
+    let run: Run;
+    beforeAll(() => {
+      run = spanwright("pdf", join(folderOfRecord(folder), "LT-640", "C-2026-047.html"), "--browser", chromium);
+    });
+    afterAll(() => rmSync(folder, { recursive: true }));
+
     test("lies beside the page, as a PDF file, and nothing else is left there", () => {
-      const folder = folderOfRecord();
-      const page = join(folder, "LT-640", "C-2026-047.html");
-      const run = spanwright("pdf", page, "--browser", chromium);
       expect(run).toEqual({ exitCode: 0, output: `${join(folder, "LT-640", "C-2026-047.pdf")}\n`, complaints: "" });
       expect(filesBelow(folder)).toEqual([...["html", "json", "pdf"].map((kind) => `LT-640/C-2026-047.${kind}`)]);
       expect(readFileSync(join(folder, "LT-640/C-2026-047.pdf")).subarray(0, 5).toString("latin1")).toBe("%PDF-");
-      const inside = join(folder, "inside.json");
+      const inside = join(temporaryFolder(), "inside.json");
       execFileSync(pdfdetach, ["-save", "1", "-o", inside, join(folder, "LT-640/C-2026-047.pdf")]);
       expect(readFileSync(inside, "utf8")).toBe(readFileSync(join(folder, "LT-640/C-2026-047.json"), "utf8"));
       expect(spanwright("verify", inside)).toMatchObject({ exitCode: 0, complaints: "" });
     });
 
     test("has a title, a language, tags and an outline with every annex, as another reader finds them", async () => {
-      const folder = folderOfRecord();
-      expect(spanwright("pdf", folder, "--browser", chromium).exitCode).toBe(0);
       const path = join(folder, "LT-640/C-2026-047.pdf");
       const told = execFileSync(pdfdetach.replace(/pdfdetach$/u, "pdfinfo"), [path], { encoding: "utf8" });
       expect(told).toMatch(/^Title: +LT-640 · calibration record C-2026-047$/mu);
