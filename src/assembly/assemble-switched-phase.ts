@@ -43,7 +43,7 @@ type SetPoint = NonNullable<SwitchedPhaseRecord["setPoint"]>;
  * @param context row of the output, rule, budget rows, analog readings
  * @returns trips, figures in distance and in percent of the operating distance, statements
  * Source: the figures' own files. The statement is the worst of those that could be made, and no pass where the set point
- *   was not measured in the direction in which it counts; chatter fails (own choice).
+ *   was not measured in the direction in which it counts, or has no tolerance; chatter fails (own choice).
  * @example assembleSwitchedPhase(rows.trips, switchContext).statement // "pass"
  */
 export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context: SwitchContext): SwitchedPhaseRecord {
@@ -78,14 +78,16 @@ export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context:
   };
 }
 
-/** What was not measured where it counts fails by the rest, and passes by nothing. */
+/** The set point is what an output is for: where it was not measured or has no tolerance, the rest may fail it and passes nothing. */
 function statementOf(
   worst: Statement | undefined,
   setPoint: SetPoint | null,
   { criticalDirection = "approach" }: Output,
 ): Figure<Statement> {
+  if (worst !== undefined && !isInTolerance(worst)) return worst;
+  if (setPoint !== null && setPoint.decision === null) return "cannot be decided";
   if (worst === undefined) return notDetermined("nothing could be judged");
-  if (setPoint !== null || !isInTolerance(worst)) return worst;
+  if (setPoint !== null) return worst;
   return notDetermined(`the set point was not measured on ${criticalDirection}, the direction in which it counts`);
 }
 

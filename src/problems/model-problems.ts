@@ -92,6 +92,10 @@ export const modelProblems = {
     "the set point {setPoint} {unit} lies outside the range {lower} to {upper} {unit}",
     "a set point inside the range",
   ),
+  "model/set-point-unlimited": warn(
+    "the output {output} has no set_point_tolerance: how far it trips off its set point is reported and cannot be decided",
+    "the greatest error that is allowed of the set point",
+  ),
   "model/trip-outside-range": warn(
     "the trip at {reference} {unit} lies outside the range {lower} to {upper} {unit}",
     "a trip inside the range",

@@ -69,7 +69,9 @@ export function setPointCells(
   const budget = budgetRows(grid, setPoint, (line) => lineCells(line, basis, of));
   const { decision } = setPoint;
   const tolerance = switching.output.setPointTolerance;
-  if (decision === null || tolerance === undefined) return [];
+  if (decision === null || tolerance === undefined) {
+    return [add("set point: its word", "cannot be decided", "value: no set_point_tolerance is stated")];
+  }
   grid.add(titles, "heading");
   const row = grid.next;
   const at = (key: DecisionKey) => grid.at(columnLetters(keys.indexOf(key as "error")), row);

@@ -130,6 +130,18 @@ describe("a set point that is off is compared with the analog value", () => {
   });
 });
 
+test("without a tolerance of its set point an output passes nothing, and fails by what can be judged", () => {
+  const output = { setPointTolerance: undefined };
+  expect(switchedPhase({ output }).statement).toBe("cannot be decided");
+  const short = [1, 2, 3].map((cycle) => ({ direction: "approach" as const, cycle, reference: 95 }));
+  expect(switchedPhase({ output, trips: short }).statement).toBe("cannot be decided");
+  expect(switchedPhase({ output, trips: [{ direction: "approach", reference: 100 }] }).statement).toBe(
+    "cannot be decided",
+  );
+  expect(switchedPhase({ output: { ...output, differentialMax: 0.001 } }).statement).toBe("fail");
+  expect(switchedPhase({ output: {} }).statement).toBe("pass");
+});
+
 test("one recede and nothing else: what cannot be had is null with its reason, and nothing is judged", () => {
   const phase = switchedPhase({ trips: [{ direction: "recede", reference: 104 }] });
   expect(phase).toMatchObject({

@@ -26,7 +26,7 @@ function sheetOf(
 
 /** Trips as found of an output Q1 that is set to 50 mm. */
 const withTrips = (...trips: readonly string[]): Texts => ({
-  ...withFile("outputs.csv", "tag,output,set_point\nLT-1,Q1,50\n"),
+  ...withFile("outputs.csv", "tag,output,set_point,set_point_tolerance\nLT-1,Q1,50,1\n"),
   "trips.csv": `calibration,phase,output,direction,reference\n${trips.map((trip) => `C-1,as_found,Q1,${trip}\n`).join("")}`,
 });
 
@@ -355,6 +355,13 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/read-twice": {
     texts: withColumn("readings.csv", "cycle,point", "1,0", "1,25", "1,25", "1,75", "1,100"),
     told: 'readings.csv:4:point: the point 25 was read before in cycle 1, rising, as found, at line 3; read "25"; accepted: each point once a run, or the number of the cycle that it belongs to',
+  },
+  "model/set-point-unlimited": {
+    texts: {
+      ...withTrips("approach,50", "recede,52", "approach,50", "approach,50"),
+      "outputs.csv": "tag,output,set_point\nLT-1,Q1,50\n",
+    },
+    told: "outputs.csv:2: the output Q1 has no set_point_tolerance: how far it trips off its set point is reported and cannot be decided; accepted: the greatest error that is allowed of the set point",
   },
   "model/trip-outside-range": {
     texts: withTrips("approach,50", "recede,52", "approach,50", "approach,-50"),

@@ -49,6 +49,10 @@ function reasonsOf(
       `set-point error ${error} ${unit}, ${limit}${isSingleTripOutside(setPoint) ? ", a single trip lies outside" : ""}`,
     );
   }
+  if (setPoint !== null && setPoint.decision === null) {
+    const error = signedWithUncertainty(setPoint.error, setPoint.expandedUncertainty);
+    reasons.push(`set-point error ${error} ${unit}, no tolerance is stated`);
+  }
   for (const [words, travel] of [
     ["differential travel", differential],
     ["repeat accuracy", repeat],

@@ -11,8 +11,8 @@ export type SwitchStep = {
   of: "set-up" | "wiring" | "switched output" | "readings" | "standard";
   does: string;
   reason: string;
-  /** Where the numbers themselves are in doubt. */
-  isOfDoubt?: true;
+  /** The rule that led here, where its place does not say it. */
+  rule?: string;
 };
 
 /**
@@ -46,7 +46,7 @@ function doubtStep(output: string, doubt: TripDoubt): SwitchStep {
       doubt === "exchanged"
         ? `${output} releases nearer than it operates, as its trips are noted, and no output does that: approach and recede may be exchanged.`
         : `One trip of ${output} lies far from its fellows: a slip, or a trip that does not belong to them.`,
-    isOfDoubt: true,
+    rule: "what was written down is in doubt",
   };
 }
 
@@ -61,13 +61,10 @@ function doubtStep(output: string, doubt: TripDoubt): SwitchStep {
 export function outputSteps(asked: readonly SwitchStep[]): RecommendedStep[] {
   return asked
     .filter(({ of }) => of !== "set-up" && of !== "wiring")
-    .map(({ action, of, does, reason, isOfDoubt }) =>
-      stepOf({ action, of, does, rule: ruleOf(of, isOfDoubt === true), reasons: [reason] }),
-    );
+    .map(({ action, of, does, reason, rule = ruleOf(of) }) => stepOf({ action, of, does, rule, reasons: [reason] }));
 }
 
-function ruleOf(of: SwitchStep["of"], isOfDoubt: boolean): string {
-  if (isOfDoubt) return "what was written down is in doubt";
+function ruleOf(of: SwitchStep["of"]): string {
   if (of === "switched output") return "the switch point is off, and the analog value does not explain it";
   return of === "standard"
     ? "the uncertainty is too large for the tolerance of the set point"
@@ -95,7 +92,9 @@ function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit
       },
     ];
   }
-  if (found === null || found.setPoint === null || !isSetPointOff(found)) return [];
+  if (found === null || found.setPoint === null) return [];
+  if (found.setPoint.decision === null) return [unlimitedStep(output, found.setPoint.error, unit)];
+  if (!isSetPointOff(found)) return [];
   const off = `${output} trips ${offWords(found.setPoint.error, unit)} its set point of ${numberWords(setPoint, unit)}`;
   const teach: SwitchStep = {
     action: "re-teach",
@@ -129,6 +128,17 @@ function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit
         },
       ];
   }
+}
+
+/** How far it trips off its set point is known, and not how far it may. */
+function unlimitedStep(output: string, error: number, unit: string): SwitchStep {
+  return {
+    action: "cannot be decided",
+    of: "switched output",
+    does: `State how far ${output} may trip off its set point (set_point_tolerance of the table outputs), and make the record again.`,
+    reason: `${output} trips ${offWords(error, unit)} its set point, and no tolerance of it is stated.`,
+    rule: "an output whose set point has no tolerance neither passes nor fails",
+  };
 }
 
 function offWords(error: number, unit: string): string {

@@ -33,18 +33,16 @@ export type SwitchedState = {
 };
 
 /**
- * Whether the set point of an output is off: not accepted or, where it has no tolerance, off by more than its U.
+ * Whether the set point of an output is off: judged, and not accepted.
  *
- * @param found set point and shares of one phase
- * @returns false for one that cannot be decided
- * Source: `judgeSetPoint`; without a tolerance the shares are there only where the error is beyond its U.
- * @example isSetPointOff({ setPoint: { error: 21, expandedUncertainty: 1, decision: { statement: "fail" } },
- *   shares: null }) // true
+ * @param found set point of one phase
+ * @returns false for one that cannot be decided, which has no tolerance among others
+ * Source: `judgeSetPoint`.
+ * @example isSetPointOff({ setPoint: { error: 21, expandedUncertainty: 1, decision: { statement: "fail" } } }) // true
  */
-export function isSetPointOff({ setPoint, shares }: Pick<SwitchedFound, "setPoint" | "shares">): boolean {
-  if (setPoint === null) return false;
-  if (setPoint.decision === null) return shares !== null;
-  return setPoint.decision.statement === "fail" || setPoint.decision.statement === "conditional fail";
+export function isSetPointOff({ setPoint }: Pick<SwitchedFound, "setPoint">): boolean {
+  const statement = setPoint?.decision?.statement;
+  return statement === "fail" || statement === "conditional fail";
 }
 
 /**

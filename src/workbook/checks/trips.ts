@@ -10,7 +10,9 @@ const fewestApproaches = 3;
 /** Set points lie inside the range; each output was tripped in both directions, three times on approach at least. */
 export const trips: Check = (context) => {
   for (const draft of context.drafts.outputs) checkSetPoint(draft, context);
-  const ofOneOutput = groupedBy(tripsOfOutputs(context), ({ row: { calibration, output, phase } }) =>
+  const tripped = tripsOfOutputs(context);
+  checkLimited(tripped, context);
+  const ofOneOutput = groupedBy(tripped, ({ row: { calibration, output, phase } }) =>
     JSON.stringify([calibration, output, phase]),
   );
   for (const draft of context.drafts.trips) checkPlace(draft, context);
@@ -32,6 +34,24 @@ function checkSetPoint(draft: DraftRow<"outputs">, { instrumentByTag, report }: 
     unit: distanceUnit,
   };
   report("outputs", draft, "model/set-point-outside-range", { column: "set_point", values });
+}
+
+/** Only an output that was tripped is judged at all. */
+function checkLimited(
+  tripped: readonly DraftRow<"trips">[],
+  { drafts, report, calibrationByName }: CheckContext,
+): void {
+  const named = new Set(
+    tripped.map(({ row: { calibration = "", output } }) =>
+      JSON.stringify([calibrationByName.get(calibration)?.row.tag, output]),
+    ),
+  );
+  for (const draft of drafts.outputs) {
+    const { tag, output } = draft.row;
+    const isLimited = draft.cells.set_point_tolerance !== undefined;
+    if (output === undefined || isLimited || !named.has(JSON.stringify([tag, output]))) continue;
+    report("outputs", draft, "model/set-point-unlimited", { values: { output } });
+  }
 }
 
 function checkPlace(draft: DraftRow<"trips">, { calibrationByName, instrumentByTag, report }: CheckContext): void {

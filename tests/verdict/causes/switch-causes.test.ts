@@ -9,7 +9,10 @@ import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
 const switchCauses = [outputAndInputUnfit, outputAndValueShifted, switchPointOff];
 
-const output = { tag: "LT-1", output: "Q1", setPoint: 700, polarity: "PNP", controllerInput: "sinking" } as const;
+const output = {
+  ...({ tag: "LT-1", output: "Q1", setPoint: 700, setPointTolerance: 5 } as const),
+  ...({ polarity: "PNP", controllerInput: "sinking" } as const),
+};
 const trips = (distance: number): Trip[] =>
   [1, 2, 3].map((cycle) => ({
     ...({ calibration: "C-1", phase: "as_found", output: "Q1", direction: "approach" } as const),
@@ -57,6 +60,11 @@ test("switch point off: only the direction that matters counts", () => {
 test("switch point off: what the decision rule accepts gives none, however far off it is", () => {
   const wide = { ...output, setPointTolerance: 25 };
   expect(idsOf(switchCauses, planted(nothingWrong, { outputs: [wide], trips: trips(720) }))).toEqual([]);
+});
+
+test("switch point off: nothing is said of a set point of which nobody says how far off it may be", () => {
+  const unlimited = { ...output, setPointTolerance: undefined };
+  expect(idsOf(switchCauses, planted(nothingWrong, { outputs: [unlimited], trips: trips(720) }))).toEqual([]);
 });
 
 test("switch point off: where no analog value was read nothing tells a teach from a shift", () => {

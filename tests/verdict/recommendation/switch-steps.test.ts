@@ -38,7 +38,9 @@ test("trips that contradict each other as they are noted are compared and trippe
   });
   expect(step?.does).toContain("Compare the trips of Q1 with the sheet");
   const slipped = { trips: [...pair(700, 712, 1), ...pair(600, 712.1, 2), ...pair(700.1, 712, 3)] };
-  expect(asked(switchedState("teach", slipped))).toMatchObject([{ of: "readings", isOfDoubt: true }]);
+  expect(asked(switchedState("teach", slipped))).toMatchObject([
+    { of: "readings", rule: "what was written down is in doubt" },
+  ]);
   expect(asked(switchedState(undefined, exchanged))).toHaveLength(1);
   expect(asked(switchedState(undefined, { trips: exchanged.trips }))).toEqual([]);
 });
@@ -60,4 +62,14 @@ test("an input that does not fit, and travel or chatter that fails, are repairs"
 test("what is no repair becomes a step of its own", () => {
   const steps = outputSteps(asked(switchedState("teach and shift")));
   expect(steps.map(({ of }) => of)).toEqual(["switched output"]);
+});
+
+test("an output without a tolerance of its set point is neither taught nor left: its tolerance is asked for", () => {
+  for (const error of [-21, 0.1]) {
+    const setPoint = { error, expandedUncertainty: 1, decision: null };
+    const [step, ...others] = outputSteps(asked(switchedState("teach", { setPoint, statement: "cannot be decided" })));
+    expect(others).toEqual([]);
+    expect(step).toMatchObject({ action: "cannot be decided", of: "switched output" });
+    expect(step?.does).toContain("set_point_tolerance");
+  }
 });

@@ -7,13 +7,19 @@ const runs = (phase: string, ...trips: readonly string[]) => trips.map((trip) =>
 function withTrips(rows: string, setPoint = "50"): Texts {
   return {
     ...smallestWorkbook,
-    "outputs.csv": `tag,output,set_point\nLT-1,Q1,${setPoint}\n`,
+    "outputs.csv": `tag,output,set_point,set_point_tolerance\nLT-1,Q1,${setPoint},1\n`,
     "trips.csv": `calibration,phase,output,direction,reference\n${rows}`,
   };
 }
 
 test("three approaches and a recede are enough", async () => {
   expect(await told(withTrips(runs("as_found", "approach,50", "recede,52", "approach,50", "approach,51")))).toEqual([]);
+});
+
+test("an output that was tripped has a tolerance of its set point, or is told, once", async () => {
+  const texts = withTrips(runs("as_found", "approach,50", "recede,52", "approach,50", "approach,51"));
+  const unlimited = { ...texts, "outputs.csv": "tag,output,set_point\nLT-1,Q1,50\nLT-1,Q2,60\n" };
+  expect(await told(unlimited)).toEqual(["model/set-point-unlimited outputs:2"]);
 });
 
 test("two approaches are told, for each phase by itself", async () => {
