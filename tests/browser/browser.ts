@@ -14,8 +14,8 @@ const settings = [
 
 let browser: Promise<Browser> | undefined;
 
-/** Chromium, started once for all test files of a process, with which it ends. */
-export function openBrowser(executablePath: string): Promise<Browser> {
+/** Started once for all test files of a process, with which it ends; none of them closes it. */
+function openBrowser(executablePath: string): Promise<Browser> {
   browser ??= chromium.launch({ executablePath, args: settings });
   return browser;
 }

@@ -4,10 +4,10 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build, type Plugin } from "esbuild";
-import { chromium } from "playwright-core";
 import { expect, test } from "vitest";
 import { bundleSettings } from "../../bundle-settings.mjs";
 import { fontFaces } from "../../src/report/style/font-faces.ts";
+import { opened } from "../browser/browser.ts";
 import { howMany } from "../how-many.ts";
 import { describeWithProgram } from "../outside/needs-program.ts";
 import { awkwardCharts, awkwardNames } from "./all-charts.ts";
@@ -67,18 +67,13 @@ test.each([
 
 describeWithProgram("chromium", "charts as a browser draws them", (executablePath) => {
   test("no two texts overlap and none is cut, whatever the axes show", async () => {
-    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
-    try {
-      const page = await browser.newPage();
-      for (const [name, svg] of charts) {
-        await page.setContent(`<style>${fontFaces(svg)}</style>${svg}`);
-        const boxes = await page.evaluate(textBoxes);
-        expect(boxes.length, name).toBeGreaterThan(5);
-        expect(boxes.filter(isCut), `${name}: cut`).toEqual([]);
-        expect(overlapping(boxes), `${name}: overlapping`).toEqual([]);
-      }
-    } finally {
-      await browser.close();
+    const { page } = await opened(executablePath, "about:blank");
+    for (const [name, svg] of charts) {
+      await page.setContent(`<style>${fontFaces(svg)}</style>${svg}`);
+      const boxes = await page.evaluate(textBoxes);
+      expect(boxes.length, name).toBeGreaterThan(5);
+      expect(boxes.filter(isCut), `${name}: cut`).toEqual([]);
+      expect(overlapping(boxes), `${name}: overlapping`).toEqual([]);
     }
   });
 });

@@ -1,13 +1,13 @@
 import { posix } from "node:path";
 import { gunzipSync } from "node:zlib";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
 import { complainOf } from "../../src/cli/console.ts";
 import { alignedTable } from "../../src/cli/print-table.ts";
 import { summaryRows } from "../../src/jobs/records/summary-rows.ts";
 import { sealedRecordSchema } from "../../src/record/record-schema.ts";
 import { pageStyle } from "../../src/report/style/page-style.ts";
-import { openBrowser } from "../browser/browser.ts";
+import { opened } from "../browser/browser.ts";
 import { contentsOf } from "../browser/in-page.mjs";
 import { recordingConsole } from "../cli/recording-console.ts";
 import { howMany } from "../how-many.ts";
@@ -130,13 +130,10 @@ function inTurn(column: HostileColumn, loop: number): HostileText | undefined {
 }
 
 describeWithProgram("chromium", "a hostile text in a table stays a text", (chromium) => {
-  let browser: Browser;
   let parser: Page;
   beforeAll(async () => {
-    browser = await openBrowser(chromium);
-    parser = await browser.newPage();
+    parser = (await opened(chromium, "about:blank")).page;
   });
-  afterAll(() => browser.close());
 
   test.each([false, true])("in every text cell in turn (with a controller: %s)", async (hasController) => {
     const loops = howMany(Math.ceil(count / 2), count);
