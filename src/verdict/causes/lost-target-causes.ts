@@ -54,7 +54,7 @@ function lostHereAndThere(evidence: CauseEvidence): readonly Sighting[] {
     {
       says: `${countWords(lost.length, readings.length)} ${shown}. This is consistent with a sensor that loses its target there${wire}; it is no error of measurement.`,
       evidence: placesOf(evidence, lost),
-      rivals: ["open-wire", "weak-target"],
+      rivals: ["open-wire", "weak-target", ...(lost.length === 1 ? ["typing-error"] : [])],
     },
   ];
 }

@@ -129,6 +129,13 @@ function stepOf({ leastScatter }: StageContext): number {
   return Math.sqrt(12) * leastScatter;
 }
 
+/** Own choice, percent of span: a reference farther out is no distance that a target was put at. */
+const beyondRange = 20;
+
+function isNearRange(percent: number): boolean {
+  return percent >= -beyondRange && percent <= 100 + beyondRange;
+}
+
 type SensorFlags = Pick<CauseEvidence, "held" | "echoes"> & Pick<StageEvidence, "plateaus"> & { members: number[] };
 const noFlags: SensorFlags = { plateaus: [], held: [], members: [] };
 
@@ -138,8 +145,9 @@ function sensorFlags(
   loop: Loop,
   { mattering, leastScatter }: StageContext,
 ): SensorFlags {
-  const echoes = countedTwice(measured, ends.output, loop);
-  const firstEchoes = measured.filter(({ index }) => !echoes?.members.includes(index));
+  const near = measured.filter(({ percent }) => isNearRange(percent.reference ?? 0));
+  const echoes = countedTwice(near, ends.output, loop);
+  const firstEchoes = near.filter(({ index }) => !echoes?.members.includes(index));
   const plateaus = stagePlateaus(ends, firstEchoes, mattering, leastScatter);
   const flat = plateaus.flatMap(({ members }) => members);
   const moving = firstEchoes.filter(({ index }) => !flat.includes(index));

@@ -19,6 +19,9 @@ export type Echoes = { factor: 2 | 3; members: readonly number[] };
  * with an output from zero looks on a loop that is declared with a live zero. Where no signal was read, counts or the
  * controller's value of a live-zero loop are looked at instead.
  *
+ * So is one that no output gives, and one that a later stage of its own row contradicts: counts or a value that lie on
+ * their line say that the signal was noted wrong.
+ *
  * A signal that begins at zero has no low fault level. There readings that show nothing are faults where they are several,
  * and other readings of the same test points show something: an output that stands at its low end shows it every time.
  *
@@ -41,7 +44,27 @@ export function faultReadings(readings: readonly StagedReading[], loop: Loop): r
     const given = percent.reference as number;
     return Math.abs((percent[axis] as number) - given - stageErrorAt(line.fit, given).percentSpan) > limit;
   });
-  return withoutLoneSilent(off, silent).map(({ index }) => index);
+  return withoutLoneSilent(off, silent)
+    .filter((reading) => !isBeyondOutputs(reading, axis, loop) && !isContradicted(reading, axis, others, loop))
+    .map(({ index }) => index);
+}
+
+/** Own choice: NAMUR NE 43 begins the fault of 4–20 mA at 21 mA, and outputs are limited not far beyond. */
+const mostMilliamps = 24;
+
+function isBeyondOutputs({ reading }: StagedReading, axis: Axis, { signalUnit }: Loop): boolean {
+  return signalUnit === "mA" && (axis === "signal" || axis === "signalAtCard") && (reading[axis] ?? 0) > mostMilliamps;
+}
+
+/** What was read behind it lies on the line of the others. */
+function isContradicted({ percent }: StagedReading, axis: Axis, others: readonly StagedReading[], loop: Loop): boolean {
+  return outputsInTurn.slice(outputsInTurn.indexOf(axis) + 1).some((later) => {
+    const made = percent[later];
+    const line = stageLine({ stage: "sensor", input: "reference", output: later }, others, loop, 0);
+    if (made === undefined || line === undefined) return false;
+    const given = percent.reference as number;
+    return Math.abs(made - given - stageErrorAt(line.fit, given).percentSpan) <= thresholds.onLineWithin;
+  });
 }
 
 /** One alone may as well be a slip of the typing hand. */
@@ -64,9 +87,10 @@ function silentReadings(readings: readonly StagedReading[], axis: Axis, loop: Lo
   return readings.filter((reading) => isSilent(reading) && speaking.has(reading.point));
 }
 
+const outputsInTurn: readonly Axis[] = ["signal", "signalAtCard", "counts", "value"];
+
 function firstRead(readings: readonly StagedReading[]): Axis | undefined {
-  const order = ["signal", "signalAtCard", "counts", "value"] as const;
-  return order.find((axis) => readings.some(({ percent }) => percent[axis] !== undefined));
+  return outputsInTurn.find((axis) => readings.some(({ percent }) => percent[axis] !== undefined));
 }
 
 function isFault({ reading, percent }: StagedReading, axis: Axis, loop: Loop): boolean {

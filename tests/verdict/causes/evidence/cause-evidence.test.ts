@@ -31,6 +31,15 @@ test("a shift that is far outside a tolerance of the reading at the near end onl
   expect(findings.map(({ id }) => id)).toContain("datum-shifted");
 });
 
+test("a reference that lies far outside the range makes no end at which the signal stands still", () => {
+  const mistyped = planted(
+    { sheet: (readings) => readings.with(8, { ...readings[8]!, reference: 9955.5 }).slice(0, 11) },
+    { hasCounts: false },
+  );
+  expect(mistyped.stages.flatMap(({ plateaus }) => plateaus)).toEqual([]);
+  expect([...mistyped.slips, ...mistyped.wild].map(({ index }) => index)).toContain(8);
+});
+
 test("a fault at the sensor leaves the stages after it alone, and one after it leaves the sensor alone", () => {
   const errors = (fault: Parameters<typeof planted>[0]) =>
     planted(fault).stages.map(({ line }) => Math.round(line?.errorAtUpper.percentSpan ?? Number.NaN) + 0);

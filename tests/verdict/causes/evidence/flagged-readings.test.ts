@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Reading } from "../../../../src/model/calibration.ts";
 import {
   countedTwice,
   faultReadings,
@@ -23,6 +24,23 @@ test("a signal below 3.6 mA that lies on the line of the others is a measurement
   const { readings, loop } = planted({ seen: (part) => 1.25 * part - 0.25 });
   expect(readings.some(({ reading }) => (reading.signal ?? 9) < 3.6)).toBe(true);
   expect(faultReadings(readings, loop)).toEqual([]);
+});
+
+test("a current that no output gives, and one that counts or value of its row contradict, was noted wrong", () => {
+  const faultsWith = (signal: number, missing: Parameters<typeof planted>[2] = []) => {
+    const sheet = (readings: readonly Reading[]) => readings.with(4, { ...readings[4]!, signal });
+    const { readings, loop } = planted({ sheet }, {}, missing);
+    return faultReadings(readings, loop);
+  };
+  expect(faultsWith(1.59), "the value is right").toEqual([]);
+  expect(faultsWith(1.59, ["value"])).toEqual([4]);
+  expect(faultsWith(22, ["value"])).toEqual([4]);
+  expect(faultsWith(113.58, ["value"])).toEqual([]);
+  // A fault of the sensor is in the value as well.
+  const { readings, loop } = planted({
+    signal: (signal, { part, cycle }) => (cycle === 2 && part > 0.75 ? 3.5 : signal),
+  });
+  expect(faultReadings(readings, loop)).toHaveLength(6);
 });
 
 test("no voltage now and then is a fault of a signal from zero; once it may be a slip, and every time the end of the range", () => {
