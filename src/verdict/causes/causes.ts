@@ -27,7 +27,7 @@ import {
   targetTilted,
   voltageOverloaded,
 } from "./sensor-line-causes.ts";
-import { curved } from "./shape-causes.ts";
+import { curved, squareRootTaken } from "./shape-causes.ts";
 import {
   differentialTooWide,
   outputAndInputUnfit,
@@ -64,6 +64,7 @@ export const causes: readonly Cause[] = [
   otherChannel,
   clampedOrCut,
   onePointOff,
+  squareRootTaken,
   liveZeroScaledFromZero,
   fromZeroScaledAsLiveZero,
   slopeTurnedRound,

@@ -3,6 +3,7 @@ import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
 import { listedKey } from "../loop-check/loop-items.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
+import { functionOf } from "./evidence/square-root.ts";
 import { drifts, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
 import type { Evidence } from "./finding.ts";
@@ -19,8 +20,30 @@ export const scatterEverywhere: Cause = {
     cures: "set-up",
     does: "prove with a large, flat, hard target, square to the axis and held still, that it is not target, mount, draught or mains hum; look at supply, screen and filter, and only then at the sensor",
   },
-  detect: (evidence) => (isHumming(evidence) ? [] : sightings(evidence)),
+  remedyAt: {
+    "input card": {
+      cures: "wiring",
+      does: "look at screen, earth and filter of the card's channel, and whether drives or mains move its counts while the signal stands still",
+    },
+  },
+  detect: (evidence) => [...(isHumming(evidence) ? [] : sightings(evidence)), ...behindSightings(evidence)],
 };
+
+/** What follows the signal scatters by itself, while the signal stands still. */
+function behindSightings(evidence: CauseEvidence): readonly Sighting[] {
+  return evidence.stages
+    .filter(({ stage }) => stage === "input card" || stage === "input card and scaling")
+    .filter((stage) => functionOf(evidence, stage) === undefined)
+    .flatMap((stage) => sightingsIn(evidence, stage))
+    .map((sighting) => ({
+      ...sighting,
+      stage: "input card" as const,
+      says: "What is made of the signal scatters by itself, against that signal, by about as much as the tolerance allows. This is consistent with mains or drives that couple into the input, with a screen or an earth that is missing, or with an input that is worn.",
+      rivals: ["mains-hum"],
+      separatedBy:
+        "hold one simulated signal at the card and read its counts ten times, with drives and heaters off, then running",
+    }));
+}
 
 /** The same scatter, where something speaks for the mains: drives that move the signal, or readings that swing. */
 export const mainsHum: Cause = {

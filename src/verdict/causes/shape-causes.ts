@@ -3,7 +3,14 @@ import { spanOf } from "../../model/range.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeOf } from "./evidence/line-words.ts";
+import { functionOf } from "./evidence/square-root.ts";
 import { isBowed, type StageEvidence } from "./evidence/stage-evidence.ts";
+
+const ofFunction = {
+  cures: "scaling",
+  does: "look in the controller for a function between signal and value, such as a table of a tank or a characterizer, and take it out or put it right",
+  isOfConstants: false,
+} as const;
 
 /** Mean errors that leave their straight line by more than repeated readings scatter, in a stage of the loop. */
 export const curved: Cause = {
@@ -12,9 +19,49 @@ export const curved: Cause = {
   place: "sensor",
   separatedBy: "read the points again with another reference, and add a point on each side of the worst one",
   remedy: { cures: "sensor", does: null },
+  remedyAt: {
+    "input card": { cures: "wiring", does: "simulate five values at the card, and have it adjusted or changed" },
+    scaling: ofFunction,
+  },
   detect: (evidence) =>
-    evidence.stages.filter((stage) => isCurved(stage, evidence.mattering)).map((stage) => sightingIn(evidence, stage)),
+    evidence.stages
+      .filter((stage) => isCurved(stage, evidence.mattering) && functionOf(evidence, stage) === undefined)
+      .map((stage) => sightingIn(evidence, stage)),
 };
+
+/** A block that was copied from a loop that needs it. */
+export const squareRootTaken: Cause = {
+  id: "square-root-taken",
+  title: "square root, or square, taken of a signal that is linear",
+  place: "scaling",
+  separatedBy: "read the settings of the card's channel and of the scaling block: one of them names a function",
+  remedy: {
+    cures: "scaling",
+    does: "take the function out, at the card's channel or in the scaling block: the signal of a distance is linear",
+    isOfConstants: false,
+  },
+  detect: (evidence) => evidence.stages.flatMap((stage) => functionSighting(evidence, stage)),
+};
+
+function functionSighting(evidence: CauseEvidence, stage: StageEvidence): readonly Sighting[] {
+  const made = functionOf(evidence, stage);
+  if (made === undefined) return [];
+  const errors = stage.readings.map(
+    ({ percent }) => (percent[stage.output] as number) - (percent[stage.input] as number),
+  );
+  const greatest = errors.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
+  return [
+    {
+      stage: placeOf(stage.stage),
+      says: `What is made of the signal is its ${made}, in parts of the span, at every reading. This is consistent with a function that was set in the controller or at the card's channel.`,
+      evidence: [
+        { name: "greatest error of the stage", value: greatest, unit: "% of span" },
+        { name: "readings", value: stage.readings.length, unit: "" },
+      ],
+      rivals: [],
+    },
+  ];
+}
 
 /** A lag pulls the two ends in by a quarter of its gap: that is no curvature. */
 function isCurved({ bow, gap, resolution }: StageEvidence, mattering: number): boolean {

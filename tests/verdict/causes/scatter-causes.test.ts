@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { mainsHum, scatterEverywhere } from "../../../src/verdict/causes/scatter-causes.ts";
+import { remedyOf } from "../../../src/verdict/recommendation/cause-remedy.ts";
 import { findingsOf, nothingWrong, planted } from "./planted.ts";
 
 // The tolerance of the planted loop is ±0.5 % of span.
@@ -35,4 +36,17 @@ test("readings that swing as a sine does are told from noise by their kurtosis, 
   expect(found?.id).toBe("mains-hum");
   expect(found?.evidence.at(-1)?.value).toBeLessThan(1.8);
   expect(findingsOf([mainsHum], planted(nothingWrong, { noise: 0.5, cycles: 12 }))).toEqual([]);
+});
+
+test("what scatters between signal and counts is looked for at the card, and not at the target", () => {
+  const jitter = (part: number, { place, cycle }: { place: number; cycle: number }) =>
+    part + 0.006 * Math.sin(12.9 * place + 78.2 * cycle);
+  const noisy = planted({ counts: jitter }, { hasCounts: true, cycles: 4 });
+  const [found, ...others] = findingsOf([scatterEverywhere], noisy);
+  expect(others).toEqual([]);
+  expect(found).toMatchObject({ stage: "input card" });
+  expect(remedyOf(found!).cures).toBe("wiring");
+  expect(
+    findingsOf([scatterEverywhere], planted(nothingWrong, { hasCounts: true, noise: 0.4, cycles: 4 })),
+  ).toMatchObject([{ stage: "sensor" }]);
 });

@@ -11,6 +11,7 @@ import { greatestOf } from "../../../numeric/least-and-greatest.ts";
 import type { SwitchedState } from "../../switching/switched-state.ts";
 import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import { type ApartReadings, apartReadings, membersOf } from "./set-aside.ts";
+import { functionOf } from "./square-root.ts";
 import {
   hasGrowingSpread,
   type StageContext,
@@ -99,22 +100,18 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
       );
     });
   const all = stagesWithout([]);
-  const slips = slipsOf(readings, faults, [...sensor.members, ...railed], all, {
+  const straight = all.filter((stage) => functionOf({ readings, mattering }, stage) === undefined);
+  const slips = slipsOf(readings, faults, [...sensor.members, ...railed], straight, {
     loop,
     decimals,
     mattering: leastSlip(all, mattering),
   });
   const known = [...faults, ...flatOf(all), ...sensor.members, ...railed, ...slips.map(({ index }) => index)];
-  const apart = apartReadings(all, readings, new Set(known), mattering);
+  const apart = apartReadings(straight, readings, new Set(known), mattering);
   const hidden = [...slips.map(({ index }) => index), ...membersOf(apart)];
   return {
     ...facts,
-    loop,
-    decimals,
-    readings,
-    isByClock,
-    mattering,
-    matteringAtEnds,
+    ...{ loop, decimals, readings, isByClock, mattering, matteringAtEnds },
     faults,
     held: sensor.held,
     echoes: sensor.echoes,
