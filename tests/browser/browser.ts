@@ -58,7 +58,7 @@ async function newTab(browser: Browser, how: BrowserContextOptions): Promise<Ope
 /** What axe finds in a page, or in the part that its words for a context say; it finds more than ten rules kept. */
 export async function axeFindings(page: Page, context = "document"): Promise<readonly string[]> {
   await page.evaluate(axe.source);
-  // Of the rules that are kept one place each is given: all of them take longer to write down than to find.
+  // Of the rules that are kept one place each is given, for only their number is asked.
   const found = await page.evaluate(`axe.run(${context}, { resultTypes: ["violations"] })`);
   const { passes, violations } = found as axe.AxeResults;
   expect(passes.length).toBeGreaterThan(10);

@@ -1,8 +1,8 @@
-import { chromium } from "playwright-core";
 import { expect, test } from "vitest";
 import advances from "../../../src/charts/drawing/inter-advances.json" with { type: "json" };
 import { textWidth } from "../../../src/charts/drawing/text-width.ts";
 import { fontFaces } from "../../../src/report/style/font-faces.ts";
+import { opened } from "../../browser/browser.ts";
 import { describeWithProgram } from "../../outside/needs-program.ts";
 
 const pick = (character: string, weight: "regular" | "semibold") =>
@@ -58,21 +58,16 @@ const samples = [
 
 describeWithProgram("chromium", "text width against the font as a browser sets it", (executablePath) => {
   test("the table is within one percent of the real width, for the embedded font has no kerning", async () => {
-    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
-    try {
-      const page = await browser.newPage();
-      const style = fontFaces(samples.join(""));
-      await page.setContent(`<style>${style}</style><svg xmlns="http://www.w3.org/2000/svg"/>`);
-      for (const weight of [400, 600]) {
-        const measured = await page.evaluate(measureTexts, { samples, weight });
-        const ratios = samples.map(
-          (text, index) => textWidth({ fontSize: 13, fontWeight: weight }, text) / (measured[index] ?? 0),
-        );
-        expect(Math.max(...ratios)).toBeLessThan(1.01);
-        expect(Math.min(...ratios)).toBeGreaterThan(0.99);
-      }
-    } finally {
-      await browser.close();
+    const { page } = await opened(executablePath, "about:blank");
+    const style = fontFaces(samples.join(""));
+    await page.setContent(`<style>${style}</style><svg xmlns="http://www.w3.org/2000/svg"/>`);
+    for (const weight of [400, 600]) {
+      const measured = await page.evaluate(measureTexts, { samples, weight });
+      const ratios = samples.map(
+        (text, index) => textWidth({ fontSize: 13, fontWeight: weight }, text) / (measured[index] ?? 0),
+      );
+      expect(Math.max(...ratios)).toBeLessThan(1.01);
+      expect(Math.min(...ratios)).toBeGreaterThan(0.99);
     }
   });
 });
