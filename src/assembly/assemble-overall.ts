@@ -17,7 +17,7 @@ import {
   usualPointsNeeded,
 } from "../verdict/completeness/missing-points.ts";
 import { numberWords } from "../verdict/loop-check/limit-words.ts";
-import { missingOutputs, outputsWord } from "./outputs-of-overall.ts";
+import { changedOutputs, missingOutputs, outputsWord } from "./outputs-of-overall.ts";
 import { pointAtTrueZero } from "./point-at-true-zero.ts";
 
 /** A phase before anybody asked whether it is complete. */
@@ -145,6 +145,7 @@ function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComp
 function missingAround(record: Measured, of: PhaseName | null): readonly Missing[] {
   return [
     ...missingOutputs(record, of),
+    ...(isAdjusted(record.calibration) ? [] : changedOutputs(record, writeOf(record))),
     ...(record.loopChecks?.incomplete ?? []).map((says): Missing => ({ about: "restored", says })),
     ...(isWorkedOn(record) ? checksNotLookedAtAgain(record) : []),
   ];

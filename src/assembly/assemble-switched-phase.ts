@@ -17,6 +17,7 @@ import type { DecisionRule } from "../verdict/decision/decision-rule.ts";
 import { type JudgedSetPoint, judgeSetPoint } from "../verdict/switching/judge-set-point.ts";
 import { judgeTravel } from "../verdict/switching/judge-travel.ts";
 import { isToExplain, setPointShares } from "../verdict/switching/set-point-shares.ts";
+import { statesContradiction } from "../verdict/switching/switching-function.ts";
 import { orNull, type Reasons } from "./phase/assemble-figures.ts";
 import { budgetRecord } from "./phase/assemble-points.ts";
 import type { TypedResolution } from "./phase/typed-resolution.ts";
@@ -57,6 +58,8 @@ export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context:
     setPoint: setPointOf(trips, found, context, reasons),
   };
   const { differential, repeat, chatter, setPoint } = judged;
+  const contradiction = statesContradiction(trips.map(({ row }) => row).filter((_, index) => found.isCounted[index]));
+  if (contradiction !== undefined) reasons.function = contradiction;
   const statement = worstStatement(
     [differential, repeat, chatter, setPoint?.decision].flatMap((part) => part?.statement ?? []),
   );
@@ -73,19 +76,24 @@ export function assembleSwitchedPhase(trips: readonly TableRow<Trip>[], context:
     release: meanOf("release", found.release, reasons),
     ...judged,
     shares: setPoint && orNull("shares", sharesOf(setPoint, context), reasons),
-    statement: orNull("statement", statementOf(statement, setPoint, output), reasons),
+    statement: orNull("statement", statementOf(statement, setPoint, output, contradiction), reasons),
     notDetermined: reasons,
   };
 }
 
-/** The set point is what an output is for: where it was not measured or has no tolerance, the rest may fail it and passes nothing. */
+/**
+ * The set point is what an output is for: where it was not measured or has no tolerance, the rest may fail it and passes
+ * nothing; nor do trips whose states contradict each other.
+ */
 function statementOf(
   worst: Statement | undefined,
   setPoint: SetPoint | null,
   { criticalDirection = "approach" }: Output,
+  contradiction: string | undefined,
 ): Figure<Statement> {
   if (worst !== undefined && !isInTolerance(worst)) return worst;
-  if (setPoint !== null && setPoint.decision === null) return "cannot be decided";
+  const isUnlimited = setPoint !== null && setPoint.decision === null;
+  if (isUnlimited || contradiction !== undefined) return "cannot be decided";
   if (worst === undefined) return notDetermined("nothing could be judged");
   if (setPoint !== null) return worst;
   return notDetermined(`the set point was not measured on ${criticalDirection}, the direction in which it counts`);

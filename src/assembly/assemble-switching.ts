@@ -1,3 +1,4 @@
+import { switchedOutput } from "../analysis/switching/switched-output.ts";
 import type { CalibrationRows } from "../model/calibration-case.ts";
 import type { Output } from "../model/instrument.ts";
 import { spanOf } from "../model/range.ts";
@@ -35,11 +36,13 @@ export function assembleSwitching(
   };
 }
 
-/** As left, where it was tripped so. */
+/** As left, where it was tripped so; of a run that chatters the first, for its others go either way. */
 function lastTrips({ output }: Output, { trips }: CalibrationRows) {
   const own = trips.map(({ row }) => row).filter((trip) => trip.output === output);
   const left = own.filter(({ phase }) => phase === tablePhase.asLeft);
-  return left.length > 0 ? left : own;
+  const last = left.length > 0 ? left : own;
+  const { isCounted } = switchedOutput(last);
+  return last.filter((_, index) => isCounted[index]);
 }
 
 function phaseOf(

@@ -42,6 +42,27 @@ function whyOpen({ output, phases }: SwitchingRecord, of: PhaseName | null): str
   return isTriedAgain ? undefined : `${named}, as found ${asFound?.statement}, was not tried again as left`;
 }
 
+/**
+ * The switched outputs that trip elsewhere as left than as found, by more than both uncertainties explain: somebody did
+ * something to them, and where no adjustment is named the record does not say what.
+ *
+ * @param record with its switched outputs
+ * @param write a distance in words
+ * @returns a reason for each of them
+ * Source: own choice, as for readings (`missingBeside`).
+ * @example changedOutputs({ switching: [] }, String) // []
+ */
+export function changedOutputs({ switching = [] }: Switched, write: (distance: number) => string): readonly Missing[] {
+  return switching.flatMap(({ output, phases }): readonly Missing[] => {
+    const [found, left] = [phases.asFound?.setPoint, phases.asLeft?.setPoint];
+    if (!found || !left) return [];
+    const by = Math.abs(left.error - found.error);
+    if (by <= Math.hypot(left.expandedUncertainty, found.expandedUncertainty)) return [];
+    const says = `switched output ${output.output} trips ${write(by)} off where it tripped as found, more than the uncertainty, and no adjustment is named`;
+    return [{ about: "adjustment", says }];
+  });
+}
+
 function isProvedAsFound(asFound: SwitchingRecord["phases"]["asFound"]): boolean {
   return asFound !== undefined && asFound.setPoint !== null && isInTolerance(asFound.statement);
 }

@@ -153,6 +153,14 @@ export const modelProblems = {
     "the table outputs has {stated} for {output}",
     "one and the same in both tables; the direction of the current decides, labels differ from maker to maker",
   ),
+  "model/states-contradicted": warn(
+    "the output {output} went {state} on {direction} here, and by {others} other trips of the phase it is {seen}",
+    "the state after each trip as it was seen; an output that does not do the same each time has a fault",
+  ),
+  "model/function-contradicted": warn(
+    "by the states after its trips the output {output} is {seen}, and the table outputs has {stated}",
+    "one and the same in both tables",
+  ),
   "model/pin-not-there": warn(
     "the connector {connector} has no pin {pin}",
     "a pin of the connector, or its right name",

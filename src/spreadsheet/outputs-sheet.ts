@@ -65,6 +65,7 @@ function outputBlock(grid: Grid, basis: OutputBasis): string {
     ...differentialCells(add, basis, means, columns),
     ...repeatCells(add, basis, means, columns),
     ...(phase.chatter === null ? [] : [add("chatter", phase.chatter.statement, "value: one change of state a run")]),
+    ...contradictionCells(add, phase),
     ...setPointCells(grid, add, basis, { columns, of: means[sideOf(switching)] }),
   ];
   const word = worstWordOf(statements);
@@ -72,6 +73,11 @@ function outputBlock(grid: Grid, basis: OutputBasis): string {
   const cell = add("word of the output", stated, "the worst of these");
   for (const [name, why] of Object.entries(phase.notDetermined)) add(name, `not determined: ${why}`, "");
   return cell;
+}
+
+function contradictionCells(add: AddFigure, { notDetermined }: SwitchedPhaseRecord): readonly string[] {
+  if (notDetermined.function === undefined) return [];
+  return [add("states after its trips", "cannot be decided", `value: ${notDetermined.function}`)];
 }
 
 function sideOf({ output }: SwitchingRecord): "operating" | "release" {

@@ -142,6 +142,19 @@ test("without a tolerance of its set point an output passes nothing, and fails b
   expect(switchedPhase({ output: {} }).statement).toBe("pass");
 });
 
+test("states that contradict each other pass nothing; the later ones of a run that chatters contradict none", () => {
+  const open = fourCycles.map((trip) => ({ ...trip, state: trip.direction === "approach" ? "on" : "off" }) as const);
+  expect(switchedPhase({ trips: open }).statement).toBe("pass");
+  const turned = [...open.slice(0, -1), { ...open.at(-1), state: "on" as const }];
+  const doubtful = switchedPhase({ trips: turned });
+  expect([doubtful.statement, doubtful.notDetermined.function]).toEqual([
+    "cannot be decided",
+    "the states after the trips contradict each other",
+  ]);
+  const chattering = switchedPhase({ trips: [...open, { ...open.at(-1), state: "on" as const }] });
+  expect([chattering.statement, chattering.notDetermined.function]).toEqual(["fail", undefined]);
+});
+
 test("one recede and nothing else: what cannot be had is null with its reason, and nothing is judged", () => {
   const phase = switchedPhase({ trips: [{ direction: "recede", reference: 104 }] });
   expect(phase).toMatchObject({

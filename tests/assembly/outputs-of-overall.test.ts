@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { missingOutputs, outputsWord } from "../../src/assembly/outputs-of-overall.ts";
+import { changedOutputs, missingOutputs, outputsWord } from "../../src/assembly/outputs-of-overall.ts";
 import type { Statement } from "../../src/record/record-schema.ts";
 import type { SwitchedPhaseRecord, SwitchingRecord } from "../../src/record/switching-schema.ts";
 import { demoRecord } from "../report/demo-records.ts";
@@ -48,6 +48,24 @@ describe("an output of the table", () => {
     }
     expect(said(q1({ asFound: judged("fail") }), "asFound")).toEqual([]);
   });
+});
+
+test("one that trips elsewhere as left than as found, by more than both uncertainties, was worked on", () => {
+  const at = (error: number, expandedUncertainty = 3) => {
+    const phase = judged("pass");
+    return { ...phase, setPoint: { ...phase.setPoint!, error, expandedUncertainty } };
+  };
+  const changed = (asFound: SwitchedPhaseRecord, asLeft: SwitchedPhaseRecord) =>
+    changedOutputs(q1({ asFound, asLeft }), (distance) => `${distance} mm`);
+  // By the root of the sum of squares: √(3² + 4²) = 5.
+  expect(changed(at(1), at(6, 4))).toEqual([]);
+  expect(changed(at(1), at(-4.01, 4))).toEqual([
+    {
+      about: "adjustment",
+      says: "switched output Q1 trips 5.01 mm off where it tripped as found, more than the uncertainty, and no adjustment is named",
+    },
+  ]);
+  expect(changed(at(1), otherWay)).toEqual([]);
 });
 
 test("without outputs nothing is missing, and nothing is said", () => {

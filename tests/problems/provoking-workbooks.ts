@@ -30,6 +30,12 @@ const withTrips = (...trips: readonly string[]): Texts => ({
   "trips.csv": `calibration,phase,output,direction,reference\n${trips.map((trip) => `C-1,as_found,Q1,${trip}\n`).join("")}`,
 });
 
+/** The same with a stated function and the state after each trip. */
+const withStates = (stated: string, ...trips: readonly string[]): Texts => ({
+  ...withFile("outputs.csv", `tag,output,set_point,set_point_tolerance,function\nLT-1,Q1,50,1,${stated}\n`),
+  "trips.csv": `calibration,phase,output,direction,reference,state\n${trips.map((trip) => `C-1,as_found,Q1,${trip}\n`).join("")}`,
+});
+
 const backAgain = smallestWorkbook["readings.csv"].replace(
   "rising,100,20.01\n",
   "rising,100,20.01\nC-1,as_found,falling,100,20.02\nC-1,as_found,falling,75,16.02\n",
@@ -438,6 +444,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
       "loop_checks.csv": 'calibration,item,result,measured\nC-1,sink or source of Q1,pass,"NPN, sourcing"\n',
     },
     told: 'loop_checks.csv:2:measured: the table outputs has PNP for Q1; read "NPN, sourcing"; accepted: one and the same in both tables; the direction of the current decides, labels differ from maker to maker',
+  },
+  "model/states-contradicted": {
+    texts: withStates("NO", "approach,50,on", "recede,52,off", "approach,50,on", "approach,50,off"),
+    told: 'trips.csv:5:state: the output Q1 went off on approach here, and by 3 other trips of the phase it is NO; read "off"; accepted: the state after each trip as it was seen; an output that does not do the same each time has a fault',
+  },
+  "model/function-contradicted": {
+    texts: withStates("NC", "approach,50,on", "recede,52,off", "approach,50,on", "approach,50,on"),
+    told: 'trips.csv:2:state: by the states after its trips the output Q1 is NO, and the table outputs has NC; read "on"; accepted: one and the same in both tables',
   },
   "model/pin-not-there": {
     texts: wired("1 L+; 3 0 V; 4 signal", "black,5"),

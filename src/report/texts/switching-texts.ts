@@ -38,7 +38,7 @@ function failedPhase(
 function reasonsOf(
   { instrument }: CalibrationRecord,
   { output }: SwitchingRecord,
-  { setPoint, differential, repeat, chatter }: SwitchedPhaseRecord,
+  { setPoint, differential, repeat, chatter, notDetermined }: SwitchedPhaseRecord,
 ): readonly string[] {
   const unit = instrument.distanceUnit;
   const reasons: string[] = [];
@@ -61,6 +61,8 @@ function reasonsOf(
     reasons.push(`${words} ${percentWords(travel.percent)}, limit ${writePlain(travel.limitPercent)} %`);
   }
   if (chatter?.statement === "fail") reasons.push(`chatter ${chatterWords(chatter)}`);
+  const contradiction = notDetermined.function;
+  if (contradiction !== undefined) reasons.push(contradiction);
   return reasons;
 }
 

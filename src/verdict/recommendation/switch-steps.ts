@@ -33,7 +33,11 @@ export function switchSteps(
     const byTrips = [...setPointOf(output, state.unit), ...travelOf(output)];
     const doubt = output.found === null ? undefined : noteDoubt(output.output, output.found, spanOf(state));
     const name = output.output.output;
-    return [...wiringOf(output), ...(byTrips.length > 0 && doubt !== undefined ? [doubtStep(name, doubt)] : byTrips)];
+    return [
+      ...wiringOf(output),
+      ...statesOf(output),
+      ...(byTrips.length > 0 && doubt !== undefined ? [doubtStep(name, doubt)] : byTrips),
+    ];
   });
 }
 
@@ -73,12 +77,47 @@ function ruleOf(of: SwitchStep["of"]): string {
 
 function wiringOf({ output, wiring }: SwitchedState): SwitchStep[] {
   if (wiring.statement !== "fail") return [];
-  const { inputMatch } = wiring;
-  const reason =
-    inputMatch?.statement === "fail"
-      ? `${output.output} is a ${output.polarity} output and needs a ${inputMatch.needs} input; this one is ${output.controllerInput}.`
-      : `The voltage across the input of ${output.output} is not one that it surely reads.`;
-  return [{ action: "repair wiring or set-up", of: "wiring", does: `make ${output.output} and its input fit`, reason }];
+  const { inputMatch, functionMatch, onVoltage, offVoltage } = wiring;
+  const name = output.output;
+  const repair = { action: "repair wiring or set-up", of: "wiring" } as const;
+  const fit = { ...repair, does: `make ${name} and its input fit` };
+  const voltage = [onVoltage, offVoltage].some((judged) => judged?.statement === "fail");
+  return [
+    ...(inputMatch?.statement === "fail"
+      ? [
+          {
+            ...fit,
+            reason: `${name} is a ${output.polarity} output and needs a ${inputMatch.needs} input; this one is ${output.controllerInput}.`,
+          },
+        ]
+      : []),
+    ...(voltage
+      ? [{ ...fit, reason: `The voltage across the input of ${name} is not one that it surely reads.` }]
+      : []),
+    ...(functionMatch?.statement === "fail"
+      ? [
+          {
+            ...repair,
+            does: `read the NO/NC setting of ${name}, and put right what is wrong, the setting or the table outputs`,
+            reason: `By the states after its trips ${name} is ${functionMatch.seen}, and it is stated as ${output.function}.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+/** Once on and once off after the same movement: one of the two was not so, or the output does not do the same each time. */
+function statesOf({ output: { output }, found }: SwitchedState): SwitchStep[] {
+  if (found?.notDetermined.function === undefined) return [];
+  return [
+    {
+      action: "cannot be decided",
+      of: "readings",
+      does: `Trip ${output} again, three times each way, and note its state after each trip; correct nothing by guess.`,
+      reason: `The states after the trips of ${output} contradict each other: on after the same movement in one cycle, and off in another.`,
+      rule: "what was written down is in doubt",
+    },
+  ];
 }
 
 function setPointOf({ output: { output, setPoint }, found }: SwitchedState, unit: string): SwitchStep[] {

@@ -4,6 +4,7 @@ import type { Output } from "../../model/instrument.ts";
 import type { Statement } from "../../model/statement.ts";
 import type { InputMatch } from "./input-match.ts";
 import type { SetPointShares } from "./set-point-shares.ts";
+import type { FunctionMatch } from "./switching-function.ts";
 
 type PassOrFail = "pass" | "fail";
 
@@ -22,12 +23,21 @@ export type SwitchedFound = {
   repeat: Travel | null;
   chatter: { statement: PassOrFail } | null;
   statement: Statement | null;
+  /** Why a figure is not there, by its name; `function` where the states after its trips contradict each other. */
+  notDetermined: Readonly<Record<string, string>>;
 };
 
 /** A switched output as it was judged, for whoever draws conclusions from it. */
 export type SwitchedState = {
   output: Output;
-  wiring: { inputMatch: InputMatch | null; statement: PassOrFail | null };
+  wiring: {
+    inputMatch: InputMatch | null;
+    /** Undefined where no state after a trip is stated. */
+    functionMatch?: FunctionMatch | null | undefined;
+    onVoltage?: { statement: PassOrFail } | null | undefined;
+    offVoltage?: { statement: PassOrFail } | null | undefined;
+    statement: PassOrFail | null;
+  };
   /** Null where it was not tripped in the phase. */
   found: SwitchedFound | null;
 };

@@ -1,6 +1,8 @@
-import { type Figure, notDetermined } from "../../analysis/figures/figure.ts";
+import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
 import type { Trip } from "../../model/calibration.ts";
 import type { Output } from "../../model/instrument.ts";
+
+const contradiction = "the states after the trips contradict each other";
 
 /** The function that the trips show, and whether it is the one that is stated. */
 export type FunctionMatch = { seen: "NO" | "NC"; statement: "pass" | "fail" | null };
@@ -27,7 +29,20 @@ export function switchingFunction(
   );
   const [one, other] = seen;
   if (one === undefined) return notDetermined("no state after a trip is stated");
-  if (other !== undefined) return notDetermined("the states after the trips contradict each other");
+  if (other !== undefined) return notDetermined(contradiction);
   const statement = output.function === undefined ? null : output.function === one ? "pass" : "fail";
   return { seen: one, statement };
+}
+
+/**
+ * Whether the states after the trips contradict each other: after the same movement on in one cycle, and off in another.
+ *
+ * @param trips of one output and phase that count, those with a state after the change
+ * @returns the contradiction in words; undefined where there is none
+ * Source: `switchingFunction`.
+ * @example statesContradiction([{ direction: "approach", state: "on" }, { direction: "recede", state: "off" }]) // undefined
+ */
+export function statesContradiction(trips: readonly Pick<Trip, "direction" | "state">[]): string | undefined {
+  const found = switchingFunction({}, trips);
+  return isDetermined(found) || found.notDetermined !== contradiction ? undefined : contradiction;
 }

@@ -16,6 +16,7 @@ import { readingOrder } from "./reading-order.ts";
 import { namesOfPlant, namesOfWork, readingsOfSome } from "./references.ts";
 import { standards } from "./standards.ts";
 import { target } from "./target.ts";
+import { tripStates } from "./trip-states.ts";
 import { trips } from "./trips.ts";
 import { wiring } from "./wiring.ts";
 
@@ -44,6 +45,7 @@ export const everyCheck: readonly CheckStep[] = [
   { ofReadings: phaseOrder },
   { ofReadings: points },
   { ofTables: trips },
+  { ofTables: tripStates },
   { ofTables: target },
   { ofTables: standards },
   { ofReadings: adjustment, byLine: true },

@@ -30,6 +30,7 @@ export function switchedState(
       repeat: null,
       chatter: null,
       statement,
+      notDetermined: {},
       ...changes,
     },
   });

@@ -73,3 +73,33 @@ test("an output without a tolerance of its set point is neither taught nor left:
     expect(step?.does).toContain("set_point_tolerance");
   }
 });
+
+test("what does not fit at an output is said as it was read, and of nothing that nobody read", () => {
+  const state = switchedState();
+  const wrong = (wiring: Partial<typeof state.wiring>, output: Partial<typeof state.output> = {}) =>
+    asked({
+      ...state,
+      output: { ...state.output, ...output },
+      wiring: { ...state.wiring, statement: "fail", ...wiring },
+    });
+  const acts = wrong({ functionMatch: { seen: "NO", statement: "fail" } }, { function: "NC" });
+  expect(acts).toMatchObject([{ action: "repair wiring or set-up", of: "wiring" }]);
+  expect(acts[0]?.reason).toBe("By the states after its trips Q1 is NO, and it is stated as NC.");
+  expect(acts[0]?.does).toContain("NO/NC setting");
+  const [volts, ...others] = wrong({
+    onVoltage: { statement: "fail" },
+    functionMatch: { seen: "NO", statement: "pass" },
+  });
+  expect(others).toEqual([]);
+  expect(volts?.reason).toContain("voltage");
+  expect(
+    wrong({ inputMatch: { needs: "sinking", statement: "fail" }, offVoltage: { statement: "fail" } }),
+  ).toHaveLength(2);
+});
+
+test("states that contradict each other are seen again", () => {
+  const notDetermined = { function: "the states after the trips contradict each other" };
+  expect(outputSteps(asked(switchedState(undefined, { notDetermined })))).toMatchObject([
+    { action: "cannot be decided", of: "readings", rule: "what was written down is in doubt" },
+  ]);
+});
