@@ -14,6 +14,7 @@ import {
   fullScaleWrong,
   highConstantWrong,
   lowConstantWrong,
+  offsetInController,
   unitsMixedUp,
 } from "./scaling-causes.ts";
 import { mainsHum, scatterEverywhere } from "./scatter-causes.ts";
@@ -86,6 +87,7 @@ export const causes: readonly Cause[] = [
   fullScaleWrong,
   lowConstantWrong,
   highConstantWrong,
+  offsetInController,
   bothConstantsWrong,
   curved,
   scatterEverywhere,

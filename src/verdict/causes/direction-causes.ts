@@ -26,12 +26,16 @@ export const notSettled: Cause = {
   separatedBy: longerDwell,
   remedy: readAgain,
   detect: (evidence) =>
-    sightings(
-      evidence,
-      "output-not-settled",
-      "It is smaller where the target turned round. This is consistent with an output that had not settled when it was read: a filter or damping.",
+    sightings(evidence, "output-not-settled", (gap) =>
+      isSameAtEnds(gap)
+        ? "It is the same where the target turned round. This is consistent with a filter or a dead band in what follows the signal."
+        : `${gap.outer === undefined ? "" : "It is smaller where the target turned round. "}This is consistent with an output that had not settled when it was read: a filter or damping.`,
     ),
 };
+
+function isSameAtEnds({ inner, outer }: DirectionGap): boolean {
+  return outer !== undefined && outer / inner >= thresholds.playFrom;
+}
 
 /** The gap closes at both ends: the sensor itself, what guides the target, or the dwell. */
 export const hysteresis: Cause = {
@@ -45,7 +49,8 @@ export const hysteresis: Cause = {
     sightings(
       evidence,
       "hysteresis-of-sensor",
-      "It closes at both ends of the range. This is consistent with hysteresis of the sensor or of what guides the target, or with an output that had settled only at the ends.",
+      () =>
+        "It closes at both ends of the range. This is consistent with hysteresis of the sensor or of what guides the target, or with an output that had settled only at the ends.",
     ),
 };
 
@@ -64,13 +69,18 @@ export const playInRig: Cause = {
     sightings(
       evidence,
       "play-in-rig",
-      "The gap is the same at the ends of the range. This is consistent with play in the rig that moves the target.",
+      () =>
+        "The gap is the same at the ends of the range. This is consistent with play in the rig that moves the target.",
     ),
 };
 
 type GapCause = "output-not-settled" | "hysteresis-of-sensor" | "play-in-rig";
 
-function sightings(evidence: CauseEvidence, cause: GapCause, says: string): readonly Sighting[] {
+function sightings(
+  evidence: CauseEvidence,
+  cause: GapCause,
+  wordsOf: (gap: DirectionGap) => string,
+): readonly Sighting[] {
   return evidence.stages.flatMap((stage) => {
     const { gap } = stage;
     if (gap === undefined || !isApart(stage, gap, evidence.mattering)) return [];
@@ -79,7 +89,7 @@ function sightings(evidence: CauseEvidence, cause: GapCause, says: string): read
     return [
       {
         stage: cause === "play-in-rig" ? "rig" : placeOf(stage.stage),
-        says: `${gapWords(gap)} ${says}`,
+        says: `${gapWords(gap)} ${wordsOf(gap)}`,
         evidence: gapNumbers(evidence, gap),
         rivals: named.rivals,
       },
@@ -107,7 +117,8 @@ function causeOfGap(stage: StageEvidence, gap: DirectionGap): { cause: GapCause;
   const unsure = ratio === undefined ? 1 : outerStandardUncertainty / Math.abs(inner);
   const mayBe = (limit: number, side: 1 | -1) => ratio === undefined || side * (ratio - limit) < 2 * unsure;
   if (isSensor && ratio !== undefined && ratio >= thresholds.playFrom) {
-    return { cause: "play-in-rig", rivals: mayBe(thresholds.playFrom, 1) ? ["output-not-settled"] : [] };
+    // A target that is led beyond the ends and back leaves the gap of a lag, and of a hysteresis, at the ends as well.
+    return { cause: "play-in-rig", rivals: ["output-not-settled", "hysteresis-of-sensor"] };
   }
   if (ratio !== undefined && ratio < thresholds.lagFrom) {
     return { cause: "hysteresis-of-sensor", rivals: ["output-not-settled"] };

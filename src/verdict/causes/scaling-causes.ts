@@ -88,7 +88,23 @@ export const highConstantWrong: Cause = {
     })),
 };
 
-/** The line is without error at no place that has a meaning. */
+/** The value is wrong by the same amount everywhere. */
+export const offsetInController: Cause = {
+  id: "offset-in-controller",
+  title: "offset added in the controller",
+  place: "scaling",
+  separatedBy: "read the scaling block: two constants, and what is added to their value behind them",
+  remedy: {
+    cures: "scaling",
+    does: "take out what the controller adds to the value, a bias or a datum; where nothing is added, put both scaling constants right",
+  },
+  detect: (evidence) =>
+    scalingLineSightings(evidence, "offset-in-controller", () => ({
+      says: "The value is wrong by the same amount over the whole range. This is consistent with an offset that is added in the controller, or with both scaling constants moved by as much.",
+    })),
+};
+
+/** The line is without error at no place that has a meaning, and has one at both ends. */
 export const bothConstantsWrong: Cause = {
   id: "both-constants-wrong",
   title: "both scaling constants wrong",

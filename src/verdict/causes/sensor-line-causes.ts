@@ -2,9 +2,10 @@ import { isGasOfItsOwn, mediumOf } from "../../model/medium.ts";
 import type { Cause } from "./cause.ts";
 import { airEvidence } from "./evidence/air-evidence.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
-import { errorWords } from "./evidence/line-words.ts";
+import { errorWords, placeNumber } from "./evidence/line-words.ts";
 import { sensorLineSightings } from "./evidence/sensor-line.ts";
 import { lineErrorAt, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { isOverloadStated } from "./evidence/stated-load.ts";
 import { tiltOf } from "./evidence/tilt.ts";
 import type { Evidence } from "./finding.ts";
 
@@ -151,6 +152,12 @@ export const voltageOverloaded: Cause = {
   remedy: { cures: "wiring", does: "give the voltage output a higher load resistance" },
   detect: (evidence) =>
     sensorLineSightings(evidence, "voltage-output-overloaded", () => ({
-      says: "The signal is too small in proportion to itself, from 0 V on. This is consistent with a voltage output that is loaded beyond what it can drive.",
+      says: `The signal is too small in proportion to itself, from 0 V on. This is consistent with a voltage output that is loaded beyond what it can drive.${loadWords(evidence)}`,
     })),
 };
+
+function loadWords({ instrument }: CauseEvidence): string {
+  if (!isOverloadStated(instrument)) return "";
+  const [card, least] = [instrument.cardResistance, instrument.loadMin].map((one) => placeNumber(one as number));
+  return ` The card is stated with ${card} Ω, where the output needs ${least} Ω at least.`;
+}

@@ -59,6 +59,11 @@ export const outputAndValueShifted: Cause = {
     ),
 };
 
+/** Where no tolerance is stated the shares are there only for an error beyond its U: it passes nothing, and is seen. */
+function isOffItsSetPoint(found: SwitchedFound): boolean {
+  return found.setPoint?.decision === null ? found.shares !== null : isSetPointOff(found);
+}
+
 /** It releases too far from where it operates. */
 export const differentialTooWide: Cause = {
   id: "differential-too-wide",
@@ -112,7 +117,7 @@ function sightings(
   wordsOf: (output: string, shares: SetPointShares | null) => Words,
 ): readonly Sighting[] {
   return switching.flatMap(({ output, found }) => {
-    if (found === null || !isSetPointOff(found) || !isIts(found.shares)) return [];
+    if (found === null || !isOffItsSetPoint(found) || !isIts(found.shares)) return [];
     const numbers = numbersOf(output.setPoint, found, instrument.distanceUnit);
     const words = wordsOf(output.output, found.shares);
     return [{ ...words, rivals: [...words.rivals, ...notedWrong(output, found, instrument)], evidence: numbers }];

@@ -99,7 +99,7 @@ export const signalChanged: Cause = {
     wiringSightings(
       evidence,
       "signal-changed",
-      "The difference neither stays the same nor is lost in proportion to the signal: consistent with two faults of the wiring at once, or with a meter that is off.",
+      "The difference neither stays the same nor is lost in proportion to the signal: consistent with an isolator, a splitter or a barrier in between whose span is off, with two faults of the wiring at once, or with a meter that is off.",
     ),
 };
 

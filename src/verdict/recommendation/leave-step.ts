@@ -1,5 +1,6 @@
 import { isInTolerance } from "../../model/statement.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
+import { exceeds } from "./beside-threshold.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { partWords } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
@@ -31,9 +32,20 @@ export function leaveStep(state: PhaseState): RecommendedStep {
       ...madeUpFor(state),
       ...(tripped.length > 0 ? [`${tripped.join(", ")} ${tripped.length === 1 ? "passes" : "pass"} too.`] : []),
       ...(statement === "conditional pass" ? ["It is only just accepted: shorten the interval."] : []),
-      ...named.map((finding) => reasonOf(finding, { before: "Too small to be worked on, but to be watched: " })),
+      ...named.map((finding) => reasonOf(finding, { before: `${whyLeft(finding, state)}: ` })),
     ],
   });
+}
+
+/** A stage that is beyond the tolerance by itself, of a loop that passes, is made up for by another. */
+function whyLeft({ stage }: PhaseState["findings"][number], { stageParts }: PhaseState): string {
+  if (stage === "readings") return "To be looked at before the numbers are used for anything else";
+  const own = stageParts.find(
+    (one) => one.stage === stage || (stage === "scaling" && one.stage === "input card and scaling"),
+  );
+  return exceeds(own?.part ?? 0, 100)
+    ? "Beyond the tolerance by itself, and made up for at the end of the loop"
+    : "Too small to be worked on, but to be watched";
 }
 
 /** The loop is judged where it ends; what the sensor does alone is said all the same. */

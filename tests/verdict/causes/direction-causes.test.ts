@@ -40,3 +40,15 @@ test("a gap of one cycle alone, and none, are no finding", () => {
   expect(idsOf(directionCauses, planted(uneven, { points }))).toEqual([]);
   expect(idsOf(directionCauses, planted(nothingWrong))).toEqual([]);
 });
+
+test("each sentence says of the ends what was measured there, and play leaves a lag and a hysteresis open", () => {
+  const [lagging] = findingsOf(directionCauses, planted({ seen: lag }));
+  expect(lagging?.says).toContain("It is smaller where the target turned round.");
+  const [play] = findingsOf(directionCauses, planted({ seen: (part, moment) => part + way(moment) }));
+  expect(play?.rivals.map(({ id }) => id)).toEqual(["output-not-settled", "hysteresis-of-sensor"]);
+  const [behind] = findingsOf(directionCauses, planted({ value: (part, moment) => part + way(moment) }));
+  expect(behind).toMatchObject({ id: "output-not-settled", stage: "scaling" });
+  expect(behind?.says).toContain(
+    "It is the same where the target turned round. This is consistent with a filter or a dead band",
+  );
+});

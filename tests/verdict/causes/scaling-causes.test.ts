@@ -6,6 +6,7 @@ import {
   fullScaleWrong,
   highConstantWrong,
   lowConstantWrong,
+  offsetInController,
   unitsMixedUp,
 } from "../../../src/verdict/causes/scaling-causes.ts";
 import { offsetOfCard, shuntOrGainOff } from "../../../src/verdict/causes/wiring-causes.ts";
@@ -21,6 +22,7 @@ const scalingCauses = [
   unitsMixedUp,
   offsetOfCard,
   shuntOrGainOff,
+  offsetInController,
 ];
 
 test.each([
@@ -86,6 +88,17 @@ test.each([
   if (id !== "shunt-or-gain-off") expect(finding?.separatedBy).toContain("raw counts");
   const [counted] = findingsOf(scalingCauses, planted({ value }, { hasCounts: true }));
   expect(counted?.rivals.map((one) => one.id)).not.toContain("range-of-card-wrong");
+});
+
+test("an offset behind the counts is the controller's; no constant that it excludes stands beside it", () => {
+  const [finding] = findingsOf(scalingCauses, planted({ value: (part) => part + 0.02 }, { hasCounts: true }));
+  expect(finding).toMatchObject({
+    id: "offset-in-controller",
+    stage: "scaling",
+    rivals: [{ id: "both-constants-wrong" }],
+  });
+  const [both] = findingsOf(scalingCauses, planted({ value: (part) => 0.05 + 1.1 * part }, { hasCounts: true }));
+  expect(both).toMatchObject({ id: "both-constants-wrong", rivals: [] });
 });
 
 test("a gain about 0 V of a 0 to 10 V signal is that of a constant, too: the one names the other as its rival", () => {

@@ -122,3 +122,18 @@ test("nothing is found on a healthy loop, nor where the controller alone is wron
   expect(idsOf(sensorLineCauses, planted(nothingWrong))).toEqual([]);
   expect(idsOf(sensorLineCauses, planted({ value: (part) => part + 0.05 }))).toEqual([]);
 });
+
+test("where the row says that the card loads the output too much, the overload comes first on 0 to 10 V as well", () => {
+  const stated = { kind: signalKinds["0–10"], instrument: { loadMin: 2000, cardResistance: 500 } };
+  const [finding] = findingsOf(sensorLineCauses, planted({ signal: (volts) => 0.98 * volts }, stated));
+  expect(finding).toMatchObject({ id: "voltage-output-overloaded" });
+  expect(finding?.says).toContain("The card is stated with 500 Ω, where the output needs 2000 Ω at least.");
+  expect(finding?.rivals.map(({ id }) => id)).toContain("ends-taught-wrong");
+});
+
+test("of air that nobody stated a scale of the reference that is off is not excluded", () => {
+  const unstated = planted({ seen: aboutFace(warmer) }, { instrument: { principle: "ultrasonic" } });
+  const [finding] = findingsOf(sensorLineCauses, unstated);
+  expect(finding).toMatchObject({ id: "air-temperature" });
+  expect(finding?.rivals.map(({ id }) => id)).toContain("reference-scale-off");
+});

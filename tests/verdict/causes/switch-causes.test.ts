@@ -62,9 +62,11 @@ test("switch point off: what the decision rule accepts gives none, however far o
   expect(idsOf(switchCauses, planted(nothingWrong, { outputs: [wide], trips: trips(720) }))).toEqual([]);
 });
 
-test("switch point off: nothing is said of a set point of which nobody says how far off it may be", () => {
+test("switch point off: of a set point of which nobody says how far off it may be, what is beyond its U is seen", () => {
   const unlimited = { ...output, setPointTolerance: undefined };
-  expect(idsOf(switchCauses, planted(nothingWrong, { outputs: [unlimited], trips: trips(720) }))).toEqual([]);
+  const found = (at: number) => idsOf(switchCauses, planted(nothingWrong, { outputs: [unlimited], trips: trips(at) }));
+  expect(found(720)).toEqual(["switch-point-off"]);
+  expect(found(699.4)).toEqual([]);
 });
 
 test("switch point off: where no analog value was read nothing tells a teach from a shift", () => {

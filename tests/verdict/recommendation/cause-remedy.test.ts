@@ -24,7 +24,7 @@ test.each([
 
 test("constants cure what the controller makes of a right signal", () => {
   const ofScaling = causes.filter(({ place }) => place === "scaling").map(({ id }) => cureOf(id, "scaling"));
-  expect(ofScaling).toEqual(Array(10).fill("scaling"));
+  expect(ofScaling).toEqual(Array(11).fill("scaling"));
 });
 
 test("what shows in the raw counts is cured at the card, for no constant lies before them", () => {

@@ -28,3 +28,19 @@ test("outputs that pass, a conditional pass and small findings are told", () => 
     "Too small to be worked on, but to be watched: It is datum-shifted.",
   ]);
 });
+
+test("what is beyond the tolerance by itself is not called too small, and a number in doubt is to be looked at", () => {
+  const of = (part: number) =>
+    reasonsOf(
+      leaveStep(
+        stateOf({
+          ...passing,
+          stageParts: [{ stage: "input card and scaling", part }],
+          findings: [finding("high-constant-wrong", "scaling"), finding("typing-error", "readings")],
+        }),
+      ),
+    ).slice(-2);
+  expect(of(31)[0]).toMatch(/^Beyond the tolerance by itself, and made up for at the end of the loop: /u);
+  expect(of(0.9)[0]).toMatch(/^Too small to be worked on, but to be watched: /u);
+  expect(of(0)[1]).toMatch(/^To be looked at before the numbers are used for anything else: /u);
+});

@@ -30,6 +30,7 @@ type LineCause =
   | "low-constant-wrong"
   | "high-constant-wrong"
   | "both-constants-wrong"
+  | "offset-in-controller"
   | "offset-of-card"
   | "range-of-card-wrong"
   | "voltage-divided"
@@ -132,8 +133,11 @@ function ofCard(evidence: CauseEvidence, stage: StageEvidence): Named {
 /** From counts to value there are numbers only. */
 function ofScaling({ instrument }: CauseEvidence, stage: StageEvidence): Named & Pick<ScalingLine, "place"> {
   const fullScale = fullScaleOf(stage);
-  const { named = "both-constants-wrong", rivals } = namedByZero(stage, constantsOf(instrument, fullScale));
-  const others = named === "both-constants-wrong" ? (["low-constant-wrong", ...rivals] as const) : rivals;
+  const { named = "both-constants-wrong", rivals } = namedByZero<LineCause>(stage, [
+    { name: "offset-in-controller", at: "nowhere" },
+    ...constantsOf(instrument, fullScale),
+  ]);
+  const others = named === "offset-in-controller" ? [...rivals, "both-constants-wrong" as const] : rivals;
   return { cause: named, rivals: others, place: "scaling", ...scaleOf(named, fullScale) };
 }
 
@@ -150,7 +154,7 @@ function ofCardOrScaling(evidence: CauseEvidence, stage: StageEvidence): Named &
   return {
     cause: named,
     rivals: [
-      ...(named === "both-constants-wrong" ? (["low-constant-wrong"] as const) : []),
+      ...(named === "offset-of-card" ? (["offset-in-controller"] as const) : []),
       ...rivals,
       ...(named === "full-scale-count-wrong" ? (["high-constant-wrong"] as const) : []),
       isOfCard ? "both-constants-wrong" : "range-of-card-wrong",

@@ -12,6 +12,7 @@ import { onceFor } from "./once-for.ts";
 import { atSignal, signalEnds, trueZero } from "./signal-order.ts";
 import { isOff, lineErrorAt, type StageEvidence } from "./stage-evidence.ts";
 import { type StatedAir, statedAirOf } from "./stated-air.ts";
+import { isOverloadStated } from "./stated-load.ts";
 import { thresholds } from "./thresholds.ts";
 import { tiltThatFits, tiltThatShows } from "./tilt.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
@@ -145,13 +146,17 @@ function placesOf(evidence: CauseEvidence, stage: StageEvidence): readonly ZeroC
     { name: "upper", at: 100 },
   ];
   const atFace = causeAtFace(evidence, stage);
+  const zero: ZeroCandidate<Place>[] = isTooLittle(evidence, stage)
+    ? [{ name: "signal zero", at: atSignal(ends, trueZero(ends)) }]
+    : [];
   const isAirKnown = atFace === "air-temperature" && airEvidence(evidence, gainOf(stage)).agrees === true;
   return [
     { name: "nowhere", at: "nowhere" },
     ...(isAirKnown ? [face] : []),
+    ...(isOverloadStated(evidence.instrument) ? zero : []),
     ...range,
     ...(atFace !== undefined && !isAirKnown ? [face] : []),
-    ...(isTooLittle(evidence, stage) ? [{ name: "signal zero" as const, at: atSignal(ends, trueZero(ends)) }] : []),
+    ...zero,
   ];
 }
 
@@ -226,7 +231,7 @@ function alwaysOpen(evidence: CauseEvidence, stage: StageEvidence, cause: LineCa
   return [
     "both-ends-taught-wrong",
     ...(cause === "datum-shifted" ? (["reference-position-off"] as const) : []),
-    ...(ofGain.has(cause) ? (["reference-scale-off"] as const) : []),
+    ...(ofGain.has(cause) || (cause === "air-temperature" && !isOfAirAlone) ? (["reference-scale-off"] as const) : []),
     ...(tilt === undefined ? [] : [tilt]),
   ];
 }
