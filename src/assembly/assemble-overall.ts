@@ -1,4 +1,5 @@
 import { copiedPhase } from "../analysis/plausibility/copied-phase.ts";
+import { groupedBy } from "../model/grouped-by.ts";
 import { isAdjusted } from "../model/is-adjusted.ts";
 import { looksByItem } from "../record/looks-by-item.ts";
 import { decidingPoints } from "../record/loop-end.ts";
@@ -136,9 +137,18 @@ function toComplete({ instrument }: Measured, phase: MeasuredPhase): PhaseToComp
       ),
     ],
     railed: [...new Set(phase.readings.filter(({ railed }) => railed !== undefined).map(({ point }) => point))],
+    rejected: rejectedAlone(phase).filter(isInRange),
     depth: depths.indexOf(phase.endOf),
     endName: endNames[phase.endOf],
   };
+}
+
+/** Test points of which no reading was kept. */
+function rejectedAlone({ readings }: MeasuredPhase): readonly number[] {
+  const isRejected = ({ leftOut = "" }: { leftOut?: string | undefined }) => leftOut.startsWith("rejected:");
+  return [...groupedBy(readings, ({ point }) => point)].flatMap(([point, group]) =>
+    group.every(isRejected) ? [point] : [],
+  );
 }
 
 /** What is missing of what is around the readings, for the state that the record speaks of. */

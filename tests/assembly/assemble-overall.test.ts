@@ -156,3 +156,32 @@ test("each phase says of itself whether it is complete", () => {
   expect(phases.asFound).toMatchObject({ complete: false });
   expect(phases.asLeft?.missing.map(({ about }) => about)).toEqual(["points"]);
 });
+
+test("a test point whose readings were all rejected leaves the record open, and one rejected reading does not", () => {
+  const asLeft = record.phases.asLeft!;
+  const middle = asLeft.points[3]!.point;
+  const rejecting = (isRejected: (one: (typeof asLeft.readings)[number], place: number) => boolean) => {
+    const readings = asLeft.readings.map((one, place) =>
+      isRejected(one, place) ? { ...one, leftOut: "rejected: cart knocked" } : one,
+    );
+    const isKept = ({ point }: { point: number }) =>
+      readings.some((one) => one.point === point && one.leftOut === undefined);
+    const points = asLeft.points.filter(isKept);
+    const phase = {
+      ...asLeft,
+      readings,
+      points,
+      ...(asLeft.endPoints && { endPoints: asLeft.endPoints.filter(isKept) }),
+    };
+    return overall({ phases: { ...record.phases, asLeft: phase } });
+  };
+  const open = rejecting(({ point }) => point === middle);
+  expect(open.complete).toBe(false);
+  expect(open.missing.map(({ says }) => says).join()).toContain("was rejected, and it was not read again");
+  const first = asLeft.readings.findIndex(({ point }) => point === middle);
+  expect(
+    rejecting((_, place) => place === first)
+      .missing.map(({ says }) => says)
+      .join(),
+  ).not.toContain("was rejected");
+});

@@ -38,6 +38,8 @@ export type PhaseToComplete = {
   tried: readonly number[];
   /** Those of them at which the signal stood at its own end, at or beyond: reached, and no error measured. */
   railed: readonly number[];
+  /** Nominal positions inside the range at which every reading was rejected. */
+  rejected?: readonly number[];
   /** How far into the loop was read: 0 for its first stage. */
   depth: number;
   /** What was read there, after "of": "what the controller showed". */
@@ -62,7 +64,21 @@ export function missingPoints(
   asked: Asked,
   write: (distance: number) => string,
 ): readonly Missing[] {
-  return [...missingPlaces(phase, asked), ...missingEnds(phase, asked, write)];
+  return [...missingPlaces(phase, asked), ...missingEnds(phase, asked, write), ...rejectedPoints(phase, asked, write)];
+}
+
+/** Whatever the reason was, what such a point would have shown is not known. */
+function rejectedPoints(
+  { points, rejected = [] }: PhaseToComplete,
+  asked: Asked,
+  write: (distance: number) => string,
+): readonly Missing[] {
+  const slack = gapShare * spanOf(asked);
+  const open = rejected.filter((at) => points.every(({ point }) => Math.abs(point - at) > slack));
+  if (open.length === 0) return [];
+  const [where, were] = open.length === 1 ? ["test point", "it was"] : ["test points", "they were"];
+  const says = `every reading at the ${where} ${open.map(write).join(", ")} was rejected, and ${were} not read again`;
+  return [{ about: "points", says }];
 }
 
 function missingPlaces({ points, read: references, endName }: PhaseToComplete, asked: Asked): readonly Missing[] {

@@ -137,3 +137,15 @@ describe("as left beside as found", () => {
     expect(beside(phase(points, { error: 1.42 }), phase(points), true)).toEqual([]);
   });
 });
+
+test("a test point of which every reading was rejected is missing, unless it was read again near by", () => {
+  const enough = [200, 400, 800, 1000, 1200];
+  const says = (rejected: readonly number[], points = enough) =>
+    missingPoints(phase(points, { rejected }), asked, write).map((one) => one.says);
+  expect(says([600])).toEqual(["every reading at the test point 600 mm was rejected, and it was not read again"]);
+  expect(says([600, 900])).toEqual([
+    "every reading at the test points 600 mm, 900 mm was rejected, and they were not read again",
+  ]);
+  expect(says([600], [...enough, 605])).toEqual([]);
+  expect(says([])).toEqual([]);
+});
