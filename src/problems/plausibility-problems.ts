@@ -82,6 +82,10 @@ export const plausibilityProblems = {
     "{how}: the phases as found and as left may be exchanged",
     "as found before anything was adjusted, as left after it",
   ),
+  "plausible/outputs-exchanged": warn(
+    "{one} trips at {at} {own} and {other} at {otherAt} {own}, each where the other one is set to: exchanged they fit",
+    "each trip under its own output; or the outputs, their cores or their rows exchanged, and none of them taught before",
+  ),
   "plausible/trip-unit": stop(
     "the trip at {typed} fits {what} in {unit}, and not in {own}",
     "the number in {own}, or with its unit behind it",

@@ -123,6 +123,19 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
     texts: withCell("trips.csv", 2, "reference", "40.22"),
     told: 'trips.csv:4:reference: the trip at 40.22 fits the other trips in cm, and not in mm; read "40.22"; accepted: the number in mm, or with its unit behind it',
   },
+  "plausible/outputs-exchanged": {
+    texts: {
+      ...fullWorkbook,
+      "outputs.csv": `${fullWorkbook["outputs.csv"].replace("400,5", "1000,5")}LT-1,Q2,400,5\n`,
+      "trips.csv": `${fullWorkbook["trips.csv"]}${fullWorkbook["trips.csv"]
+        .split("\n")
+        .slice(1)
+        .join("\n")
+        .replaceAll("Q1", "Q2")
+        .replaceAll(",4", ",10")}`,
+    },
+    told: 'trips.csv:2:output: Q1 trips at 402.2 mm and Q2 at 1002.2 mm, each where the other one is set to: exchanged they fit; read "Q1"; accepted: each trip under its own output; or the outputs, their cores or their rows exchanged, and none of them taught before',
+  },
   "plausible/trip-apart": {
     texts: withCell("trips.csv", 2, "reference", "302.2"),
     told: 'trips.csv:4:reference: the trip of Q1 at 302.2 mm, on approach, lies far from the others; about 402.2 would fit (402.2 is one slip away: one digit wrong); read "302.2"; accepted: the distance at which the output changed',

@@ -1,3 +1,4 @@
+import { exchangedOutputs } from "../../analysis/plausibility/exchanged-outputs.ts";
 import { tripsApart } from "../../analysis/plausibility/trips-apart.ts";
 import { slipThatFits } from "../../analysis/plausibility/typing-alternatives.ts";
 import type { Trip } from "../../model/calibration.ts";
@@ -6,6 +7,7 @@ import { groupedBy } from "../../model/grouped-by.ts";
 import type { Output } from "../../model/instrument.ts";
 import { type DistanceUnit, distanceUnits } from "../../model/instrument-words.ts";
 import { spanOf } from "../../model/range.ts";
+import { gapShare } from "../../model/test-points.ts";
 import { median } from "../../numeric/median.ts";
 import { convert } from "../../units/convert.ts";
 import { writePlain } from "../../units/write-number.ts";
@@ -27,10 +29,29 @@ const slipLeaves = 1 / 3;
  * @example toldBy((tell) => tellTrips(spoiledRows, tell)) // ["plausible/trip-apart 4"]
  */
 export function tellTrips(rows: MeasuredRows, tell: Tell): void {
+  for (const trips of groupedBy(rows.trips, ({ row: { phase } }) => phase).values()) tellExchanged(rows, trips, tell);
   const groups = groupedBy(rows.trips, ({ row: { output, phase } }) => JSON.stringify([output, phase]));
   for (const trips of groups.values()) {
     const output = rows.outputs.find(({ row }) => row.output === trips[0]?.row.output)?.row;
     if (output !== undefined) tellOutput(rows, { trips, output }, tell);
+  }
+}
+
+/** Told once a pair, at the first trip of the one that stands first among the outputs. */
+function tellExchanged({ outputs, instrument }: MeasuredRows, trips: readonly TableRow<Trip>[], tell: Tell): void {
+  const placed = outputs.flatMap(({ row: { output, setPoint, setPointTolerance, criticalDirection = "approach" } }) => {
+    const own = trips.filter(({ row }) => row.output === output && row.direction === criticalDirection);
+    const allowed = setPointTolerance ?? gapShare * spanOf(instrument.row);
+    return own.length === 0
+      ? []
+      : [{ output, setPoint, at: median(own.map(({ row }) => row.reference)), allowed, first: own[0] }];
+  });
+  for (const [one, other] of exchangedOutputs(placed)) {
+    const { at = 0, first } = placed.find(({ output }) => output === one) ?? {};
+    const { at: otherAt = 0 } = placed.find(({ output }) => output === other) ?? {};
+    if (first === undefined) continue;
+    const values = { one, other, at: writePlain(at), otherAt: writePlain(otherAt), own: instrument.row.distanceUnit };
+    tell(first, "plausible/outputs-exchanged", { column: "output", values });
   }
 }
 

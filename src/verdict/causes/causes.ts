@@ -34,6 +34,8 @@ import {
   outputAndInputUnfit,
   outputAndValueShifted,
   outputChatters,
+  outputDoesNotRepeat,
+  outputsExchanged,
   switchPointOff,
 } from "./switch-causes.ts";
 import { warmUpOrDrift } from "./time-causes.ts";
@@ -97,9 +99,11 @@ export const causes: readonly Cause[] = [
   playInRig,
   warmUpOrDrift,
   outputAndInputUnfit,
+  outputsExchanged,
   switchPointOff,
   outputAndValueShifted,
   differentialTooWide,
+  outputDoesNotRepeat,
   outputChatters,
 ];
 

@@ -1,4 +1,5 @@
 import { spanOf } from "../../model/range.ts";
+import { exchangedWith } from "../switching/exchanged-with.ts";
 import type { SetPointShares } from "../switching/set-point-shares.ts";
 import { isSetPointOff, noteDoubt, type SwitchedFound, type SwitchedState } from "../switching/switched-state.ts";
 import type { Cause, Sighting } from "./cause.ts";
@@ -109,6 +110,54 @@ export const outputChatters: Cause = {
     }),
 };
 
+/** It operates at another distance each time. */
+export const outputDoesNotRepeat: Cause = {
+  id: "output-does-not-repeat",
+  title: "a switched output that does not repeat",
+  place: "switched output",
+  separatedBy: "trip it ten times with a large, flat target square to the axis, slowly and by the same hand",
+  remedy: { cures: "switched output", does: null },
+  detect: ({ switching, instrument }) =>
+    switching.flatMap(({ output, found }) => {
+      const repeat = found?.repeat;
+      if (repeat?.statement !== "fail") return [];
+      return [
+        {
+          says: `${output.output} operates at another distance each time, by more than its limit allows. This is consistent with a weak or unsteady target, with a rig that is moved by hand, and with a switch stage that scatters.`,
+          evidence: [
+            { name: "repeat accuracy", value: repeat.percent, unit: "% of the operating distance" },
+            { name: "limit", value: repeat.limitPercent, unit: "% of the operating distance" },
+          ],
+          rivals: ["weak-target", "reference-moved", ...notedWrong(output, found, instrument)],
+        },
+      ];
+    }),
+};
+
+/** Each of two outputs trips where the other one is set to. */
+export const outputsExchanged: Cause = {
+  id: "outputs-exchanged",
+  title: "two switched outputs exchanged",
+  place: "switched output",
+  separatedBy:
+    "pull the core of one of them off its terminal, and see which input changes; read both set points from the sensor",
+  remedy: { cures: "switched output", does: null },
+  detect: ({ switching, instrument }) => {
+    const exchanged = exchangedWith(switching, instrument);
+    return switching.flatMap(({ output: { output, setPoint }, found }) => {
+      const other = exchanged.get(output);
+      if (other === undefined || !found?.setPoint) return [];
+      return [
+        {
+          says: `${output} trips where ${other} is set to, and ${other} where ${output} is. This is consistent with outputs, cores or names that are exchanged.`,
+          evidence: numbersOf(setPoint, { setPoint: found.setPoint, shares: null }, instrument.distanceUnit),
+          rivals: ["switch-point-off"],
+        },
+      ];
+    });
+  },
+};
+
 type Words = Pick<Sighting, "says" | "rivals" | "separatedBy">;
 
 function sightings(
@@ -116,8 +165,9 @@ function sightings(
   isIts: (shares: SetPointShares | null) => boolean,
   wordsOf: (output: string, shares: SetPointShares | null) => Words,
 ): readonly Sighting[] {
+  const exchanged = exchangedWith(switching, instrument);
   return switching.flatMap(({ output, found }) => {
-    if (found === null || !isOffItsSetPoint(found) || !isIts(found.shares)) return [];
+    if (found === null || !isOffItsSetPoint(found) || !isIts(found.shares) || exchanged.has(output.output)) return [];
     const numbers = numbersOf(output.setPoint, found, instrument.distanceUnit);
     const words = wordsOf(output.output, found.shares);
     return [{ ...words, rivals: [...words.rivals, ...notedWrong(output, found, instrument)], evidence: numbers }];
@@ -133,7 +183,11 @@ function notedWrong(
   return found !== null && noteDoubt(output, found, spanOf(instrument)) !== undefined ? ["trips-noted-wrong"] : [];
 }
 
-function numbersOf(setPoint: number, { setPoint: found, shares }: SwitchedFound, unit: string): Evidence[] {
+function numbersOf(
+  setPoint: number,
+  { setPoint: found, shares }: Pick<SwitchedFound, "setPoint" | "shares">,
+  unit: string,
+): Evidence[] {
   return [
     { name: "set point", value: setPoint, unit },
     ...(found === null ? [] : [{ name: "switches off it by", value: found.error, unit }]),

@@ -1,6 +1,7 @@
 import type { TripDoubt } from "../../analysis/plausibility/trip-doubt.ts";
 import { spanOf } from "../../model/range.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
+import { exchangedWith } from "../switching/exchanged-with.ts";
 import { isSetPointOff, noteDoubt, type SwitchedState } from "../switching/switched-state.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
@@ -29,8 +30,11 @@ export type SwitchStep = {
 export function switchSteps(
   state: Pick<PhaseState, "switching" | "unit" | "rangeLower" | "rangeUpper">,
 ): readonly SwitchStep[] {
+  const exchanged = exchangedWith(state.switching, state);
   return state.switching.flatMap((output) => {
-    const byTrips = [...setPointOf(output, state.unit), ...travelOf(output)];
+    const other = exchanged.get(output.output.output);
+    const ofSetPoint = other === undefined ? setPointOf(output, state.unit) : exchangedStep(output, other, state.unit);
+    const byTrips = [...ofSetPoint, ...travelOf(output)];
     const doubt = output.found === null ? undefined : noteDoubt(output.output, output.found, spanOf(state));
     const name = output.output.output;
     return [
@@ -39,6 +43,24 @@ export function switchSteps(
       ...(byTrips.length > 0 && doubt !== undefined ? [doubtStep(name, doubt)] : byTrips),
     ];
   });
+}
+
+/** Said of both of them, in the same words of what to do, so that it stands there once. */
+function exchangedStep(
+  { output: { output, setPoint }, found }: SwitchedState,
+  other: string,
+  unit: string,
+): SwitchStep[] {
+  const [first, second] = [output, other].toSorted();
+  const at = setPoint + (found?.setPoint?.error ?? 0);
+  return [
+    {
+      action: "repair wiring or set-up",
+      of: "wiring",
+      does: `see which of ${first} and ${second} is which, at the terminals, in the settings of the sensor and in the tables, and put right what is exchanged; teach neither of them before`,
+      reason: `${output} trips at ${numberWords(at, unit, 4)}, where ${other} is set to.`,
+    },
+  ];
 }
 
 function doubtStep(output: string, doubt: TripDoubt): SwitchStep {

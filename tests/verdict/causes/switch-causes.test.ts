@@ -3,11 +3,19 @@ import type { Trip } from "../../../src/model/calibration.ts";
 import {
   outputAndInputUnfit,
   outputAndValueShifted,
+  outputDoesNotRepeat,
+  outputsExchanged,
   switchPointOff,
 } from "../../../src/verdict/causes/switch-causes.ts";
 import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
-const switchCauses = [outputAndInputUnfit, outputAndValueShifted, switchPointOff];
+const switchCauses = [
+  outputAndInputUnfit,
+  outputsExchanged,
+  outputAndValueShifted,
+  switchPointOff,
+  outputDoesNotRepeat,
+];
 
 const output = {
   ...({ tag: "LT-1", output: "Q1", setPoint: 700, setPointTolerance: 5 } as const),
@@ -78,4 +86,23 @@ test("switch point off: where no analog value was read nothing tells a teach fro
   });
   expect(finding?.says).toContain("nothing tells them apart");
   expect(finding?.separatedBy).toContain("analog value");
+});
+
+test("outputs exchanged: each trips where the other one is set to, and neither is said to be off", () => {
+  const second = { ...output, output: "Q2", setPoint: 900 };
+  const crossed = [...trips(900), ...trips(700).map((trip) => ({ ...trip, output: "Q2" }))];
+  const exchanged = planted(nothingWrong, { outputs: [output, second], trips: crossed });
+  expect(idsOf(switchCauses, exchanged)).toEqual(["outputs-exchanged", "outputs-exchanged"]);
+  expect(findingsOf(switchCauses, exchanged)[0]?.says).toContain("Q1 trips where Q2 is set to");
+});
+
+test("an output that does not repeat: its scatter has a name, though no trip of it is a slip", () => {
+  const scattered = [705, 694, 700.2, 707, 692].map((reference, index) => ({
+    ...trips(700)[0]!,
+    ...{ cycle: index + 1, reference },
+  }));
+  const wide = { ...output, setPointTolerance: 20, repeatMax: 1 };
+  expect(idsOf(switchCauses, planted(nothingWrong, { outputs: [wide], trips: scattered }))).toEqual([
+    "output-does-not-repeat",
+  ]);
 });

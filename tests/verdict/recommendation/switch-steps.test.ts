@@ -103,3 +103,24 @@ test("states that contradict each other are seen again", () => {
     { action: "cannot be decided", of: "readings", rule: "what was written down is in doubt" },
   ]);
 });
+
+test("two outputs that trip where the other one is set to are told apart before either is taught", () => {
+  const at = (output: string, setPoint: number, error: number) => {
+    const state = switchedState("teach", {
+      setPoint: { error, expandedUncertainty: 1, decision: { statement: "fail" } },
+    });
+    return { ...state, output: { ...state.output, output, setPoint, setPointTolerance: 5 } };
+  };
+  const steps = asked(at("Q1", 400, 500.3), at("Q2", 900, -499.8));
+  expect(steps).toMatchObject([{ of: "wiring" }, { of: "wiring" }]);
+  expect(new Set(steps.map(({ does }) => does)).size).toBe(1);
+  expect(steps[0]?.does).toContain("Q1 and Q2");
+  expect(steps.map(({ reason }) => reason)).toEqual([
+    "Q1 trips at 900.3 mm, where Q2 is set to.",
+    "Q2 trips at 400.2 mm, where Q1 is set to.",
+  ]);
+  expect(asked(at("Q1", 400, 500.3), at("Q2", 900, 0.2))).toMatchObject([
+    { action: "re-teach" },
+    { action: "re-teach" },
+  ]);
+});
