@@ -76,6 +76,14 @@ export const modelProblems = {
     "the reading stands among those {others}, and the phase says {phase}",
     "{others} would fit, or the rows in the order of the work",
   ),
+  "model/times-backwards": warn(
+    "{phase}, the times run backwards: the reading above was taken at {before}; no drift in time is looked for by such times",
+    "the readings in the order in which they were taken, each with its time",
+  ),
+  "model/time-of-another-day": warn(
+    "the reading is of another day than the calibration, performed on {performedOn}",
+    "the day on which it was read, or the day of the work",
+  ),
   "model/read-twice": warn(
     "the point {point} was read before in cycle {cycle}, {direction}, {phase}, at line {line}",
     "each point once a run, or the number of the cycle that it belongs to",
@@ -95,6 +103,10 @@ export const modelProblems = {
   "model/set-point-unlimited": warn(
     "the output {output} has no set_point_tolerance: how far it trips off its set point is reported and cannot be decided",
     "the greatest error that is allowed of the set point",
+  ),
+  "model/limit-outside-range": warn(
+    "the limit {value}{unit} lies far outside what the controller shows over the range, {lower} to {upper}{unit}: the loop never comes there",
+    "a limit that the value can reach",
   ),
   "model/trip-outside-range": warn(
     "the trip at {reference} {unit} lies outside the range {lower} to {upper} {unit}",

@@ -82,6 +82,22 @@ export const plausibilityProblems = {
     "{how}: the phases as found and as left may be exchanged",
     "as found before anything was adjusted, as left after it",
   ),
+  "plausible/load-too-small": warn(
+    "the card's {card} Ω load the voltage output more than it allows: load_min is {least} Ω",
+    "a card of more resistance, or the data of sensor and card as they are",
+  ),
+  "plausible/burden-too-great": warn(
+    "{burden} Ω are stated in series with the current output, and {setBy} {greatest} Ω",
+    "less resistance, more supply, or the data of sensor and loop as they are",
+  ),
+  "plausible/supply-outside": warn(
+    "the loop is fed with {supply} V, and the sensor takes: {limits}",
+    "a supply that the sensor takes, or the data as they are",
+  ),
+  "plausible/range-in-blind-zone": warn(
+    "the range begins at {lower} {unit}, inside the blind zone of {zone} {unit}: nearer than that the sensor measures nothing",
+    "a range that begins beyond the blind zone, or the data as they are",
+  ),
   "plausible/outputs-exchanged": warn(
     "{one} trips at {at} {own} and {other} at {otherAt} {own}, each where the other one is set to: exchanged they fit",
     "each trip under its own output; or the outputs, their cores or their rows exchanged, and none of them taught before",

@@ -12,6 +12,14 @@ const instrument = (from: string, to: string): Texts => ({
 });
 const inEach = (column: string, factor: number) =>
   withRows("readings.csv", (row) => ({ ...row, [column]: String(Number(row[column]) * factor) }));
+/** The full workbook whose instrument states more. */
+function stating(columns: string, cells: string, change = (row: string) => row): Texts {
+  const [header = "", row = "", ...rest] = fullWorkbook["instruments.csv"].split("\n");
+  return {
+    ...fullWorkbook,
+    "instruments.csv": [`${header},${columns}`, `${change(row)},${cells}`, ...rest].join("\n"),
+  };
+}
 /** Each distance of a table less by so much. */
 function lessBy(file: "readings.csv" | "trips.csv", columns: readonly string[], by: number) {
   const less = (text: string | undefined) => String(Number((Number(text) - by).toFixed(6)));
@@ -122,6 +130,22 @@ const provocations: Readonly<Record<Code, { texts: Texts; told: string }>> = {
   "plausible/trip-unit": {
     texts: withCell("trips.csv", 2, "reference", "40.22"),
     told: 'trips.csv:4:reference: the trip at 40.22 fits the other trips in cm, and not in mm; read "40.22"; accepted: the number in mm, or with its unit behind it',
+  },
+  "plausible/load-too-small": {
+    texts: stating("card_resistance,load_min", "500,2000", (row) => row.replace("4,20,mA", "4,20,V")),
+    told: 'instruments.csv:2:card_resistance: the card\'s 500 Ω load the voltage output more than it allows: load_min is 2000 Ω; read "500"; accepted: a card of more resistance, or the data of sensor and card as they are',
+  },
+  "plausible/burden-too-great": {
+    texts: stating("loop_powered,supply_voltage,supply_min,card_resistance,barrier_resistance", "yes,24,12,250,400"),
+    told: 'instruments.csv:2:card_resistance: 650 Ω are stated in series with the current output, and supply_voltage and supply_min allow 571 Ω; read "250"; accepted: less resistance, more supply, or the data of sensor and loop as they are',
+  },
+  "plausible/supply-outside": {
+    texts: stating("supply_voltage,supply_min,supply_max", "9,12,30"),
+    told: 'instruments.csv:2:supply_voltage: the loop is fed with 9 V, and the sensor takes: supply_min 12 V, supply_max 30 V; read "9"; accepted: a supply that the sensor takes, or the data as they are',
+  },
+  "plausible/range-in-blind-zone": {
+    texts: stating("blind_zone", "250"),
+    told: 'instruments.csv:2:blind_zone: the range begins at 200 mm, inside the blind zone of 250 mm: nearer than that the sensor measures nothing; read "250"; accepted: a range that begins beyond the blind zone, or the data as they are',
   },
   "plausible/outputs-exchanged": {
     texts: {

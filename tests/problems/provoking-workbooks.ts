@@ -358,6 +358,14 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
     },
     told: 'readings.csv:4:phase: the reading stands among those as found, and the phase says as left; read "as_left"; accepted: as found would fit, or the rows in the order of the work',
   },
+  "model/times-backwards": {
+    texts: withColumn("readings.csv", "time", "10:00", "10:05", "10:04", "10:06", "10:07"),
+    told: 'readings.csv:4:time: as found, the times run backwards: the reading above was taken at 10:05; no drift in time is looked for by such times; read "10:04"; accepted: the readings in the order in which they were taken, each with its time',
+  },
+  "model/time-of-another-day": {
+    texts: withColumn("readings.csv", "time", "2026-03-04T10:00", "2026-03-14T10:05"),
+    told: 'readings.csv:3:time: the reading is of another day than the calibration, performed on 2026-03-04; read "2026-03-14T10:05"; accepted: the day on which it was read, or the day of the work',
+  },
   "model/read-twice": {
     texts: withColumn("readings.csv", "cycle,point", "1,0", "1,25", "1,25", "1,75", "1,100"),
     told: 'readings.csv:4:point: the point 25 was read before in cycle 1, rising, as found, at line 3; read "25"; accepted: each point once a run, or the number of the cycle that it belongs to',
@@ -368,6 +376,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
       "outputs.csv": "tag,output,set_point\nLT-1,Q1,50\n",
     },
     told: "outputs.csv:2: the output Q1 has no set_point_tolerance: how far it trips off its set point is reported and cannot be decided; accepted: the greatest error that is allowed of the set point",
+  },
+  "model/limit-outside-range": {
+    texts: withFile("controller_limits.csv", "tag,limit,value,acts\nLT-1,high alarm,950,above\n"),
+    told: 'controller_limits.csv:2:value: the limit 950 mm lies far outside what the controller shows over the range, 0 to 100 mm: the loop never comes there; read "950"; accepted: a limit that the value can reach',
   },
   "model/trip-outside-range": {
     texts: withTrips("approach,50", "recede,52", "approach,50", "approach,-50"),

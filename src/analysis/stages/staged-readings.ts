@@ -2,8 +2,8 @@ import type { Reading } from "../../model/calibration.ts";
 import type { Direction } from "../../model/calibration-words.ts";
 import { type Axis, axes } from "../../model/loop-stages.ts";
 import { spanOf } from "../../model/range.ts";
+import { readingTimes } from "../../model/reading-times.ts";
 import { testPointsOf } from "../../model/test-points.ts";
-import { greatestOf, leastOf } from "../../numeric/least-and-greatest.ts";
 import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type Characteristic, idealOutput, indicatedDistance } from "../readings/ideal-characteristic.ts";
 import type { Loop } from "../readings/loop.ts";
@@ -120,16 +120,11 @@ function nominalPoints(readings: readonly Reading[], loop: Loop): readonly numbe
   return nominal;
 }
 
-const minutesPerMillisecond = 1 / 60_000;
-const dayAndClock = /^(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{2}:\d{2}(?::\d{2})?)/u;
-
-/** Times count only where every reading has one and the clock moved; a clock without a day is of one day. */
+/**
+ * Times count only where every reading has one and the clock moved. Where they run backwards through the rows, one of the
+ * two is wrong, and nothing is said of what moved with the time.
+ */
 function minutesOf(readings: readonly Reading[]): readonly number[] | undefined {
-  const stamps = readings.map(({ time = "" }) => {
-    const [, day = "1970-01-01", clock] = dayAndClock.exec(time) ?? [];
-    return clock === undefined ? Number.NaN : Date.parse(`${day}T${clock}Z`);
-  });
-  const first = leastOf(stamps);
-  if (!stamps.every(Number.isFinite) || greatestOf(stamps) === first) return undefined;
-  return stamps.map((stamp) => (stamp - first) * minutesPerMillisecond);
+  const times = readingTimes(readings.map(({ time }) => time));
+  return times?.backwardsAt === undefined ? times?.minutes : times.minutes.map(() => 0);
 }

@@ -4,6 +4,7 @@ import type { Instrument, Output } from "../../model/instrument.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { withDecimalMark } from "../../units/decimal-mark.ts";
 import { decimalMarkOf } from "../decimal-mark-of.ts";
+import { tellContradictions } from "./tell-contradictions.ts";
 import { tellDoubts } from "./tell-doubts.ts";
 import { tellOutputTolerance, tellTolerance } from "./tell-tolerance.ts";
 
@@ -36,6 +37,7 @@ export function noteDoubts(workbook: ToldRows, problems: ProblemList): void {
   for (const instrument of workbook.instruments) {
     withDecimalMark(instrument.row.decimalMark, () => {
       tellTolerance(instrument, problems);
+      tellContradictions(instrument, problems);
       for (const output of workbook.outputs.of(instrument.row.tag)) tellOutputTolerance(output, instrument, problems);
     });
   }

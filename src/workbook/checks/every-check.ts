@@ -1,6 +1,7 @@
 import { adjustment } from "./adjustment.ts";
 import { air } from "./air.ts";
 import type { Check, ReadingsCheck } from "./check-context.ts";
+import { controllerLimits } from "./controller-limits.ts";
 import { dates } from "./dates.ts";
 import { instrumentPairs } from "./instrument-pairs.ts";
 import { keys } from "./keys.ts";
@@ -13,6 +14,7 @@ import { points } from "./points.ts";
 import { range } from "./range.ts";
 import { readingCount } from "./reading-count.ts";
 import { readingOrder } from "./reading-order.ts";
+import { timesOfReadings } from "./reading-times.ts";
 import { namesOfPlant, namesOfWork, readingsOfSome } from "./references.ts";
 import { standards } from "./standards.ts";
 import { target } from "./target.ts";
@@ -43,9 +45,11 @@ export const everyCheck: readonly CheckStep[] = [
   { ofReadings: measured },
   { ofReadings: readingOrder },
   { ofReadings: phaseOrder },
+  { ofReadings: timesOfReadings },
   { ofReadings: points },
   { ofTables: trips },
   { ofTables: tripStates },
+  { ofTables: controllerLimits },
   { ofTables: target },
   { ofTables: standards },
   { ofReadings: adjustment, byLine: true },

@@ -32,6 +32,7 @@ test("times count where every reading has one and the clock moves; else the orde
   };
   expect(elapsed("2026-03-03T23:59", "2026-03-04T00:01:30")).toEqual([true, 0, 2.5]);
   expect(elapsed("08:00", "08:10")).toEqual([true, 0, 10]);
+  expect(elapsed("08:10", "08:00", "08:20")).toEqual([true, 0, 0, 0]);
   expect(elapsed("08:00", undefined)).toEqual([false, 0, 1]);
   expect(elapsed("08:00", "08:00")).toEqual([false, 0, 1]);
 });
