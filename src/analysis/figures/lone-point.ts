@@ -9,6 +9,9 @@ export type LonePoint = {
   /** Of the test point, as its readings name it. */
   point: number;
   members: readonly number[];
+  /** Where it lies along the input, and what the line of the others has as its error there. */
+  input: number;
+  expected: number;
   /** Distance of the median of its readings from the line of the others, unit of the errors. */
   deviation: number;
   /** Greatest distance of another point's median from that line. */
@@ -34,8 +37,8 @@ const alikeWithin = 1 / 4;
  * @returns the point; undefined where there is none, where the others are not straight, or where there are fewer than four
  * Source: own choice; the lines are those of H. Theil and P. K. Sen through the medians of the test points.
  * @example lonePoint([0, 20, 40, 60, 80, 100].flatMap((input, place) => [0, 1].map((cycle) => ({ index: 2 * place +
- *   cycle, point: input, input, error: place === 3 ? 2 : 0.01 * cycle }))), { mattering: 0.5, leastScatter: 0.01 }) // {
- *   point: 60, members: [6, 7], deviation: 1.995, others: 0, end: "none" }
+ *   cycle, point: input, input, error: place === 3 ? 2 : 0.01 * cycle }))), { mattering: 0.5, leastScatter: 0.01 })?.deviation
+ *   // 1.995
  */
 export function lonePoint(
   readings: readonly PlacedError[],
@@ -62,7 +65,8 @@ export function lonePoint(
   const isFar = size > Math.max(mattering, 2 * Math.sqrt(12) * leastScatter) && others <= othersWithin * size;
   if (!isFar || !isAlike || lone.group.length < fewestReadings) return undefined;
   const end = place === 0 ? "lower" : place === middles.length - 1 ? "upper" : "none";
-  return { point: lone.point, members: lone.group.map(({ index }) => index), deviation, others, end };
+  const members = lone.group.map(({ index }) => index);
+  return { point: lone.point, members, input: lone.input, expected: lone.error - deviation, deviation, others, end };
 }
 
 type Middle = { input: number; error: number };

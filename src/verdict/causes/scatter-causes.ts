@@ -1,4 +1,5 @@
 import { deviationsFromRepeats, repeatScatter, type StageReading } from "../../analysis/readings/repeated-readings.ts";
+import { stageErrorAt } from "../../analysis/stages/stage-lines.ts";
 import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
 import { listedKey } from "../loop-check/loop-items.ts";
 import type { Cause, Sighting } from "./cause.ts";
@@ -34,7 +35,7 @@ function behindSightings(evidence: CauseEvidence): readonly Sighting[] {
   return evidence.stages
     .filter(({ stage }) => stage === "input card" || stage === "input card and scaling")
     .filter((stage) => functionOf(evidence, stage) === undefined)
-    .flatMap((stage) => sightingsIn(evidence, stage))
+    .flatMap((stage) => sightingsIn(evidence, stage, aboutLine(stage)))
     .map((sighting) => ({
       ...sighting,
       stage: "input card" as const,
@@ -119,8 +120,12 @@ function kurtosisOf(evidence: CauseEvidence): number | undefined {
 /** Two standard deviations at least, over the tolerance. */
 const chanceOfLess = 0.05;
 
-function sightingsIn({ mattering }: CauseEvidence, stage: StageEvidence): readonly Sighting[] {
-  const scatter = scatterOf(stage);
+function sightingsIn(
+  { mattering }: CauseEvidence,
+  stage: StageEvidence,
+  readings = stageReadings(stage),
+): readonly Sighting[] {
+  const scatter = stage.line === undefined ? undefined : repeatScatter(readings);
   if (scatter === undefined || drifts(stage, mattering)) return [];
   const { standardDeviation, degreesOfFreedom } = scatter;
   const least =
@@ -140,8 +145,15 @@ function sightingsIn({ mattering }: CauseEvidence, stage: StageEvidence): readon
   ];
 }
 
-function scatterOf(stage: StageEvidence) {
-  return stage.line === undefined ? undefined : repeatScatter(stageReadings(stage));
+/** What its own line makes of a scatter in front of it is none of the stage, nor is what rounding makes: a step or less. */
+function aboutLine(stage: StageEvidence): readonly StageReading[] {
+  const { line, resolution } = stage;
+  if (line === undefined) return [];
+  const readings = stageReadings(stage).map((one) => ({
+    ...one,
+    error: one.error - stageErrorAt(line.fit, one.input).percentSpan,
+  }));
+  return (repeatScatter(readings)?.standardDeviation ?? 0) > resolution ? readings : [];
 }
 
 function stageReadings({ readings, input, output }: StageEvidence): readonly StageReading[] {

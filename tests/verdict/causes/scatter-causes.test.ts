@@ -50,3 +50,12 @@ test("what scatters between signal and counts is looked for at the card, and not
     findingsOf([scatterEverywhere], planted(nothingWrong, { hasCounts: true, noise: 0.4, cycles: 4 })),
   ).toMatchObject([{ stage: "sensor" }]);
 });
+
+test("a wrong gain that widens the noise in front of it, and a value that is cut to coarse steps, do not scatter by themselves", () => {
+  const behind = (fault: Parameters<typeof planted>[0], changes: Parameters<typeof planted>[1] = {}) =>
+    findingsOf([scatterEverywhere], planted(fault, { cycles: 4, ...changes })).filter(
+      ({ stage }) => stage === "input card",
+    );
+  expect(behind({ value: (part) => 25.4 * part }, { noise: 0.1 })).toEqual([]);
+  expect(behind({ shown: Math.trunc }, { valueEnds: [0, 40], noise: 0.1 })).toEqual([]);
+});

@@ -9,7 +9,8 @@ import type { Axis } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
 import { greatestOf } from "../../../numeric/least-and-greatest.ts";
 import type { SwitchedState } from "../../switching/switched-state.ts";
-import { countedTwice, type Echoes, faultReadings, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
+import { faultReadings } from "./fault-readings.ts";
+import { countedTwice, type Echoes, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import { type ApartReadings, apartReadings, membersOf } from "./set-aside.ts";
 import { functionOf } from "./square-root.ts";
 import {

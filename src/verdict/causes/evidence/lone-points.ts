@@ -5,11 +5,17 @@ import type { StageEvidence } from "./stage-evidence.ts";
 /** A stage that is off at one test point only. */
 export type LoneInStage = { stage: StageEvidence; lone: LonePoint };
 
+/** Beyond an end of the range an output stops by itself, or the controller limits it: that is no point that is off. */
+function isBeyondEnds({ input, expected }: LonePoint, mattering: number): boolean {
+  return input + expected < -mattering || input + expected > 100 + mattering;
+}
+
 /**
  * The stages in which one test point lies off the line of all others, alike in all its readings.
  *
  * @param evidence of a phase
- * @returns stages that follow their input, in the order of the loop, each with its point
+ * @returns stages that follow their input, in the order of the loop, each with its point; none where the line of the
+ *   others says that the output should be beyond the ends of its range
  * Source: `lonePoint`.
  * @example lonePoints(evidence) // []
  */
@@ -22,6 +28,6 @@ export const lonePoints = onceFor(({ stages, mattering }): readonly LoneInStage[
       return { index, point, input: given, error: (percent[output] as number) - given };
     });
     const lone = lonePoint(placed, { mattering, leastScatter: resolution / Math.sqrt(12) });
-    return lone === undefined ? [] : [{ stage, lone }];
+    return lone === undefined || isBeyondEnds(lone, mattering) ? [] : [{ stage, lone }];
   }),
 );

@@ -10,3 +10,10 @@ test("a point is looked for in every stage that follows its input, and in its ow
   expect(lonePoints(planted({}))).toEqual([]);
   expect(lonePoints(planted({ signal: () => 12 }))).toEqual([]);
 });
+
+test("an end at which the controller stops a signal beyond the range is no point that is off", () => {
+  const stopped = planted({ seen: (part) => part + 0.03, value: (part) => Math.min(1, Math.max(0, part)) });
+  expect(lonePoints(stopped)).toEqual([]);
+  const inside = planted({ value: (part) => Math.min(0.95, part) });
+  expect(lonePoints(inside).map(({ lone }) => lone.end)).toEqual(["upper"]);
+});
