@@ -153,7 +153,8 @@ function aboutLine(stage: StageEvidence): readonly StageReading[] {
     ...one,
     error: one.error - stageErrorAt(line.fit, one.input).percentSpan,
   }));
-  return (repeatScatter(readings)?.standardDeviation ?? 0) > resolution ? readings : [];
+  const rounding = resolution * Math.max(1, Math.abs(line.gain));
+  return (repeatScatter(readings)?.standardDeviation ?? 0) > rounding ? readings : [];
 }
 
 function stageReadings({ readings, input, output }: StageEvidence): readonly StageReading[] {

@@ -13,11 +13,13 @@ export type TypingSlip = {
   axis: Axis;
   typed: number;
   meant: number;
-  kind: "two digits exchanged" | "decimal mark moved" | "one digit too many" | "the reference is not that of its point";
+  kind: "two digits exchanged" | "decimal mark moved" | typeof typedTwice | "the reference is not that of its point";
   /** Error of the reading before and after, percent of span. */
   before: number;
   after: number;
 };
+
+const typedTwice = "one digit typed twice";
 
 /** Most decimals that were typed in a column. */
 export type TypedDecimals = Partial<Record<Axis, number>>;
@@ -38,7 +40,7 @@ const mostOfPoints = 0.3;
  * @returns at most one slip a reading, the one that fits best; none where more than a tenth of the readings would be
  *   slips, or more than three tenths references that contradict their points
  * Source: own choice: adjacent digits exchanged (the difference is divisible by 9 in the last digits), a factor of 10,
- *   100 or 1000, a digit too many, or a reference farther from the point of its row than a test point is wide.
+ *   100 or 1000, a digit typed twice, or a reference farther from the point of its row than a test point is wide.
  * @example typingSlips(evidence.readings, [stage.line], evidence.loop, { signal: 3 }, 0.25) // []
  */
 export function typingSlips(
@@ -130,10 +132,10 @@ function alternatives(typed: number, decimals: number): readonly Alternative[] {
     { meant: typed * factor, kind: "decimal mark moved" as const },
     { meant: typed / factor, kind: "decimal mark moved" as const },
   ]);
-  const fewer = digits.slice(1).map((_, place) => {
-    const changed = digits.toSpliced(place + 1, 1).join("");
-    const behind = place + 1 < digits.length - decimals ? decimals : decimals - 1;
-    return { meant: (sign * Number(changed)) / 10 ** behind, kind: "one digit too many" as const };
+  const once = digits.slice(1).flatMap((digit, place): readonly Alternative[] => {
+    if (digit !== digits[place + 2]) return [];
+    const behind = place + 2 < digits.length - decimals ? decimals : decimals - 1;
+    return [{ meant: (sign * Number(digits.toSpliced(place + 2, 1).join(""))) / 10 ** behind, kind: typedTwice }];
   });
-  return [...exchanged, ...(typed === 0 ? [] : moved), ...fewer];
+  return [...exchanged, ...(typed === 0 ? [] : moved), ...once];
 }

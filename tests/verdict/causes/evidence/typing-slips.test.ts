@@ -22,13 +22,13 @@ test("14.28 typed for 12.48, the mark moved, and a zero that went in front are e
   });
 });
 
-test("a digit too many is taken out where that fits, before and behind the mark", () => {
+test("a digit that was typed twice is taken once where that fits", () => {
   const at = planted({}).readings[4]!.reading;
   const doubled = (text: string) => Number(text[0] + text);
   const [reference] = withTyped(4, "reference", doubled(at.reference.toFixed(1))).slips;
-  expect(reference).toMatchObject({ axis: "reference", kind: "one digit too many", meant: at.reference });
+  expect(reference).toMatchObject({ axis: "reference", kind: "one digit typed twice", meant: at.reference });
   const [signal] = withTyped(4, "signal", doubled(at.signal!.toFixed(3))).slips;
-  expect(signal).toMatchObject({ axis: "signal", kind: "one digit too many", meant: at.signal });
+  expect(signal).toMatchObject({ axis: "signal", kind: "one digit typed twice", meant: at.signal });
 });
 
 test("a wild number that no slip explains, and readings without one, give none", () => {
