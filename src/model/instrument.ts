@@ -124,7 +124,7 @@ export const instrumentSchema = z.strictObject({
   loopPowered: yesNo("whether the sensor lives on the signal current (two wires)"),
   connector: text("kind of connector at the sensor"),
   pins: text("what each pin carries, such as 1 L+; 2 signal; 3 0 V"),
-  intervalMonths: number("months", "whole months between calibrations", { atLeast: 1, isWhole: true }),
+  intervalMonths: number("months", "whole months between calibrations", { atLeast: 1, atMost: 600, isWhole: true }),
   dueRule: choice(dueRules, "whether it is due on the day itself (the default) or by the end of that month"),
   intervalAgreedBy: text("who agreed to the interval; without a name no due date is printed"),
   criticality: choice(["safety", "quality", "general"], "what depends on the loop"),

@@ -24,6 +24,10 @@ export const modelProblems = {
     "the range ends at {upper} where it begins at {lower}: it has no span",
     "a range_upper above range_lower",
   ),
+  "model/range-reversed": stop(
+    "the range ends at {upper}, nearer than it begins, at {lower}",
+    "the nearer end in range_lower; a signal that falls with the distance is stated by its ends, such as 20 at range_lower and 4 at range_upper",
+  ),
   "model/signal-flat": stop(
     "the signal is the same at both ends of the range",
     "two signals that differ, such as 4 and 20",

@@ -35,7 +35,7 @@ export const optionProblems = {
   "options/no-such-record": stop("there is no such file", "the page of a record, such as reports/LT-101/C-0001.html"),
   "options/folder-not-empty": stop("the folder holds files already: {files}", "a new folder, or an empty one"),
   "options/cannot-write": stop("nothing could be written there: {why}", "a folder in which this user may write"),
-  "options/not-a-filing-folder": stop("there is no {ledger} in it", "a folder into which spanwright file put records"),
+  "options/not-a-filing-folder": stop("there is no {what}", "a folder into which spanwright file put records"),
   "options/filed-page": stop(
     "{says}",
     "a folder whose every filed page can be read, because what one of them says may be what matters; spanwright verify tells more",

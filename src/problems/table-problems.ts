@@ -3,7 +3,7 @@ import { type Entry, stop, warn } from "./entry.ts";
 /** What can be wrong with a table by itself: file, header, cells. */
 export const tableProblems = {
   "tables/missing": stop("the table {table} is not there", "a file {table}.csv with at least the columns {columns}"),
-  "tables/file-unknown": warn("no table of a workbook is called so; the file was not read", "{tables}"),
+  "tables/file-unknown": warn("no table of a workbook is called so, and it was not read{nearest}", "{tables}"),
   "tables/file-kind": warn("files of this kind are not read", "tables as .csv, or one .xlsx or .ods with sheets"),
   "tables/table-twice": stop("the table {table} stands in {first} too", "each table once"),
   "tables/spreadsheet-large": stop(

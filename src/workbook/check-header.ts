@@ -1,6 +1,6 @@
 import type { Column } from "../model/column.ts";
 import { tableColumns } from "../model/table-columns.ts";
-import type { AnyTableName } from "../model/table-names.ts";
+import { type AnyTableName, requiredTables } from "../model/table-names.ts";
 import type { ProblemList } from "../problems/problem-list.ts";
 import { placeOfCell, placeOfTable } from "./files/place-of-table.ts";
 import type { RawRows, RawTable } from "./files/raw-table.ts";
@@ -37,7 +37,9 @@ function reportMissing(
   { firstLook, slipped }: { firstLook: boolean; slipped: ReadonlySet<string> },
   problems: ProblemList,
 ): void {
-  const { table, header, headerLine } = raw;
+  const { table, header, headerLine, rows } = raw;
+  // Of what holds nothing at all it is said that it is empty.
+  if (header.length === 0 && rows.length === 0 && (requiredTables as readonly AnyTableName[]).includes(table)) return;
   const present = new Set(headerColumns(table, header));
   const needed = neededColumns(tableColumns(table), firstLook);
   const columns = needed.map(({ name }) => name).join(", ");

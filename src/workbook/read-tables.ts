@@ -6,6 +6,8 @@ import type { RawTable, SourceFile } from "./files/raw-table.ts";
 import { readDelimited } from "./files/read-delimited.ts";
 import { readSpreadsheet } from "./files/read-spreadsheet.ts";
 import { tableNamed } from "./files/table-named.ts";
+import { foldedColumnName } from "./header-columns.ts";
+import { nearestWord } from "./nearest-word.ts";
 
 /** Kinds of file that hold tables and that nothing here reads. */
 const otherTableFiles = /\.(?:xls|xlsb|xlsm|xltx|numbers)$/iu;
@@ -47,7 +49,10 @@ export function mayHoldTable(name: string): boolean {
   return isDelimited(baseName) || spreadsheetFile.test(baseName) || otherTableFiles.test(baseName);
 }
 
-const acceptedTables = { tables: tableNames.join(", ") };
+function valuesFor(name: string) {
+  const nearest = nearestWord(foldedColumnName(name), tableNames);
+  return { nearest: nearest === undefined ? "" : `; did you mean ${nearest}?`, tables: tableNames.join(", ") };
+}
 
 /**
  * Reads every table among the files of a workbook as text: a .csv, .tsv or .txt file is the table that its name says, an
@@ -81,7 +86,7 @@ async function tablesOf(file: SourceFile, problems: ProblemList): Promise<readon
 
 function delimitedTable(file: SourceFile, table: TableName | undefined, problems: ProblemList): readonly RawTable[] {
   if (table !== undefined) return [readDelimited(file, table, problems)];
-  problems.add("tables/file-unknown", { file: file.name }, { values: acceptedTables });
+  problems.add("tables/file-unknown", { file: file.name }, { values: valuesFor(withoutEnding(file.name)) });
   return [];
 }
 
@@ -90,7 +95,7 @@ async function sheetTables(file: SourceFile, problems: ProblemList): Promise<rea
   return sheets.flatMap((sheet) => {
     if ("table" in sheet) return [sheet.table];
     const place = { file: file.name, sheet: sheet.unknownSheet };
-    problems.add("tables/file-unknown", place, { values: acceptedTables });
+    problems.add("tables/file-unknown", place, { values: valuesFor(sheet.unknownSheet) });
     return [];
   });
 }

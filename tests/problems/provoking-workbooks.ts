@@ -55,7 +55,7 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   },
   "tables/file-unknown": {
     texts: withFile("reading.csv", "calibration\n"),
-    told: "reading.csv: no table of a workbook is called so; the file was not read; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, controller_limits, candidates",
+    told: "reading.csv: no table of a workbook is called so, and it was not read; did you mean readings?; accepted: instruments, outputs, standards, calibrations, readings, trips, loop_checks, controller_limits, candidates",
   },
   "tables/file-kind": {
     texts: withFile("trips.xls", "PK"),
@@ -281,6 +281,10 @@ export const provokingWorkbooks: Readonly<Record<WorkbookCode, Provocation>> = {
   "model/range-empty": {
     texts: withText("instruments.csv", "LT-1,0,100", "LT-1,100,100"),
     told: 'instruments.csv:2:range_upper: the range ends at 100 where it begins at 100: it has no span; read "100"; accepted: a range_upper above range_lower',
+  },
+  "model/range-reversed": {
+    texts: withText("instruments.csv", "LT-1,0,100", "LT-1,100,0"),
+    told: 'instruments.csv:2:range_upper: the range ends at 0, nearer than it begins, at 100; read "0"; accepted: the nearer end in range_lower; a signal that falls with the distance is stated by its ends, such as 20 at range_lower and 4 at range_upper',
   },
   "model/signal-flat": {
     texts: withText("instruments.csv", "4,20", "4,4"),

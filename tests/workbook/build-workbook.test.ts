@@ -9,7 +9,7 @@ import { checked, filesOf, smallestWorkbook, type Texts, withColumn, withText } 
 /** One row in every table, every kind of column used. */
 const fullWorkbook: Texts = {
   ...smallestWorkbook,
-  "outputs.csv": "tag,output,set_point,polarity,function\nLT-1,Q1,5 cm,pnp,no\n",
+  "outputs.csv": "tag,output,set_point,set_point_tolerance,polarity,function\nLT-1,Q1,5 cm,1,pnp,no\n",
   "trips.csv":
     "calibration,phase,output,direction,cycle,reference\nC-1,as found,Q1,Approach,1,50.1\nC-1,as found,Q1,Recede,1,52\nC-1,as found,Q1,Approach,2,50\nC-1,as found,Q1,Approach,3,50\n",
   "loop_checks.csv": "calibration,item,result,measured,unit\nC-1,supply,pass,24.1,V\n",

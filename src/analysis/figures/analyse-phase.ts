@@ -85,11 +85,12 @@ export function analysePhase(readings: readonly Reading[], loop: Loop, steps?: S
   };
 }
 
-/** Where what looks like a repeat is a copy, nothing was repeated. */
+/** Where what looks like a repeat is a copy of another cycle, nothing was repeated; of one cycle there is none. */
 function repeatabilityOf(used: readonly CurveReading[], analysed: readonly AnalysedReading[]): Figure<Repeatability> {
   const found = repeatability(used);
   const hasCopies = analysed.some(({ leftOut }) => leftOut === copyWords);
-  return !isDetermined(found) && hasCopies ? notDetermined("the cycles are copies") : found;
+  const isOneCycle = new Set(analysed.map(({ cycle }) => cycle)).size <= 1;
+  return !isDetermined(found) && hasCopies && !isOneCycle ? notDetermined("the cycles are copies") : found;
 }
 
 /**

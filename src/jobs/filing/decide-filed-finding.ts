@@ -2,9 +2,8 @@ import { CannotFile } from "../../filing/cannot-file.ts";
 import { decideFinding, type FindingDecision } from "../../filing/decide-finding.ts";
 import type { FilingDisk } from "../../filing/filing-disk.ts";
 import { filingFolder } from "../../filing/filing-folder.ts";
-import { isFilingFolder } from "../../filing/is-filing-folder.ts";
-import { ledgerName } from "../../filing/ledger.ts";
 import { ProblemList } from "../../problems/problem-list.ts";
+import { requireFilingFolder } from "./open-folder.ts";
 
 /** What was entered, as a sentence; nothing, and problems, where it could not be. */
 export type FindingDecided = { says: string | undefined; problems: ProblemList };
@@ -24,8 +23,7 @@ export async function decideFiledFinding(
   for (const { option, text, accepted } of words) {
     if (text.trim() === "") problems.add("filing/words-missing", place, { values: { option, accepted } });
   }
-  if (!(await isFilingFolder(disk, folder)))
-    problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
+  await requireFilingFolder(disk, folder, problems);
   if (problems.hasStop) return { says: undefined, problems };
   try {
     const { number, revision } = await decideFinding(filingFolder(disk, folder), decided);

@@ -1,7 +1,6 @@
 import type { FilingDisk } from "../../filing/filing-disk.ts";
-import { isFilingFolder } from "../../filing/is-filing-folder.ts";
-import { ledgerName } from "../../filing/ledger.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
+import { requireFilingFolder } from "./open-folder.ts";
 
 /** Options that need words, with what is accepted: an empty one is a problem; so is a folder without a ledger. */
 export async function checkWordsGiven(
@@ -13,6 +12,5 @@ export async function checkWordsGiven(
     if (text.trim() === "")
       problems.add("filing/words-missing", { file: "command line" }, { values: { option, accepted } });
   }
-  if (!(await isFilingFolder(disk, folder)))
-    problems.add("options/not-a-filing-folder", { file: folder }, { values: { ledger: ledgerName } });
+  await requireFilingFolder(disk, folder, problems);
 }

@@ -146,7 +146,7 @@ function tableOf(table: "instruments" | "calibrations", rows: readonly Cells[]):
 }
 
 function withColumn(table: RawTable, name: string, value: string): RawTable {
-  if (columnIndex(table, name) !== -1) return table;
+  if (columnIndex(table, name) !== -1 || table.header.length === 0) return table;
   return {
     ...table,
     ...sheetBehind([name], table),

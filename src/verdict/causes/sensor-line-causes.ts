@@ -87,15 +87,40 @@ export const airTemperature: Cause = {
     does: "let the sensor correct for the air temperature, or use one that does; a re-teach would hold for the day's air only",
   },
   detect: (evidence) =>
-    sensorLineSightings(evidence, "air-temperature", ({ gain, near, far }) => ({
-      says: `The error grows with the distance from the face of the sensor, ${near} at the near end and ${far} at the far end. This is consistent with a speed of sound other than the sensor reckons with${gasWords(evidence)}.`,
-      numbers: airEvidence(evidence, gain).evidence,
-    })),
+    gasOf(evidence) === undefined
+      ? sensorLineSightings(evidence, "air-temperature", ({ gain, near, far }) => ({
+          says: `${growsFromFace(near, far)}.`,
+          numbers: airEvidence(evidence, gain).evidence,
+        }))
+      : [],
 };
 
-function gasWords({ calibration, instrument }: CauseEvidence): string {
+/** The same where another gas than air is stated between sensor and target, whatever its temperature. */
+export const otherGas: Cause = {
+  id: "other-gas-than-air",
+  title: "speed of sound: another gas than air between sensor and target",
+  place: "sensor",
+  separatedBy: "read once more with air between sensor and target, or reckon with the speed of sound in that gas",
+  remedy: {
+    cures: "set-up",
+    does: "set the sensor for the speed of sound in that gas, or use a principle that the gas does not change; a correction for the air temperature does not mend it, and a re-teach would hold for that gas at that temperature only",
+  },
+  detect: (evidence) => {
+    const gas = gasOf(evidence);
+    if (gas === undefined) return [];
+    return sensorLineSightings(evidence, "air-temperature", ({ near, far }) => ({
+      says: `${growsFromFace(near, far)}: the medium is stated as ${gas}, and sound runs at another speed in it.`,
+    }));
+  },
+};
+
+function gasOf({ calibration, instrument }: CauseEvidence): string | undefined {
   const medium = mediumOf(calibration, instrument);
-  return isGasOfItsOwn(medium) ? `: the medium is stated as ${medium}, and sound runs at another speed in it` : "";
+  return isGasOfItsOwn(medium) ? medium : undefined;
+}
+
+function growsFromFace(near: string, far: string): string {
+  return `The error grows with the distance from the face of the sensor, ${near} at the near end and ${far} at the far end. This is consistent with a speed of sound other than the sensor reckons with`;
 }
 
 /** The line is without error at the face, and too long from there on: the way along a slanting axis is the longer one. */

@@ -13,7 +13,8 @@ function checkEnds(table: RangedTable, draft: DraftRow<RangedTable>, { report }:
   const { rangeLower, rangeUpper, signalLower, signalUpper } = draft.row;
   if (rangeLower !== undefined && rangeUpper !== undefined && rangeUpper <= rangeLower) {
     const values = { lower: draft.cells.range_lower ?? "", upper: draft.cells.range_upper ?? "" };
-    report(table, draft, "model/range-empty", { column: "range_upper", values });
+    const code = rangeUpper === rangeLower ? "model/range-empty" : "model/range-reversed";
+    report(table, draft, code, { column: "range_upper", values });
   }
   if (signalLower !== undefined && signalLower === signalUpper) {
     report(table, draft, "model/signal-flat", { column: "signal_upper" });

@@ -39,7 +39,7 @@ export async function readLoneSheet(
     problems.add(
       "tables/file-unknown",
       { file: file.name, sheet: other.name },
-      { values: { tables: "one sheet of readings, or the tables of a workbook" } },
+      { values: { nearest: "", tables: "one sheet of readings, or the tables of a workbook" } },
     );
   }
   return sheetTable(chosen, "readings", file, problems);

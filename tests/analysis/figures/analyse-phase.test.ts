@@ -72,6 +72,13 @@ describe("the data decide which figures there are", () => {
     expect(analysed(readings).cycles).toBe(2);
   });
 
+  test("a row that stands twice in the only cycle makes no cycles of copies", () => {
+    const readings = [0, 50, 100, 100].map((reference) =>
+      reading(reference, { cycle: 1, direction: "rising", signal: 4 }),
+    );
+    expect(reasons(readings).repeatability).toBe("one cycle only");
+  });
+
   test("a cycle that repeats another to the last digit repeats nothing", () => {
     const ways = ["rising", "falling", "rising", "falling"] as const;
     const readings = ways.flatMap((direction) =>

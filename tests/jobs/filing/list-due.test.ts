@@ -77,7 +77,7 @@ describe("what cannot be done is told", () => {
   });
 
   test("a folder that is none, and a disk that refuses", async () => {
-    expect((await due("30d", { path: "/nowhere" })).told[0]).toMatch(/there is no ledger.jsonl in it/u);
+    expect((await due("30d", { path: "/nowhere" })).told[0]).toMatch(/there is no such folder/u);
     expect((await due("30d", { calendar: "due.ics", refuses: true })).told[0]).toMatch(/due\.ics: .*no room/u);
   });
 });

@@ -34,6 +34,14 @@ test("a folder without a ledger is told", async () => {
   );
 });
 
+test("a folder that is not there is told as that", async () => {
+  const folder = join(temporaryFolder(), "nowhere");
+  const { told } = await opened(folder);
+  expect(told).toEqual([
+    `${folder}: there is no such folder; accepted: a folder into which spanwright file put records`,
+  ]);
+});
+
 test("where a page is gone or a line is none nothing is given, and each is told", async () => {
   const folder = temporaryFolder();
   for (const calibration of ["C-1", "C-2"])

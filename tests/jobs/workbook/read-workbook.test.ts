@@ -166,6 +166,13 @@ test("files without a byte are no new workbook", async () => {
   expect((await read(empty, "book")).isUnfilled).toBe(false);
 });
 
+test("of a lone table without a byte it is said that it is empty, and no more", async () => {
+  const look = { range: "0:100mm", signal: "4:20mA", tolerance: "0.5%span" };
+  expect((await read({ "rail.csv": "" }, "rail.csv", look)).told).toEqual([
+    "rail.csv: the table has no rows; accepted: a first row that names the columns and at least one row below it",
+  ]);
+});
+
 test("a wrong header makes a workbook without rows wrong", async () => {
   const headers = { ...smallestWorkbook, "instruments.csv": "tag,range_lower\n" };
   const unfilled = Object.entries(headers).map(([name, text]) => [`book/${name}`, `${text.split("\n")[0]}\n`]);

@@ -5,16 +5,19 @@ import {
   bothEndsTaughtWrong,
   datumShifted,
   endsTaughtWrong,
+  otherGas,
   slopeTurnedRound,
   targetTilted,
   voltageOverloaded,
 } from "../../../src/verdict/causes/sensor-line-causes.ts";
 import { leakageAcrossLoop, shuntOrGainOff } from "../../../src/verdict/causes/wiring-causes.ts";
+import { remedyOf } from "../../../src/verdict/recommendation/cause-remedy.ts";
 import { signalKinds } from "../../computed/faults/faulty-loop.ts";
 import { findingsOf, idsOf, nothingWrong, planted } from "./planted.ts";
 
 const sensorLineCauses = [
   airTemperature,
+  otherGas,
   bothEndsTaughtWrong,
   datumShifted,
   endsTaughtWrong,
@@ -91,8 +94,10 @@ test("in another gas the thermometer excludes nothing, and the gas is named", ()
     { ...ultrasonic.instrument, medium: "other gas" },
     { airTemperature: 20, medium: "vapour" },
   );
-  expect(finding?.id).toBe("air-temperature");
+  expect(finding?.id).toBe("other-gas-than-air");
   expect(finding?.says).toContain("the medium is stated as vapour");
+  expect(finding?.separatedBy).not.toContain("temperature");
+  expect(finding === undefined ? "" : remedyOf(finding).does).toContain("does not mend it");
   expect(finding?.evidence.filter(({ unit }) => unit === "°C")).toEqual([]);
 });
 
