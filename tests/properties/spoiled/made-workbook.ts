@@ -61,7 +61,7 @@ export function madeWorkbook(draw: Draw): MadeWorkbook {
     loop,
     tables: {
       instruments: [instrumentOf(loop)],
-      outputs: [{ tag: "LT-1", output: "Q1", set_point: shown(at(loop, 30), loop.decimals.reference ?? 0) }],
+      outputs: [outputOf(loop)],
       standards: standardsOf(loop),
       calibrations: [
         {
@@ -93,6 +93,12 @@ function instrumentOf(loop: MadeLoop): Cells {
     ...(outputs.some((one) => one === "counts") && { counts_lower: "0", counts_upper: "27648" }),
     ...(outputs.some((one) => one === "value") && { value_lower: "0", value_upper: "100", value_unit: "%" }),
   };
+}
+
+function outputOf(loop: MadeLoop): Cells {
+  const decimals = loop.decimals.reference ?? 0;
+  const tolerance = shown(at(loop, 2) - at(loop, 0), decimals + 1);
+  return { tag: "LT-1", output: "Q1", set_point: shown(at(loop, 30), decimals), set_point_tolerance: tolerance };
 }
 
 function standardsOf({ lower, upper, unit, signalUnit }: MadeLoop): readonly Cells[] {
