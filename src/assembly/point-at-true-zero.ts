@@ -18,7 +18,8 @@ type Measured = Pick<PhaseRecord, "readings" | "zeroError" | "spanError">;
  * @param phase its readings and its line
  * @param instrument its range and its signal
  * @returns one point with the line's error there and its U; none for a signal that begins elsewhere, or without a line
- * Source: own choice; the line's error and its uncertainty are those of the record (k = 2).
+ * Source: own choice; the line's error and its uncertainty are those of the record (k = 2): of the fit
+ *   alone where no standard states its own.
  * @example pointAtTrueZero({ readings: [], zeroError: null, spanError: null }, record.instrument) // []
  */
 export function pointAtTrueZero(
@@ -38,7 +39,10 @@ export function pointAtTrueZero(
   const parts = isAtUpper ? [zeroError, spanError] : [zeroError];
   const errorDistance = (parts.reduce((sum, { percentSpan }) => sum + percentSpan, 0) * span) / 100;
   const unknown = Number.POSITIVE_INFINITY;
-  const uncertainties = parts.map(({ combinedStandardUncertainty }) => combinedStandardUncertainty ?? unknown);
+  const uncertainties = parts.map(
+    ({ combinedStandardUncertainty, standardUncertainty }) =>
+      combinedStandardUncertainty ?? standardUncertainty ?? unknown,
+  );
   const expandedUncertainty = (2 * Math.hypot(...uncertainties) * span) / 100;
   const limits = { low: first.toleranceLow, high: first.toleranceHigh };
   const isHeld = [-expandedUncertainty, expandedUncertainty].every((part) =>

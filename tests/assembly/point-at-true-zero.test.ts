@@ -44,8 +44,11 @@ test("no point where the line is outside with its uncertainty, not known, or a r
   expect(pointAtTrueZero(phase(railed, -0.485), instrument)).toEqual([]);
   expect(pointAtTrueZero(phase(railed, -0.475), instrument)).toHaveLength(1);
   expect(pointAtTrueZero({ ...phase(railed), zeroError: null }, instrument)).toEqual([]);
-  const unknown = { ...line(-0.2), combinedStandardUncertainty: null } as Phase["zeroError"];
+  const unknown = { ...line(-0.2), combinedStandardUncertainty: null, standardUncertainty: null } as Phase["zeroError"];
   expect(pointAtTrueZero({ ...phase(railed), zeroError: unknown }, instrument)).toEqual([]);
+  const ofFit = { ...unknown!, standardUncertainty: 0.02 };
+  const [point] = pointAtTrueZero({ ...phase(railed), zeroError: ofFit }, instrument);
+  expect(point!.expandedUncertainty).toBeCloseTo(0.4, 12);
   expect(pointAtTrueZero(phase([...railed, reading(200, "low", { verdict: "fail" })]), instrument)).toEqual([]);
   expect(pointAtTrueZero(phase([...railed, reading(200)]), instrument)).toEqual([]);
 });

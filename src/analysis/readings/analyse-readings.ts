@@ -1,7 +1,6 @@
 import type { Reading } from "../../model/calibration.ts";
-import { greatestDistanceOf, spanOf } from "../../model/range.ts";
+import { spanOf } from "../../model/range.ts";
 import { testPointsOf } from "../../model/test-points.ts";
-import { isInside } from "../../units/is-inside.ts";
 import { copiedReadings } from "../plausibility/copied-readings.ts";
 import { type IndicatedByStage, type StageShares, stageShares } from "../stages/stage-shares.ts";
 import { stagedReadings } from "../stages/staged-readings.ts";
@@ -9,6 +8,7 @@ import { faultSide } from "./fault-signal.ts";
 import { idealOutput } from "./ideal-characteristic.ts";
 import { type Loop, type ReadStage, readStages, type Stage, stages } from "./loop.ts";
 import { indicatedAt, type PointError, pointError } from "./point-errors.ts";
+import { isRailOutside } from "./rail-outside.ts";
 import { type Rail, railedReadings } from "./railed-readings.ts";
 import { type ToleranceLimits, toleranceAt } from "./tolerance.ts";
 
@@ -35,6 +35,8 @@ export type AnalysedReading = {
   railed?: Rail["end"];
   /** Fails though it is in no figure: a fault signal inside the range, or an end of the signal where it should not stand. */
   isOutsideAnyway: boolean;
+  /** What fails there is a later stage alone: the first one shows what it should. */
+  isFirstInside?: true;
 };
 
 /** Smallest change that reference and signal could show, in the unit of each. */
@@ -151,7 +153,10 @@ function analyseReading(reading: Reading, context: ReadingContext): AnalysedRead
   const leftOut = whyLeftOut(reading, context, stageErrors);
   const loopError = loopErrorOf(reading, loop);
   const tolerance = toleranceAt(loop.toleranceTerms, loop.characteristics.signal, reading.reference);
-  const isOutside = (isKept(reading) && isFault(reading, loop)) || isRailOutside(reading, rail, stageErrors, loop);
+  const isFaulty = isKept(reading) && isFault(reading, loop);
+  const isOutsideAt = (stage: ReadStage | undefined) =>
+    (isFaulty || isRailOutside(reading, rail, stage && stageErrors[stage]?.distance, loop)) && isInRange(reading, loop);
+  const isOutsideAnyway = isOutsideAt(readStages.findLast((stage) => stageErrors[stage] !== undefined));
   return {
     reading,
     point,
@@ -164,23 +169,10 @@ function analyseReading(reading: Reading, context: ReadingContext): AnalysedRead
     shares: stageShares(reading.reference, indicatedByStage(reading, loop)),
     ...(leftOut !== undefined && { leftOut }),
     ...(rail && { railed: rail.end }),
-    isOutsideAnyway: isOutside && isInRange(reading, loop),
+    isOutsideAnyway,
+    ...(isOutsideAnyway &&
+      !isOutsideAt(readStages.find((stage) => stageErrors[stage] !== undefined)) && { isFirstInside: true }),
   };
-}
-
-/** What the loop shows at its end, and what the others say that the sensor should show there. */
-function isRailOutside(
-  { reference }: Reading,
-  rail: Rail | undefined,
-  stageErrors: AnalysedReading["stageErrors"],
-  loop: Loop,
-): boolean {
-  if (rail === undefined) return false;
-  const { signal } = loop.characteristics;
-  const limits = toleranceAt(loop.toleranceTerms, signal, reference);
-  const shown = readStages.flatMap((stage) => stageErrors[stage]?.distance ?? []).slice(-1);
-  const expected = rail.isIdealRailed ? [] : [signal.rangeLower + (rail.expected / 100) * spanOf(signal) - reference];
-  return [...shown, ...expected].some((error) => !isInside(error, limits, greatestDistanceOf(signal)));
 }
 
 /** Why a reading that only repeats the numbers of another is in no figure. */

@@ -132,8 +132,9 @@ const ownRounding = 1e-13;
 type LineError = NonNullable<PhaseRecord["zeroError"]>;
 
 /** An error and its standard uncertainty: the sign is part of the meaning, so that + is written too. */
-function signedPair({ percentSpan, standardUncertainty }: LineError): string {
-  return `${percentSpan > 0 ? "+" : ""}${pair(percentSpan, standardUncertainty)}`;
+/** With all that makes it uncertain; where no standard says its own, what the fit alone leaves open. */
+function signedPair({ percentSpan, standardUncertainty, combinedStandardUncertainty }: LineError): string {
+  return `${percentSpan > 0 ? "+" : ""}${pair(percentSpan, combinedStandardUncertainty ?? standardUncertainty)}`;
 }
 
 function pair(value: number, standardUncertainty: number | null): string {

@@ -44,8 +44,8 @@ function sightingOf(evidence: CauseEvidence, { stage, lone }: LoneInStage): Sigh
     stage: place,
     says:
       place === "sensor"
-        ? `The readings of one test point, ${placeNumber(reference)} ${unit}, are off by ${errorWords(evidence, lone.deviation)} from what all others say, and all alike. This is consistent with ${sensorWords(lone.end)}.`
-        : `What is made of the signal is off at one test point only, ${placeNumber(reference)} ${unit}, by ${errorWords(evidence, lone.deviation)}, and alike each time. This is consistent with a limit, or with a wrong entry in a table of the characteristic.`,
+        ? `The readings of one test point, ${placeNumber(reference)} ${unit}, are off by ${errorWords(evidence, lone.deviation)} from what all others say, and all alike. This is consistent with ${sensorWords(lone.end)}${stage.output === "value" ? ", or with a limit or a table in the controller" : ""}.`
+        : `What is made of the signal is off at one test point only, ${placeNumber(reference)} ${unit}, by ${errorWords(evidence, lone.deviation)}, and alike each time. This is consistent with ${place === "wiring" ? "an isolator, a splitter or a barrier that limits it, or with too much burden" : "a limit, or with a wrong entry in a table of the characteristic"}.`,
     evidence: [
       { name: "distance from the line of the others", value: lone.deviation, unit: "% of span" },
       { name: "farthest of the others from it", value: lone.others, unit: "% of span" },
@@ -53,9 +53,15 @@ function sightingOf(evidence: CauseEvidence, { stage, lone }: LoneInStage): Sigh
       { name: "readings there", value: lone.members.length, unit: "" },
     ],
     ...(place === "sensor"
-      ? { rivals: ["reference-position-off", lone.end === "lower" ? "blind-zone" : "obstruction-in-beam"] }
+      ? {
+          rivals: [
+            "reference-position-off",
+            lone.end === "lower" ? "blind-zone" : "obstruction-in-beam",
+            ...(stage.output === "signal" || stage.output === "signalAtCard" ? [] : ["value-clamped-or-cut"]),
+          ],
+        }
       : {
-          rivals: place === "wiring" ? [] : ["value-clamped-or-cut"],
+          rivals: [place === "wiring" ? "current-limited" : "value-clamped-or-cut"],
           separatedBy: "simulate that signal, and one on each side of it, and read what is made of them",
         }),
   };

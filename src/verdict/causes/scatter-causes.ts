@@ -26,6 +26,11 @@ export const scatterEverywhere: Cause = {
       cures: "wiring",
       does: "look at screen, earth and filter of the card's channel, and whether drives or mains move its counts while the signal stands still",
     },
+    scaling: {
+      cures: "scaling",
+      does: "look in the controller why the value moves while the raw counts stand still: a filter, an average, a calculation, or a value that was noted at another moment",
+      isOfConstants: false,
+    },
   },
   detect: (evidence) => [...(isHumming(evidence) ? [] : sightings(evidence)), ...behindSightings(evidence)],
 };
@@ -33,12 +38,14 @@ export const scatterEverywhere: Cause = {
 /** What follows the signal scatters by itself, while the signal stands still. */
 function behindSightings(evidence: CauseEvidence): readonly Sighting[] {
   return evidence.stages
-    .filter(({ stage }) => stage === "input card" || stage === "input card and scaling")
+    .filter(({ input, stage }) => input !== "reference" && stage !== "wiring")
     .filter((stage) => functionOf(evidence, stage) === undefined)
-    .flatMap((stage) => sightingsIn(evidence, stage, aboutLine(stage)))
-    .map((sighting) => ({
+    .flatMap((stage) =>
+      sightingsIn(evidence, stage, aboutLine(stage)).map((one) => ({ one, placeOfStage: stage.stage })),
+    )
+    .map(({ one: sighting, placeOfStage }) => ({
       ...sighting,
-      stage: "input card" as const,
+      stage: placeOfStage === "scaling" ? ("scaling" as const) : ("input card" as const),
       says: "What is made of the signal scatters by itself, against that signal, by about as much as the tolerance allows. This is consistent with mains or drives that couple into the input, with a screen or an earth that is missing, or with an input that is worn.",
       rivals: ["mains-hum"],
       separatedBy:
@@ -125,13 +132,12 @@ function sightingsIn(
   stage: StageEvidence,
   readings = stageReadings(stage),
 ): readonly Sighting[] {
-  const scatter = stage.line === undefined ? undefined : repeatScatter(readings);
+  const scatter = stage.line === undefined ? undefined : leastScatter(readings);
   if (scatter === undefined || drifts(stage, mattering)) return [];
-  const { standardDeviation, degreesOfFreedom } = scatter;
-  const least =
-    standardDeviation * Math.sqrt(degreesOfFreedom / chiSquaredQuantile(1 - chanceOfLess, degreesOfFreedom));
+  const { standardDeviation, least } = scatter;
   const tolerance = mattering / thresholds.matteringPartOfTolerance;
-  if (2 * least <= thresholds.scatterOverTolerance * tolerance) return [];
+  const isWide = (one: number) => 2 * one > thresholds.scatterOverTolerance * tolerance;
+  if (!isWide(least) || !isWide(leastScatter(withoutWidestPoint(readings))?.standardDeviation ?? least)) return [];
   return [
     {
       says: "Repeated readings of the same point scatter by about as much as the tolerance allows, near and far alike. This is consistent with a target, a mount or a supply that is not steady, with draught or mains hum, or with a worn sensor.",
@@ -143,6 +149,24 @@ function sightingsIn(
       rivals: ["weak-target", "mains-hum", "reference-moved"],
     },
   ];
+}
+
+function leastScatter(readings: readonly StageReading[]) {
+  const scatter = repeatScatter(readings);
+  if (scatter === undefined) return undefined;
+  const { standardDeviation, degreesOfFreedom: freedom } = scatter;
+  const least = standardDeviation * Math.sqrt(freedom / chiSquaredQuantile(1 - chanceOfLess, freedom));
+  return { standardDeviation, least };
+}
+
+/** One point that does not repeat is no scatter everywhere: the others have to scatter as well. */
+function withoutWidestPoint(readings: readonly StageReading[]): readonly StageReading[] {
+  const squares = new Map<number, number>();
+  for (const { error, reading } of deviationsFromRepeats(readings)) {
+    squares.set(reading.point, (squares.get(reading.point) ?? 0) + error ** 2);
+  }
+  const [widest] = [...squares].reduce((most, one) => (one[1] > most[1] ? one : most), [Number.NaN, -1]);
+  return readings.filter(({ point }) => point !== widest);
 }
 
 /** What its own line makes of a scatter in front of it is none of the stage, nor is what rounding makes: a step or less. */

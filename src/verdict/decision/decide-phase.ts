@@ -77,9 +77,11 @@ export function decidePhase(phase: Decided, points?: PointStatements): PhaseVerd
   const { readings, judged } = phase;
   const read = stagesRead(readings, judged);
   const faults = readings.filter(({ isOutsideAnyway }) => isOutsideAnyway).map((): Statement => "fail");
+  const isOfFirst = ({ isOutsideAnyway, isFirstInside }: AnalysedReading) => isOutsideAnyway && isFirstInside !== true;
+  const ofFirst = readings.filter(isOfFirst).map((): Statement => "fail");
   const ofStage = (stage: ReadStage): readonly Statement[] => [
     ...(points ? (points.get(stage) ?? []).map(({ statement }) => statement) : verdictsAt(phase, stage)),
-    ...(stage === judged ? faults : []),
+    ...(stage === judged ? ofFirst : []),
   ];
   const readingVerdicts = readings.map((reading) => verdictOf(reading, phase));
   const atEnd = points ? endStatements(points) : readingVerdicts.filter((verdict) => verdict !== undefined);

@@ -88,6 +88,18 @@ export const loopChecks = [
   { calibration: "C-2026-040", items: restoredAlone("EX-B-0068 closed, to the dryer crew") },
   { calibration: "C-2026-042", items: restoredAlone("EX-B-0071 closed, to the grinder crew") },
   {
+    calibration: "C-2026-028",
+    items: [
+      {
+        item: "response",
+        measured: "0.2",
+        unit: "s",
+        high: "1",
+        remark: "one step of the blade; no filter at the card",
+      },
+    ],
+  },
+  {
     calibration: "C-2026-032",
     items: [
       { item: "supply without load", measured: "20.4", unit: "V" },

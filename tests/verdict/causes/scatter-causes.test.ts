@@ -59,3 +59,18 @@ test("a wrong gain that widens the noise in front of it, and a value that is cut
   expect(behind({ value: (part) => 25.4 * part }, { noise: 0.1 })).toEqual([]);
   expect(behind({ shown: Math.trunc }, { valueEnds: [0, 40], noise: 0.1 })).toEqual([]);
 });
+
+test("one point that does not repeat is no scatter near and far", () => {
+  const moved = planted({
+    seen: (part, { part: place, cycle }) => (Math.round(10 * place) === 6 && cycle === 1 ? part + 0.03 : part),
+  });
+  expect(findingsOf([scatterEverywhere], moved)).toEqual([]);
+});
+
+test("a value that scatters while its counts stand still is looked for in the controller", () => {
+  const jitter = (part: number, { place, cycle }: { place: number; cycle: number }) =>
+    part + 0.006 * Math.sin(12.9 * place + 78.2 * cycle);
+  const [found] = findingsOf([scatterEverywhere], planted({ value: jitter }, { hasCounts: true, cycles: 4 }));
+  expect(found).toMatchObject({ stage: "scaling" });
+  expect(remedyOf(found!)).toMatchObject({ cures: "scaling", isOfConstants: false });
+});

@@ -49,12 +49,16 @@ function isBeyondOutputs({ reading }: StagedReading, axis: Axis, { signalUnit }:
   return signalUnit === "mA" && (axis === "signal" || axis === "signalAtCard") && (reading[axis] ?? 0) > mostMilliamps;
 }
 
+/** Own choice, percent of span. */
+const atEndWithin = 0.5;
+
 /** What was read behind it lies on the line of the others. */
 function isContradicted({ percent }: StagedReading, axis: Axis, others: readonly StagedReading[], loop: Loop): boolean {
   return outputsInTurn.slice(outputsInTurn.indexOf(axis) + 1).some((later) => {
     const made = percent[later];
     const line = stageLine({ stage: "sensor", input: "reference", output: later }, others, loop, 0);
-    if (made === undefined || line === undefined) return false;
+    // At its own end it is limited there, and would be so whatever the signal is.
+    if (made === undefined || line === undefined || made <= atEndWithin || made >= 100 - atEndWithin) return false;
     const given = percent.reference as number;
     return Math.abs(made - given - stageErrorAt(line.fit, given).percentSpan) <= thresholds.onLineWithin;
   });

@@ -1,5 +1,6 @@
 import { type LonePoint, lonePoint } from "../../../analysis/figures/lone-point.ts";
 import { onceFor } from "./once-for.ts";
+import { functionOf } from "./square-root.ts";
 import type { StageEvidence } from "./stage-evidence.ts";
 
 /** A stage that is off at one test point only. */
@@ -19,10 +20,11 @@ function isBeyondEnds({ input, expected }: LonePoint, mattering: number): boolea
  * Source: `lonePoint`.
  * @example lonePoints(evidence) // []
  */
-export const lonePoints = onceFor(({ stages, mattering }): readonly LoneInStage[] =>
-  stages.flatMap((stage) => {
+export const lonePoints = onceFor((evidence): readonly LoneInStage[] =>
+  evidence.stages.flatMap((stage) => {
+    const { mattering } = evidence;
     const { input, output, line, readings, resolution } = stage;
-    if (line === undefined) return [];
+    if (line === undefined || functionOf(evidence, stage) !== undefined) return [];
     const placed = readings.map(({ index, point, percent }) => {
       const given = percent[input] as number;
       return { index, point, input: given, error: (percent[output] as number) - given };

@@ -11,6 +11,8 @@ const functions: readonly { name: MadeFunction; of: (part: number) => number }[]
 /** Own choice: readings inside the range at which the function and a straight line lie far apart. */
 const fewest = 3;
 const apart = 5;
+/** Percent of span: common practice, a root is cut off near its zero, where it is steep. */
+const cutOff = 10;
 
 /**
  * The function that a stage behind the sensor makes of its input, where a straight line is meant.
@@ -19,7 +21,7 @@ const apart = 5;
  * it all the same. Told where every reading inside the range lies on the function, and three or more lie far from the line.
  *
  * @param evidence of a phase: its readings, smallest error that matters
- * @param stage of the loop, from the signal or the counts on
+ * @param stage of the loop, from the signal or the counts on, or from the reference to counts or value where no signal was read
  * @returns the function; undefined where a reading lies off it
  * Source: arithmetic of the parts of span; own choice of how near.
  * @example functionOf(evidence, stage) // undefined
@@ -28,7 +30,7 @@ export function functionOf(
   { readings, mattering }: { readings: readonly StagedReading[]; mattering: number },
   { input, output, resolution }: Pick<StageEvidence, "input" | "output" | "resolution">,
 ): MadeFunction | undefined {
-  if (input === "reference") return undefined;
+  if (input === "reference" && output !== "value" && output !== "counts") return undefined;
   const parts = readings.flatMap(({ percent }) => {
     const [given, made] = [percent[input], percent[output]];
     return given === undefined || made === undefined || given < 0 || given > 100 ? [] : [{ given, made }];
@@ -38,6 +40,7 @@ export function functionOf(
   const within = Math.max(mattering, 2 * resolution);
   return functions.find(({ of }) =>
     parts.every(({ given, made }) => {
+      if (given <= cutOff && Math.abs(made) <= within) return true;
       // A step of the input moves a root at 0 by far more than a step.
       const ends = [given - resolution, given + resolution].map((one) => 100 * of(Math.max(0, one) / 100));
       return made >= Math.min(...ends) - within && made <= Math.max(...ends) + within;

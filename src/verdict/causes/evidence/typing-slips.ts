@@ -50,7 +50,10 @@ export function typingSlips(
   decimals: TypedDecimals,
   leastDeviation: number,
 ): readonly TypingSlip[] {
-  const slips = readings.flatMap((reading) => bestSlip(reading, lines, loop, decimals, leastDeviation) ?? []);
+  const slips = readings.flatMap((reading) => {
+    const slip = bestSlip(reading, lines, loop, decimals, leastDeviation);
+    return slip === undefined || fellowsAgree(readings, reading, slip, lines) ? [] : [slip];
+  });
   const ofPoints = slips.filter(({ kind }) => kind === ofPoint);
   const isOften = slips.length - ofPoints.length > Math.max(1, mostSlips * readings.length);
   return isOften || ofPoints.length > Math.max(1, mostOfPoints * readings.length) ? [] : slips;
@@ -88,6 +91,22 @@ const ofPoint = "the reference is not that of its point";
 function pointInstead({ point, percent }: StagedReading, axis: Axis, loop: Loop): readonly Alternative[] {
   if (axis !== "reference" || Math.abs((percent.reference as number) - point) <= 100 * gapShare) return [];
   return [{ meant: inUnitOf(loop, "reference", point), kind: ofPoint }];
+}
+
+/** Own choice: of the readings of one test point so many as far off, by this part of it, were not all mistyped. */
+const fellowsFrom = 0.5;
+
+/** The other readings of the point are off as well: whatever it is, it is no slip of the hand. */
+function fellowsAgree(
+  readings: readonly StagedReading[],
+  reading: StagedReading,
+  { before, kind }: TypingSlip,
+  lines: readonly StageLine[],
+): boolean {
+  if (kind === ofPoint) return false;
+  const fellows = readings.filter(({ index, point }) => index !== reading.index && point === reading.point);
+  const off = fellows.filter(({ percent }) => worstOf(percent, lines).percent > fellowsFrom * before);
+  return fellows.length > 0 && off.length >= fellowsFrom * fellows.length;
 }
 
 /** How far the worst stage of a reading is from that stage's line. */

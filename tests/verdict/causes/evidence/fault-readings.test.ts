@@ -71,3 +71,11 @@ test("no voltage near the end at which the signal is zero is what a lag makes as
   );
   expect(faultReadings(readings, loop)).toEqual([]);
 });
+
+test("a value that is limited at its end contradicts no fault signal: it would stand there whatever the signal is", () => {
+  const { readings, loop } = planted({
+    signal: (signal, { part, cycle }) => (cycle === 2 && part > 0.95 ? 21.5 : signal),
+    value: (part) => Math.min(1, Math.max(0, part)),
+  });
+  expect(faultReadings(readings, loop)).toHaveLength(2);
+});

@@ -17,3 +17,8 @@ test("an end at which the controller stops a signal beyond the range is no point
   const inside = planted({ value: (part) => Math.min(0.95, part) });
   expect(lonePoints(inside).map(({ lone }) => lone.end)).toEqual(["upper"]);
 });
+
+test("a square root in a stage is no point that is off in it", () => {
+  const points = { points: [0, 0.25, 0.5, 0.75, 1] };
+  expect(lonePoints(planted({ value: (part) => Math.sqrt(Math.max(0, part)) }, points))).toEqual([]);
+});

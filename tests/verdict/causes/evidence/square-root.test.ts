@@ -27,3 +27,9 @@ test("a sensor with the same curve has no function of the controller", () => {
   const evidence = planted({ seen: (part) => Math.sqrt(Math.max(0, part)) });
   expect(evidence.stages.map((stage) => functionOf(evidence, stage))).toEqual([undefined, undefined]);
 });
+
+test("a root that is cut off near its zero is one as well, and so is one of a value alone", () => {
+  expect(made((part) => (part < 0.08 ? 0 : Math.sqrt(part)))).toEqual([undefined, "square root"]);
+  const alone = planted({ value: (part) => Math.sqrt(Math.max(0, part)) }, {}, ["signal"]);
+  expect(alone.stages.map((stage) => functionOf(alone, stage))).toEqual(["square root"]);
+});

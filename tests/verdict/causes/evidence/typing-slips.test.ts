@@ -69,3 +69,12 @@ test("where readings scatter the more the farther the target is, no slip is look
 test("readings of a plateau are no slips, though a moved mark might fit some of them", () => {
   expect(planted({ value: (part) => Math.max(part, 0.386) }).slips).toEqual([]);
 });
+
+test("where the other readings of a point are as far off, a number that would fit is no slip", () => {
+  const off = planted({ seen: (part, { part: place }) => (Math.round(10 * place) === 5 ? part + 0.012 : part) });
+  expect(off.slips).toEqual([]);
+  // One of four: 12.2 typed as 12.22 beside three that agree with the line.
+  const at = planted({}).readings[5]!.reading;
+  const [slip] = withTyped(5, "signal", Number(at.signal!.toFixed(3).replace(/(\d)\./u, "$1$1."))).slips;
+  expect(slip).toMatchObject({ axis: "signal", kind: "one digit typed twice" });
+});
