@@ -19,8 +19,9 @@ export type SwitchStep = {
 /**
  * What the switched outputs of a phase ask for.
  *
- * Where the trips contradict each other as they are noted, nothing rests on them. A teach of its own that drifted is taught anew; what the analog value is off by, too, is a shift in front of both, and
- * teaching the output would hide it.
+ * Where the trips contradict each other as they are noted, nothing rests on them. Two outputs that each trip where the
+ * other one is set to are told apart before either is taught. A teach of its own that drifted is taught anew; what the
+ * analog value is off by, too, is a shift in front of both, and teaching the output would hide it.
  *
  * @param state of the phase, with its switched outputs as they were judged
  * @returns one entry a thing to do; none where every output passes
