@@ -18,13 +18,17 @@ import {
   usualPointsNeeded,
 } from "../verdict/completeness/missing-points.ts";
 import { numberWords } from "../verdict/loop-check/limit-words.ts";
+import { missingEvidence } from "./missing-evidence.ts";
 import { changedOutputs, missingOutputs, outputsWord } from "./outputs-of-overall.ts";
 import { pointAtTrueZero } from "./point-at-true-zero.ts";
 
 /** A phase before anybody asked whether it is complete. */
 export type MeasuredPhase = Omit<PhaseRecord, "complete" | "missing">;
 
-type Measured = Pick<CalibrationRecord, "instrument" | "calibration" | "switching" | "loopChecks"> & {
+type Measured = Pick<
+  CalibrationRecord,
+  "instrument" | "calibration" | "switching" | "loopChecks" | "decisionRule" | "standards"
+> & {
   phases: { asFound?: MeasuredPhase | undefined; asLeft?: MeasuredPhase | undefined };
 };
 
@@ -77,7 +81,8 @@ function askedOf({ instrument }: Measured): Asked {
 }
 
 function missingReadings(record: Measured, phase: MeasuredPhase): readonly Missing[] {
-  return missingPoints(toComplete(record, phase), askedOf(record), writeOf(record));
+  const points = missingPoints(toComplete(record, phase), askedOf(record), writeOf(record));
+  return [...points, ...missingEvidence(record, phase)];
 }
 
 function missingLeft(record: Measured, phase: MeasuredPhase): readonly Missing[] {

@@ -68,6 +68,8 @@ function assembled(rows: CalibrationRows, context: RecordContext): CalibrationRe
   const asLeft = phaseOf(rows, "as_left", context);
   const rule = ruleOf(instrument, context.ruleOverride ?? {});
   const falseAccept = falseAcceptOf(instrument, asLeft ?? asFound, rule, context.filedRate);
+  const decisionRule = decisionRuleOf(instrument, context);
+  const standards = rows.standards.map(({ row }) => row);
   const measured: CalibrationRecord = {
     schema: recordFormat,
     software: softwareOf(context),
@@ -77,12 +79,15 @@ function assembled(rows: CalibrationRows, context: RecordContext): CalibrationRe
     ...(context.history && { history: [...context.history] }),
     ...(context.filedRate && { filedRate: { inTolerance: context.filedRate.inTolerance, of: context.filedRate.of } }),
     figureBasis: instrument.figureBasis ?? defaultFigureBasis,
-    decisionRule: decisionRuleOf(instrument, context),
+    decisionRule,
     instrument,
     calibration: rows.calibration.row,
-    standards: rows.standards.map(({ row }) => row),
+    standards,
     outputs: rows.outputs.map(({ row }) => row),
-    ...assembleOverall({ instrument, calibration: rows.calibration.row, phases: { asFound, asLeft } }),
+    ...assembleOverall({
+      ...{ instrument, calibration: rows.calibration.row, decisionRule, standards },
+      phases: { asFound, asLeft },
+    }),
     ...(falseAccept && { falseAccept }),
     ...drawingOf(rows, context),
     warnings: context.warnings.map((problem) => ({

@@ -13,6 +13,7 @@ export const missingSchema = z.strictObject({
     "as-found points",
     "adjustment",
     "copies",
+    "uncertainty",
     "output",
     "restored",
     "loop check",

@@ -61,7 +61,7 @@ export function wildReadings(
   const least = Math.max(mattering, 2 * Math.sqrt(12) * leastScatter);
   const far = outliers.filter((place) => Math.abs(residuals[place]!) > least);
   return far
-    .filter((place) => fellowsAgree(readings, judged, place, far))
+    .filter((place) => fellowsAgree(readings, judged, place, far) && !isSharedByPoint(readings, residuals, place))
     .map((place) => ({ index: readings[place]!.index, deviation: residuals[place]! }));
 }
 
@@ -118,6 +118,17 @@ function fellowsAgree(
   const fellows = same.length > 0 ? same : nearest(readings, point, others);
   const limit = fellowsWithin * Math.abs(residuals[place]!);
   return fellows.length > 0 && median(fellows.map((other) => Math.abs(residuals[other]!))) <= limit;
+}
+
+/** As many readings of the same point lie as far off as do not: it is the point that is off, and no one reading of it. */
+function isSharedByPoint(readings: readonly PlacedError[], residuals: readonly number[], place: number): boolean {
+  const { point } = readings[place]!;
+  const others = readings
+    .map((_, other) => other)
+    .filter((other) => other !== place && readings[other]!.point === point);
+  const limit = fellowsWithin * Math.abs(residuals[place]!);
+  const alike = others.filter((other) => Math.abs(residuals[other]! - residuals[place]!) <= limit);
+  return alike.length > 0 && 2 * alike.length >= others.length;
 }
 
 function nearest(readings: readonly PlacedError[], point: number, others: readonly number[]): readonly number[] {

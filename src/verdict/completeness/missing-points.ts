@@ -12,6 +12,7 @@ export type MissingSubject =
   | "as-found points"
   | "adjustment"
   | "copies"
+  | "uncertainty"
   | "output"
   | "restored"
   | "loop check";

@@ -92,3 +92,17 @@ test("two points say nothing", () => {
     ),
   ).toEqual([]);
 });
+
+test("two readings of one point that agree with each other are a point that is off, and no two wild readings", () => {
+  const outAndBack = (errorAt: (place: number, way: number) => number) =>
+    Array.from({ length: 22 }, (_, index) => {
+      const place = index < 11 ? index : 21 - index;
+      const error = errorAt(place, index < 11 ? 0 : 1) + noise[(3 * index) % 5]!;
+      return { index, point: 10 * place, input: 10 * place, error };
+    });
+  const found = (errorAt: Parameters<typeof outAndBack>[0]) =>
+    wildReadings(outAndBack(errorAt), context).map(({ index }) => index);
+  expect(found((place) => (place === 6 ? 3 : 0))).toEqual([]);
+  expect(found((place, way) => (place === 6 && way === 0 ? 3 : 0))).toEqual([6]);
+  expect(found((place, way) => (place === 6 ? 3 - 6 * way : 0)).toSorted()).toEqual([15, 6]);
+});
