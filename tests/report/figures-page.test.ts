@@ -4,6 +4,8 @@ import { sealRecord } from "../../src/proof/seal-record.ts";
 import type { CalibrationRecord, PhaseRecord } from "../../src/record/record-schema.ts";
 import { renderPage } from "../../src/report/page.tsx";
 import { sampleRecord } from "../charts/sample-record.ts";
+import { demoRecord } from "./demo-records.ts";
+import { drawnPage } from "./drawn-page.ts";
 
 const sample = sampleRecord({ phases: ["asFound"], rangeLower: 0, rangeUpper: 1000 });
 
@@ -30,4 +32,32 @@ test("the mean absolute error is printed without a sign, with its distance; a re
   expect(await cellOf("Mean absolute error", { meanAbsoluteError: undefined })).toBe(
     "not determined: not in these data",
   );
+});
+
+test("where another stage decided, the heading of the figures says of what they are, on sheet 1 and in annex B", async () => {
+  const headings = async (changes: Partial<PhaseRecord>) => {
+    const record: CalibrationRecord = structuredClone(sample);
+    Object.assign(record.phases.asFound ?? {}, changes);
+    const page = renderPage(sealRecord(record), await drawPictures(record));
+    return [...page.matchAll(/<caption>(Figures[^<]*)</gu)].map(([, heading]) => heading);
+  };
+  expect(await headings({ endOf: "controller" })).toEqual([
+    "Figures of what the sensor gave; in full in annex B",
+    "Figures of what the sensor gave",
+  ]);
+  expect(await headings({ endOf: "controller", judged: "counts" })).toEqual([
+    "Figures of what the raw counts gave; in full in annex B",
+    "Figures of what the raw counts gave",
+  ]);
+  expect(await headings({ endOf: "sensor", judged: "value" })).toEqual(["Figures; in full in annex B"]);
+});
+
+test("U of the worst test point says of which stage it is where that is not the sensor", async () => {
+  const record = demoRecord("LT-702");
+  expect(record.phases.asFound?.worstPoint?.of).toBe("controller");
+  const row = (await drawnPage(record)).split("<tr").find((one) => one.includes(">U, worst point<")) ?? "";
+  expect(row.match(/k = [\d.]+, at [^<]*/gu)).toEqual([
+    expect.stringMatching(/, at 8 m, controller$/u),
+    expect.stringMatching(/, at 8 m, controller$/u),
+  ]);
 });

@@ -6,6 +6,7 @@ import { writeWithUncertainty } from "../../units/round-to-uncertainty.ts";
 import { writeFixed, writePlain } from "../../units/write-number.ts";
 import { keptTogether } from "../kept-together.ts";
 import { figureRows } from "../parts/figure-rows.tsx";
+import { figuresTitle } from "../parts/figures-table.tsx";
 import { standardUncertaintyWords } from "../parts/standards-table.tsx";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
@@ -27,7 +28,7 @@ export function KeyFigures({ record, style }: { record: CalibrationRecord; style
   const uncertainty: KeyRow = { name: "U, worst point", cell: (phase) => uncertaintyWords(record, phase) };
   return (
     <DataTable
-      caption="Figures; in full in annex B"
+      caption={`${figuresTitle(record)}; in full in annex B`}
       kind="plain figures key-figures"
       columns={columns}
       rows={[...rows.map(({ name, cell }) => ({ name, cell })), uncertainty]}
@@ -39,12 +40,14 @@ function uncertaintyWords({ instrument }: CalibrationRecord, phase: PhaseRecord)
   const worst = worstPointOf(phase);
   if (worst === undefined) return <span class="not-determined">not determined</span>;
   const { uncertainty } = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty);
+  const of = phase.worstPoint?.of ?? "sensor";
   return (
     <>
       {uncertainty} {instrument.distanceUnit}
       <span class="where">
         k = {writeFixed(worst.coverageFactor, 2)}, at {writePlain(Number(worst.point.toPrecision(6)))}{" "}
         {instrument.distanceUnit}
+        {of !== "sensor" && `, ${of}`}
       </span>
     </>
   );

@@ -5,6 +5,7 @@ import { counted } from "../../units/counted.ts";
 import type { NumberStyle } from "../style/number-style.ts";
 import type { Column } from "../table/column.ts";
 import { DataTable } from "../table/data-table.tsx";
+import { endWords } from "../texts/page-texts.ts";
 import type { FigureRow } from "./figure-row.tsx";
 import { figureRows } from "./figure-rows.tsx";
 
@@ -13,15 +14,30 @@ export function FiguresTable({ record, style }: { record: CalibrationRecord; sty
   const phases = phasesOf(record);
   const shown: ReadonlySet<string> = new Set(figureKeysOf(record));
   const rows = figureRows(record, style).filter(({ key }) => shown.has(key));
+  const title = figuresTitle(record);
   return (
     <>
       <p>
         Basis: {record.figureBasis}. {phases.map(({ title, phase }) => countedWords(title, phase)).join(" ")} What each
         figure is, its formula and its source: annex J.
       </p>
-      <DataTable label="Table of figures" kind="figures" columns={columnsFor(phases)} rows={rows} />
+      <DataTable
+        label="Table of figures"
+        {...(title !== "Figures" && { caption: title })}
+        kind="figures"
+        columns={columnsFor(phases)}
+        rows={rows}
+      />
     </>
   );
+}
+
+/** The figures are of the first stage that was read; where a later one decides, their heading says of what. */
+export function figuresTitle(record: CalibrationRecord): string {
+  const later = phasesOf(record).find(({ phase }) => phase.endOf !== "sensor");
+  if (later === undefined) return "Figures";
+  const first = later.phase.judged === "counts" ? "input card" : "sensor";
+  return `Figures of what ${endWords[first]}`;
 }
 
 /** The figures of the table: an error of the loop only where the loop was read to its end. */
