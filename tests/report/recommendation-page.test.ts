@@ -26,7 +26,7 @@ test("the first page says what to do, why, and that it is an opinion", () => {
 });
 
 test("after an as-left phase it says what to do now, and the section what was asked for before", () => {
-  expect(firstPage("LT-310")).toContain("What to do now Leave as it is. Why: It passes");
+  expect(firstPage("LT-310")).toContain("What to do now Leave it as it is. Why: It passes");
   const text = textOf(pageOf(demoRecord("LT-310")));
   expect(text).toContain("As left: what to do now");
   expect(text).toContain("As found: what was asked for 1. Put the set-up right");

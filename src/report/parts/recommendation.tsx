@@ -21,7 +21,7 @@ export function Recommendation({ record }: { record: CalibrationRecord }) {
   const { recommendation, software } = record;
   if (recommendation === undefined) return null;
   const phases = recommendedPhases(record);
-  const work = workDoneWords(recommendation);
+  const work = workDoneWords(record);
   const left = ifLeftWords(record, numberStyleOf(record));
   const interim = interimWords(record);
   const history = historyNotSaidYet(recommendation, phases);

@@ -8,11 +8,13 @@ import type { CalibrationRecord } from "../../record/record-schema.ts";
 import { writePlain } from "../../units/write-number.ts";
 import { typedConstants } from "./reteach-texts.ts";
 
-/** A step in a few words: what it is called on the first page. */
-export function actionWords({ action, of }: Pick<RecommendedStepRecord, "action" | "of">): string {
+type NamedStep = Pick<RecommendedStepRecord, "action" | "of" | "does">;
+
+/** A step in a few words, what it is called on the first page: to leave a loop is all that it does, or half of it. */
+export function actionWords({ action, of, does }: NamedStep): string {
   switch (action) {
     case "leave":
-      return "Leave as it is";
+      return does.replace(/\.$/u, "");
     case "re-teach":
       return of === "switched output" ? "Re-teach the switched output" : "Re-teach";
     case "re-scale":
@@ -50,7 +52,7 @@ export function firstReasons(
 }
 
 /** What cannot be decided at first is, after other work, something to look at again. */
-export function laterWords(step: Pick<RecommendedStepRecord, "action" | "of">): string {
+export function laterWords(step: NamedStep): string {
   return step.action === "cannot be decided" ? "Look again" : actionWords(step);
 }
 
@@ -125,12 +127,15 @@ function designedConstants(record: CalibrationRecord): readonly Typed[] {
 }
 
 /** "As found it asked for: re-teach. Done: re-teach." and how the two agree. */
-export function workDoneWords({ workDone }: RecommendationRecord): string | undefined {
+export function workDoneWords(record: CalibrationRecord): string | undefined {
+  const workDone = record.recommendation?.workDone;
   if (workDone === undefined) return undefined;
   const asked = workDone.asked.join(", then ");
   const done = workDone.done ?? "not stated";
   const agreement = {
-    "as asked": "that is what was asked for.",
+    "as asked": asksForMore(record)
+      ? "no other was asked for, and whether the rest of what was asked for was done, the table does not say."
+      : "that is what was asked for.",
     "a part of it":
       "that is a part of what was asked for; the table names one kind of work only, its note may say more.",
     "something else": "that is something else than this opinion asks for.",
@@ -138,6 +143,14 @@ export function workDoneWords({ workDone }: RecommendationRecord): string | unde
     "not stated": "the table does not say what was done.",
   }[workDone.agreement];
   return `As found, this asks for: ${asked}. Adjustment stated in the table: ${done}; ${agreement}`;
+}
+
+/** To read again, to compare, to complete what was left: no adjustment, and no column of the table tells of it. */
+function asksForMore({ recommendation, phases }: CalibrationRecord): boolean {
+  const steps = recommendation?.asFound ? stepsOf(recommendation.asFound) : [];
+  return steps.some(
+    ({ action }) => action === "cannot be decided" || (action === "leave" && phases.asFound?.complete === false),
+  );
 }
 
 /** A limit with its unit. */

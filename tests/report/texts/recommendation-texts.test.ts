@@ -44,6 +44,13 @@ test("what cannot be decided is named so where it stands first", () => {
   expect(actionWords(step("re-teach", "switched output"))).toBe("Re-teach the switched output");
 });
 
+test("a loop that is left says all that is asked for", () => {
+  const does = "Leave it as it is, and complete the calibration.";
+  expect(headlineParts([{ ...step("leave", "loop"), does }])).toEqual([
+    "Leave it as it is, and complete the calibration",
+  ]);
+});
+
 test("now is the last phase; the section shows it first", () => {
   expect(recommendationNow(demoRecord("LT-310"))?.phase).toBe("asLeft");
   expect(recommendationNow(demoRecord("ZT-233"))?.phase).toBe("asFound");
@@ -66,10 +73,29 @@ test("constants are those of the design; the forecast's stand beside them where 
 });
 
 test("asked and done stand beside each other", () => {
-  expect(workDoneWords(demoRecord("LT-702").recommendation!)).toBe(
+  expect(workDoneWords(demoRecord("LT-702"))).toBe(
     "As found, this asks for: re-scale. Adjustment stated in the table: re-scale; that is what was asked for.",
   );
-  expect(workDoneWords({ ...demoRecord("LT-702").recommendation!, workDone: undefined })).toBeUndefined();
+  const { recommendation, ...record } = demoRecord("LT-702");
+  expect(workDoneWords({ ...record, recommendation: { ...recommendation!, workDone: undefined } })).toBeUndefined();
+});
+
+test("where more is asked for than an adjustment, none is not all of it", () => {
+  const record = demoRecord("LT-310");
+  const words = (first: ReturnType<typeof step>, complete: boolean) =>
+    workDoneWords({
+      ...record,
+      phases: { asFound: { ...record.phases.asFound!, complete } },
+      recommendation: {
+        ...record.recommendation!,
+        asFound: { ...first, also: [] },
+        workDone: { asked: [first.action], done: "none", agreement: "as asked" },
+      },
+    });
+  expect(words(step("leave", "loop"), true)).toMatch(/none; that is what was asked for\.$/u);
+  const open = /none; no other was asked for, and whether the rest .* was done, the table does not say\.$/u;
+  expect(words(step("leave", "loop"), false)).toMatch(open);
+  expect(words(step("cannot be decided", "readings"), true)).toMatch(open);
 });
 
 test("a limit has its unit and its column", () => {
