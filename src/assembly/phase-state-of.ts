@@ -2,6 +2,7 @@ import { loopOf } from "../analysis/readings/loop.ts";
 import { greatestPart, partAt } from "../analysis/readings/part-at.ts";
 import { type StageName, stageWords } from "../model/loop-stages.ts";
 import { spanOf } from "../model/range.ts";
+import { isInTolerance } from "../model/statement.ts";
 import { placesOf } from "../model/test-points.ts";
 import { greatestOf } from "../numeric/least-and-greatest.ts";
 import type { PhaseCauses } from "../record/causes-schema.ts";
@@ -50,13 +51,7 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     minimumTestUncertaintyRatio: decisionRule.minimumTestUncertaintyRatio,
     statement: phase.verdict,
     judged: phase.judged,
-    sensor: partState(
-      isWhole ? phase.verdict : phase.verdicts.sensor,
-      phase,
-      ({ errorDistance }) => errorDistance,
-      forecast?.sensor,
-      partOf,
-    ),
+    sensor: partState(sensorStatement(phase), phase, ({ errorDistance }) => errorDistance, forecast?.sensor, partOf),
     controller:
       isWhole || phase.endOf === "sensor"
         ? null
@@ -86,9 +81,16 @@ export function phaseStateOf(record: CalibrationRecord, name: PhaseName, phase: 
     failedChecks: isLast ? failedChecksOf(record) : [],
     leftWithoutAir: explained ? worstLeftPart(explained, record, partOf) : null,
     isJustTaught: name === "asLeft" && record.calibration.adjustment === "re-teach",
+    isPassingBefore: name === "asLeft" && isInTolerance(sensorStatement(record.phases.asFound)),
     drift: driftOf(record),
     thresholds: thresholdValues(thresholdsOf(instrument)),
   };
+}
+
+/** Where only values were read, the word of the whole loop stands for the sensor. */
+function sensorStatement(phase: PhaseRecord | undefined): PartState["statement"] {
+  if (phase === undefined) return null;
+  return phase.judged === "value" ? phase.verdict : phase.verdicts.sensor;
 }
 
 function isInOrder({ loopChecks }: CalibrationRecord, key: LoopItemKey): boolean {

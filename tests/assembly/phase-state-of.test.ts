@@ -94,6 +94,17 @@ test("a teach counts as just done in the readings that follow it", () => {
   expect(stateOf(record, "asLeft").isJustTaught).toBe(true);
 });
 
+test("whether the sensor passed before it was taught is known as left, from what was read as found", () => {
+  const record = demoRecord("ZT-407");
+  const before = (sensor: "pass" | "fail", name: "asFound" | "asLeft") => {
+    const asFound = { ...record.phases.asFound!, verdicts: { sensor, controller: null } };
+    return stateOf({ ...record, phases: { ...record.phases, asFound } }, name).isPassingBefore;
+  };
+  expect([before("pass", "asLeft"), before("fail", "asLeft"), before("pass", "asFound")]).toEqual([true, false, false]);
+  const { asFound: _, ...alone } = record.phases;
+  expect(stateOf({ ...record, phases: alone }, "asLeft").isPassingBefore).toBe(false);
+});
+
 test("without the air of the day LT-318 would pass, and the record says by how much", () => {
   const left = stateOf(demoRecord("LT-318")).leftWithoutAir!;
   expect(left).toBeGreaterThan(0);

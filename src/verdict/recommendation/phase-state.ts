@@ -103,6 +103,8 @@ export type PhaseState = {
   leftWithoutAir: number | null;
   /** Whether it had been taught anew when these readings were taken. */
   isJustTaught: boolean;
+  /** Whether the sensor passed before that, as found. */
+  isPassingBefore?: boolean;
   drift: DriftFindings;
   thresholds: RecommendationThresholds;
 };

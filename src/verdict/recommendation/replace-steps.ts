@@ -2,7 +2,7 @@ import { hysteresis } from "../causes/direction-causes.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, PhaseState } from "./phase-state.ts";
-import { leftWords, partWords } from "./state-words.ts";
+import { justTaughtWords, leftWords, partWords } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 import type { KnownForecast } from "./teach-step.ts";
 
@@ -56,7 +56,7 @@ export function replaceForResidual(forecast: KnownForecast, state: PhaseState): 
     rule: `even the best zero and span leave more than ${state.thresholds.replaceResidualFrom} % of the tolerance, whichever reading is left out`,
     reasons: [
       `No re-teach can cure it: even the best zero and span leave ${leftWords(forecast.best, state)}.`,
-      ...(state.isJustTaught ? ["It was taught anew just now, and that has not cured it."] : []),
+      ...justTaughtWords(state, "It was taught anew just now, and that has not cured it."),
       isGap ? gapReason(state, forecast) : "What is left is curved: it bends away from every straight line.",
       `Of the mean errors ${partWords(forecast.steadyLeft ?? 0)} is left for certain: without any one reading, and less what noise explains.`,
       ...(loop === undefined ? [] : [reasonOf(loop)]),

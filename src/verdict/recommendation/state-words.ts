@@ -44,3 +44,23 @@ export function leftWords({ errorDistance, part }: ForecastLeft, { unit }: Pick<
 export function sentence(clause: string): string {
   return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 }
+
+/**
+ * What a teach that was just tried says: of a sensor that was off before it, and of one that was not.
+ *
+ * @param state of the phase
+ * @param stillOff the sentence for a sensor that was off before
+ * @returns one sentence; none where it was not just taught
+ * Source: own choice.
+ * @example justTaughtWords({ isJustTaught: true }, "It is off all the same.") // ["It is off all the same."]
+ */
+export function justTaughtWords(
+  { isJustTaught, isPassingBefore = false }: Pick<PhaseState, "isJustTaught" | "isPassingBefore">,
+  stillOff: string,
+): readonly string[] {
+  if (!isJustTaught) return [];
+  return [isPassingBefore ? passedBefore : stillOff];
+}
+
+const passedBefore =
+  "It passed before it was taught: the teach put it off, or the phases as found and as left are exchanged; look first which.";

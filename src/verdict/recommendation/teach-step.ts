@@ -5,7 +5,7 @@ import { exceeds } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import { driftReasons } from "./drift-words.ts";
 import type { Forecast, ForecastLeft, PhaseState } from "./phase-state.ts";
-import { leftWords, partWords } from "./state-words.ts";
+import { justTaughtWords, leftWords, partWords } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 /** A forecast that has two constants. */
@@ -32,7 +32,7 @@ export function teachStep(forecast: KnownForecast, state: PhaseState): Recommend
         ? `a zero and span error alone: a re-teach leaves ${thresholds.reteachResidualMax} % of the tolerance or less, and two standard deviations of repeated readings are ${thresholds.reteachScatterMax} % or less`
         : "a new zero and span bring it inside, but with little in hand",
     reasons: [
-      ...(state.isJustTaught ? ["It was taught anew just now, and is off all the same."] : []),
+      ...justTaughtWords(state, "It was taught anew just now, and is off all the same."),
       ...findings.filter((finding) => remedyOf(finding).cures === "sensor").map((finding) => reasonOf(finding)),
       isEndsEnough(forecast, state.rule) ? chanceWords(forecast) : bestLineWords(forecast),
       `At best two constants leave ${leftWords(forecast.best, state)} of these very readings: a bound, which new readings seldom reach.`,

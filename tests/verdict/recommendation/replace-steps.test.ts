@@ -32,6 +32,9 @@ test("a hysteresis is to be told from a short dwell before anything is bought", 
 
 test("a teach that was just tried is told behind what it would leave at best", () => {
   expect(reasonsOf(replaceForResidual(known, stateOf({ isJustTaught: true })))[1]).toContain("taught anew just now");
+  const before = stateOf({ isJustTaught: true, isPassingBefore: true });
+  expect(reasonsOf(replaceForResidual(known, before))[1]).toContain("It passed before it was taught");
+  expect(reasonsOf(replaceForResidual(known, before)).join(" ")).not.toContain("taught anew just now");
 });
 
 test("a drift that comes back is told with its history", () => {

@@ -58,6 +58,9 @@ test("an error inside the tolerance that a guard band refuses names the U that w
 
 test("a teach that was just tried is said first", () => {
   expect(reasonsOf(teachStep(known, stateOf({ isJustTaught: true })))[0]).toContain("taught anew just now");
+  const before = stateOf({ isJustTaught: true, isPassingBefore: true });
+  expect(reasonsOf(teachStep(known, before))[0]).toContain("It passed before it was taught");
+  expect(reasonsOf(teachStep(known, before)).join(" ")).not.toContain("taught anew just now");
 });
 
 test("a better standard says what U and tolerance are", () => {
