@@ -2,7 +2,7 @@ import { isInTolerance } from "../../model/statement.ts";
 import { numberWords } from "../loop-check/limit-words.ts";
 import { exceeds } from "./beside-threshold.ts";
 import type { PhaseState } from "./phase-state.ts";
-import { partWords } from "./state-words.ts";
+import { partWords, passingWords, worstOf } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 /**
@@ -16,7 +16,7 @@ import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 export function leaveStep(state: PhaseState): RecommendedStep {
   const { thresholds, statement, findings, switching } = state;
   const limit = thresholds.adjustAt;
-  const worst = (state.controller ?? state.sensor)?.worst ?? 0;
+  const worst = worstOf(state);
   const named = findings.filter(({ stage }) => stage !== "switched output");
   const tripped = switching.filter(({ found }) => found?.statement === "pass").map(({ output }) => output.output);
   return stepOf({
@@ -28,7 +28,8 @@ export function leaveStep(state: PhaseState): RecommendedStep {
         ? `it passes, and its worst error is below ${numberWords(limit, "%")} of the tolerance`
         : "it passes, and nothing is adjusted that passes",
     reasons: [
-      `It passes: the worst reading is ${partWords(worst)}${limit < 100 ? `, adjusting is asked for from ${numberWords(limit, "%")}` : ""}.`,
+      `${passingWords(worst, "It passes")}${limit < 100 ? `, adjusting is asked for from ${numberWords(limit, "%")}` : ""}.`,
+      ...(exceeds(worst, 100) ? ["Read those points again before anything rests on a single reading there."] : []),
       ...madeUpFor(state),
       ...(tripped.length > 0 ? [`${tripped.join(", ")} ${tripped.length === 1 ? "passes" : "pass"} too.`] : []),
       ...(statement === "conditional pass" ? ["It is only just accepted: shorten the interval."] : []),

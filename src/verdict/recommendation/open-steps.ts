@@ -4,7 +4,7 @@ import { acceptedBelow } from "./accepted-below.ts";
 import { isOfReadings } from "./asked.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import type { PhaseState, WorstPoint } from "./phase-state.ts";
-import { partWords, sentence } from "./state-words.ts";
+import { passingWords, sentence, worstOf } from "./state-words.ts";
 import { type RecommendedStep, reasonOf, stepOf } from "./step.ts";
 
 // What cannot be decided from these readings, and what would decide it.
@@ -120,8 +120,8 @@ export function openStep({ statement, judged, faultReadings }: PhaseState): Reco
  * Source: own choice: what was not read is not proved.
  * @example completeStep({ ...state, missing: ["1 test point was read, 5 are asked for"] }).action // "cannot be decided"
  */
-export function completeStep({ missing, isThinlyRead = false, sensor, controller }: PhaseState): RecommendedStep {
-  const worst = (controller ?? sensor)?.worst ?? 0;
+export function completeStep(state: PhaseState): RecommendedStep {
+  const { missing, isThinlyRead = false } = state;
   return stepOf({
     ...(isThinlyRead
       ? { action: "leave", of: "loop", does: "Leave it as it is, and complete the calibration." }
@@ -129,7 +129,7 @@ export function completeStep({ missing, isThinlyRead = false, sensor, controller
     rule: "what was not read, tried or answered is not proved",
     reasons: [
       ...missing.map((says) => `${sentence(says)}`),
-      `It is in tolerance where it was read: the worst reading is ${partWords(worst)}.`,
+      `${passingWords(worstOf(state), "It is in tolerance where it was read")}.`,
     ],
   });
 }

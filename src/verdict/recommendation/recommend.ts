@@ -1,5 +1,5 @@
-import { type Asked, askedOf, countedFindings, isOfReadings } from "./asked.ts";
-import { reaches } from "./beside-threshold.ts";
+import { type Asked, askedOf, countedFindings, isOfApart, isOfReadings } from "./asked.ts";
+import { exceeds, reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
 import { controllerPart, controllerStep, rescaleStep, scalingPart } from "./controller-step.ts";
 import { leaveStep } from "./leave-step.ts";
@@ -8,7 +8,7 @@ import { othersWords } from "./others-words.ts";
 import type { PhaseState } from "./phase-state.ts";
 import { cardRepairs, repairSteps } from "./repair-steps.ts";
 import { sensorStep } from "./sensor-step.ts";
-import { partWords } from "./state-words.ts";
+import { partWords, passingWords, worstOf } from "./state-words.ts";
 import { type RecommendedStep, stepOf } from "./step.ts";
 import { outputSteps, type SwitchStep, switchSteps } from "./switch-steps.ts";
 
@@ -57,9 +57,22 @@ function stepsOf(state: PhaseState): readonly RecommendedStep[] {
   ];
   if (steps.length > 0) return asked.isPassing && isAnyAsked(asked) ? withWhyAsked(steps, state) : steps;
   if (state.statement !== null && asked.isPassing && !isAnyAsked(asked)) {
-    return [state.missing.length > 0 ? completeStep(state) : leaveStep(state)];
+    return passingSteps(state);
   }
   return asked.controller && !asked.sensor ? [sumStep(state)] : [openStep(state)];
+}
+
+/** A rule that judges means may pass a loop with a reading that stands apart outside: that one is read again first. */
+function passingSteps(state: PhaseState): readonly RecommendedStep[] {
+  const { missing } = state;
+  const worst = worstOf(state);
+  const apart = exceeds(worst, 100) ? state.findings.filter(isOfApart) : [];
+  const again = readingSteps(state, apart, othersWords(state, apart, recommend)).map((step) => ({
+    ...step,
+    reasons: [{ says: `${passingWords(worst, "It passes")}.` }, ...step.reasons],
+  }));
+  if (again.length > 0) return [...again, ...(missing.length > 0 ? [completeStep(state)] : [])];
+  return [missing.length > 0 ? completeStep(state) : leaveStep(state)];
 }
 
 /** What was read before an adjustment asks for nothing after it; what the loop check and the outputs say stands. */
@@ -163,7 +176,10 @@ function withWhyAsked(
 ): readonly RecommendedStep[] {
   if (first === undefined) return [];
   const worst = Math.max(sensor?.worst ?? 0, controller?.worst ?? 0);
-  const why = `It passes, but its worst reading is ${partWords(worst)}, and adjusting is asked for from ${thresholds.adjustAt} % on.`;
+  const asked = `and adjusting is asked for from ${thresholds.adjustAt} % on.`;
+  const why = exceeds(worst, 100)
+    ? `${passingWords(worst, "It passes")}, ${asked}`
+    : `It passes, but its worst reading is ${partWords(worst)}, ${asked}`;
   const isFor = ({ of }: RecommendedStep) => of === "sensor" || of === "controller";
   return [first, ...others].map((step) =>
     isFor(step) ? { ...step, reasons: [{ says: why }, ...step.reasons] } : step,

@@ -1,4 +1,5 @@
 import { numberWords } from "../loop-check/limit-words.ts";
+import { exceeds } from "./beside-threshold.ts";
 import type { ForecastLeft, PhaseState } from "./phase-state.ts";
 
 /** From here on a multiple reads better than a percentage. */
@@ -64,3 +65,30 @@ export function justTaughtWords(
 
 const passedBefore =
   "It passed before it was taught: the teach put it off, or the phases as found and as left are exchanged; look first which.";
+
+/**
+ * The worst reading of a loop that passes, for a sentence: a rule that judges means may pass one with readings outside.
+ *
+ * @param worst error of a single reading over its tolerance
+ * @param passes what is said of it where no reading lies outside
+ * @returns a sentence without its full stop
+ * Source: own choice; ILAC-G8:09/2019 judges a measurement result, which here is a mean.
+ * @example passingWords(2, "It passes") // "By the rule the mean errors pass, and single readings lie outside: the worst is 2 times the tolerance"
+ */
+export function passingWords(worst: number, passes: string): string {
+  return exceeds(worst, 100)
+    ? `By the rule the mean errors pass, and single readings lie outside: the worst is ${partWords(worst)}`
+    : `${passes}: the worst reading is ${partWords(worst)}`;
+}
+
+/**
+ * The greatest error of a single reading at the end of the loop.
+ *
+ * @param state of the phase
+ * @returns part of the tolerance, 0 where nothing was judged
+ * Source: own choice: the loop is judged where it ends.
+ * @example worstOf({ sensor: { statement: "pass", worst: 0.3, forecast: null }, controller: null }) // 0.3
+ */
+export function worstOf({ sensor, controller }: Pick<PhaseState, "sensor" | "controller">): number {
+  return (controller ?? sensor)?.worst ?? 0;
+}

@@ -19,6 +19,31 @@ test("a loop that passes and asks for nothing is left", () => {
   expect(stepsOf(passing)).toEqual(["leave: loop"]);
 });
 
+test("means that pass beside a reading far outside: it is read again, as under a rule that judges readings", () => {
+  const wild = finding("wild-reading", "readings");
+  const outside = { ...passing, rule: { name: "guard band", guardFactor: 1 } as const, sensor: part("pass", 2) };
+  expect(stepsOf({ ...outside, findings: [wild] })).toEqual(["cannot be decided: readings"]);
+  const step = recommend(stateOf({ ...outside, findings: [wild] }));
+  const alone = recommend(stateOf({ findings: [wild] }));
+  expect(step.does).toBe(alone.does);
+  expect(reasonsOf(step)[0]).toBe(
+    "By the rule the mean errors pass, and single readings lie outside: the worst is 2 times the tolerance.",
+  );
+  expect(stepsOf({ ...outside, findings: [wild], missing: ["4 test points were read, 5 are asked for"] })).toEqual([
+    "cannot be decided: readings",
+    "cannot be decided: readings",
+  ]);
+  expect(stepsOf({ ...passing, findings: [wild] })).toEqual(["leave: loop"]);
+  expect(reasonsOf(recommend(stateOf(outside)))).toEqual([
+    "By the rule the mean errors pass, and single readings lie outside: the worst is 2 times the tolerance.",
+    "Read those points again before anything rests on a single reading there.",
+  ]);
+  const near = { ...outside, sensor: part("pass", 2, curable), thresholds: { ...usualThresholds, adjustAt: 80 } };
+  expect(reasonsOf(recommend(stateOf(near)))[0]).toBe(
+    "By the rule the mean errors pass, and single readings lie outside: the worst is 2 times the tolerance, and adjusting is asked for from 80 % on.",
+  );
+});
+
 test("only the sensor off: re-teach; only the controller off: re-scale; both: from behind, for a teach would hide what is there", () => {
   expect(stepsOf({ findings: [finding("datum-shifted", "sensor")] })).toEqual(["re-teach: sensor"]);
   expect(stepsOf({ ...passing, statement: "fail", ...scalingOff })).toEqual(["re-scale: controller"]);
