@@ -6,7 +6,8 @@ import type { CausesRecord, PhaseCauses } from "../record/causes-schema.ts";
 import { type PhaseName, tablePhase } from "../record/phase-name.ts";
 import type { CalibrationRecord, PhaseRecord } from "../record/record-schema.ts";
 import { type CauseEvidence, causeEvidence } from "../verdict/causes/evidence/cause-evidence.ts";
-import { unitOf } from "../verdict/causes/evidence/line-words.ts";
+import { placeOf, unitOf } from "../verdict/causes/evidence/line-words.ts";
+import { allLonePoints } from "../verdict/causes/evidence/lone-points.ts";
 import type { StageEvidence } from "../verdict/causes/evidence/stage-evidence.ts";
 import { findCauses } from "../verdict/causes/find-causes.ts";
 import { switchedStates } from "./switched-states.ts";
@@ -54,8 +55,11 @@ function phaseCauses(
 }
 
 /** Each reading once, in the order of the table. */
-function setAsideOf({ railed, slips, exchanged, wild }: CauseEvidence, { readings }: PhaseRecord) {
+function setAsideOf(evidence: CauseEvidence, { readings }: PhaseRecord) {
+  const { railed, slips, exchanged, wild } = evidence;
+  const ofSensor = allLonePoints(evidence).filter(({ stage }) => placeOf(stage.stage) === "sensor");
   const why = new Map<number, string>([
+    ...ofSensor.flatMap(({ lone }) => lone.members.map((index) => [index, "test point off"] as const)),
     ...wild.map(({ index }) => [index, "wild reading"] as const),
     ...exchanged.flatMap(({ first, second }) => [first, second].map((index) => [index, "rows exchanged"] as const)),
     ...slips.map(({ index }) => [index, "typing error"] as const),

@@ -69,7 +69,7 @@ const stageLineSchema = z.strictObject({
 const setAsideSchema = z.strictObject({
   reading: z.int().describe("place among the readings of the phase, from 0"),
   row: z.int().describe("line of the table"),
-  why: z.string().describe("railed, typing error, rows exchanged or wild reading"),
+  why: z.string().describe("railed, typing error, rows exchanged, wild reading or test point off"),
 });
 
 const phaseCausesSchema = z.strictObject({

@@ -2,6 +2,7 @@ import { isInTolerance, type Statement } from "../../model/statement.ts";
 import { rowsExchanged, wildReading } from "../causes/apart-causes.ts";
 import { causeOf } from "../causes/cause-of.ts";
 import type { Finding } from "../causes/finding.ts";
+import { onePointOff } from "../causes/lone-point-causes.ts";
 import { typingError } from "../causes/typing-causes.ts";
 import { reaches } from "./beside-threshold.ts";
 import { remedyOf } from "./cause-remedy.ts";
@@ -76,11 +77,12 @@ export function isOfReadings(finding: Pick<Finding, "id" | "stage">): boolean {
 /**
  * Whether a finding is of readings that stand apart from the others, which say what they say without them.
  *
- * @param finding its cause
- * @returns true for a wild reading, rows exchanged, a typing error
+ * @param finding its cause and its place
+ * @returns true for a wild reading, rows exchanged, a typing error, a test point that is off at the sensor
  * Source: own choice.
- * @example isOfApart({ id: "wild-reading" }) // true
+ * @example isOfApart({ id: "wild-reading", stage: "readings" }) // true
  */
-export function isOfApart({ id }: Pick<Finding, "id">): boolean {
-  return [wildReading.id, rowsExchanged.id, typingError.id].includes(id);
+export function isOfApart({ id, stage }: Pick<Finding, "id" | "stage">): boolean {
+  const isPoint = id === onePointOff.id && stage === "sensor";
+  return isPoint || [wildReading.id, rowsExchanged.id, typingError.id].includes(id);
 }

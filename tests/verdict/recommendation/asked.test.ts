@@ -54,6 +54,10 @@ test("typing, play and warm-up are for the readings to settle", () => {
 });
 
 test("wild readings, exchanged rows and slips stand apart from the others; what all readings show does not", () => {
-  expect(["wild-reading", "rows-exchanged", "typing-error"].map((id) => isOfApart({ id }))).toEqual([true, true, true]);
-  expect(isOfApart({ id: "warm-up-or-drift" })).toBe(false);
+  const stage = "readings" as const;
+  const ids = ["wild-reading", "rows-exchanged", "typing-error"];
+  expect(ids.map((id) => isOfApart({ id, stage }))).toEqual([true, true, true]);
+  expect(isOfApart({ id: "warm-up-or-drift", stage })).toBe(false);
+  expect(isOfApart({ id: "one-point-off", stage: "sensor" })).toBe(true);
+  expect(isOfApart({ id: "one-point-off", stage: "scaling" })).toBe(false);
 });

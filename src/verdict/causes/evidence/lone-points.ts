@@ -1,4 +1,5 @@
 import { type LonePoint, lonePoint } from "../../../analysis/figures/lone-point.ts";
+import type { CauseEvidence } from "./cause-evidence.ts";
 import { onceFor } from "./once-for.ts";
 import { functionOf } from "./square-root.ts";
 import type { StageEvidence } from "./stage-evidence.ts";
@@ -20,16 +21,27 @@ function isBeyondEnds({ input, expected }: LonePoint, mattering: number): boolea
  * Source: `lonePoint`.
  * @example lonePoints(evidence) // []
  */
-export const lonePoints = onceFor((evidence): readonly LoneInStage[] =>
+export function lonePoints(evidence: CauseEvidence): readonly LoneInStage[] {
+  return allLonePoints(evidence).filter(({ lone }) => !isBeyondEnds(lone, evidence.mattering));
+}
+
+/**
+ * The same with those at which the output stopped because it should be beyond its range.
+ *
+ * @param evidence of a phase
+ * @returns as `lonePoints`
+ * Source: `lonePoint`.
+ * @example allLonePoints(evidence) // []
+ */
+export const allLonePoints = onceFor((evidence): readonly LoneInStage[] =>
   evidence.stages.flatMap((stage) => {
-    const { mattering } = evidence;
     const { input, output, line, readings, resolution } = stage;
     if (line === undefined || functionOf(evidence, stage) !== undefined) return [];
     const placed = readings.map(({ index, point, percent }) => {
       const given = percent[input] as number;
       return { index, point, input: given, error: (percent[output] as number) - given };
     });
-    const lone = lonePoint(placed, { mattering, leastScatter: resolution / Math.sqrt(12) });
-    return lone === undefined || isBeyondEnds(lone, mattering) ? [] : [{ stage, lone }];
+    const lone = lonePoint(placed, { mattering: evidence.mattering, leastScatter: resolution / Math.sqrt(12) });
+    return lone === undefined ? [] : [{ stage, lone }];
   }),
 );

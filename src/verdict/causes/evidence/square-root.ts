@@ -1,4 +1,5 @@
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
+import { greatestOf, leastOf } from "../../../numeric/least-and-greatest.ts";
 import type { StageEvidence } from "./stage-evidence.ts";
 
 /** What a function of the controller makes of a part of the span. */
@@ -43,7 +44,7 @@ export function functionOf(
       if (given <= cutOff && Math.abs(made) <= within) return true;
       // A step of the input moves a root at 0 by far more than a step.
       const ends = [given - resolution, given + resolution].map((one) => 100 * of(Math.max(0, one) / 100));
-      return made >= Math.min(...ends) - within && made <= Math.max(...ends) + within;
+      return made >= leastOf(ends) - within && made <= greatestOf(ends) + within;
     }),
   )?.name;
 }

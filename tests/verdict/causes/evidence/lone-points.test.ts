@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { lonePoints } from "../../../../src/verdict/causes/evidence/lone-points.ts";
+import { allLonePoints, lonePoints } from "../../../../src/verdict/causes/evidence/lone-points.ts";
 import { planted } from "../planted.ts";
 
 test("a point is looked for in every stage that follows its input, and in its own readings only", () => {
@@ -14,6 +14,7 @@ test("a point is looked for in every stage that follows its input, and in its ow
 test("an end at which the controller stops a signal beyond the range is no point that is off", () => {
   const stopped = planted({ seen: (part) => part + 0.03, value: (part) => Math.min(1, Math.max(0, part)) });
   expect(lonePoints(stopped)).toEqual([]);
+  expect(allLonePoints(stopped).map(({ lone }) => lone.end)).toEqual(["upper"]);
   const inside = planted({ value: (part) => Math.min(0.95, part) });
   expect(lonePoints(inside).map(({ lone }) => lone.end)).toEqual(["upper"]);
 });
