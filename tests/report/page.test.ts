@@ -167,3 +167,18 @@ test("letters that the font does not have are named, and a page with none says n
     /Letters that the font of this page does not have, .*: 山 田 (?!.*Ñ)/u,
   );
 });
+
+test("beside a standard that was out of its interval when it was used, sheet 1 says so; on the day itself it was not", async () => {
+  const said = async (days: { calibratedOn?: string; dueOn?: string }) => {
+    const record = structuredClone(sampleRecord());
+    Object.assign(record.calibration, { performedOn: "2026-03-02" });
+    record.standards = record.standards.slice(0, 1).map((standard) => ({ ...standard, ...days }));
+    expect(record.standards).toHaveLength(1);
+    return /; (used [^<;]*?) (?:What to do|Safety)/u.exec(textOf(await drawnPage(record)))?.[1];
+  };
+  expect(await said({ dueOn: "2026-03-01" })).toBe("used after it was due");
+  expect(await said({ dueOn: "2027-03-01", calibratedOn: "2026-03-03" })).toBe(
+    "used before it was calibrated, on 2026-03-03",
+  );
+  expect(await said({ dueOn: "2026-03-02", calibratedOn: "2026-03-02" })).toBeUndefined();
+});

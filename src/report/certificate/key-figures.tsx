@@ -54,7 +54,7 @@ function uncertaintyWords({ instrument }: CalibrationRecord, phase: PhaseRecord)
 }
 
 /** The standards in one line each: certificate and due date. */
-export function StandardsInShort({ record: { standards } }: { record: CalibrationRecord }) {
+export function StandardsInShort({ record: { standards, calibration } }: { record: CalibrationRecord }) {
   if (standards.length === 0) {
     return (
       <p class="small">
@@ -73,9 +73,24 @@ export function StandardsInShort({ record: { standards } }: { record: Calibratio
             </strong>
             : {standard.certificate ?? "no certificate stated"}, due {standard.dueOn ?? "not stated"}, U{" "}
             {keptTogether(standardUncertaintyWords(standard) ?? "not stated")}
+            <OutOfInterval standard={standard} used={calibration.performedOn} />
           </li>
         ))}
       </ul>
     </div>
+  );
+}
+
+type OutOfIntervalProps = { standard: CalibrationRecord["standards"][number]; used: string | undefined };
+
+/** A standard that was used after it was due, or before it was calibrated, says so where it is named. */
+function OutOfInterval({ standard: { calibratedOn, dueOn }, used }: OutOfIntervalProps) {
+  if (used === undefined) return null;
+  const isOverdue = dueOn !== undefined && dueOn < used;
+  if (!isOverdue && (calibratedOn === undefined || calibratedOn <= used)) return null;
+  return (
+    <>
+      ; <strong>used {isOverdue ? "after it was due" : `before it was calibrated, on ${calibratedOn}`}</strong>
+    </>
   );
 }
