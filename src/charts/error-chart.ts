@@ -152,13 +152,13 @@ const wordsOf = onceForEach((record: CalibrationRecord): Omit<Drawing, "svg"> =>
     ...{ name, of: phase.endOf },
     readings: endReadings(record, phase),
   }));
-  const phases = phasesOf(record).map(({ phase }) => phase);
+  const phases = phasesOf(record);
   const count = drawn.reduce((sum, { readings }) => sum + readings.length, 0);
   const spreads = drawn.map(
     ({ name, readings }) =>
       `${sentenceCase(phaseWords[name])}, ${readings.length} readings: ${spreadText(record, readings)}.`,
   );
-  const worst = phasesOf(record).flatMap(({ name, phase }) => {
+  const worst = phases.flatMap(({ name, phase }) => {
     const point = worstPointOf(phase);
     return point === undefined ? [] : [`${phaseWords[name]} ${pointText(record, point)}`];
   });
@@ -166,7 +166,10 @@ const wordsOf = onceForEach((record: CalibrationRecord): Omit<Drawing, "svg"> =>
     title: titleOf(record, drawn),
     caption:
       "Each mark is one reading; the lines join the means of each direction." +
-      `${uncertaintyText(phases)}${leftOutText(phases, count)}`,
+      `${uncertaintyText(phases)}${leftOutText(
+        phases.map(({ phase }) => phase),
+        count,
+      )}`,
     description:
       `Error of ${record.instrument.tag} against the reference distance, range ${rangeText(record)}. ` +
       `${spreads.join(" ")} ${toleranceText(record)} ` +
@@ -174,14 +177,20 @@ const wordsOf = onceForEach((record: CalibrationRecord): Omit<Drawing, "svg"> =>
   };
 });
 
+/** How the acceptance limits of a phase are drawn. */
+const limitLines: Readonly<Record<PhaseName, string>> = { asFound: "dotted as found", asLeft: "dashed as left" };
+
 /** What the caption says of the bars, of the acceptance limits where there are any, and of those that are not there. */
-function uncertaintyText(phases: readonly PhaseRecord[]): string {
-  const hasLimits = phases.some(hasAcceptanceLimits);
+function uncertaintyText(phases: readonly NamedPhase<PhaseRecord>[]): string {
+  const limited = phases.filter(({ phase }) => hasAcceptanceLimits(phase)).map(({ name }) => limitLines[name]);
+  const hasLimits = limited.length > 0;
   const limits = hasLimits
-    ? " Lines without marks, dotted as found and dashed as left, are the acceptance limits: a mean error between them passes."
+    ? ` Lines without marks, ${limited.join(" and ")}, are the acceptance limits: a mean error between them passes.`
     : "";
   const where = hasLimits ? "Where none are drawn," : "No acceptance limits are drawn:";
-  const absence = phases.some(hasNoZone) ? ` ${where} U is so large that no error could pass.` : "";
+  const absence = phases.some(({ phase }) => hasNoZone(phase))
+    ? ` ${where} U is so large that no error could pass.`
+    : "";
   const sides = phases.length > 1 ? ": as found to the left, as left to the right" : "";
   return (
     " The bar beside the marks is ± U, the expanded uncertainty, about the mean of the worse direction" +

@@ -44,6 +44,8 @@ test("the legend and the caption speak of acceptance limits where some are drawn
   expect(partly.caption).toContain("a mean error between them passes. Where none are drawn, U is so large");
   const one = await errorChart(sampleRecord({ ...guarded, phases: ["asLeft"] }), "narrow");
   expect(svgTexts(one.svg)).toContain("acceptance limit");
+  expect(one.caption).toContain("Lines without marks, dashed as left, are the acceptance limits");
+  expect(partly.caption).toContain("Lines without marks, dotted as found and dashed as left, are");
   const none = await errorChart(sampleRecord({ decisionRule: "guard band", standardPercent: 0.6 }), "narrow");
   expect(svgTexts(none.svg)).not.toContain("acceptance limit");
   expect(none.caption).toMatch(/No acceptance limits are drawn: U is so large that no error could pass\.$/u);

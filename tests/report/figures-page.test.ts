@@ -34,6 +34,15 @@ test("the mean absolute error is printed without a sign, with its distance; a re
   );
 });
 
+test("where all are equal, a difference of 0 is at no place", async () => {
+  const hysteresis = (percentSpan: number) =>
+    cellOf("Hysteresis", { hysteresis: { percentSpan, point: 200, withinOneCycle: null } });
+  expect(await hysteresis(0.25)).toMatch(/^0\.250* at 200 mm$/u);
+  expect(await hysteresis(0)).toMatch(/^0\.0+$/u);
+  // What a computer's own rounding makes of equal numbers.
+  expect(await hysteresis(3e-14)).toMatch(/^0\.0+$/u);
+});
+
 test("where another stage decided, the heading of the figures says of what they are, on sheet 1 and in annex B", async () => {
   const headings = async (changes: Partial<PhaseRecord>) => {
     const record: CalibrationRecord = structuredClone(sample);

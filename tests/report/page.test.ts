@@ -182,3 +182,13 @@ test("beside a standard that was out of its interval when it was used, sheet 1 s
   );
   expect(await said({ dueOn: "2026-03-02", calibratedOn: "2026-03-02" })).toBeUndefined();
 });
+
+test("a value without a unit is named without one", async () => {
+  const note = async (valueUnit: string | undefined) => {
+    const record = structuredClone(sampleRecord({ hasController: true }));
+    record.instrument.valueUnit = valueUnit;
+    return /Smaller below or beside it: ([^.]*)\./u.exec(textOf(await drawnPage(record)))?.[1];
+  };
+  expect(await note("l")).toBe("what the controller shows, l; the errors are of that");
+  expect(await note(undefined)).toBe("what the controller shows; the errors are of that");
+});

@@ -144,7 +144,7 @@ function unitsOf(record: CalibrationRecord): { first: string; further?: string }
   const endOf = phases.find((phase) => phase.endOf !== "sensor")?.endOf;
   if (endOf === undefined) return { first };
   const units = { sensor: "", wiring: signalUnit, "input card": "counts", controller: valueUnit ?? "" }[endOf];
-  return { first, further: `${endNames[endOf]}, ${units}` };
+  return { first, further: [endNames[endOf], units].filter((word) => word !== "").join(", ") };
 }
 
 function noteWords(record: CalibrationRecord): string {

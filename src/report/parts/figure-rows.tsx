@@ -91,6 +91,9 @@ function errorCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
 function curveCells({ instrument }: CalibrationRecord, style: NumberStyle): Partial<Record<FigureKey, Cell>> {
   const size = (value: number) => writeFixed(value, style.percent);
   const at = (point: number) => placeOf(point, instrument.distanceUnit);
+  /** Where all are equal, the greatest difference is at no place more than at another. */
+  const sized = ({ percentSpan }: { percentSpan: number }, place: string) =>
+    aboveRounding(percentSpan, wholeSpan) === 0 ? size(0) : <Where at={place}>{size(percentSpan)}</Where>;
   const linearity =
     (kind: keyof PhaseRecord["linearity"]): Cell =>
     (phase) =>
@@ -100,18 +103,15 @@ function curveCells({ instrument }: CalibrationRecord, style: NumberStyle): Part
     "linearity.terminal": linearity("terminal"),
     "linearity.zeroBased": linearity("zeroBased"),
     "linearity.leastSquares": linearity("leastSquares"),
-    hysteresis: (phase) =>
-      withReason(phase, "hysteresis", phase.hysteresis, (found) => (
-        <Where at={at(found.point)}>{size(found.percentSpan)}</Where>
-      )),
+    hysteresis: (phase) => withReason(phase, "hysteresis", phase.hysteresis, (found) => sized(found, at(found.point))),
     "hysteresis.withinOneCycle": (phase) =>
-      withReason(phase, "hysteresis.withinOneCycle", phase.hysteresis?.withinOneCycle ?? null, (found) => (
-        <Where at={`${at(found.point)}, cycle ${found.cycle}`}>{size(found.percentSpan)}</Where>
-      )),
+      withReason(phase, "hysteresis.withinOneCycle", phase.hysteresis?.withinOneCycle ?? null, (found) =>
+        sized(found, `${at(found.point)}, cycle ${found.cycle}`),
+      ),
     repeatability: (phase) =>
-      withReason(phase, "repeatability", phase.repeatability, (found) => (
-        <Where at={`${at(found.point)}, ${found.direction}`}>{size(found.percentSpan)}</Where>
-      )),
+      withReason(phase, "repeatability", phase.repeatability, (found) =>
+        sized(found, `${at(found.point)}, ${found.direction}`),
+      ),
     "repeatability.pooledStdDev": (phase) =>
       withReason(phase, "repeatability", phase.repeatability, (found) => (
         <Where at={`${counted(found.degreesOfFreedom, "degree")} of freedom`}>
@@ -128,6 +128,8 @@ function aboveRounding<Known extends number | null>(value: Known, size: number):
   return value !== null && Math.abs(value) <= ownRounding * size ? 0 : value;
 }
 const ownRounding = 1e-13;
+/** Percent of span, the size of the numbers that a difference of errors is made of. */
+const wholeSpan = 100;
 
 type LineError = NonNullable<PhaseRecord["zeroError"]>;
 

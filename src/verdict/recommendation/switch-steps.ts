@@ -204,6 +204,7 @@ function unlimitedStep(output: string, error: number, unit: string): SwitchStep 
 }
 
 function offWords(error: number, unit: string): string {
+  if (error === 0) return "at";
   return `${numberWords(Math.abs(error), unit, 3)} ${error < 0 ? "nearer than" : "farther than"}`;
 }
 

@@ -124,3 +124,15 @@ test("two outputs that trip where the other one is set to are told apart before 
     { action: "re-teach" },
   ]);
 });
+
+test("an output that trips at its set point is not said to trip 0 mm off it", () => {
+  const reasonOf = (error: number) =>
+    asked(
+      switchedState(null, {
+        setPoint: { error, expandedUncertainty: 1, decision: null },
+        statement: "cannot be decided",
+      }),
+    )[0]?.reason;
+  expect(reasonOf(0)).toBe("Q1 trips at its set point, and no tolerance of it is stated.");
+  expect(reasonOf(2)).toBe("Q1 trips 2 mm farther than its set point, and no tolerance of it is stated.");
+});
