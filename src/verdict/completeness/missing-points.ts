@@ -1,6 +1,6 @@
 import type { ToleranceLimits } from "../../analysis/readings/tolerance.ts";
 import { spanOf } from "../../model/range.ts";
-import { gapShare, placesOf } from "../../model/test-points.ts";
+import { gapShare, placesOf, testPointsOf } from "../../model/test-points.ts";
 import { isInside } from "../../units/is-inside.ts";
 
 /** Why a phase is no whole proof: what it is about, and a sentence for whoever asks. */
@@ -68,15 +68,22 @@ export function missingPoints(
   return [...missingPlaces(phase, asked), ...missingEnds(phase, asked, write), ...rejectedPoints(phase, asked, write)];
 }
 
-/** Whatever the reason was, what such a point would have shown is not known. */
+/**
+ * Whatever the reason was, what such a point would have shown is not known. Readings that name no point have their own
+ * distances: what lies together is one.
+ */
 function rejectedPoints(
   { points, rejected = [] }: PhaseToComplete,
   asked: Asked,
   write: (distance: number) => string,
 ): readonly Missing[] {
   const slack = gapShare * spanOf(asked);
-  const open = rejected.filter((at) => points.every(({ point }) => Math.abs(point - at) > slack));
-  if (open.length === 0) return [];
+  const apart = rejected.filter((at) => points.every(({ point }) => Math.abs(point - at) > slack));
+  if (apart.length === 0) return [];
+  const open = testPointsOf(
+    apart.map((reference) => ({ reference })),
+    spanOf(asked),
+  ).map(({ nominal }) => nominal);
   const [where, were] = open.length === 1 ? ["test point", "it was"] : ["test points", "they were"];
   const says = `every reading at the ${where} ${open.map(write).join(", ")} was rejected, and ${were} not read again`;
   return [{ about: "points", says }];

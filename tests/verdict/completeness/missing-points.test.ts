@@ -147,5 +147,12 @@ test("a test point of which every reading was rejected is missing, unless it was
     "every reading at the test points 600 mm, 900 mm was rejected, and they were not read again",
   ]);
   expect(says([600], [200, 400, 605, 800, 1000, 1200])).toEqual([]);
+  // Readings without a named point: 699.5, 700.6, 700 and 700.3 mm lie within 2 % of span, and their mean is 700.1 mm.
+  const near = (open: number) => Number(open.toPrecision(4));
+  expect(
+    missingPoints(phase(enough, { rejected: [699.5, 700.6, 700, 700.3] }), asked, (at) => write(near(at))).map(
+      (one) => one.says,
+    ),
+  ).toEqual(["every reading at the test point 700.1 mm was rejected, and it was not read again"]);
   expect(says([])).toEqual([]);
 });
