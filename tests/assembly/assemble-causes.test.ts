@@ -99,3 +99,16 @@ test("what the standards add to all readings is part of the uncertainty of the s
 test("a record without phases has no causes", () => {
   expect(assembleCauses({ ...record, phases: {} }, rows)).toEqual({});
 });
+
+test("a point that is off alone is set aside, and the forecast of the shift beside it is that of the others", () => {
+  const lone = sheetOf(3, (reference, place) => ({
+    signal: 4 + 0.16 * (reference + 2 + (reference === 40 ? 5 : 0) + 0.02 * Math.sin(place)),
+  }));
+  const of = assembleRecord(rowsOf(lone), { softwareVersion: "0.1.0", digests: new Map(), warnings: [] });
+  const apart = of.causes?.asFound?.setAside ?? [];
+  expect(apart.length).toBeGreaterThan(1);
+  expect(apart.every(({ why, reading }) => why === "test point off" && lone[reading]!.reference === 40)).toBe(true);
+  const left = of.reteach?.asFound?.sensor?.best?.worst;
+  expect(Math.abs(left!.errorDistance)).toBeLessThan(0.1);
+  expect(causesSchema.safeParse(of.causes).success).toBe(true);
+});
