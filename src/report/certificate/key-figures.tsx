@@ -25,7 +25,10 @@ export function KeyFigures({ record, style }: { record: CalibrationRecord; style
       ({ title, phase }): Column<KeyRow> => ({ heading: title, kind: "number", cell: ({ cell }) => cell(phase) }),
     ),
   ];
-  const uncertainty: KeyRow = { name: "U, worst point", cell: (phase) => uncertaintyWords(record, phase) };
+  const uncertainty: KeyRow = {
+    name: `U, worst point${stageWords(record)}`,
+    cell: (phase) => uncertaintyWords(record, phase),
+  };
   return (
     <DataTable
       caption={`${figuresTitle(record)}; in full in annex B`}
@@ -36,18 +39,22 @@ export function KeyFigures({ record, style }: { record: CalibrationRecord; style
   );
 }
 
+/** The stage of the worst point where that is not the sensor; in the order of the columns where they differ. */
+function stageWords(record: CalibrationRecord): string {
+  const stages = new Set(phasesOf(record).flatMap(({ phase }) => phase.worstPoint?.of ?? []));
+  return [...stages].every((stage) => stage === "sensor") ? "" : `, ${[...stages].join(", ")}`;
+}
+
 function uncertaintyWords({ instrument }: CalibrationRecord, phase: PhaseRecord) {
   const worst = worstPointOf(phase);
   if (worst === undefined) return <span class="not-determined">not determined</span>;
   const { uncertainty } = writeWithUncertainty(worst.errorDistance, worst.expandedUncertainty);
-  const of = phase.worstPoint?.of ?? "sensor";
   return (
     <>
       {uncertainty} {instrument.distanceUnit}
       <span class="where">
         k = {writeFixed(worst.coverageFactor, 2)}, at {writePlain(Number(worst.point.toPrecision(6)))}{" "}
         {instrument.distanceUnit}
-        {of !== "sensor" && `, ${of}`}
       </span>
     </>
   );
