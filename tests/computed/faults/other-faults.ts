@@ -45,7 +45,11 @@ const switchPoint: FaultDraw = (draws) => {
   const isShared = draws.chance(0.5);
   const off = draws.either(0.01, 0.05);
   const setPoint = setting.rangeLower + draws.between(0.2, 0.8) * setting.span;
-  setting.outputs = [{ tag: "LT-1", output: "Q1", setPoint, polarity: "PNP", controllerInput: "sinking" }];
+  // Half of the tolerance of the signal: every planted switch point is farther off.
+  const setPointTolerance = 0.0025 * setting.span;
+  setting.outputs = [
+    { tag: "LT-1", output: "Q1", setPoint, setPointTolerance, polarity: "PNP", controllerInput: "sinking" },
+  ];
   setting.trips = Array.from({ length: 3 }, (_, place) =>
     (["approach", "recede"] as const).map((direction) => ({
       calibration: "C-1",
