@@ -115,6 +115,9 @@ const asked: Readonly<Record<string, readonly string[]>> = {
     "units-mixed-up",
     "constants-exchanged",
     "value-clamped-or-cut",
+    "one-point-off", // where it arises behind the signal
+    "square-root-taken",
+    "offset-in-controller",
     "offset-of-card", // where no counts were read, it may be one of both constants
   ],
   "re-teach: sensor": ["slope-turned-round", "datum-shifted", "ends-taught-wrong"],
@@ -145,7 +148,7 @@ const asked: Readonly<Record<string, readonly string[]>> = {
   ],
   "replace: sensor": ["curved-characteristic"],
   "cannot be decided: readings": [
-    ...["output-not-settled", "play-in-rig", "typing-error", "warm-up-or-drift"],
+    ...["output-not-settled", "play-in-rig", "typing-error", "warm-up-or-drift", "one-point-off"],
     "curved-characteristic", // where the curve does not stand without any one reading, or not beyond the noise
   ],
   "re-teach: switched output": ["switch-point-off"],

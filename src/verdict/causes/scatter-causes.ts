@@ -35,23 +35,33 @@ export const scatterEverywhere: Cause = {
   detect: (evidence) => [...(isHumming(evidence) ? [] : sightings(evidence)), ...behindSightings(evidence)],
 };
 
-/** What follows the signal scatters by itself, while the signal stands still. */
+/** What follows the signal scatters by itself, against what it is made of. */
 function behindSightings(evidence: CauseEvidence): readonly Sighting[] {
   return evidence.stages
     .filter(({ input, stage }) => input !== "reference" && stage !== "wiring")
     .filter((stage) => functionOf(evidence, stage) === undefined)
     .flatMap((stage) =>
-      sightingsIn(evidence, stage, aboutLine(stage)).map((one) => ({ one, placeOfStage: stage.stage })),
-    )
-    .map(({ one: sighting, placeOfStage }) => ({
-      ...sighting,
-      stage: placeOfStage === "scaling" ? ("scaling" as const) : ("input card" as const),
-      says: "What is made of the signal scatters by itself, against that signal, by about as much as the tolerance allows. This is consistent with mains or drives that couple into the input, with a screen or an earth that is missing, or with an input that is worn.",
-      rivals: ["mains-hum"],
-      separatedBy:
-        "hold one simulated signal at the card and read its counts ten times, with drives and heaters off, then running",
-    }));
+      sightingsIn(evidence, stage, aboutLine(stage)).map((sighting) => ({
+        ...sighting,
+        ...(stage.stage === "scaling" ? ofController : ofCard),
+      })),
+    );
 }
+
+const ofCard = {
+  stage: "input card",
+  says: "What is made of the signal scatters by itself, against that signal, by about as much as the tolerance allows. This is consistent with mains or drives that couple into the input, with a screen or an earth that is missing, or with an input that is worn.",
+  rivals: ["mains-hum"],
+  separatedBy:
+    "hold one simulated signal at the card and read its counts ten times, with drives and heaters off, then running",
+} as const;
+
+const ofController = {
+  stage: "scaling",
+  says: "The value scatters by itself, against its raw counts, by about as much as the tolerance allows. This is consistent with a filter, an average or a calculation in the controller, or with a value that was noted at another moment than its counts.",
+  rivals: [],
+  separatedBy: "hold one simulated signal at the card and read counts and value together, ten times",
+} as const;
 
 /** The same scatter, where something speaks for the mains: drives that move the signal, or readings that swing. */
 export const mainsHum: Cause = {

@@ -48,6 +48,9 @@ export const drawnCauses = [
   "output-and-input-unfit",
   "typing-error",
   "warm-up-or-drift",
+  "one-point-off",
+  "square-root-taken",
+  "offset-in-controller",
 ] as const;
 
 type DrawnCause = "healthy" | (typeof drawnCauses)[number];

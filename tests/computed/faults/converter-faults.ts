@@ -133,6 +133,23 @@ const crossedChannel: FaultDraw = (draws) => {
   return { setting, fault: { value: () => level + width * (draws.uniform() - 0.5) }, variant: "" };
 };
 
+const addedOffset: FaultDraw = (draws) => {
+  const setting = drawSetting(draws, anyKind);
+  setting.hasCounts = true;
+  const off = draws.either(0.004, 0.05);
+  return { setting, fault: { value: (part) => part + off }, variant: "" };
+};
+
+const takenRoot: FaultDraw = (draws) => {
+  const setting = drawSetting(draws, anyKind);
+  const [name, change] = draws.pick([
+    ["root", (part: number) => Math.sqrt(Math.max(0, part))],
+    ["square", (part: number) => part ** 2],
+    ["root, cut off", (part: number) => (part < 0.08 ? 0 : Math.sqrt(part))],
+  ] as const);
+  return { setting, fault: { value: change }, variant: name };
+};
+
 export const converterFaults: Readonly<Record<string, FaultDraw>> = {
   "live-zero-scaled-from-zero": liveAsZero,
   "from-zero-scaled-as-live-zero": zeroAsLive,
@@ -145,4 +162,6 @@ export const converterFaults: Readonly<Record<string, FaultDraw>> = {
   "shunt-or-gain-off": trueZeroGain,
   "value-clamped-or-cut": clampOrTruncation,
   "other-channel": crossedChannel,
+  "offset-in-controller": addedOffset,
+  "square-root-taken": takenRoot,
 };

@@ -132,8 +132,20 @@ const warmUp: FaultDraw = (draws) => {
   };
 };
 
+/** A mark on the rail, or a wrong entry in a table of the controller. */
+const lonePoint: FaultDraw = (draws) => {
+  const setting = drawSetting(draws, anyKind);
+  const at = draws.pick(setting.points);
+  const off = draws.either(0.004, 0.05);
+  const moved = (part: number, { part: place }: Moment) => (Math.abs(place - at) < 0.02 ? part + off : part);
+  return draws.chance(0.6)
+    ? { setting, fault: { seen: moved }, variant: "mark" }
+    : { setting, fault: { value: moved }, variant: "table" };
+};
+
 export const otherFaults: Readonly<Record<string, FaultDraw>> = {
   "output-not-settled": lag,
+  "one-point-off": lonePoint,
   "play-in-rig": play,
   "weak-target": weakTarget,
   "switch-point-off": switchPoint,

@@ -26,7 +26,7 @@ test("at the nearest point the blind zone is not excluded, and is the cause wher
   const [open] = findingsOf([onePointOff, blindZone], planted(near));
   expect(open).toMatchObject({ id: "one-point-off", rivals: [{ id: "reference-position-off" }, { id: "blind-zone" }] });
   const stated = findingsOf([onePointOff, blindZone], planted(near, { instrument: { blindZone: 250 } }));
-  expect(stated.map(({ id, rivals }) => [id, rivals.length])).toEqual([["blind-zone", 0]]);
+  expect(stated.map(({ id, rivals }) => [id, rivals.length])).toEqual([["blind-zone", 1]]);
   const nearer = findingsOf([onePointOff, blindZone], planted(near, { instrument: { blindZone: 150 } }));
   expect(nearer.map(({ id }) => id)).toEqual(["one-point-off"]);
 });

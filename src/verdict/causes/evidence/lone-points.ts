@@ -12,6 +12,11 @@ function isBeyondEnds({ input, expected }: LonePoint, mattering: number): boolea
   return input + expected < -mattering || input + expected > 100 + mattering;
 }
 
+/** Readings of the point that something else explains, and that are left out, may not be more than those that are alike. */
+function isMostOf({ readings }: CauseEvidence, { point, members }: LonePoint): boolean {
+  return 2 * members.length > readings.filter((reading) => reading.point === point).length;
+}
+
 /**
  * The stages in which one test point lies off the line of all others, alike in all its readings.
  *
@@ -42,6 +47,6 @@ export const allLonePoints = onceFor((evidence): readonly LoneInStage[] =>
       return { index, point, input: given, error: (percent[output] as number) - given };
     });
     const lone = lonePoint(placed, { mattering: evidence.mattering, leastScatter: resolution / Math.sqrt(12) });
-    return lone === undefined ? [] : [{ stage, lone }];
+    return lone === undefined || !isMostOf(evidence, lone) ? [] : [{ stage, lone }];
   }),
 );

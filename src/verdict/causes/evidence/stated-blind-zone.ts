@@ -41,6 +41,6 @@ export function statedBlindZoneSightings(evidence: CauseEvidence): readonly Sigh
         { name: "farthest of the others from it", value: lone.others, unit: "% of span" },
         { name: "readings there", value: lone.members.length, unit: "" },
       ],
-      rivals: [],
+      rivals: ["reference-position-off"],
     }));
 }

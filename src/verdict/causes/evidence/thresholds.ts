@@ -1,6 +1,6 @@
 /**
  * The limits by which causes are told from noise and from one another. All of them are own choice; a record looks for
- * some forty causes in up to four stages, so that what is called a finding has to be far rarer by chance than 1 in 20.
+ * some fifty causes in up to four stages, so that what is called a finding has to be far rarer by chance than 1 in 20.
  */
 export const thresholds = Object.freeze({
   /** An error matters from this part of the tolerance on: below it nothing needs a cause. */

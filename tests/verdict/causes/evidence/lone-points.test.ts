@@ -19,6 +19,16 @@ test("an end at which the controller stops a signal beyond the range is no point
   expect(lonePoints(inside).map(({ lone }) => lone.end)).toEqual(["upper"]);
 });
 
+test("where most readings of a point are explained otherwise, the few that are left are no point that is off", () => {
+  const mixed = planted(
+    {
+      signal: (signal, { part, cycle }) => (part > 0.35 && part < 0.45 ? (cycle < 3 ? 3.4 : signal + 0.4) : signal),
+    },
+    { cycles: 3 },
+  );
+  expect(lonePoints(mixed)).toEqual([]);
+});
+
 test("a square root in a stage is no point that is off in it", () => {
   const points = { points: [0, 0.25, 0.5, 0.75, 1] };
   expect(lonePoints(planted({ value: (part) => Math.sqrt(Math.max(0, part)) }, points))).toEqual([]);
