@@ -84,13 +84,22 @@ function railedAt(end: "low" | "high", seen: readonly Seen[], context: RailConte
   const line = lineOf(rest);
   if (line === undefined) return [];
   const scatter = robustScale(rest.map(({ input, output }) => output - line.intercept - line.slope * input));
+  // Held against the outermost of them: noise alone puts one of several readings farther in than the line.
   const beyond = Math.max(beyondScatters * scatter, beyondSteps * context.step, context.mattering / 4);
-  return there.flatMap(({ index, input, output }) => {
-    const expected = line.intercept + line.slope * input;
-    const isIdealRailed = side * (input - output) >= -Math.max(levelWithin, context.step);
-    // Held against the outermost of them: noise alone puts one of several readings farther in than the line.
-    return side * expected - level > beyond ? [{ index, end, expected, isIdealRailed }] : [];
-  });
+  const isBeyond = ({ input }: Seen) => side * (line.intercept + line.slope * input) - level > beyond;
+  return there
+    .filter((one) => isBeyond(one) && isOfItsPoint(one, there, isBeyond))
+    .map(({ index, input, output }) => {
+      const expected = line.intercept + line.slope * input;
+      const isIdealRailed = side * (input - output) >= -Math.max(levelWithin, context.step);
+      return { index, end, expected, isIdealRailed };
+    });
+}
+
+/** A rail is one of its test point: where the most of its readings are none, the reference of this one is in doubt. */
+function isOfItsPoint({ point }: Seen, there: readonly Seen[], isBeyond: (one: Seen) => boolean): boolean {
+  const same = there.filter((one) => one.point === point);
+  return 2 * same.filter(isBeyond).length >= same.length;
 }
 
 /** Own choice, percent of span: a reference that moved by so much would have moved the signal. */

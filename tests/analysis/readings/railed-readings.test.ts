@@ -80,3 +80,17 @@ test("healthy ends are no rails, nor is what the line of the others asks for", (
 test("nothing tells where too few others are left", () => {
   expect(railedIn(volts, () => 0)).toEqual([]);
 });
+
+test("a reading beside its fellows at the end of the signal is no rail because its reference was noted wrong", () => {
+  const readings = [1, 2].flatMap((cycle) =>
+    [0, 0.25, 0.5, 0.75, 1].map((part): Reading => {
+      const reference = 200 + 1800 * part;
+      return {
+        ...{ calibration: "C-1", phase: "as_found", direction: "rising", cycle, point: reference },
+        ...{ reference: cycle === 2 && part === 1 ? 20_000 : reference, signal: 10 * part + cycle / 1000 },
+      };
+    }),
+  );
+  const { readings: staged } = stagedReadings(readings, volts);
+  expect(railedReadings(staged, { loop: volts, step: 0.01, mattering: 0.25 })).toEqual([]);
+});
