@@ -7,6 +7,7 @@ import { placeOfRow } from "../../problems/place-of-row.ts";
 import type { ProblemList } from "../../problems/problem-list.ts";
 import { isInside } from "../../units/is-inside.ts";
 import { writePlain } from "../../units/write-number.ts";
+import { isOverloadStated } from "../../verdict/causes/evidence/stated-load.ts";
 
 type Told = { code: ProblemCode; column: string; values: Readonly<Record<string, string>> };
 
@@ -34,7 +35,7 @@ function ofLoad(row: Instrument): readonly Told[] {
   if (card === undefined) return [];
   const column = "card_resistance";
   if (signalUnit === "V") {
-    if (loadMin === undefined || !isAbove(loadMin, card)) return [];
+    if (loadMin === undefined || !isOverloadStated(row)) return [];
     const values = { card: writePlain(card), least: writePlain(loadMin) };
     return [{ code: "plausible/load-too-small", column, values }];
   }

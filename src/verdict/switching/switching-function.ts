@@ -1,5 +1,6 @@
-import { type Figure, isDetermined, notDetermined } from "../../analysis/figures/figure.ts";
+import { type Figure, notDetermined } from "../../analysis/figures/figure.ts";
 import type { Trip } from "../../model/calibration.ts";
+import { functionAfterTrip } from "../../model/function-after-trip.ts";
 import type { Output } from "../../model/instrument.ts";
 
 const contradiction = "the states after the trips contradict each other";
@@ -22,12 +23,7 @@ export function switchingFunction(
   output: Pick<Output, "function">,
   trips: readonly Pick<Trip, "direction" | "state">[],
 ): Figure<FunctionMatch> {
-  const seen = new Set(
-    trips.flatMap(({ direction, state }) =>
-      state === undefined ? [] : [(direction === "approach") === (state === "on") ? ("NO" as const) : ("NC" as const)],
-    ),
-  );
-  const [one, other] = seen;
+  const [one, other] = functionsSeen(trips);
   if (one === undefined) return notDetermined("no state after a trip is stated");
   if (other !== undefined) return notDetermined(contradiction);
   const statement = output.function === undefined ? null : output.function === one ? "pass" : "fail";
@@ -43,6 +39,9 @@ export function switchingFunction(
  * @example statesContradiction([{ direction: "approach", state: "on" }, { direction: "recede", state: "off" }]) // undefined
  */
 export function statesContradiction(trips: readonly Pick<Trip, "direction" | "state">[]): string | undefined {
-  const found = switchingFunction({}, trips);
-  return isDetermined(found) || found.notDetermined !== contradiction ? undefined : contradiction;
+  return functionsSeen(trips).size > 1 ? contradiction : undefined;
+}
+
+function functionsSeen(trips: readonly Pick<Trip, "direction" | "state">[]): ReadonlySet<"NO" | "NC"> {
+  return new Set(trips.filter(({ state }) => state !== undefined).map(functionAfterTrip));
 }

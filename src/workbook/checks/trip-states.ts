@@ -1,13 +1,9 @@
+import { functionAfterTrip } from "../../model/function-after-trip.ts";
 import { groupedBy } from "../../model/grouped-by.ts";
 import type { DraftRow } from "../table-row.ts";
 import type { Check, CheckContext } from "./check-context.ts";
 
 type TripDraft = DraftRow<"trips">;
-
-/** What a trip shows: on when the target comes near, or off when it goes away, is normally open. */
-function functionOf({ row: { direction, state } }: TripDraft): "NO" | "NC" {
-  return (direction === "approach") === (state === "on") ? "NO" : "NC";
-}
 
 /** The states after the trips of an output agree with each other, and with the function that its row states. */
 export const tripStates: Check = (context) => {
@@ -40,7 +36,7 @@ function checkStates(
   const [first] = drafts;
   if (first === undefined) return;
   const { output = "", calibration = "" } = first.row;
-  const byFunction = groupedBy(drafts, functionOf);
+  const byFunction = groupedBy(drafts, ({ row }) => functionAfterTrip(row));
   const [most, fewest] = [...byFunction].toSorted(([, one], [, other]) => other.length - one.length);
   if (most === undefined) return;
   const [seen] = most;

@@ -1,3 +1,4 @@
+import { isInside } from "../../../units/is-inside.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 
 /**
@@ -13,5 +14,6 @@ export function isOverloadStated({
   loadMin,
   cardResistance,
 }: Pick<CauseEvidence["instrument"], "signalUnit" | "loadMin" | "cardResistance">): boolean {
-  return signalUnit === "V" && loadMin !== undefined && cardResistance !== undefined && cardResistance < loadMin;
+  if (signalUnit !== "V" || loadMin === undefined || cardResistance === undefined) return false;
+  return !isInside(cardResistance, { low: loadMin, high: null });
 }
