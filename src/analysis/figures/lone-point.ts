@@ -54,12 +54,13 @@ export function lonePoint(
     }),
   ).sort((one, other) => one.input - other.input);
   if (new Set(middles.map(({ input }) => input)).size <= fewestOthers) return undefined;
-  const ofAll = residualsFrom(middles, middles).map(Math.abs);
+  const ofAll = middles.map(offLineOf(middles)).map(Math.abs);
   const place = ofAll.indexOf(greatestOf(ofAll));
   const lone = middles[place]!;
   const rest = middles.toSpliced(place, 1);
-  const [deviation] = residualsFrom(rest, [lone]) as [number];
-  const others = greatestOf(residualsFrom(rest, rest).map(Math.abs));
+  const offRest = offLineOf(rest);
+  const deviation = offRest(lone);
+  const others = greatestOf(rest.map(offRest).map(Math.abs));
   const size = Math.abs(deviation);
   const isAlike = lone.group.every(({ error }) => Math.abs(error - lone.error) <= alikeWithin * size);
   const isFar = size > Math.max(mattering, 2 * Math.sqrt(12) * leastScatter) && others <= othersWithin * size;
@@ -71,10 +72,10 @@ export function lonePoint(
 
 type Middle = { input: number; error: number };
 
-function residualsFrom(bearing: readonly Middle[], judged: readonly Middle[]): readonly number[] {
+function offLineOf(bearing: readonly Middle[]): (judged: Middle) => number {
   const line = theilSenLine(
     bearing.map(({ input }) => input),
     bearing.map(({ error }) => error),
   );
-  return judged.map(({ input, error }) => error - line.intercept - line.slope * input);
+  return ({ input, error }) => error - line.intercept - line.slope * input;
 }

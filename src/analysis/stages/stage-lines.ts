@@ -115,6 +115,20 @@ export function stageErrorAt(fit: LineFit, input: number): StageError {
   return { percentSpan: lineValue(fit, input), standardUncertainty: lineStandardUncertainty(fit, input) ?? 0 };
 }
 
+/**
+ * How far an error lies off a stage's line.
+ *
+ * @param error of a reading, percent of span
+ * @param fit error on input, both in percent of span
+ * @param input of that reading, percent of span
+ * @returns percent of span, above zero for an error above the line
+ * Source: the residual of the least-squares line.
+ * @example errorOffLine(3, fitLine([0, 50, 100], [1, 1, 1]), 20) // 2
+ */
+export function errorOffLine(error: number, fit: LineFit, input: number): number {
+  return error - lineValue(fit, input);
+}
+
 function zeroCrossingOf(fit: LineFit, input: Axis, loop: Loop): StageLine["zeroCrossing"] | undefined {
   if (fit.slope === 0 || Math.abs(fit.slope) <= 2 * (fit.slopeStdError ?? 0)) return undefined;
   const percentSpan = fit.abscissaMean - fit.ordinateMean / fit.slope;

@@ -3,7 +3,6 @@ import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { lineNumbers, placeOf } from "./evidence/line-words.ts";
 import { liveZeroMistake } from "./evidence/live-zero.ts";
-import { functionOf } from "./evidence/square-root.ts";
 import { isOff, type StageEvidence } from "./evidence/stage-evidence.ts";
 
 // A live zero where there is none, or none where there is one: in the controller, or at the sensor against the drawing.
@@ -51,9 +50,7 @@ function sightings(evidence: CauseEvidence, { id, title }: Cause, shape: string)
   return evidence.stages
     .filter(
       (stage) =>
-        isOff(stage, evidence.matteringAtEnds) &&
-        liveZeroMistake(evidence, stage) === id &&
-        functionOf(evidence, stage) === undefined,
+        isOff(stage, evidence.matteringAtEnds) && liveZeroMistake(evidence, stage) === id && stage.made === undefined,
     )
     .map((stage) => sightingIn(evidence, stage, title, shape));
 }

@@ -1,11 +1,10 @@
 import { deviationsFromRepeats, repeatScatter, type StageReading } from "../../analysis/readings/repeated-readings.ts";
-import { stageErrorAt } from "../../analysis/stages/stage-lines.ts";
+import { errorOffLine } from "../../analysis/stages/stage-lines.ts";
 import { chiSquaredQuantile } from "../../numeric/chi-squared-quantile.ts";
 import { listedKey } from "../loop-check/loop-items.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
-import { functionOf } from "./evidence/square-root.ts";
-import { drifts, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { drifts, errorOf, type StageEvidence } from "./evidence/stage-evidence.ts";
 import { thresholds } from "./evidence/thresholds.ts";
 import type { Evidence } from "./finding.ts";
 import { isWeak } from "./lost-target-causes.ts";
@@ -38,8 +37,7 @@ export const scatterEverywhere: Cause = {
 /** What follows the signal scatters by itself, against what it is made of. */
 function behindSightings(evidence: CauseEvidence): readonly Sighting[] {
   return evidence.stages
-    .filter(({ input, stage }) => input !== "reference" && stage !== "wiring")
-    .filter((stage) => functionOf(evidence, stage) === undefined)
+    .filter(({ input, stage, made }) => input !== "reference" && stage !== "wiring" && made === undefined)
     .flatMap((stage) =>
       sightingsIn(evidence, stage, aboutLine(stage)).map((sighting) => ({
         ...sighting,
@@ -185,15 +183,12 @@ function aboutLine(stage: StageEvidence): readonly StageReading[] {
   if (line === undefined) return [];
   const readings = stageReadings(stage).map((one) => ({
     ...one,
-    error: one.error - stageErrorAt(line.fit, one.input).percentSpan,
+    error: errorOffLine(one.error, line.fit, one.input),
   }));
   const rounding = resolution * Math.max(1, Math.abs(line.gain));
   return (repeatScatter(readings)?.standardDeviation ?? 0) > rounding ? readings : [];
 }
 
-function stageReadings({ readings, input, output }: StageEvidence): readonly StageReading[] {
-  return readings.map(({ index, point, direction, cycle, elapsed, percent }) => {
-    const given = percent[input] as number;
-    return { index, point, direction, cycle, elapsed, input: given, error: (percent[output] as number) - given };
-  });
+function stageReadings(stage: StageEvidence): readonly StageReading[] {
+  return stage.readings.map((reading) => errorOf(reading, stage));
 }

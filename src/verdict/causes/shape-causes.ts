@@ -3,8 +3,7 @@ import { spanOf } from "../../model/range.ts";
 import type { Cause, Sighting } from "./cause.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
 import { placeOf } from "./evidence/line-words.ts";
-import { functionOf } from "./evidence/square-root.ts";
-import { isBowed, type StageEvidence } from "./evidence/stage-evidence.ts";
+import { errorOf, isBowed, type StageEvidence } from "./evidence/stage-evidence.ts";
 
 const ofFunction = {
   cures: "scaling",
@@ -25,7 +24,7 @@ export const curved: Cause = {
   },
   detect: (evidence) =>
     evidence.stages
-      .filter((stage) => isCurved(stage, evidence.mattering) && functionOf(evidence, stage) === undefined)
+      .filter((stage) => isCurved(stage, evidence.mattering) && stage.made === undefined)
       .map((stage) => sightingIn(evidence, stage)),
 };
 
@@ -40,15 +39,13 @@ export const squareRootTaken: Cause = {
     does: "take the function out, at the card's channel or in the scaling block: the signal of a distance is linear",
     isOfConstants: false,
   },
-  detect: (evidence) => evidence.stages.flatMap((stage) => functionSighting(evidence, stage)),
+  detect: ({ stages }) => stages.flatMap(functionSighting),
 };
 
-function functionSighting(evidence: CauseEvidence, stage: StageEvidence): readonly Sighting[] {
-  const made = functionOf(evidence, stage);
+function functionSighting(stage: StageEvidence): readonly Sighting[] {
+  const { made } = stage;
   if (made === undefined) return [];
-  const errors = stage.readings.map(
-    ({ percent }) => (percent[stage.output] as number) - (percent[stage.input] as number),
-  );
+  const errors = stage.readings.map((reading) => errorOf(reading, stage).error);
   const greatest = errors.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
   return [
     {

@@ -1,4 +1,4 @@
-import { stageErrorAt } from "../../analysis/stages/stage-lines.ts";
+import { errorOffLine } from "../../analysis/stages/stage-lines.ts";
 import { inUnitOf, type StagedReading } from "../../analysis/stages/staged-readings.ts";
 import { namedCause } from "./cause-of.ts";
 import type { CauseEvidence } from "./evidence/cause-evidence.ts";
@@ -112,7 +112,7 @@ function farOff({ line, input, output }: StageEvidence, { readings, mattering }:
   if (line === undefined) return [];
   const isFar = ({ percent }: StagedReading) => {
     const given = percent[input] as number;
-    return Math.abs((percent[output] as number) - given - stageErrorAt(line.fit, given).percentSpan) > mattering;
+    return Math.abs(errorOffLine((percent[output] as number) - given, line.fit, given)) > mattering;
   };
   return line.excluded.filter((index) => readings.some((reading) => reading.index === index && isFar(reading)));
 }

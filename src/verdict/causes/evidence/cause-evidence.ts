@@ -12,7 +12,6 @@ import type { SwitchedState } from "../../switching/switched-state.ts";
 import { faultReadings } from "./fault-readings.ts";
 import { countedTwice, type Echoes, heldStageReadings, stagePlateaus } from "./flagged-readings.ts";
 import { type ApartReadings, apartReadings, membersOf } from "./set-aside.ts";
-import { functionOf } from "./square-root.ts";
 import {
   hasGrowingSpread,
   type StageContext,
@@ -101,7 +100,7 @@ export function causeEvidence(inputs: CauseInputs): CauseEvidence {
       );
     });
   const all = stagesWithout([]);
-  const straight = all.filter((stage) => functionOf({ readings, mattering }, stage) === undefined);
+  const straight = all.filter(({ made }) => made === undefined);
   const slips = slipsOf(readings, faults, [...sensor.members, ...railed], straight, {
     loop,
     decimals,

@@ -1,6 +1,6 @@
 import { faultSide } from "../../../analysis/readings/fault-signal.ts";
 import type { Loop } from "../../../analysis/readings/loop.ts";
-import { stageErrorAt, stageLine } from "../../../analysis/stages/stage-lines.ts";
+import { errorOffLine, type StageLine, stageLine } from "../../../analysis/stages/stage-lines.ts";
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import type { Axis } from "../../../model/loop-stages.ts";
 import { thresholds } from "./thresholds.ts";
@@ -28,17 +28,18 @@ export function faultReadings(readings: readonly StagedReading[], loop: Loop): r
   const axis = firstRead(readings);
   if (axis === undefined) return [];
   const silent = silentReadings(readings, axis, loop);
-  const suspects = readings.filter((reading) => isFault(reading, axis, loop) || silent.includes(reading));
+  const suspects = readings.filter((reading) => isFault(reading, axis, loop) || silent.has(reading));
   const others = readings.filter((reading) => !suspects.includes(reading));
   const line = stageLine({ stage: "sensor", input: "reference", output: axis }, others, loop, 0);
   if (line === undefined) return suspects.map(({ index }) => index);
   const limit = Math.min(thresholds.slipWithinScatters * line.scatter + 1e-9, thresholds.onLineWithin);
   const off = suspects.filter(({ percent }) => {
     const given = percent.reference as number;
-    return Math.abs((percent[axis] as number) - given - stageErrorAt(line.fit, given).percentSpan) > limit;
+    return Math.abs(errorOffLine((percent[axis] as number) - given, line.fit, given)) > limit;
   });
+  const laterLines = off.length === 0 ? [] : linesBehind(axis, others, loop);
   return withoutLoneSilent(off, silent)
-    .filter((reading) => !isBeyondOutputs(reading, axis, loop) && !isContradicted(reading, axis, others, loop))
+    .filter((reading) => !isBeyondOutputs(reading, axis, loop) && !isContradicted(reading, laterLines))
     .map(({ index }) => index);
 }
 
@@ -52,40 +53,48 @@ function isBeyondOutputs({ reading }: StagedReading, axis: Axis, { signalUnit }:
 /** Own choice, percent of span. */
 const atEndWithin = 0.5;
 
+/** From the reference to each of the quantities that were read behind the first. */
+function linesBehind(axis: Axis, others: readonly StagedReading[], loop: Loop): readonly StageLine[] {
+  const later = outputsInTurn.slice(outputsInTurn.indexOf(axis) + 1);
+  return later.flatMap((output) => stageLine({ stage: "sensor", input: "reference", output }, others, loop, 0) ?? []);
+}
+
 /** What was read behind it lies on the line of the others. */
-function isContradicted({ percent }: StagedReading, axis: Axis, others: readonly StagedReading[], loop: Loop): boolean {
-  return outputsInTurn.slice(outputsInTurn.indexOf(axis) + 1).some((later) => {
-    const made = percent[later];
-    const line = stageLine({ stage: "sensor", input: "reference", output: later }, others, loop, 0);
+function isContradicted({ percent }: StagedReading, laterLines: readonly StageLine[]): boolean {
+  return laterLines.some(({ output, fit }) => {
+    const made = percent[output];
     // At its own end it is limited there, and would be so whatever the signal is.
-    if (made === undefined || line === undefined || made <= atEndWithin || made >= 100 - atEndWithin) return false;
+    if (made === undefined || made <= atEndWithin || made >= 100 - atEndWithin) return false;
     const given = percent.reference as number;
-    return Math.abs(made - given - stageErrorAt(line.fit, given).percentSpan) <= thresholds.onLineWithin;
+    return Math.abs(errorOffLine(made - given, fit, given)) <= thresholds.onLineWithin;
   });
 }
 
 /** One alone may as well be a slip of the typing hand. */
 const fewestSilent = 2;
 
-function withoutLoneSilent(off: readonly StagedReading[], silent: readonly StagedReading[]): readonly StagedReading[] {
-  const isLone = off.filter((reading) => silent.includes(reading)).length < fewestSilent;
-  return isLone ? off.filter((reading) => !silent.includes(reading)) : off;
+function withoutLoneSilent(
+  off: readonly StagedReading[],
+  silent: ReadonlySet<StagedReading>,
+): readonly StagedReading[] {
+  const isLone = off.filter((reading) => silent.has(reading)).length < fewestSilent;
+  return isLone ? off.filter((reading) => !silent.has(reading)) : off;
 }
 
 /** Own choice, percent of span: nearer to the end at which the signal is zero a lag or a shift makes it so as well. */
 const silentBeyond = 10;
 
 /** No current and no voltage, where the signal begins at zero and the same test point shows something at other times. */
-function silentReadings(readings: readonly StagedReading[], axis: Axis, loop: Loop): readonly StagedReading[] {
+function silentReadings(readings: readonly StagedReading[], axis: Axis, loop: Loop): ReadonlySet<StagedReading> {
   const { outputAtLower, outputAtUpper } = loop.characteristics.signal;
   const isFromZero = Math.min(outputAtLower, outputAtUpper) === 0;
-  if (!isFromZero || (axis !== "signal" && axis !== "signalAtCard")) return [];
+  if (!isFromZero || (axis !== "signal" && axis !== "signalAtCard")) return new Set();
   const isSilent = ({ reading }: StagedReading) =>
     100 * Math.abs(reading[axis] ?? Number.NaN) <=
     thresholds.noVoltagePercent * Math.abs(outputAtUpper - outputAtLower);
   const speaking = new Set(readings.filter((reading) => !isSilent(reading)).map(({ point }) => point));
   const isFarFromZero = ({ point }: StagedReading) => (outputAtUpper === 0 ? 100 - point : point) > silentBeyond;
-  return readings.filter((reading) => isSilent(reading) && isFarFromZero(reading) && speaking.has(reading.point));
+  return new Set(readings.filter((one) => isSilent(one) && isFarFromZero(one) && speaking.has(one.point)));
 }
 
 const outputsInTurn: readonly Axis[] = ["signal", "signalAtCard", "counts", "value"];

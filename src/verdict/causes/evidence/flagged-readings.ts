@@ -1,7 +1,7 @@
 import { type Plateau, type PlateauPoint, plateausOf } from "../../../analysis/figures/plateau.ts";
 import { heldReadings } from "../../../analysis/readings/held-readings.ts";
 import type { Loop } from "../../../analysis/readings/loop.ts";
-import { type StageEnds, stageErrorAt, stageLine } from "../../../analysis/stages/stage-lines.ts";
+import { errorOffLine, type StageEnds, stageLine } from "../../../analysis/stages/stage-lines.ts";
 import { inUnitOf, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import type { Axis } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
@@ -99,7 +99,7 @@ function isOffTheRest(
     .every(({ percent }) => {
       const given = percent.reference as number;
       const error = (percent[output] as number) - given;
-      return Math.abs(error - stageErrorAt(line.fit, given).percentSpan) > Math.abs(error) / 2;
+      return Math.abs(errorOffLine(error, line.fit, given)) > Math.abs(error) / 2;
     });
 }
 

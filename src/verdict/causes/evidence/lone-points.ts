@@ -1,8 +1,7 @@
 import { type LonePoint, lonePoint } from "../../../analysis/figures/lone-point.ts";
 import type { CauseEvidence } from "./cause-evidence.ts";
 import { onceFor } from "./once-for.ts";
-import { functionOf } from "./square-root.ts";
-import type { StageEvidence } from "./stage-evidence.ts";
+import { errorOf, type StageEvidence } from "./stage-evidence.ts";
 
 /** A stage that is off at one test point only. */
 export type LoneInStage = { stage: StageEvidence; lone: LonePoint };
@@ -40,12 +39,9 @@ export function lonePoints(evidence: CauseEvidence): readonly LoneInStage[] {
  */
 export const allLonePoints = onceFor((evidence): readonly LoneInStage[] =>
   evidence.stages.flatMap((stage) => {
-    const { input, output, line, readings, resolution } = stage;
-    if (line === undefined || functionOf(evidence, stage) !== undefined) return [];
-    const placed = readings.map(({ index, point, percent }) => {
-      const given = percent[input] as number;
-      return { index, point, input: given, error: (percent[output] as number) - given };
-    });
+    const { line, readings, resolution, made } = stage;
+    if (line === undefined || made !== undefined) return [];
+    const placed = readings.map((reading) => errorOf(reading, stage));
     const lone = lonePoint(placed, { mattering: evidence.mattering, leastScatter: resolution / Math.sqrt(12) });
     return lone === undefined || !isMostOf(evidence, lone) ? [] : [{ stage, lone }];
   }),

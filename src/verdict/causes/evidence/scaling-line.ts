@@ -6,7 +6,6 @@ import { lineNumbers, placeOf } from "./line-words.ts";
 import { liveZeroMistake } from "./live-zero.ts";
 import { onceFor } from "./once-for.ts";
 import { atSignal, signalEnds, signalErrorAt, trueZero } from "./signal-order.ts";
-import { functionOf } from "./square-root.ts";
 import { isOff, type StageEvidence } from "./stage-evidence.ts";
 import { thresholds } from "./thresholds.ts";
 import { isTurnedRound, missOf, namedByZero, type ZeroCandidate } from "./zero-candidates.ts";
@@ -91,7 +90,7 @@ const scalingLines = onceFor((evidence) =>
   evidence.stages
     .filter(({ stage }) => stage === "input card" || stage === "scaling" || stage === "input card and scaling")
     .filter((stage) => isOff(stage, evidence.matteringAtEnds) && liveZeroMistake(evidence, stage) === undefined)
-    .filter((stage) => functionOf(evidence, stage) === undefined)
+    .filter(({ made }) => made === undefined)
     .map((stage) => scalingLine(evidence, stage)),
 );
 

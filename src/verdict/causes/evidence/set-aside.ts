@@ -2,7 +2,7 @@ import { type ExchangedPair, exchangedReadings } from "../../../analysis/reading
 import { wildReadings } from "../../../analysis/readings/wild-readings.ts";
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import type { Axis } from "../../../model/loop-stages.ts";
-import { hasGrowingSpread, type StageEvidence } from "./stage-evidence.ts";
+import { errorOf, hasGrowingSpread, type StageEvidence } from "./stage-evidence.ts";
 
 /** Two rows whose outputs fit when exchanged. */
 export type ExchangedRows = ExchangedPair & { axis: Axis };
@@ -64,18 +64,16 @@ function exchangedIn(
 
 /** Of a stage that follows its input; a jump that comes again at its place is no wild reading. */
 function wildIn(
-  { input, output, resolution, line, readings }: StageEvidence,
+  stage: StageEvidence,
   known: ReadonlySet<number>,
   paired: ReadonlySet<number>,
   mattering: number,
 ): readonly WildOfStage[] {
+  const { output, resolution, line, readings } = stage;
   if (line === undefined) return [];
   const placed = readings
     .filter(({ index }) => !known.has(index) && !paired.has(index))
-    .map(({ index, point, percent }) => {
-      const given = percent[input] as number;
-      return { index, point, input: given, error: (percent[output] as number) - given };
-    });
+    .map((reading) => errorOf(reading, stage));
   const leastScatter = resolution / Math.sqrt(12);
   return wildReadings(placed, { mattering, leastScatter }).map((one) => ({ ...one, axis: output }));
 }

@@ -1,6 +1,6 @@
+import type { StageEnds } from "../../../analysis/stages/stage-lines.ts";
 import type { StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import { greatestOf, leastOf } from "../../../numeric/least-and-greatest.ts";
-import type { StageEvidence } from "./stage-evidence.ts";
 
 /** What a function of the controller makes of a part of the span. */
 export type MadeFunction = "square root" | "square";
@@ -21,15 +21,18 @@ const cutOff = 10;
  * A flow that is measured by a pressure drop needs a square root, a distance none: a block copied from such a loop takes
  * it all the same. Told where every reading inside the range lies on the function, and three or more lie far from the line.
  *
- * @param evidence of a phase: its readings, smallest error that matters
- * @param stage of the loop, from the signal or the counts on, or from the reference to counts or value where no signal was read
+ * @param readings of a phase
+ * @param ends of the stage and one step of what was displayed, percent of span: from the signal or the counts on, or from the reference to counts or value where no
+ *   signal was read
+ * @param mattering smallest error that matters, percent of span
  * @returns the function; undefined where a reading lies off it
  * Source: arithmetic of the parts of span; own choice of how near.
- * @example functionOf(evidence, stage) // undefined
+ * @example madeFunction(evidence.readings, stage, evidence.mattering) // undefined
  */
-export function functionOf(
-  { readings, mattering }: { readings: readonly StagedReading[]; mattering: number },
-  { input, output, resolution }: Pick<StageEvidence, "input" | "output" | "resolution">,
+export function madeFunction(
+  readings: readonly StagedReading[],
+  { input, output, resolution }: Pick<StageEnds, "input" | "output"> & { resolution: number },
+  mattering: number,
 ): MadeFunction | undefined {
   if (input === "reference" && output !== "value" && output !== "counts") return undefined;
   const parts = readings.flatMap(({ percent }) => {

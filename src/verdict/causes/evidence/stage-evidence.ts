@@ -16,6 +16,7 @@ import { type DriftInTime, driftInTime, withoutDrift } from "../../../analysis/y
 import { greatestOf, leastOf } from "../../../numeric/least-and-greatest.ts";
 import { rankCorrelation } from "../../../numeric/rank-correlation.ts";
 import { studentTQuantile } from "../../../numeric/student-t-quantile.ts";
+import { type MadeFunction, madeFunction } from "./square-root.ts";
 import { thresholds } from "./thresholds.ts";
 
 /** What one stage of the loop shows: its line, its shape, where it stands still. */
@@ -30,6 +31,8 @@ export type StageEvidence = StageEnds & {
   gap?: DirectionGap | undefined;
   bow?: Bow | undefined;
   spread?: SpreadGrowth | undefined;
+  /** A function that it makes of its input, where a straight line is meant. */
+  made?: MadeFunction | undefined;
   /** Standard uncertainty that the line has besides its scatter, percent of span. */
   sharedUncertainty: number;
   /** One step of what was displayed, percent of span. */
@@ -66,7 +69,8 @@ export function stageEvidence(
   );
   const correlation = stageCorrelation(ends, readings);
   const resolution = Math.sqrt(12) * context.leastScatter;
-  const bare = { ...ends, correlation, readings, plateaus: flagged.plateaus, sharedUncertainty: 0, resolution };
+  const made = madeFunction(all, { ...ends, resolution }, context.mattering);
+  const bare = { ...ends, correlation, readings, plateaus: flagged.plateaus, sharedUncertainty: 0, resolution, made };
   if (Math.abs(correlation) < thresholds.followsFrom) return bare;
   const line = stageLine(ends, readings, context.loop, context.leastScatter);
   if (line === undefined) return bare;
@@ -217,7 +221,16 @@ function isWide(inputs: readonly number[]): boolean {
   return greatestOf(inputs) - leastOf(inputs) >= 4 * thresholds.stillRange;
 }
 
-function errorOf(staged: StagedReading, { input, output }: StageEnds): StageReading {
+/**
+ * The error of a stage at a reading: what it made, less what it was given.
+ *
+ * @param staged reading that has both
+ * @param ends of the stage
+ * @returns the reading by its place, with input and error in percent of span
+ * Source: `StageEnds`.
+ * @example errorOf(evidence.readings[0], stage).cycle // 1
+ */
+export function errorOf(staged: StagedReading, { input, output }: StageEnds): StageReading {
   const { index, point, direction, cycle, elapsed, percent } = staged;
   const given = percent[input] as number;
   return { index, point, direction, cycle, elapsed, input: given, error: (percent[output] as number) - given };

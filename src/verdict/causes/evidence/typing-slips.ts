@@ -1,6 +1,6 @@
 import { indicatedDistance } from "../../../analysis/readings/ideal-characteristic.ts";
 import type { Loop } from "../../../analysis/readings/loop.ts";
-import { type StageLine, stageErrorAt } from "../../../analysis/stages/stage-lines.ts";
+import { errorOffLine, type StageLine } from "../../../analysis/stages/stage-lines.ts";
 import { axisCharacteristic, inUnitOf, type StagedReading } from "../../../analysis/stages/staged-readings.ts";
 import { type Axis, axes } from "../../../model/loop-stages.ts";
 import { spanOf } from "../../../model/range.ts";
@@ -119,7 +119,7 @@ function worstOf(
     const given = percent[input];
     const made = percent[output];
     if (given === undefined || made === undefined) continue;
-    const residual = Math.abs(made - given - stageErrorAt(fit, given).percentSpan);
+    const residual = Math.abs(errorOffLine(made - given, fit, given));
     const scatters = residual === 0 ? 0 : residual / scatter;
     worst = { percent: Math.max(worst.percent, residual), scatters: Math.max(worst.scatters, scatters) };
   }

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { functionOf } from "../../../../src/verdict/causes/evidence/square-root.ts";
+import { madeFunction } from "../../../../src/verdict/causes/evidence/square-root.ts";
 import { planted } from "../planted.ts";
 
 const made = (value: (part: number) => number) => {
   const evidence = planted({ value });
-  return evidence.stages.map((stage) => functionOf(evidence, stage));
+  return evidence.stages.map((stage) => madeFunction(evidence.readings, stage, evidence.mattering));
 };
 
 test("a root or a square that the controller takes is told at its stage, and none at the sensor", () => {
@@ -20,16 +20,22 @@ test("a straight line, a wrong constant, a bow and a root that one reading contr
     value: (part) => Math.sqrt(Math.max(0, part)),
     sheet: (readings) => readings.with(3, { ...readings[3]!, value: 50 }),
   });
-  expect(evidence.stages.map((stage) => functionOf(evidence, stage))).toEqual([undefined, undefined]);
+  expect(evidence.stages.map((stage) => madeFunction(evidence.readings, stage, evidence.mattering))).toEqual([
+    undefined,
+    undefined,
+  ]);
 });
 
 test("a sensor with the same curve has no function of the controller", () => {
   const evidence = planted({ seen: (part) => Math.sqrt(Math.max(0, part)) });
-  expect(evidence.stages.map((stage) => functionOf(evidence, stage))).toEqual([undefined, undefined]);
+  expect(evidence.stages.map((stage) => madeFunction(evidence.readings, stage, evidence.mattering))).toEqual([
+    undefined,
+    undefined,
+  ]);
 });
 
 test("a root that is cut off near its zero is one as well, and so is one of a value alone", () => {
   expect(made((part) => (part < 0.08 ? 0 : Math.sqrt(part)))).toEqual([undefined, "square root"]);
   const alone = planted({ value: (part) => Math.sqrt(Math.max(0, part)) }, {}, ["signal"]);
-  expect(alone.stages.map((stage) => functionOf(alone, stage))).toEqual(["square root"]);
+  expect(alone.stages.map((stage) => madeFunction(alone.readings, stage, alone.mattering))).toEqual(["square root"]);
 });
